@@ -1,0 +1,15 @@
+/**
+ * Quantities, temperatures, fractions, ratios, text and problems: what a person says becomes a
+ * value, exactly, or a clear problem.
+ *
+ * <p>The door of the house: everything else leans on this module, and it leans on nothing of ours.
+ */
+@org.jspecify.annotations.NullMarked
+module org.meltwright.units {
+  requires transitive java.measure;
+  requires transitive org.jspecify;
+  requires tech.units.indriya;
+  requires static org.apiguardian.api;
+
+  exports org.meltwright.units;
+}

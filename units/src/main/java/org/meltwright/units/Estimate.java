@@ -1,0 +1,69 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.units;
+
+import javax.measure.Quantity;
+
+/**
+ * What is known only roughly: a low, a central and a high value of one kind, in the SI unit.
+ *
+ * <p>The central value has every input at the middle of its range; low and high move every named
+ * input to its worse end together. The bounds are not a confidence interval.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param <Q> the kind as a type
+ * @param kind the kind
+ * @param lowSi the low value, in the kind's SI unit
+ * @param centralSi the central value, not below the low one
+ * @param highSi the high value, not below the central one; may be infinite for a time that has no
+ *     end
+ */
+public record Estimate<Q extends Quantity<Q>>(
+    QuantityKind<Q> kind, double lowSi, double centralSi, double highSi) {
+
+  /**
+   * Guards the values.
+   *
+   * @param kind the kind
+   * @param lowSi the low value
+   * @param centralSi the central value
+   * @param highSi the high value
+   * @throws ProblemException if they are not in order or not numbers
+   */
+  public Estimate {
+    if (!(lowSi <= centralSi && centralSi <= highSi)) {
+      throw new ProblemException(
+          Problem.of(
+                  UnitsProblem.RANGE_REVERSED,
+                  lowSi + ", " + centralSi + ", " + highSi + " " + kind.siUnit())
+              .with("what", kind.id()));
+    }
+  }
+
+  /**
+   * Returns the low value.
+   *
+   * @return the quantity, in the SI unit
+   */
+  public Quantity<Q> low() {
+    return kind.ofSi(lowSi);
+  }
+
+  /**
+   * Returns the central value.
+   *
+   * @return the quantity, in the SI unit
+   */
+  public Quantity<Q> central() {
+    return kind.ofSi(centralSi);
+  }
+
+  /**
+   * Returns the high value.
+   *
+   * @return the quantity, in the SI unit
+   */
+  public Quantity<Q> high() {
+    return kind.ofSi(highSi);
+  }
+}

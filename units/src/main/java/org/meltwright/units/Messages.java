@@ -1,0 +1,75 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.units;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.MissingResourceException;
+import java.util.ResourceBundle;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The one look-up of user-facing texts: English and German, from the bundle beside a class.
+ *
+ * <p>The bundle of a class is {@code messages_en.properties} and {@code messages_de.properties} in
+ * its own package and module. A text holds named places such as {@code {found}}; a place without a
+ * value is left out.
+ *
+ * <p>This class is immutable and thread-safe.
+ */
+public final class Messages {
+
+  private static final Pattern PLACE = Pattern.compile("\\{([a-zA-Z]+)}");
+
+  private final Module module;
+  private final String bundle;
+
+  /**
+   * Returns the texts that stand beside a class.
+   *
+   * @param anchor a class in the package that holds the bundle
+   * @return the texts of that package
+   */
+  public static Messages beside(Class<?> anchor) {
+    return new Messages(anchor.getModule(), anchor.getPackageName() + ".messages");
+  }
+
+  private Messages(Module module, String bundle) {
+    this.module = module;
+    this.bundle = bundle;
+  }
+
+  /**
+   * Returns a text with its places filled.
+   *
+   * @param key the key in the bundle
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @param values what stands in the places, by name
+   * @return the text
+   * @throws MissingResourceException if the bundle lacks the key, which is a defect of ours
+   */
+  public String text(String key, Locale locale, Map<String, String> values) {
+    String template = bundle(locale).getString(key);
+    return PLACE
+        .matcher(template)
+        .replaceAll(m -> Matcher.quoteReplacement(values.getOrDefault(m.group(1), "")));
+  }
+
+  /**
+   * Returns a text without places.
+   *
+   * @param key the key in the bundle
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @return the text
+   * @throws MissingResourceException if the bundle lacks the key, which is a defect of ours
+   */
+  public String text(String key, Locale locale) {
+    return text(key, locale, Map.of());
+  }
+
+  /** Only these two: else the JVM's own locale would decide for a reader whose language we lack. */
+  private ResourceBundle bundle(Locale locale) {
+    boolean german = locale.getLanguage().equals(Locale.GERMAN.getLanguage());
+    return ResourceBundle.getBundle(bundle, german ? Locale.GERMAN : Locale.ENGLISH, module);
+  }
+}

@@ -1,0 +1,19 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.units;
+
+/**
+ * A stable name for one kind of problem, such as {@code quantity.unknown-unit}.
+ *
+ * <p>Each package that reports problems has one enum of codes; the texts stand in the message
+ * bundle beside that enum, in English and German, under {@code problem.<id>.what}, {@code
+ * problem.<id>.allowed} and {@code problem.<id>.remedy}.
+ */
+public interface ProblemCode {
+
+  /**
+   * Returns the stable id, lower case, words joined by hyphens and dots.
+   *
+   * @return the id, for example {@code quantity.unknown-unit}; never changes once released
+   */
+  String id();
+}

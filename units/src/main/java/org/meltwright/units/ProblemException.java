@@ -1,0 +1,60 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.units;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * The one unchecked exception of the library that speaks of what a person gave: it carries one or
+ * many problems, all that were found.
+ *
+ * <p>Defects of ours (a {@code null}, an index out of bounds) are reported as the JDK does.
+ */
+public final class ProblemException extends RuntimeException {
+
+  private static final long serialVersionUID = 1L;
+
+  private final transient List<Problem> problems;
+
+  /**
+   * Creates an exception that carries one problem.
+   *
+   * @param problem the problem
+   */
+  public ProblemException(Problem problem) {
+    this(List.of(problem));
+  }
+
+  /**
+   * Creates an exception that carries all problems found.
+   *
+   * @param problems one or many problems, in the order found
+   * @throws IllegalArgumentException if there is none
+   */
+  public ProblemException(List<Problem> problems) {
+    super(problems.stream().map(Problem::toString).collect(Collectors.joining("\n")));
+    if (problems.isEmpty()) {
+      throw new IllegalArgumentException("an exception needs at least one problem");
+    }
+    this.problems = List.copyOf(problems);
+  }
+
+  /**
+   * Returns the problems.
+   *
+   * @return one or many, in the order found
+   */
+  public List<Problem> problems() {
+    return problems;
+  }
+
+  /**
+   * Returns the same problems, each below a path.
+   *
+   * @param pointer the JSON pointer (RFC 6901) of the enclosing value
+   * @return the new exception
+   */
+  public ProblemException under(String pointer) {
+    return new ProblemException(problems.stream().map(p -> p.under(pointer)).toList());
+  }
+}

@@ -1,0 +1,78 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.units;
+
+import javax.measure.Quantity;
+
+/**
+ * A range of quantities of one kind with both ends in it, held as two numbers in the SI unit.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param <Q> the kind as a type
+ * @param kind the kind
+ * @param lowSi the low end, in the kind's SI unit
+ * @param highSi the high end, in the kind's SI unit, not below the low end
+ */
+public record QuantityRange<Q extends Quantity<Q>>(
+    QuantityKind<Q> kind, double lowSi, double highSi) {
+
+  /**
+   * Guards the values.
+   *
+   * @param kind the kind
+   * @param lowSi the low end
+   * @param highSi the high end
+   * @throws ProblemException if an end is not finite or the ends are reversed
+   */
+  public QuantityRange {
+    UnitsProblem.finite(lowSi, kind.id());
+    UnitsProblem.finite(highSi, kind.id());
+    if (lowSi > highSi) {
+      throw new ProblemException(
+          Problem.of(UnitsProblem.RANGE_REVERSED, lowSi + " to " + highSi + " " + kind.siUnit())
+              .with("what", kind.id()));
+    }
+  }
+
+  /**
+   * Returns a range between two quantities.
+   *
+   * @param <Q> the kind as a type
+   * @param kind the kind
+   * @param low the low end
+   * @param high the high end
+   * @return the range
+   * @throws ProblemException if an end is not finite or the ends are reversed
+   */
+  public static <Q extends Quantity<Q>> QuantityRange<Q> of(
+      QuantityKind<Q> kind, Quantity<Q> low, Quantity<Q> high) {
+    return new QuantityRange<>(kind, kind.toSi(low), kind.toSi(high));
+  }
+
+  /**
+   * Returns the low end.
+   *
+   * @return the quantity, in the SI unit
+   */
+  public Quantity<Q> low() {
+    return kind.ofSi(lowSi);
+  }
+
+  /**
+   * Returns the high end.
+   *
+   * @return the quantity, in the SI unit
+   */
+  public Quantity<Q> high() {
+    return kind.ofSi(highSi);
+  }
+
+  /**
+   * Returns the value half way between the ends.
+   *
+   * @return the middle, in the kind's SI unit
+   */
+  public double middleSi() {
+    return lowSi + (highSi - lowSi) / 2;
+  }
+}

@@ -1,0 +1,108 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.units;
+
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A difference of two temperatures, such as a margin of 5 K: not a point on a scale.
+ *
+ * <p>A difference of 9 Fahrenheit degrees is one of 5 K, and may be negative.
+ *
+ * <p>This class is immutable and thread-safe.
+ */
+public final class TemperatureDifference implements Comparable<TemperatureDifference> {
+
+  /** No difference. */
+  public static final TemperatureDifference ZERO = new TemperatureDifference(0);
+
+  private final double kelvin;
+
+  /**
+   * Returns a difference in kelvins, which are Celsius degrees too.
+   *
+   * @param kelvin the kelvins, finite
+   * @return the difference
+   * @throws ProblemException if the number is not finite
+   */
+  public static TemperatureDifference ofKelvin(double kelvin) {
+    return new TemperatureDifference(UnitsProblem.finite(kelvin, "temperature difference in K"));
+  }
+
+  /**
+   * Returns a difference in Fahrenheit degrees.
+   *
+   * @param degrees the Fahrenheit degrees, finite
+   * @return the difference
+   * @throws ProblemException if the number is not finite
+   */
+  public static TemperatureDifference ofFahrenheitDegrees(double degrees) {
+    return ofKelvin(degrees * 5 / 9);
+  }
+
+  private TemperatureDifference(double kelvin) {
+    this.kelvin = kelvin + 0.0;
+  }
+
+  /**
+   * Returns the difference in kelvins.
+   *
+   * @return K
+   */
+  public double kelvin() {
+    return kelvin;
+  }
+
+  /**
+   * Returns the sum of two differences.
+   *
+   * @param other the other difference
+   * @return the sum
+   */
+  public TemperatureDifference plus(TemperatureDifference other) {
+    return ofKelvin(kelvin + other.kelvin);
+  }
+
+  /**
+   * Returns the difference with the other sign.
+   *
+   * @return the negated difference
+   */
+  public TemperatureDifference negated() {
+    return new TemperatureDifference(-kelvin);
+  }
+
+  /**
+   * Tells whether the difference is below zero.
+   *
+   * @return whether it is negative
+   */
+  public boolean isNegative() {
+    return kelvin < 0;
+  }
+
+  @Override
+  public int compareTo(TemperatureDifference other) {
+    return Double.compare(kelvin, other.kelvin);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof TemperatureDifference that && kelvin == that.kelvin;
+  }
+
+  @Override
+  public int hashCode() {
+    return Double.hashCode(kelvin);
+  }
+
+  /**
+   * Returns the difference in kelvins, locale-free.
+   *
+   * @return for example "5.0 K"
+   */
+  @Override
+  public String toString() {
+    return String.format(Locale.ROOT, "%s K", kelvin);
+  }
+}

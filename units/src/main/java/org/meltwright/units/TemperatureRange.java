@@ -1,0 +1,98 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.units;
+
+/**
+ * A range of temperatures with both ends in it, such as 62–65 °C; a single point is a range too.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param low the low end
+ * @param high the high end, not below the low end
+ */
+public record TemperatureRange(TemperaturePoint low, TemperaturePoint high) {
+
+  /**
+   * Guards the values.
+   *
+   * @param low the low end
+   * @param high the high end
+   * @throws ProblemException if the low end lies above the high end
+   */
+  public TemperatureRange {
+    if (low.isAbove(high)) {
+      throw new ProblemException(
+          Problem.of(UnitsProblem.RANGE_REVERSED, low + " to " + high)
+              .with("what", "temperature range"));
+    }
+  }
+
+  /**
+   * Returns a range in degrees Celsius.
+   *
+   * @param low the low end in °C
+   * @param high the high end in °C
+   * @return the range
+   * @throws ProblemException if an end is no temperature or the ends are reversed
+   */
+  public static TemperatureRange ofCelsius(double low, double high) {
+    return new TemperatureRange(TemperaturePoint.ofCelsius(low), TemperaturePoint.ofCelsius(high));
+  }
+
+  /**
+   * Returns the range that holds one point only.
+   *
+   * @param point the point
+   * @return the range
+   */
+  public static TemperatureRange of(TemperaturePoint point) {
+    return new TemperatureRange(point, point);
+  }
+
+  /**
+   * Returns the point half way between the ends.
+   *
+   * @return the middle
+   */
+  public TemperaturePoint middle() {
+    return TemperaturePoint.ofCelsius((low.celsius() + high.celsius()) / 2);
+  }
+
+  /**
+   * Returns how far the ends lie apart.
+   *
+   * @return the width, not negative
+   */
+  public TemperatureDifference width() {
+    return high.minus(low);
+  }
+
+  /**
+   * Tells whether a point lies in the range, ends included.
+   *
+   * @param point the point
+   * @return whether it lies in the range
+   */
+  public boolean contains(TemperaturePoint point) {
+    return !point.isBelow(low) && !point.isAbove(high);
+  }
+
+  /**
+   * Tells whether two ranges share a point.
+   *
+   * @param other the other range
+   * @return whether they overlap
+   */
+  public boolean overlaps(TemperatureRange other) {
+    return !low.isAbove(other.high) && !other.low.isAbove(high);
+  }
+
+  /**
+   * Returns the range in degrees Celsius, locale-free.
+   *
+   * @return for example "62.0–65.0 °C"
+   */
+  @Override
+  public String toString() {
+    return low.equals(high) ? low.toString() : low.celsius() + "–" + high;
+  }
+}

@@ -144,7 +144,7 @@ public final class QuantityKind<Q extends Quantity<Q>> {
         unit == siUnit
             ? value
             : converters.computeIfAbsent(unit, u -> unit.getConverterTo(siUnit)).convert(value);
-    return UnitsProblem.finite(si, id);
+    return UnitsProblem.requireFinite(si, id);
   }
 
   /**

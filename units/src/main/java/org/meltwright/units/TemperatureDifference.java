@@ -26,7 +26,8 @@ public final class TemperatureDifference implements Comparable<TemperatureDiffer
    * @throws ProblemException if the number is not finite
    */
   public static TemperatureDifference ofKelvin(double kelvin) {
-    return new TemperatureDifference(UnitsProblem.finite(kelvin, "temperature difference in K"));
+    return new TemperatureDifference(
+        UnitsProblem.requireFinite(kelvin, "temperature difference in K"));
   }
 
   /**

@@ -9,6 +9,7 @@
 module org.meltwright.core {
   requires transitive org.meltwright.units;
 
+  exports org.meltwright.core.batch;
   exports org.meltwright.core.equipment;
   exports org.meltwright.core.explain;
   exports org.meltwright.core.material;

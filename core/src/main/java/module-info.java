@@ -10,6 +10,7 @@ module org.meltwright.core {
   requires transitive org.meltwright.units;
   requires org.apache.commons.numbers.gamma;
 
+  exports org.meltwright.core.batch;
   exports org.meltwright.core.equipment;
   exports org.meltwright.core.explain;
   exports org.meltwright.core.material;

@@ -21,6 +21,14 @@ public enum StudioProblem implements ProblemCode {
   CURRENCY("studio.currency"),
   /** A line that its balance cannot carry. */
   BALANCE_TOO_SMALL("studio.balance-too-small"),
+  /** A text that is no money. */
+  MONEY("studio.money"),
+  /** A code that no currency has. */
+  UNKNOWN_CURRENCY("studio.unknown-currency"),
+  /** A mass that cannot be taken from the shelf. */
+  MASS_NEEDED("studio.mass-needed"),
+  /** A number of cakes without a mould. */
+  CAST_NEEDED("studio.cast-needed"),
   /** The page cannot be written. */
   PAGE_UNWRITABLE("studio.page-unwritable");
 

@@ -26,8 +26,7 @@ public final class TemperatureDifference implements Comparable<TemperatureDiffer
    * @throws ProblemException if the number is not finite
    */
   public static TemperatureDifference ofKelvin(double kelvin) {
-    return new TemperatureDifference(
-        UnitsProblem.requireFinite(kelvin, "temperature difference in K"));
+    return new TemperatureDifference(UnitsProblem.requireFinite(kelvin, "temperature-difference"));
   }
 
   /**
@@ -52,6 +51,15 @@ public final class TemperatureDifference implements Comparable<TemperatureDiffer
    */
   public double kelvin() {
     return kelvin;
+  }
+
+  /**
+   * Returns the difference in Fahrenheit degrees.
+   *
+   * @return 1.8 for each kelvin
+   */
+  public double fahrenheitDegrees() {
+    return kelvin * 9 / 5;
   }
 
   /**

@@ -22,7 +22,7 @@ public record TemperatureRange(TemperaturePoint low, TemperaturePoint high) {
     if (low.isAbove(high)) {
       throw new ProblemException(
           Problem.of(UnitsProblem.RANGE_REVERSED, low + " to " + high)
-              .with("what", "temperature range"));
+              .with("what", "temperature-range"));
     }
   }
 

@@ -8,4 +8,6 @@
 @org.jspecify.annotations.NullMarked
 module org.meltwright.safety {
   requires transitive org.meltwright.core;
+
+  exports org.meltwright.safety.hazard;
 }

@@ -9,5 +9,6 @@
 module org.meltwright.safety {
   requires transitive org.meltwright.core;
 
+  exports org.meltwright.safety.hazard;
   exports org.meltwright.safety.heating;
 }

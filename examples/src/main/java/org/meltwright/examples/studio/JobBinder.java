@@ -68,12 +68,12 @@ final class JobBinder {
 
   private Optional<Job> job(String path, JobDraft d) {
     Optional<Recipe> recipe = recipe(path + "/recipe", d.recipe());
-    Optional<Losses> losses = losses(path, d);
+    Optional<Losses> losses = recipe.flatMap(r -> losses(path, d, r));
     Optional<Heating> heating = heating(path, d);
     CastDraft drafted = d.cast();
-    Optional<Cast> cast =
-        drafted == null ? Optional.empty() : cast(path + "/cast", drafted);
-    Optional<Double> active = leaves.amount(path + "/activeTime", d.activeTime(), QuantityKind.TIME);
+    Optional<Cast> cast = drafted == null ? Optional.empty() : cast(path + "/cast", drafted);
+    Optional<Double> active =
+        leaves.amount(path + "/activeTime", d.activeTime(), QuantityKind.TIME);
     MakeDraft make = d.make();
     String recipeId = d.recipe();
     if (recipe.isEmpty() || losses.isEmpty() || make == null || recipeId == null) {
@@ -86,11 +86,7 @@ final class JobBinder {
     }
     return Optional.of(
         new Job(
-            recipeId,
-            batch.get(),
-            heating.get(),
-            active.orElse(Double.NaN),
-            cast.orElse(null)));
+            recipeId, batch.get(), heating.get(), active.orElse(Double.NaN), cast.orElse(null)));
   }
 
   private Optional<Recipe> recipe(String path, @Nullable String id) {
@@ -107,14 +103,14 @@ final class JobBinder {
     return book.recipe(id);
   }
 
-  private Optional<Losses> losses(String path, JobDraft d) {
+  private Optional<Losses> losses(String path, JobDraft d, Recipe recipe) {
     Optional<MassFraction> film = leaves.massFraction(path + "/filmLoss", d.filmLoss());
     Optional<Double> atLeast =
         leaves.amount(path + "/filmLossAtLeast", d.filmLossAtLeast(), QuantityKind.MASS);
     return problems.attempt(
         path,
         () ->
-            book.insolubles()
+            book.insolubles(recipe)
                 .withFilm(
                     QuantityKind.MASS.ofSi(atLeast.orElse(0.0)), film.orElse(MassFraction.ZERO)));
   }
@@ -177,8 +173,7 @@ final class JobBinder {
         : net.flatMap(n -> problems.attempt(path + "/net", () -> Batch.ofNet(recipe, n, losses)));
   }
 
-  private Optional<Batch> ofIngredient(
-      String path, MakeDraft make, Recipe recipe, Losses losses) {
+  private Optional<Batch> ofIngredient(String path, MakeDraft make, Recipe recipe, Losses losses) {
     Optional<Ingredient> ingredient = book.ingredient(path + "/ingredient", make.ingredient());
     if (ingredient.isEmpty()) {
       return Optional.empty();
@@ -209,8 +204,7 @@ final class JobBinder {
         .recipe()
         .map(made -> Batch.ofIngredient(recipe, made, mass, losses))
         .orElseGet(
-            () ->
-                Batch.ofIngredient(recipe, ingredient.material().orElseThrow(), mass, losses));
+            () -> Batch.ofIngredient(recipe, ingredient.material().orElseThrow(), mass, losses));
   }
 
   private Optional<Batch> ofCakes(

@@ -155,7 +155,8 @@ public final class QuantityKind<Q extends Quantity<Q>> {
   /**
    * Turns a quantity into a number in the SI unit.
    *
-   * <p>A {@link BigDecimal} in a unit of this library is converted exactly and rounded once.
+   * <p>A number of more digits than a {@code double} holds, in a unit of this library, is converted
+   * exactly and rounded once.
    *
    * @param quantity the quantity, in any unit of this kind
    * @return its value in {@link #siUnit()}, finite
@@ -163,7 +164,8 @@ public final class QuantityKind<Q extends Quantity<Q>> {
    */
   public double toSi(Quantity<Q> quantity) {
     Number value = quantity.getValue();
-    if (value instanceof BigDecimal precise) {
+    BigDecimal precise = ManyDigits.of(value);
+    if (precise != null) {
       UnitDefinition<Q> definition = definition(quantity.getUnit());
       if (definition != null) {
         return UnitsProblem.finite(definition.toSi(precise), id);

@@ -209,9 +209,16 @@ public final class QuantityKind<Q extends Quantity<Q>> {
     return unit == siUnit ? si : factors.get(unit).fromSi(si);
   }
 
-  /** The kind of a unit, by its definition or else by its dimension. */
+  /**
+   * Returns the kind of a unit, by its dimension.
+   *
+   * @param <Q> the kind as a type
+   * @param unit the unit, ours or another's
+   * @return the kind
+   * @throws ProblemException if no kind has its dimension
+   */
   @SuppressWarnings("unchecked") // the dimension decides the kind's type
-  static <Q extends Quantity<Q>> QuantityKind<Q> of(Unit<Q> unit) {
+  public static <Q extends Quantity<Q>> QuantityKind<Q> of(Unit<Q> unit) {
     for (QuantityKind<?> kind : ALL) {
       if (kind.siUnit.getDimension().equals(unit.getDimension())) {
         return (QuantityKind<Q>) kind;

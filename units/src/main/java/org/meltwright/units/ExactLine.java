@@ -25,7 +25,7 @@ public record ExactLine(double kilograms, ScaleInterval interval) {
    * @throws ProblemException if the mass is negative, not finite or above 1e9 kg
    */
   public ExactLine {
-    UnitsProblem.between(kilograms, 0, MOST, "mass");
+    UnitsProblem.requireBetween(kilograms, 0, MOST, "mass");
     Objects.requireNonNull(interval, "interval");
   }
 

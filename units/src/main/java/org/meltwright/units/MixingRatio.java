@@ -32,9 +32,9 @@ public record MixingRatio(
    * @throws ProblemException if a part is negative or not finite, or both are zero
    */
   public MixingRatio {
-    UnitsProblem.between(firstParts, 0, MOST, "ratio");
-    UnitsProblem.between(secondParts, 0, MOST, "ratio");
-    UnitsProblem.between(firstParts + secondParts, Double.MIN_NORMAL, 2 * MOST, "ratio");
+    UnitsProblem.requireBetween(firstParts, 0, MOST, "ratio");
+    UnitsProblem.requireBetween(secondParts, 0, MOST, "ratio");
+    UnitsProblem.requireBetween(firstParts + secondParts, Double.MIN_NORMAL, 2 * MOST, "ratio");
     for (String side : List.of(firstSide, secondSide)) {
       Objects.requireNonNull(side);
     }

@@ -51,7 +51,7 @@ public final class QuantityFormatter {
    * @throws ProblemException if the count lies outside that range
    */
   public static QuantityFormatter ofSignificantDigits(int count) {
-    UnitsProblem.between(count, 1, MOST_DIGITS, "digits");
+    UnitsProblem.requireBetween(count, 1, MOST_DIGITS, "digits");
     return new QuantityFormatter(Digits.SIGNIFICANT, count, '.');
   }
 
@@ -63,7 +63,7 @@ public final class QuantityFormatter {
    * @throws ProblemException if the count lies outside that range
    */
   public static QuantityFormatter ofDecimals(int count) {
-    UnitsProblem.between(count, 0, MOST_DIGITS, "digits");
+    UnitsProblem.requireBetween(count, 0, MOST_DIGITS, "digits");
     return new QuantityFormatter(Digits.DECIMALS, count, '.');
   }
 
@@ -137,7 +137,7 @@ public final class QuantityFormatter {
    * @throws ProblemException if the unit has no symbol here, or the value is not finite
    */
   public <Q extends Quantity<Q>> String format(QuantityKind<Q> kind, double si, Unit<Q> unit) {
-    return format(UnitsProblem.finite(si, kind.id()), kind.known(unit));
+    return format(UnitsProblem.requireFinite(si, kind.id()), kind.known(unit));
   }
 
   /**

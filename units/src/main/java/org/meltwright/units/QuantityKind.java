@@ -168,7 +168,7 @@ public final class QuantityKind<Q extends Quantity<Q>> {
     if (precise != null) {
       UnitDefinition<Q> definition = definition(quantity.getUnit());
       if (definition != null) {
-        return UnitsProblem.finite(definition.toSi(precise), id);
+        return UnitsProblem.requireFinite(definition.toSi(precise), id);
       }
     }
     return toSi(value.doubleValue(), quantity.getUnit());
@@ -184,7 +184,7 @@ public final class QuantityKind<Q extends Quantity<Q>> {
    */
   public double toSi(double value, Unit<Q> unit) {
     double si = unit == siUnit ? value : factors.get(unit).toSi(value);
-    return UnitsProblem.finite(si, id);
+    return UnitsProblem.requireFinite(si, id);
   }
 
   /**

@@ -25,8 +25,8 @@ public record QuantityRange<Q extends Quantity<Q>>(
    * @throws ProblemException if an end is not finite or the ends are reversed
    */
   public QuantityRange {
-    UnitsProblem.finite(lowSi, kind.id());
-    UnitsProblem.finite(highSi, kind.id());
+    UnitsProblem.requireFinite(lowSi, kind.id());
+    UnitsProblem.requireFinite(highSi, kind.id());
     if (lowSi > highSi) {
       throw new ProblemException(
           Problem.of(UnitsProblem.RANGE_REVERSED, lowSi + " to " + highSi + " " + kind.siUnit())

@@ -43,7 +43,7 @@ public final class ScaleInterval implements Comparable<ScaleInterval> {
    * @throws ProblemException if the step lies outside that range
    */
   public static ScaleInterval ofKilograms(double kilograms) {
-    return new ScaleInterval(UnitsProblem.between(kilograms, FINEST, COARSEST, "scale-interval"));
+    return new ScaleInterval(UnitsProblem.requireBetween(kilograms, FINEST, COARSEST, "scale-interval"));
   }
 
   private ScaleInterval(double kilograms) {
@@ -104,7 +104,7 @@ public final class ScaleInterval implements Comparable<ScaleInterval> {
   /** The number of steps in a mass; a hair beside a whole or half number counts as that number. */
   double steps(double mass) {
     double steps = mass / kilograms;
-    UnitsProblem.between(steps, -MOST_STEPS, MOST_STEPS, "scale-steps");
+    UnitsProblem.requireBetween(steps, -MOST_STEPS, MOST_STEPS, "scale-steps");
     double halves = Math.rint(steps * 2) / 2;
     return Math.abs(steps - halves) <= SNAP * Math.max(1, Math.abs(steps)) ? halves : steps;
   }

@@ -24,7 +24,7 @@ public record StatedDensity(double kilogramsPerCubicMetre, DensityState state) {
    * @throws ProblemException if the density is not above zero and at most a million kg/m³
    */
   public StatedDensity {
-    UnitsProblem.between(kilogramsPerCubicMetre, Double.MIN_NORMAL, MOST, "density");
+    UnitsProblem.requireBetween(kilogramsPerCubicMetre, Double.MIN_NORMAL, MOST, "density");
     Objects.requireNonNull(state, "state");
   }
 

@@ -29,7 +29,7 @@ public final class TemperatureDifference implements Comparable<TemperatureDiffer
    * @throws ProblemException if the number is not finite
    */
   public static TemperatureDifference ofKelvin(double kelvin) {
-    return new TemperatureDifference(UnitsProblem.finite(kelvin, "temperature-difference"));
+    return new TemperatureDifference(UnitsProblem.requireFinite(kelvin, "temperature-difference"));
   }
 
   /**

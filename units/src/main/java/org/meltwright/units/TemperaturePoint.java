@@ -31,7 +31,7 @@ public final class TemperaturePoint implements Comparable<TemperaturePoint> {
    * @throws ProblemException if the number is not finite or below absolute zero
    */
   public static TemperaturePoint ofCelsius(double celsius) {
-    UnitsProblem.finite(celsius, "temperature");
+    UnitsProblem.requireFinite(celsius, "temperature");
     if (celsius < -ICE_POINT) {
       throw new ProblemException(
           Problem.of(UnitsProblem.TEMPERATURE_BELOW_ABSOLUTE_ZERO, celsius + " °C"));

@@ -59,8 +59,15 @@ public enum UnitsProblem implements ProblemCode {
     return id;
   }
 
-  /** Guards a number: {@code what} names the value and its unit, such as "mass in kg". */
-  static double finite(double value, String what) {
+  /**
+   * Guards a number against NaN and infinity.
+   *
+   * @param value the number
+   * @param what the name of the value with its unit, such as "mass in kg"
+   * @return the number
+   * @throws ProblemException if it is not finite
+   */
+  public static double requireFinite(double value, String what) {
     if (Double.isFinite(value)) {
       return value;
     }
@@ -68,9 +75,18 @@ public enum UnitsProblem implements ProblemCode {
         Problem.of(NUMBER_NOT_FINITE, Double.toString(value)).with("what", what));
   }
 
-  /** Guards a number between two limits, both allowed. */
-  static double between(double value, double low, double high, String what) {
-    if (finite(value, what) >= low && value <= high) {
+  /**
+   * Guards a number between two limits, both allowed.
+   *
+   * @param value the number
+   * @param low the lowest value allowed
+   * @param high the highest value allowed
+   * @param what the name of the value with its unit, such as "mass in kg"
+   * @return the number
+   * @throws ProblemException if it is not finite or lies outside
+   */
+  public static double requireBetween(double value, double low, double high, String what) {
+    if (requireFinite(value, what) >= low && value <= high) {
       return value;
     }
     throw new ProblemException(

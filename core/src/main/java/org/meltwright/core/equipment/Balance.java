@@ -1,0 +1,46 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.equipment;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * A balance: how much it carries and in what steps it shows.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param name what the studio calls it
+ * @param capacityKilograms the most it carries, in kg, above zero
+ * @param intervalKilograms its scale interval, in kg, above zero
+ */
+public record Balance(String name, double capacityKilograms, double intervalKilograms) {
+
+  /**
+   * Guards the figures.
+   *
+   * @param name what the studio calls it
+   * @param capacityKilograms the most it carries
+   * @param intervalKilograms its scale interval
+   * @throws org.meltwright.units.ProblemException if a figure cannot be
+   */
+  public Balance {
+    UnitsProblem.requireBetween(capacityKilograms, 1e-9, 1e6, "capacity of the balance in kg");
+    UnitsProblem.requireBetween(
+        intervalKilograms, 1e-12, capacityKilograms, "scale interval in kg");
+  }
+
+  /**
+   * Returns a balance.
+   *
+   * @param name what the studio calls it
+   * @param capacity the most it carries
+   * @param interval its scale interval
+   * @return the balance
+   * @throws org.meltwright.units.ProblemException if a figure cannot be
+   */
+  public static Balance of(String name, Quantity<Mass> capacity, Quantity<Mass> interval) {
+    return new Balance(name, QuantityKind.MASS.toSi(capacity), QuantityKind.MASS.toSi(interval));
+  }
+}

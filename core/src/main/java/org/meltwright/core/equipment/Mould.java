@@ -1,0 +1,57 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.equipment;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Volume;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * A mould with equal cups, such as a muffin tin.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param name what the studio calls it
+ * @param material what it is made of
+ * @param cups how many cups it has, at least 1
+ * @param cupCubicMetres the volume of one cup up to the brim, in m³, above zero
+ */
+public record Mould(String name, VesselMaterial material, int cups, double cupCubicMetres) {
+
+  /**
+   * Guards number and volume.
+   *
+   * @param name what the studio calls it
+   * @param material what it is made of
+   * @param cups how many cups it has
+   * @param cupCubicMetres the volume of one cup
+   * @throws org.meltwright.units.ProblemException if number or volume cannot be
+   */
+  public Mould {
+    UnitsProblem.requireBetween(cups, 1, 1e6, "number of cups");
+    UnitsProblem.requireBetween(cupCubicMetres, 1e-9, 1e3, "volume of a cup in m³");
+  }
+
+  /**
+   * Returns a mould whose cups have a known volume.
+   *
+   * @param name what the studio calls it
+   * @param material what it is made of
+   * @param cups how many cups it has
+   * @param cup the volume of one cup up to the brim
+   * @return the mould
+   * @throws org.meltwright.units.ProblemException if number or volume cannot be
+   */
+  public static Mould of(String name, VesselMaterial material, int cups, Quantity<Volume> cup) {
+    return new Mould(name, material, cups, QuantityKind.VOLUME.toSi(cup));
+  }
+
+  /**
+   * Returns the volume of one cup up to the brim.
+   *
+   * @return the volume
+   */
+  public Quantity<Volume> cup() {
+    return QuantityKind.VOLUME.ofSi(cupCubicMetres);
+  }
+}

@@ -1,0 +1,28 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.equipment;
+
+import org.meltwright.units.TemperatureDifference;
+
+/**
+ * A thermometer: where it measures, in what steps, and how far it may be off.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param name what the studio calls it
+ * @param place where it measures
+ * @param interval its scale interval
+ * @param tolerance how far it may be off, either way
+ */
+public record Thermometer(
+    String name, Place place, TemperatureDifference interval, TemperatureDifference tolerance) {
+
+  /** Where a thermometer measures. */
+  public enum Place {
+    /** In the melt itself. */
+    LIQUID,
+    /** On the surface of a plate or a heated palette. */
+    SURFACE,
+    /** In the air, as at the outlet of a heat gun. */
+    AIR
+  }
+}

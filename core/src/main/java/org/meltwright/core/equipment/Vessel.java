@@ -1,0 +1,102 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.equipment;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * A vessel that a melt is kept in: a pot, a tin, a well of a heated palette.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param name what the studio calls it
+ * @param material what it is made of
+ * @param lining what its inside is coated with
+ * @param bottom the shape of its bottom
+ * @param capacityCubicMetres the volume up to the brim, in m³, above zero
+ * @param massKilograms its own mass, in kg, not negative; it is heated too
+ */
+public record Vessel(
+    String name,
+    VesselMaterial material,
+    Lining lining,
+    Bottom bottom,
+    double capacityCubicMetres,
+    double massKilograms) {
+
+  /** The shape of a vessel's bottom. */
+  public enum Bottom {
+    /** Flat: full contact with a plate. */
+    FLAT,
+    /** Round or uneven: contact in places only. */
+    ROUND,
+    /** Not stated. */
+    UNKNOWN
+  }
+
+  /**
+   * Guards volume and mass.
+   *
+   * @param name what the studio calls it
+   * @param material what it is made of
+   * @param lining what its inside is coated with
+   * @param bottom the shape of its bottom
+   * @param capacityCubicMetres the volume up to the brim
+   * @param massKilograms its own mass
+   * @throws org.meltwright.units.ProblemException if volume or mass cannot be
+   */
+  public Vessel {
+    UnitsProblem.requireBetween(capacityCubicMetres, 1e-9, 1e3, "capacity in m³");
+    UnitsProblem.requireBetween(massKilograms, 0, 1e6, "mass of the vessel in kg");
+  }
+
+  /**
+   * Returns a vessel.
+   *
+   * @param name what the studio calls it
+   * @param material what it is made of
+   * @param lining what its inside is coated with
+   * @param bottom the shape of its bottom
+   * @param capacity the volume up to the brim
+   * @param mass its own mass
+   * @return the vessel
+   * @throws org.meltwright.units.ProblemException if volume or mass cannot be
+   */
+  public static Vessel of(
+      String name,
+      VesselMaterial material,
+      Lining lining,
+      Bottom bottom,
+      Quantity<Volume> capacity,
+      Quantity<Mass> mass) {
+    return new Vessel(
+        name,
+        material,
+        lining,
+        bottom,
+        QuantityKind.VOLUME.toSi(capacity),
+        QuantityKind.MASS.toSi(mass));
+  }
+
+  /**
+   * Returns the volume up to the brim.
+   *
+   * @return the volume
+   */
+  public Quantity<Volume> capacity() {
+    return QuantityKind.VOLUME.ofSi(capacityCubicMetres);
+  }
+
+  /**
+   * Returns how full the vessel is with a volume in it.
+   *
+   * @param volumeCubicMetres the volume in it, in m³
+   * @return the fill level, where 1 is full to the brim; above 1 it overflows
+   */
+  public double fillLevel(double volumeCubicMetres) {
+    return volumeCubicMetres / capacityCubicMetres;
+  }
+}

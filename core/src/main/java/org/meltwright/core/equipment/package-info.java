@@ -1,0 +1,16 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+/**
+ * What stands in the studio: plain facts, read by batch, thermal and safety alike.
+ *
+ * <ol>
+ *   <li>{@link org.meltwright.core.equipment.Vessel} and {@link
+ *       org.meltwright.core.equipment.Mould} — what holds a melt.
+ *   <li>{@link org.meltwright.core.equipment.Balance} and {@link
+ *       org.meltwright.core.equipment.Thermometer} — what measures.
+ *   <li>{@link org.meltwright.core.equipment.HeatSource} — what heats.
+ * </ol>
+ */
+@NullMarked
+package org.meltwright.core.equipment;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,13 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+/**
+ * The working behind a result, built on demand from the numbers that the result keeps.
+ *
+ * <ol>
+ *   <li>{@link org.meltwright.core.explain.Explanation} — inputs, formula, steps, warnings,
+ *       sources.
+ * </ol>
+ */
+@NullMarked
+package org.meltwright.core.explain;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,52 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.material;
+
+import org.meltwright.units.MassFraction;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * A range of shares by mass, such as the oil in a tube of paint.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param low the low end
+ * @param high the high end, not below the low end
+ */
+public record MassFractionRange(MassFraction low, MassFraction high) {
+
+  /**
+   * Guards the order of the ends.
+   *
+   * @param low the low end
+   * @param high the high end
+   * @throws ProblemException if the low end is above the high end
+   */
+  public MassFractionRange {
+    if (low.value() > high.value()) {
+      throw new ProblemException(
+          Problem.of(UnitsProblem.RANGE_REVERSED, low + " to " + high)
+              .with("what", "mass fraction"));
+    }
+  }
+
+  /**
+   * Returns the range of one share only.
+   *
+   * @param share the share
+   * @return the range
+   */
+  public static MassFractionRange of(MassFraction share) {
+    return new MassFractionRange(share, share);
+  }
+
+  /**
+   * Returns the share half way between the ends.
+   *
+   * @return the middle
+   */
+  public MassFraction middle() {
+    return MassFraction.of((low.value() + high.value()) / 2);
+  }
+}

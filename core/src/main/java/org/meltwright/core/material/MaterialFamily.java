@@ -1,0 +1,26 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.material;
+
+/** The family that a material belongs to by its chemistry and use. */
+public enum MaterialFamily {
+  /** Waxes, and fats sold as waxes. */
+  WAX,
+  /** Natural and synthetic resins. */
+  RESIN,
+  /** Drying oils. */
+  DRYING_OIL,
+  /** Artists' oil paints: pigment ground in a drying oil. */
+  OIL_PAINT,
+  /** Dry pigments. */
+  PIGMENT,
+  /** Fillers and extenders. */
+  FILLER,
+  /** Organic solvents. */
+  SOLVENT,
+  /** Water. */
+  WATER,
+  /** Polymers dispersed in water. */
+  DISPERSION,
+  /** Pure substances and what fits nowhere else. */
+  OTHER
+}

@@ -1,0 +1,18 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+/**
+ * What things are: materials, their properties as ranges, and where each figure comes from.
+ *
+ * <ol>
+ *   <li>{@link org.meltwright.core.material.Material} — names, family, identifiers, constituents
+ *       and figures.
+ *   <li>{@link org.meltwright.core.material.PropertyKey} — asking for a density gives a density
+ *       range: the key knows the type of its value.
+ *   <li>{@link org.meltwright.core.material.PropertyRange} and {@link
+ *       org.meltwright.core.material.DefinedTemperature} — a range with its state or its
+ *       definition.
+ * </ol>
+ */
+@NullMarked
+package org.meltwright.core.material;
+
+import org.jspecify.annotations.NullMarked;

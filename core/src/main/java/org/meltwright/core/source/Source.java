@@ -1,0 +1,65 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.source;
+
+/**
+ * What a reader can look up: a title, where in it, and when it appeared.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param id the stable id in the bibliography, lower case and hyphens
+ * @param title the title, with its author or publisher
+ * @param locator edition, table, section or page; "not stated" where unknown
+ * @param year the year of publication; "not stated" where unknown
+ * @param kind what kind of publication it is
+ */
+public record Source(String id, String title, String locator, String year, SourceKind kind) {
+
+  /** What stands for a locator or a year that is unknown. */
+  public static final String NOT_STATED = "not stated";
+
+  /** A rule of the trade, with no publication behind it. */
+  public static final Source COMMON_PRACTICE =
+      new Source(
+          "common-practice",
+          "Common practice of the trade",
+          NOT_STATED,
+          NOT_STATED,
+          SourceKind.COMMON_PRACTICE);
+
+  /** Our own arithmetic on other figures. */
+  public static final Source CALCULATED =
+      new Source(
+          "calculated",
+          "Calculated from other figures, as the note says",
+          NOT_STATED,
+          NOT_STATED,
+          SourceKind.CALCULATED);
+
+  /** What the user stated: a measurement, a price, a data sheet of their own. */
+  public static final Source USER =
+      new Source("user", "Stated by the user", NOT_STATED, NOT_STATED, SourceKind.DATA_SHEET);
+
+  /**
+   * Returns this source with a place in it, behind the edition if one is stated.
+   *
+   * <p>For example, "3rd ed." at "table 4" is "3rd ed., table 4".
+   *
+   * @param place table, section or page
+   * @return the source with its longer locator
+   */
+  public Source at(String place) {
+    String longer = locator.equals(NOT_STATED) ? place : locator + ", " + place;
+    return new Source(id, title, longer, year, kind);
+  }
+
+  /**
+   * Returns the source on one line.
+   *
+   * @return title, locator and year, without the parts that are not stated
+   */
+  public String citation() {
+    return title
+        + (locator.equals(NOT_STATED) ? "" : ", " + locator)
+        + (year.equals(NOT_STATED) ? "" : " (" + year + ")");
+  }
+}

@@ -1,0 +1,20 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+/**
+ * Heating review, exposure arithmetic and hazard classification of studio-made mixtures.
+ *
+ * <p>A screening aid: local codes, data sheets and licensed practice come first, and what is not
+ * known is never called safe.
+ */
+@org.jspecify.annotations.NullMarked
+module org.meltwright.safety {
+  requires transitive org.meltwright.core;
+
+  exports org.meltwright.safety.hazard;
+  exports org.meltwright.safety.heating;
+
+  // the one look-up of texts reads the bundles that stand beside problem codes and rules
+  opens org.meltwright.safety.heating to
+      org.meltwright.units;
+  opens org.meltwright.safety.heating.rule to
+      org.meltwright.units;
+}

@@ -1,0 +1,131 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.json;
+
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.meltwright.units.Problem;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * The shape that a draft record asks a JSON tree to have.
+ *
+ * <p>Components are text, integers, booleans, lists, maps from text, and further records. What does
+ * not fit is reported and taken out of the tree, so that the rest can still be read and checked.
+ */
+final class RecordShape {
+
+  private final List<Problem> problems = new ArrayList<>();
+
+  private RecordShape() {}
+
+  /** Takes out of a tree what does not fit the record, and returns the problems. */
+  static List<Problem> prune(JsonNode tree, Class<? extends Record> type) {
+    RecordShape shape = new RecordShape();
+    shape.fits(tree, type, "");
+    return shape.problems;
+  }
+
+  /** Returns the components of a record by name, in order. */
+  static Map<String, Type> components(Class<?> type) {
+    Map<String, Type> components = new LinkedHashMap<>();
+    for (RecordComponent component : type.getRecordComponents()) {
+      components.put(component.getName(), component.getGenericType());
+    }
+    return components;
+  }
+
+  /** Returns the JSON type that a Java type is read from. */
+  static String jsonType(Type type) {
+    Class<?> raw = raw(type);
+    if (raw == List.class) {
+      return "array";
+    } else if (raw == Map.class || raw.isRecord()) {
+      return "object";
+    } else if (raw == Integer.class) {
+      return "integer";
+    }
+    return raw == Boolean.class ? "boolean" : "string";
+  }
+
+  /** Returns the type of a list's elements or a map's values. */
+  static Type element(Type type) {
+    Type[] arguments = ((ParameterizedType) type).getActualTypeArguments();
+    return arguments[arguments.length - 1];
+  }
+
+  static Class<?> raw(Type type) {
+    return type instanceof ParameterizedType p ? (Class<?>) p.getRawType() : (Class<?>) type;
+  }
+
+  private boolean fits(JsonNode node, Type type, String path) {
+    String wanted = jsonType(type);
+    if (node.isNull()) {
+      return true;
+    }
+    if (!wanted.equals(typeOf(node))) {
+      problems.add(
+          Problem.of(JsonProblem.WRONG_TYPE, shown(node))
+              .with("wanted", wanted)
+              .with("got", typeOf(node))
+              .under(path));
+      return false;
+    }
+    if (node instanceof ArrayNode array) {
+      elements(array, element(type), path);
+    } else if (node instanceof ObjectNode object) {
+      fields(object, type, path);
+    }
+    return true;
+  }
+
+  private void elements(ArrayNode array, Type element, String path) {
+    for (int i = 0; i < array.size(); i++) {
+      if (!fits(array.get(i), element, path + "/" + i)) {
+        array.setNull(i);
+      }
+    }
+  }
+
+  private void fields(ObjectNode object, Type type, String path) {
+    boolean free = raw(type) == Map.class;
+    Map<String, Type> components = free ? Map.of() : components(raw(type));
+    for (String key : List.copyOf(object.propertyNames())) {
+      String below = path + JsonPointers.step(key);
+      Type component = free ? element(type) : components.get(key);
+      if (component == null) {
+        problems.add(unknown(key, components).under(below));
+        object.remove(key);
+      } else if (!fits(object.get(key), component, below)) {
+        object.remove(key);
+      }
+    }
+  }
+
+  private static Problem unknown(String key, Map<String, Type> components) {
+    return Problem.of(JsonProblem.UNKNOWN_FIELD, key)
+        .with("fields", String.join(", ", components.keySet()));
+  }
+
+  private static String typeOf(JsonNode node) {
+    return switch (node.getNodeType()) {
+      case ARRAY -> "array";
+      case OBJECT -> "object";
+      case STRING -> "string";
+      case BOOLEAN -> "boolean";
+      case NUMBER -> node.isInt() ? "integer" : "number";
+      default -> "null";
+    };
+  }
+
+  private static String shown(JsonNode node) {
+    String text = node.toString();
+    return text.length() <= 60 ? text : text.substring(0, 57) + "...";
+  }
+}

@@ -1,0 +1,138 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.page;
+
+import java.util.List;
+
+/** One thing on a page. */
+public sealed interface Block {
+
+  /**
+   * A heading.
+   *
+   * @param level 2 for a chapter, 3 for a section of it
+   * @param text the heading
+   */
+  record Heading(int level, String text) implements Block {}
+
+  /**
+   * Running text.
+   *
+   * @param text one paragraph
+   */
+  record Paragraph(String text) implements Block {}
+
+  /**
+   * Short facts, each with its name.
+   *
+   * @param facts name and value, in order
+   */
+  record Facts(List<Fact> facts) implements Block {
+
+    /**
+     * Copies the facts.
+     *
+     * @param facts name and value, in order
+     */
+    public Facts {
+      facts = List.copyOf(facts);
+    }
+  }
+
+  /**
+   * One fact.
+   *
+   * @param name what it is
+   * @param value its value, with unit and basis
+   */
+  record Fact(String name, String value) {}
+
+  /**
+   * A list of sentences.
+   *
+   * @param items one sentence each
+   */
+  record Bullets(List<String> items) implements Block {
+
+    /**
+     * Copies the items.
+     *
+     * @param items one sentence each
+     */
+    public Bullets {
+      items = List.copyOf(items);
+    }
+  }
+
+  /**
+   * A table whose first column is text and whose others are figures.
+   *
+   * @param caption what the table shows
+   * @param columns the headings
+   * @param rows the cells, row by row, as many as columns
+   * @param totalRow whether the last row is the total
+   */
+  record Table(String caption, List<String> columns, List<List<String>> rows, boolean totalRow)
+      implements Block {
+
+    /**
+     * Copies the lists and holds the width.
+     *
+     * @param caption what the table shows
+     * @param columns the headings
+     * @param rows the cells, row by row
+     * @param totalRow whether the last row is the total
+     */
+    public Table {
+      columns = List.copyOf(columns);
+      rows = rows.stream().map(List::copyOf).toList();
+      for (List<String> row : rows) {
+        if (row.size() != columns.size()) {
+          throw new IllegalArgumentException(row.size() + " cells under " + columns.size());
+        }
+      }
+    }
+  }
+
+  /**
+   * Something to take notice of, with reason, remedy and source.
+   *
+   * @param tone how grave it is
+   * @param label the word that stands first, such as "CAUTION"
+   * @param title what is the matter
+   * @param lines reason, remedy and source, a line each
+   */
+  record Notice(Tone tone, String label, String title, List<String> lines) implements Block {
+
+    /**
+     * Copies the lines.
+     *
+     * @param tone how grave it is
+     * @param label the word that stands first
+     * @param title what is the matter
+     * @param lines reason, remedy and source
+     */
+    public Notice {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /** How grave a notice is, for its colour. */
+  enum Tone {
+    /** Stop. */
+    STOP,
+    /** Take care. */
+    CARE,
+    /** Note. */
+    NOTE,
+    /** Not known. */
+    OPEN
+  }
+
+  /**
+   * A picture with a text that says the same.
+   *
+   * @param svg the picture as an SVG element
+   * @param alternative the text that says the same
+   */
+  record Picture(String svg, String alternative) implements Block {}
+}

@@ -1,0 +1,170 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.page;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import org.meltwright.examples.page.Block.Bullets;
+import org.meltwright.examples.page.Block.Facts;
+import org.meltwright.examples.page.Block.Heading;
+import org.meltwright.examples.page.Block.Notice;
+import org.meltwright.examples.page.Block.Paragraph;
+import org.meltwright.examples.page.Block.Picture;
+import org.meltwright.examples.page.Block.Table;
+
+/** A page as one HTML file: no script, no network, light and dark, for phone and A4. */
+public final class HtmlPage {
+
+  private final StringBuilder out = new StringBuilder();
+
+  private HtmlPage() {}
+
+  /**
+   * Returns a page as HTML.
+   *
+   * @param page the page
+   * @return the whole document
+   */
+  public static String of(Page page) {
+    HtmlPage html = new HtmlPage();
+    html.page(page);
+    return html.out.toString();
+  }
+
+  private void page(Page page) {
+    line("<!DOCTYPE html>");
+    line("<html lang=\"en\">");
+    line("<head>");
+    line("<meta charset=\"utf-8\">");
+    line("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">");
+    line("<meta name=\"color-scheme\" content=\"light dark\">");
+    line("<title>" + escape(page.title()) + "</title>");
+    line("<style>\n" + style() + "</style>");
+    line("</head>");
+    line("<body>");
+    line("<header><h1>" + escape(page.title()) + "</h1>");
+    line("<p>" + escape(page.subtitle()) + "</p></header>");
+    line("<main>");
+    chapters(page.blocks());
+    line("</main>");
+    sources(page.sources());
+    line("</body>");
+    line("</html>");
+  }
+
+  /** Each chapter is a section, so that print and screen can keep it together. */
+  private void chapters(List<Block> blocks) {
+    boolean open = false;
+    for (Block block : blocks) {
+      if (block instanceof Heading heading && heading.level() == 2) {
+        line(open ? "</section>\n<section>" : "<section>");
+        open = true;
+      }
+      block(block);
+    }
+    if (open) {
+      line("</section>");
+    }
+  }
+
+  private void block(Block block) {
+    if (block instanceof Heading h) {
+      line("<h" + h.level() + ">" + escape(h.text()) + "</h" + h.level() + ">");
+    } else if (block instanceof Paragraph p) {
+      line("<p>" + escape(p.text()) + "</p>");
+    } else if (block instanceof Facts facts) {
+      facts(facts);
+    } else if (block instanceof Bullets bullets) {
+      line("<ul>");
+      bullets.items().forEach(item -> line("<li>" + escape(item) + "</li>"));
+      line("</ul>");
+    } else if (block instanceof Table table) {
+      table(table);
+    } else if (block instanceof Notice notice) {
+      notice(notice);
+    } else if (block instanceof Picture picture) {
+      line("<figure>" + picture.svg());
+      line("<figcaption>" + escape(picture.alternative()) + "</figcaption></figure>");
+    }
+  }
+
+  private void facts(Facts facts) {
+    line("<dl>");
+    facts
+        .facts()
+        .forEach(
+            f ->
+                line(
+                    "<div><dt>"
+                        + escape(f.name())
+                        + "</dt><dd>"
+                        + escape(f.value())
+                        + "</dd></div>"));
+    line("</dl>");
+  }
+
+  private void table(Table table) {
+    line("<div class=\"wide\"><table>");
+    line("<caption>" + escape(table.caption()) + "</caption>");
+    line("<thead><tr>");
+    table.columns().forEach(c -> line("<th scope=\"col\">" + escape(c) + "</th>"));
+    line("</tr></thead>");
+    line("<tbody>");
+    for (int i = 0; i < table.rows().size(); i++) {
+      boolean total = table.totalRow() && i == table.rows().size() - 1;
+      row(table.rows().get(i), total);
+    }
+    line("</tbody></table></div>");
+  }
+
+  private void row(List<String> cells, boolean total) {
+    line(total ? "<tr class=\"total\">" : "<tr>");
+    line("<th scope=\"row\">" + escape(cells.get(0)) + "</th>");
+    cells.stream().skip(1).forEach(c -> line("<td>" + escape(c) + "</td>"));
+    line("</tr>");
+  }
+
+  private void notice(Notice notice) {
+    line("<aside class=\"" + notice.tone().name().toLowerCase(Locale.ROOT) + "\">");
+    line("<p><strong>" + escape(notice.label()) + "</strong> " + escape(notice.title()) + "</p>");
+    if (!notice.lines().isEmpty()) {
+      line("<ul>");
+      notice.lines().forEach(l -> line("<li>" + escape(l) + "</li>"));
+      line("</ul>");
+    }
+    line("</aside>");
+  }
+
+  private void sources(List<String> sources) {
+    if (sources.isEmpty()) {
+      return;
+    }
+    line("<footer><h2>Sources</h2><ol>");
+    sources.forEach(s -> line("<li>" + escape(s) + "</li>"));
+    line("</ol></footer>");
+  }
+
+  private static String escape(String text) {
+    return text.replace("&", "&amp;")
+        .replace("<", "&lt;")
+        .replace(">", "&gt;")
+        .replace("\"", "&quot;");
+  }
+
+  private void line(String text) {
+    out.append(text).append('\n');
+  }
+
+  private static String style() {
+    try (InputStream in =
+        Objects.requireNonNull(HtmlPage.class.getResourceAsStream("page.css"), "page.css")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -48,7 +48,7 @@ public final class ImperialUnits {
   public static final Unit<Volume> TEASPOON =
       TABLE.national(
           QuantityKind.VOLUME,
-          "imp",
+          " imp",
           IMPERIAL,
           454_609,
           96_000_000_000L,
@@ -62,7 +62,7 @@ public final class ImperialUnits {
   public static final Unit<Volume> TABLESPOON =
       TABLE.national(
           QuantityKind.VOLUME,
-          "imp",
+          " imp",
           IMPERIAL,
           454_609,
           32_000_000_000L,
@@ -74,7 +74,7 @@ public final class ImperialUnits {
   public static final Unit<Volume> FLUID_OUNCE =
       TABLE.national(
           QuantityKind.VOLUME,
-          "imp",
+          " imp",
           IMPERIAL,
           454_609,
           16_000_000_000L,
@@ -87,22 +87,22 @@ public final class ImperialUnits {
 
   /** Imperial cup: 1/2 imperial pint, about 284.13 ml (common practice, not statute). */
   public static final Unit<Volume> CUP =
-      TABLE.national(QuantityKind.VOLUME, "imp", IMPERIAL, 454_609, 1_600_000_000, "cup", "cups");
+      TABLE.national(QuantityKind.VOLUME, " imp", IMPERIAL, 454_609, 1_600_000_000, "cup", "cups");
 
   /** Imperial pint: 1/8 imperial gallon, about 568.26 ml. */
   public static final Unit<Volume> PINT =
       TABLE.national(
-          QuantityKind.VOLUME, "imp", IMPERIAL, 454_609, 800_000_000, "pt", "pint", "pints");
+          QuantityKind.VOLUME, " imp", IMPERIAL, 454_609, 800_000_000, "pt", "pint", "pints");
 
   /** Imperial quart: 1/4 imperial gallon, about 1136.5 ml. */
   public static final Unit<Volume> QUART =
       TABLE.national(
-          QuantityKind.VOLUME, "imp", IMPERIAL, 454_609, 400_000_000, "qt", "quart", "quarts");
+          QuantityKind.VOLUME, " imp", IMPERIAL, 454_609, 400_000_000, "qt", "quart", "quarts");
 
   /** Imperial gallon: exactly 4.546 09 l. */
   public static final Unit<Volume> GALLON =
       TABLE.national(
-          QuantityKind.VOLUME, "imp", IMPERIAL, 454_609, 100_000_000, "gal", "gallon", "gallons");
+          QuantityKind.VOLUME, " imp", IMPERIAL, 454_609, 100_000_000, "gal", "gallon", "gallons");
 
   static {
     TABLE.shared("ton", LONG_TON);

@@ -158,13 +158,13 @@ public final class MetricUnits {
 
   /** Metric cup: 250 ml (common practice in kitchens of metric countries). */
   public static final Unit<Volume> METRIC_CUP =
-      TABLE.national(QuantityKind.VOLUME, "metric", METRIC, 1, 4000, "cup", "cups");
+      TABLE.national(QuantityKind.VOLUME, " metric", METRIC, 1, 4000, "cup", "cups");
 
   /** Metric tablespoon: 15 ml (common practice; 20 ml in Australia). */
   public static final Unit<Volume> METRIC_TABLESPOON =
       TABLE.national(
           QuantityKind.VOLUME,
-          "metric",
+          " metric",
           METRIC,
           15,
           1_000_000,
@@ -175,7 +175,7 @@ public final class MetricUnits {
   /** Metric teaspoon: 5 ml (common practice). */
   public static final Unit<Volume> METRIC_TEASPOON =
       TABLE.national(
-          QuantityKind.VOLUME, "metric", METRIC, 5, 1_000_000, "tsp", "teaspoon", "teaspoons");
+          QuantityKind.VOLUME, " metric", METRIC, 5, 1_000_000, "tsp", "teaspoon", "teaspoons");
 
   /** Metre, m. */
   public static final Unit<Length> METRE =

@@ -106,7 +106,7 @@ public final class QuantityKind<Q extends Quantity<Q>> {
   private final String id;
   private final Unit<Q> siUnit;
   private final UnitDefinition<Q> siDefinition;
-  private final ForeignUnits<Q> foreignUnits = new ForeignUnits<>();
+  private final UnitFactors<Q> factors = new UnitFactors<>(this);
 
   /**
    * Returns all kinds.
@@ -181,9 +181,7 @@ public final class QuantityKind<Q extends Quantity<Q>> {
    * @throws ProblemException if the value is not finite or the unit is of another kind
    */
   public double toSi(double value, Unit<Q> unit) {
-    UnitDefinition<Q> definition = definition(unit);
-    double si =
-        definition == null ? foreignUnits.toSi(value, unit, siUnit) : definition.toSi(value);
+    double si = unit == siUnit ? value : factors.get(unit).toSi(value);
     return UnitsProblem.requireFinite(si, id);
   }
 
@@ -206,18 +204,14 @@ public final class QuantityKind<Q extends Quantity<Q>> {
    * @throws ProblemException if the unit is of another kind
    */
   public double fromSi(double si, Unit<Q> unit) {
-    UnitDefinition<Q> definition = definition(unit);
-    return definition == null ? foreignUnits.fromSi(si, unit, siUnit) : definition.fromSi(si);
+    return unit == siUnit ? si : factors.get(unit).fromSi(si);
   }
 
   /** The kind of a unit, by its definition or else by its dimension. */
   @SuppressWarnings("unchecked") // the dimension decides the kind's type
   static <Q extends Quantity<Q>> QuantityKind<Q> of(Unit<Q> unit) {
-    if (unit instanceof DefinedUnit<Q> defined) {
-      return defined.definition().kind();
-    }
     for (QuantityKind<?> kind : ALL) {
-      if (kind.siUnit == unit || kind.siUnit.getDimension().equals(unit.getDimension())) {
+      if (kind.siUnit.getDimension().equals(unit.getDimension())) {
         return (QuantityKind<Q>) kind;
       }
     }
@@ -252,20 +246,14 @@ public final class QuantityKind<Q extends Quantity<Q>> {
     return siDefinition;
   }
 
-  /** The definition of a unit of ours; null for a unit that others define. */
+  /** The definition of this very unit; null for a unit that others define. */
+  @SuppressWarnings("unchecked") // the table holds units of this kind only
   @Nullable UnitDefinition<Q> definition(Unit<Q> unit) {
-    if (unit instanceof DefinedUnit<Q> defined) {
-      return ofThisKind(defined.definition());
-    }
-    return unit == siUnit ? siDefinition : null;
+    return (UnitDefinition<Q>) factors.definition(unit);
   }
 
-  private UnitDefinition<Q> ofThisKind(UnitDefinition<Q> definition) {
-    if (definition.kind() != this) {
-      throw new ProblemException(
-          UnitsProblem.wrongKind(definition.symbol(), id, definition.kind().id));
-    }
-    return definition;
+  void register(UnitDefinition<Q> definition) {
+    factors.add(definition.unit(), definition);
   }
 
   @Override

@@ -23,35 +23,9 @@ final class ShareReader {
 
   private static Map<String, FractionUnit> units() {
     Map<String, FractionUnit> units = new HashMap<>();
-    Map<String, Double> signs =
-        Map.of(
-            "%",
-            100.0,
-            "percent",
-            100.0,
-            "per cent",
-            100.0,
-            "prozent",
-            100.0,
-            "\u2030",
-            1000.0,
-            "per mille",
-            1000.0,
-            "promille",
-            1000.0,
-            "ppm",
-            1e6);
-    Map<String, List<String>> bases =
-        Map.of(
-            MASS, List.of("by mass", "by weight", "w/w", "m/m", "(w/w)", "(m/m)"),
-            VOLUME, List.of("by volume", "v/v", "(v/v)"));
-    signs.forEach(
-        (sign, perOne) -> {
-          units.put(sign, new FractionUnit(perOne, null));
-          bases.forEach(
-              (basis, words) ->
-                  words.forEach(w -> units.put(sign + " " + w, new FractionUnit(perOne, basis))));
-        });
+    add(units, 100, "%", "percent", "per cent", "prozent");
+    add(units, 1000, "\u2030", "per mille", "promille");
+    add(units, 1e6, "ppm");
     for (String word : List.of("wt%", "wt.-%", "wt %", "gew.-%", "masse-%", "mass-%", "ma.-%")) {
       units.put(word, new FractionUnit(100, MASS));
     }
@@ -59,6 +33,18 @@ final class ShareReader {
       units.put(word, new FractionUnit(100, VOLUME));
     }
     return units;
+  }
+
+  private static void add(Map<String, FractionUnit> units, double perOne, String... signs) {
+    for (String sign : signs) {
+      units.put(sign, new FractionUnit(perOne, null));
+      for (String word : List.of("by mass", "by weight", "w/w", "m/m", "(w/w)", "(m/m)")) {
+        units.put(sign.concat(" ").concat(word), new FractionUnit(perOne, MASS));
+      }
+      for (String word : List.of("by volume", "v/v", "(v/v)")) {
+        units.put(sign.concat(" ").concat(word), new FractionUnit(perOne, VOLUME));
+      }
+    }
   }
 
   static boolean isFraction(String key) {

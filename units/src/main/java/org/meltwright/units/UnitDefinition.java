@@ -6,6 +6,9 @@ import java.math.BigInteger;
 import java.math.MathContext;
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import javax.measure.UnitConverter;
+import tech.units.indriya.function.MultiplyConverter;
+import tech.units.indriya.unit.TransformedUnit;
 
 /**
  * What one unit is: its kind, its symbol, and how many SI units it holds, as an exact fraction.
@@ -13,7 +16,7 @@ import javax.measure.Unit;
  * <p>One pound is 45 359 237 / 100 000 000 kg. Numbers below 2^53 on both sides keep a conversion
  * to a multiplication and a division, which is right to the last digit when one of them is 1.
  */
-final class UnitDefinition<Q extends Quantity<Q>> {
+final class UnitDefinition<Q extends Quantity<Q>> implements Factor {
 
   private static final MathContext FORTY_DIGITS = new MathContext(40);
 
@@ -30,23 +33,21 @@ final class UnitDefinition<Q extends Quantity<Q>> {
 
   static <Q extends Quantity<Q>> UnitDefinition<Q> of(
       QuantityKind<Q> kind, String symbol, long numerator, long denominator) {
-    return new UnitDefinition<>(kind, symbol, numerator, denominator, null);
+    UnitConverter factor = MultiplyConverter.ofRational(numerator, denominator);
+    Unit<Q> unit = new TransformedUnit<>(symbol, kind.siUnit(), factor);
+    return new UnitDefinition<>(kind, symbol, numerator, denominator, unit);
   }
 
-  @SuppressWarnings("ThisEscapedInObjectConstruction")
   private UnitDefinition(
-      QuantityKind<Q> kind,
-      String symbol,
-      long numerator,
-      long denominator,
-      @org.jspecify.annotations.Nullable Unit<Q> unit) {
+      QuantityKind<Q> kind, String symbol, long numerator, long denominator, Unit<Q> unit) {
     long divisor =
         BigInteger.valueOf(numerator).gcd(BigInteger.valueOf(denominator)).longValueExact();
     this.kind = kind;
     this.symbol = symbol;
     this.numerator = numerator / divisor;
     this.denominator = denominator / divisor;
-    this.unit = unit == null ? new DefinedUnit<>(this) : unit;
+    this.unit = unit;
+    kind.register(this);
   }
 
   QuantityKind<Q> kind() {
@@ -57,19 +58,12 @@ final class UnitDefinition<Q extends Quantity<Q>> {
     return symbol;
   }
 
-  long numerator() {
-    return numerator;
-  }
-
-  long denominator() {
-    return denominator;
-  }
-
   Unit<Q> unit() {
     return unit;
   }
 
-  double toSi(double value) {
+  @Override
+  public double toSi(double value) {
     double product = value * numerator / denominator;
     return Double.isInfinite(product) ? value * ((double) numerator / denominator) : product;
   }
@@ -85,7 +79,8 @@ final class UnitDefinition<Q extends Quantity<Q>> {
         .divide(BigDecimal.valueOf(denominator), FORTY_DIGITS);
   }
 
-  double fromSi(double si) {
+  @Override
+  public double fromSi(double si) {
     double product = si * denominator / numerator;
     return Double.isInfinite(product) ? si * ((double) denominator / numerator) : product;
   }

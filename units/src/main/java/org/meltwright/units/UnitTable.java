@@ -15,6 +15,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * The units of one holder and how people write them: symbols to the letter, words in any case.
  *
+ * <p>What runs while a holder initialises is free of lambdas and of joined strings, whose first use
+ * in a program costs more than the table itself.
+ *
  * <p>Filled by its holder's initialiser and only read from then on.
  */
 final class UnitTable {
@@ -47,14 +50,14 @@ final class UnitTable {
       long denominator,
       String... names) {
     UnitDefinition<Q> definition =
-        UnitDefinition.of(kind, names[0] + " " + country, numerator, denominator);
+        UnitDefinition.of(kind, names[0].concat(country), numerator, denominator);
     add(definition);
     for (String name : names) {
       share(name, definition);
       for (String word : countries) {
-        words.put(key(word + " " + name).toLowerCase(Locale.ROOT), definition);
-        words.put(key(name + " " + word).toLowerCase(Locale.ROOT), definition);
-        words.put(key(name + " (" + word + ")").toLowerCase(Locale.ROOT), definition);
+        addWord(word.concat(" ").concat(name), definition);
+        addWord(name.concat(" ").concat(word), definition);
+        addWord(name.concat(" (").concat(word).concat(")"), definition);
       }
     }
     return definition.unit();
@@ -64,17 +67,28 @@ final class UnitTable {
     definitions.put(definition.symbol(), definition);
     symbols.put(key(definition.symbol()), definition);
     for (String spelling : spellings) {
-      boolean word = isWord(spelling);
-      (word ? words : symbols)
-          .put(word ? spelling.toLowerCase(Locale.ROOT) : key(spelling), definition);
+      if (isWord(spelling)) {
+        addWord(spelling, definition);
+      } else {
+        symbols.put(key(spelling), definition);
+      }
     }
     return definition.unit();
   }
 
+  private void addWord(String word, UnitDefinition<?> definition) {
+    words.put(key(word).toLowerCase(Locale.ROOT), definition);
+  }
+
   /** A word is read in any case, a symbol to the letter: Mg is not mg. */
   private static boolean isWord(String spelling) {
-    return spelling.length() > 3
-        && spelling.chars().allMatch(c -> Character.isLetter(c) || c == ' ');
+    for (int i = 0; i < spelling.length(); i++) {
+      char c = spelling.charAt(i);
+      if (c != ' ' && !Character.isLetter(c)) {
+        return false;
+      }
+    }
+    return spelling.length() > 3;
   }
 
   /** Marks a name as one that several units share, so that it is refused with the choices. */
@@ -87,7 +101,13 @@ final class UnitTable {
   }
 
   private void share(String name, UnitDefinition<?> definition) {
-    shared.computeIfAbsent(key(name), k -> new ArrayList<>()).add(definition);
+    String key = key(name);
+    List<UnitDefinition<?>> sharing = shared.get(key);
+    if (sharing == null) {
+      sharing = new ArrayList<>();
+      shared.put(key, sharing);
+    }
+    sharing.add(definition);
   }
 
   /** The units that share a bare name, empty if it is none. */
@@ -98,10 +118,6 @@ final class UnitTable {
 
   Iterable<UnitDefinition<?>> definitions() {
     return definitions.values();
-  }
-
-  @Nullable UnitDefinition<?> bySymbol(String symbol) {
-    return definitions.get(symbol);
   }
 
   @Nullable UnitDefinition<?> find(String key) {

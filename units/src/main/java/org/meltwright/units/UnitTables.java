@@ -19,14 +19,6 @@ final class UnitTables {
     return found == null ? ImperialUnits.TABLE.find(key) : found;
   }
 
-  static UnitDefinition<?> bySymbol(String symbol) {
-    return tables()
-        .map(table -> table.bySymbol(symbol))
-        .flatMap(Stream::ofNullable)
-        .findFirst()
-        .orElseThrow(() -> new IllegalArgumentException("no unit has the symbol " + symbol));
-  }
-
   /** The units that share a bare name such as "cup", empty if it is none. */
   static List<UnitDefinition<?>> choices(String key) {
     List<UnitDefinition<?>> choices = new ArrayList<>();

@@ -114,7 +114,7 @@ public final class UsCustomaryUnits {
   public static final Unit<Volume> TEASPOON =
       TABLE.national(
           QuantityKind.VOLUME,
-          "US",
+          " US",
           US,
           3_785_411_784L,
           768_000_000_000_000L,
@@ -126,7 +126,7 @@ public final class UsCustomaryUnits {
   public static final Unit<Volume> TABLESPOON =
       TABLE.national(
           QuantityKind.VOLUME,
-          "US",
+          " US",
           US,
           3_785_411_784L,
           256_000_000_000_000L,
@@ -138,7 +138,7 @@ public final class UsCustomaryUnits {
   public static final Unit<Volume> FLUID_OUNCE =
       TABLE.national(
           QuantityKind.VOLUME,
-          "US",
+          " US",
           US,
           3_785_411_784L,
           128_000_000_000_000L,
@@ -152,18 +152,25 @@ public final class UsCustomaryUnits {
   /** US cup: 1/16 US gallon, about 236.59 ml. */
   public static final Unit<Volume> CUP =
       TABLE.national(
-          QuantityKind.VOLUME, "US", US, 3_785_411_784L, 16_000_000_000_000L, "cup", "cups");
+          QuantityKind.VOLUME, " US", US, 3_785_411_784L, 16_000_000_000_000L, "cup", "cups");
 
   /** US liquid pint: 1/8 US gallon, about 473.18 ml. */
   public static final Unit<Volume> PINT =
       TABLE.national(
-          QuantityKind.VOLUME, "US", US, 3_785_411_784L, 8_000_000_000_000L, "pt", "pint", "pints");
+          QuantityKind.VOLUME,
+          " US",
+          US,
+          3_785_411_784L,
+          8_000_000_000_000L,
+          "pt",
+          "pint",
+          "pints");
 
   /** US liquid quart: 1/4 US gallon, about 946.35 ml. */
   public static final Unit<Volume> QUART =
       TABLE.national(
           QuantityKind.VOLUME,
-          "US",
+          " US",
           US,
           3_785_411_784L,
           4_000_000_000_000L,
@@ -175,7 +182,7 @@ public final class UsCustomaryUnits {
   public static final Unit<Volume> GALLON =
       TABLE.national(
           QuantityKind.VOLUME,
-          "US",
+          " US",
           US,
           3_785_411_784L,
           1_000_000_000_000L,
@@ -186,13 +193,13 @@ public final class UsCustomaryUnits {
   /** Teaspoon on US food labels: 5 ml (21 CFR 101.9(b)(5)(viii)). */
   public static final Unit<Volume> LABEL_TEASPOON =
       TABLE.national(
-          QuantityKind.VOLUME, "US label", LABEL, 5, 1_000_000, "tsp", "teaspoon", "teaspoons");
+          QuantityKind.VOLUME, " US label", LABEL, 5, 1_000_000, "tsp", "teaspoon", "teaspoons");
 
   /** Tablespoon on US food labels: 15 ml (21 CFR 101.9(b)(5)(viii)). */
   public static final Unit<Volume> LABEL_TABLESPOON =
       TABLE.national(
           QuantityKind.VOLUME,
-          "US label",
+          " US label",
           LABEL,
           15,
           1_000_000,
@@ -204,7 +211,7 @@ public final class UsCustomaryUnits {
   public static final Unit<Volume> LABEL_FLUID_OUNCE =
       TABLE.national(
           QuantityKind.VOLUME,
-          "US label",
+          " US label",
           LABEL,
           30,
           1_000_000,
@@ -217,7 +224,7 @@ public final class UsCustomaryUnits {
 
   /** Cup on US food labels: 240 ml (21 CFR 101.9(b)(5)(viii)). */
   public static final Unit<Volume> LABEL_CUP =
-      TABLE.national(QuantityKind.VOLUME, "US label", LABEL, 240, 1_000_000, "cup", "cups");
+      TABLE.national(QuantityKind.VOLUME, " US label", LABEL, 240, 1_000_000, "cup", "cups");
 
   /** Mil: 0.001 in, exactly 25.4 µm; not a millimetre. */
   public static final Unit<Length> MIL =

@@ -8,6 +8,7 @@
  *       money per package, money per mass.
  *   <li>{@link org.meltwright.core.cost.ExactMoney} — an amount before it is rounded.
  *   <li>{@link org.meltwright.core.cost.CostRollUp} — the cost of a batch, down to its lines.
+ *   <li>{@link org.meltwright.core.cost.LandedCost} — what an order costs at the door.
  *   <li>{@link org.meltwright.core.cost.MakeOrBuy} — own against ready-made, on one basis.
  * </ol>
  *

@@ -42,16 +42,16 @@ public record StudioDraft(
    * @param town the town
    * @param currency the currency of all prices, ISO 4217
    * @param decimalComma whether numbers in this file are written with a decimal comma
-   * @param electricity the price of electricity, such as "0.34 EUR/kWh"
-   * @param labour the worth of an hour of work, such as "18.00 EUR/h"
+   * @param electricityPerKilowattHour the price of a kilowatt hour, such as "0.34 EUR"
+   * @param labourPerHour the worth of an hour of work, such as "18.00 EUR"
    */
   public record AboutDraft(
       @NotBlank @Nullable String name,
       @NotBlank @Nullable String town,
       @NotBlank @Nullable String currency,
       @Nullable Boolean decimalComma,
-      @Nullable String electricity,
-      @Nullable String labour) {}
+      @Nullable String electricityPerKilowattHour,
+      @Nullable String labourPerHour) {}
 
   /**
    * A material on the shelf.
@@ -62,7 +62,8 @@ public record StudioDraft(
    * @param stock what is left of it
    * @param balance the balance it is weighed on
    * @param insolubles the share that stays behind when it is dissolved
-   * @param packages what it is bought in
+   * @param packages the packages it is bought in, each as a price, such as "19.80 EUR/1 kg"; the
+   *     first is the one on the shelf
    */
   public record ShelfDraft(
       @NotBlank @Nullable String id,
@@ -71,15 +72,7 @@ public record StudioDraft(
       @NotBlank @Nullable String stock,
       @NotBlank @Nullable String balance,
       @Nullable String insolubles,
-      @NotEmpty @Nullable List<@NotNull @Valid PackageDraft> packages) {}
-
-  /**
-   * A package that a material is bought in.
-   *
-   * @param size its mass
-   * @param price its price
-   */
-  public record PackageDraft(@NotBlank @Nullable String size, @NotBlank @Nullable String price) {}
+      @NotEmpty @Nullable List<@NotBlank String> packages) {}
 
   /**
    * A balance.
@@ -239,11 +232,8 @@ public record StudioDraft(
    * A ready-made offer.
    *
    * @param forRecipe the id of the recipe it stands against
-   * @param size its mass
-   * @param price its price
+   * @param price its price per package, such as "32.50 EUR/500 g", with freight, duty and tax
    */
   public record OfferDraft(
-      @NotBlank @Nullable String forRecipe,
-      @NotBlank @Nullable String size,
-      @NotBlank @Nullable String price) {}
+      @NotBlank @Nullable String forRecipe, @NotBlank @Nullable String price) {}
 }

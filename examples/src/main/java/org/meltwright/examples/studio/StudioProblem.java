@@ -3,7 +3,9 @@ package org.meltwright.examples.studio;
 
 import org.meltwright.units.ProblemCode;
 
-/** The problems of a studio file beyond its single values: names that lead nowhere, and the like. */
+/**
+ * The problems of a studio file beyond its single values: names that lead nowhere, and the like.
+ */
 public enum StudioProblem implements ProblemCode {
   /** A name that no entry of the file has. */
   UNKNOWN_NAME("studio.unknown-name"),
@@ -21,6 +23,14 @@ public enum StudioProblem implements ProblemCode {
   CURRENCY("studio.currency"),
   /** A line that its balance cannot carry. */
   BALANCE_TOO_SMALL("studio.balance-too-small"),
+  /** A text that is no money. */
+  MONEY("studio.money"),
+  /** A code that no currency has. */
+  UNKNOWN_CURRENCY("studio.unknown-currency"),
+  /** A mass that cannot be taken from the shelf. */
+  MASS_NEEDED("studio.mass-needed"),
+  /** A number of cakes without a mould. */
+  CAST_NEEDED("studio.cast-needed"),
   /** The page cannot be written. */
   PAGE_UNWRITABLE("studio.page-unwritable");
 

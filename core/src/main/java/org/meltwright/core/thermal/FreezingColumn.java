@@ -9,11 +9,12 @@ import java.util.Arrays;
  *
  * <p>Each step solves dx/dt (H − H₀) = Σ G (T − T) for the volumetric enthalpy H by Newton's
  * method: T(H) is piecewise linear, so that the step is solved to rounding once no cell changes its
- * piece. Conductances are those of the liquid fractions at the start of the step. Mutable; for one
- * thread.
+ * piece. Conductances are those of the liquid fractions at the start of the step,
+ * then once more at its end. Mutable; for one thread.
  */
 final class FreezingColumn {
 
+  private static final int CONDUCTANCE_PASSES = 1;
   private static final int MOST_ITERATIONS = 60;
   private static final double SMALLEST_CHANGE = 1e-11;
 
@@ -103,7 +104,12 @@ final class FreezingColumn {
   void advance(double seconds) {
     System.arraycopy(enthalpy, 0, before, 0, size);
     setConductances();
-    if (!settle(seconds)) {
+    boolean settled = settle(seconds);
+    for (int k = 0; settled && k < CONDUCTANCE_PASSES; k++) {
+      setConductances();
+      settled = settle(seconds);
+    }
+    if (!settled) {
       System.arraycopy(before, 0, enthalpy, 0, size);
       advance(seconds / 2);
       advance(seconds / 2);

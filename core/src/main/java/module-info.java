@@ -7,9 +7,12 @@
  */
 @org.jspecify.annotations.NullMarked
 module org.meltwright.core {
+  requires transitive org.joda.money;
   requires transitive org.meltwright.units;
   requires org.apache.commons.numbers.gamma;
 
+  exports org.meltwright.core.batch;
+  exports org.meltwright.core.cost;
   exports org.meltwright.core.equipment;
   exports org.meltwright.core.explain;
   exports org.meltwright.core.material;

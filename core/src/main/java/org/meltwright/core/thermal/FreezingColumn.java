@@ -9,8 +9,8 @@ import java.util.Arrays;
  *
  * <p>Each step solves dx/dt (H − H₀) = Σ G (T − T) for the volumetric enthalpy H by Newton's
  * method: T(H) is piecewise linear, so that the step is solved to rounding once no cell changes its
- * piece. Conductances are those of the liquid fractions at the start of the step,
- * then once more at its end. Mutable; for one thread.
+ * piece. Conductances are those of the liquid fractions at the start of the step, then once more at
+ * its end. Mutable; for one thread.
  */
 final class FreezingColumn {
 

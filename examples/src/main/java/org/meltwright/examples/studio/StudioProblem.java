@@ -3,7 +3,9 @@ package org.meltwright.examples.studio;
 
 import org.meltwright.units.ProblemCode;
 
-/** The problems of a studio file beyond its single values: names that lead nowhere, and the like. */
+/**
+ * The problems of a studio file beyond its single values: names that lead nowhere, and the like.
+ */
 public enum StudioProblem implements ProblemCode {
   /** A name that no entry of the file has. */
   UNKNOWN_NAME("studio.unknown-name"),

@@ -14,6 +14,7 @@ import org.meltwright.core.equipment.Thermometer;
 import org.meltwright.core.equipment.Vessel;
 import org.meltwright.core.equipment.VesselMaterial;
 import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.units.MetricUnits;
 import org.meltwright.units.TemperatureDifference;
@@ -61,7 +62,7 @@ final class Plans {
     List<Double> parts = new ArrayList<>();
     for (String part : text.split(",")) {
       String[] words = part.strip().split("\\s+");
-      materials.add(TestMaterials.of(words[0]));
+      materials.add(MaterialCatalogue.standard().require(words[0]));
       parts.add(words.length > 1 ? Double.parseDouble(words[1]) : 1);
     }
     return Composition.ofParts(

@@ -8,7 +8,9 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -59,7 +61,7 @@ record PigmentHeat(
   static Optional<PigmentHeat> of(Material material) {
     return TABLE.stream()
         .filter(line -> line.matches(material))
-        .min(java.util.Comparator.comparing(PigmentHeat::heat));
+        .min(Comparator.comparing(PigmentHeat::heat));
   }
 
   /** Returns the materials of a mix that hold a pigment whose line matches, by id. */
@@ -79,6 +81,7 @@ record PigmentHeat(
     boolean named =
         material.cas().isPresent()
             || material.colourIndexName().isPresent()
+            || material.alternatives().stream().anyMatch(m -> of(m).isPresent())
             || of(material).isPresent();
     return switch (material.family()) {
       case PIGMENT -> !named;
@@ -119,7 +122,7 @@ record PigmentHeat(
 
   private static PigmentHeat parse(String line) {
     String[] cells = line.split(",", -1);
-    Heat heat = Heat.valueOf(cells[2].toUpperCase(java.util.Locale.ROOT).replace('-', '_'));
+    Heat heat = Heat.valueOf(cells[2].toUpperCase(Locale.ROOT).replace('-', '_'));
     return new PigmentHeat(
         cells[0], cells[1], heat, words(cells[3]), words(cells[4]), words(cells[5]));
   }

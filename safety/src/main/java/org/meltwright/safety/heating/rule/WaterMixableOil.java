@@ -17,8 +17,7 @@ final class WaterMixableOil extends StandardRule {
 
   @Override
   public RuleOutcome review(HeatingPlan plan) {
-    List<Material> found =
-        Mix.holding(plan.mix(), material -> material.id().contains("water-mixable"));
+    List<Material> found = Mix.holding(plan.mix(), Mix::isWaterMixable);
     return RuleOutcome.foundIf(!found.isEmpty()).with("materials", found);
   }
 }

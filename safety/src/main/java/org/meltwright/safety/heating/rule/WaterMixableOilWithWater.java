@@ -21,9 +21,10 @@ final class WaterMixableOilWithWater extends StandardRule {
 
   @Override
   public RuleOutcome review(HeatingPlan plan) {
-    List<Material> found =
-        Mix.holding(plan.mix(), material -> material.id().contains("water-mixable"));
-    return RuleOutcome.foundIf(!found.isEmpty() && plan.has(Circumstance.WATER_ADDED))
-        .with("materials", found);
+    List<Material> found = Mix.holding(plan.mix(), Mix::isWaterMixable);
+    boolean wet =
+        plan.has(Circumstance.WATER_ADDED)
+            || found.stream().anyMatch(paint -> Mix.parts(paint).anyMatch(Mix::statesWater));
+    return RuleOutcome.foundIf(!found.isEmpty() && wet).with("materials", found);
   }
 }

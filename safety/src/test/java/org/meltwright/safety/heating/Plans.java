@@ -15,6 +15,8 @@ import org.meltwright.core.equipment.Vessel;
 import org.meltwright.core.equipment.VesselMaterial;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialCatalogue;
+import org.meltwright.core.material.MaterialFamily;
+import org.meltwright.core.material.MaterialRole;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.units.MetricUnits;
 import org.meltwright.units.TemperatureDifference;
@@ -62,11 +64,27 @@ final class Plans {
     List<Double> parts = new ArrayList<>();
     for (String part : text.split(",")) {
       String[] words = part.strip().split("\\s+");
-      materials.add(MaterialCatalogue.standard().require(words[0]));
+      materials.add(material(words[0]));
       parts.add(words.length > 1 ? Double.parseDouble(words[1]) : 1);
     }
     return Composition.ofParts(
         materials, parts.stream().mapToDouble(Double::doubleValue).toArray());
+  }
+
+  /** A material of the catalogue, or one that the user states: "pigment:PG21", "own:cold-wax". */
+  private static Material material(String text) {
+    if (text.startsWith("own:")) {
+      return Material.builder(text.substring(4)).build();
+    }
+    if (!text.startsWith("pigment:")) {
+      return MaterialCatalogue.standard().require(text);
+    }
+    String name = text.substring(8);
+    Material.Builder pigment =
+        Material.builder("pigment-" + name.toLowerCase(Locale.ROOT))
+            .names(name, name)
+            .family(MaterialFamily.PIGMENT, MaterialRole.COLOURANT);
+    return (name.startsWith("P") ? pigment.colourIndexName(name) : pigment.cas(name)).build();
   }
 
   private static void add(HeatingPlan.Builder plan, String word, String[] rest) {

@@ -48,6 +48,9 @@ final class Plans {
   static HeatingPlan parse(String text) {
     HeatingPlan.Builder plan = null;
     for (String clause : text.split(";")) {
+      if (clause.isBlank()) {
+        continue;
+      }
       String[] words = clause.strip().split("\\s+", 2);
       String rest = words.length > 1 ? words[1] : "";
       if (words[0].equals("mix")) {

@@ -18,12 +18,19 @@ final class ColderThanWindow extends StandardRule {
   @Override
   public RuleOutcome review(HeatingPlan plan) {
     return plan.bindingTemperature()
-        .map(BindingTemperature::value)
         .map(wax -> review(plan, wax))
         .orElseGet(() -> RuleOutcome.notAssessed("wax-temperature"));
   }
 
-  private static RuleOutcome review(HeatingPlan plan, TemperaturePoint wax) {
+  private static RuleOutcome review(HeatingPlan plan, BindingTemperature binding) {
+    TemperaturePoint wax = binding.value();
+    RuleOutcome outcome = below(plan, wax);
+    return outcome.isFound() || binding.isMeasured()
+        ? outcome
+        : outcome.andNotAssessed(WaxTemperatureRule.missing(binding.basis()));
+  }
+
+  private static RuleOutcome below(HeatingPlan plan, TemperaturePoint wax) {
     return Window.review(plan, window -> wax.isBelow(window.lowerBound().low())).with("wax", wax);
   }
 }

@@ -21,6 +21,9 @@ final class NonStick extends StandardRule {
     boolean openHeat =
         plan.uses(Kind.TORCH)
             || plan.heat().filter(h -> h.kind() == Kind.OPEN_COIL_OR_GAS).isPresent();
+    if (openHeat && plan.vessel().isEmpty()) {
+      return RuleOutcome.notAssessed("vessel");
+    }
     return RuleOutcome.foundIf(coated && openHeat);
   }
 }

@@ -10,6 +10,11 @@ final class Paper {
 
   private Paper() {}
 
+  /** Tells whether it is not stated what holds the wax. */
+  static boolean isUnknown(HeatingPlan plan) {
+    return plan.vessel().isEmpty() && !plan.has(Circumstance.PAPER_LINER);
+  }
+
   static boolean holdsTheWax(HeatingPlan plan) {
     return plan.has(Circumstance.PAPER_LINER)
         || plan.vessel().filter(v -> v.material() == VesselMaterial.PAPER).isPresent();

@@ -21,6 +21,9 @@ final class PaperAboveCeiling extends StandardRule {
 
   @Override
   public RuleOutcome review(HeatingPlan plan) {
+    if (Paper.isUnknown(plan)) {
+      return RuleOutcome.notAssessed("vessel");
+    }
     if (!Paper.holdsTheWax(plan)) {
       return RuleOutcome.NOTHING;
     }

@@ -19,6 +19,9 @@ final class PaperOnFire extends StandardRule {
     boolean fire =
         plan.uses(Kind.TORCH)
             || plan.heat().filter(h -> h.kind() == Kind.OPEN_COIL_OR_GAS).isPresent();
+    if (fire && Paper.isUnknown(plan)) {
+      return RuleOutcome.notAssessed("vessel");
+    }
     return RuleOutcome.foundIf(fire && Paper.holdsTheWax(plan));
   }
 }

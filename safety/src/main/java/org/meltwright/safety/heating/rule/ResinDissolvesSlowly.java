@@ -33,9 +33,15 @@ final class ResinDissolvesSlowly extends StandardRule {
       return RuleOutcome.NOTHING;
     }
     return plan.bindingTemperature()
-        .map(BindingTemperature::value)
         .map(wax -> review(resins, wax))
         .orElseGet(() -> RuleOutcome.notAssessed("wax-temperature"));
+  }
+
+  private static RuleOutcome review(List<Material> resins, BindingTemperature binding) {
+    RuleOutcome outcome = review(resins, binding.value());
+    return outcome.isFound() || binding.isMeasured()
+        ? outcome
+        : outcome.andNotAssessed(WaxTemperatureRule.missing(binding.basis()));
   }
 
   private static RuleOutcome review(List<Material> resins, TemperaturePoint wax) {

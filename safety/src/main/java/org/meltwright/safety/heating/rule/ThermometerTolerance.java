@@ -3,6 +3,7 @@ package org.meltwright.safety.heating.rule;
 
 import org.meltwright.core.equipment.Thermometer;
 import org.meltwright.core.source.Source;
+import org.meltwright.safety.heating.BindingTemperature;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleInfo.Topic;
 import org.meltwright.safety.heating.RuleOutcome;
@@ -20,7 +21,9 @@ final class ThermometerTolerance extends StandardRule {
   @Override
   public RuleOutcome review(HeatingPlan plan) {
     if (plan.liquidReading().isEmpty()) {
-      return RuleOutcome.NOTHING;
+      return plan.bindingTemperature().filter(BindingTemperature::isMeasured).isPresent()
+          ? RuleOutcome.NOTHING
+          : RuleOutcome.notAssessed("liquid-reading");
     }
     TemperaturePoint reading = plan.liquidReading().get();
     return plan.thermometer()

@@ -16,6 +16,9 @@ final class UnknownCoating extends StandardRule {
 
   @Override
   public RuleOutcome review(HeatingPlan plan) {
+    if (plan.vessel().isEmpty()) {
+      return RuleOutcome.notAssessed("vessel");
+    }
     return RuleOutcome.foundIf(plan.vessel().filter(v -> v.lining() == Lining.UNKNOWN).isPresent());
   }
 }

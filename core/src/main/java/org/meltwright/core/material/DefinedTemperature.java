@@ -1,20 +1,48 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.material;
 
+import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.TemperatureRange;
 
 /**
  * A temperature range together with what was measured.
  *
+ * <p>A source may give a lower bound only, such as "above 300 °C": then {@link #isOpenAbove()}
+ * holds and both ends of the range are that bound.
+ *
  * <p>Immutable and thread-safe.
  *
  * @param range the range
  * @param definition what was measured
+ * @param isOpenAbove whether the source gives a lower bound only
  */
-public record DefinedTemperature(TemperatureRange range, TemperatureDefinition definition) {
+public record DefinedTemperature(
+    TemperatureRange range, TemperatureDefinition definition, boolean isOpenAbove) {
+
+  /**
+   * Makes a range with both ends stated.
+   *
+   * @param range the range
+   * @param definition what was measured
+   */
+  public DefinedTemperature(TemperatureRange range, TemperatureDefinition definition) {
+    this(range, definition, false);
+  }
+
+  /**
+   * Returns a lower bound.
+   *
+   * @param bound the lowest value that the source allows
+   * @param definition what was measured
+   * @return the bound
+   */
+  public static DefinedTemperature atLeast(
+      TemperaturePoint bound, TemperatureDefinition definition) {
+    return new DefinedTemperature(TemperatureRange.of(bound), definition, true);
+  }
 
   @Override
   public String toString() {
-    return range + " (" + definition + ")";
+    return (isOpenAbove ? "≥ " : "") + range + " (" + definition + ")";
   }
 }

@@ -2,12 +2,15 @@
 package org.meltwright.core.material;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.source.Knowledge;
+import org.meltwright.core.source.Source;
 import org.meltwright.core.source.Sourced;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -23,13 +26,16 @@ import org.meltwright.units.ProblemException;
 public final class Material {
 
   private final String id;
-  private final String englishName;
-  private final String germanName;
-  private final MaterialFamily family;
-  private final MaterialRole role;
-  private final Map<String, String> identifiers;
+  private final @Nullable String englishName;
+  private final @Nullable String germanName;
+  private final List<String> otherNames;
+  private final @Nullable MaterialFamily family;
+  private final @Nullable MaterialRole role;
+  private final Map<IdentifierScheme, List<Sourced<String>>> identifiers;
   private final List<Constituent> constituents;
+  private final List<Material> alternatives;
   private final Map<PropertyKey<?>, List<Sourced<?>>> figures;
+  private final Map<PropertyKey<?>, String> absences;
 
   /**
    * Starts a material.
@@ -44,14 +50,21 @@ public final class Material {
   private Material(Builder builder) {
     this.id = builder.id;
     this.englishName = builder.englishName;
-    this.germanName = builder.germanName.isEmpty() ? builder.englishName : builder.germanName;
+    this.germanName = builder.germanName;
+    this.otherNames = List.copyOf(builder.otherNames);
     this.family = builder.family;
     this.role = builder.role;
-    this.identifiers = Map.copyOf(builder.identifiers);
+    this.identifiers = copy(new EnumMap<>(IdentifierScheme.class), builder.identifiers);
     this.constituents = List.copyOf(builder.constituents);
-    Map<PropertyKey<?>, List<Sourced<?>>> copy = new LinkedHashMap<>();
-    builder.figures.forEach((key, list) -> copy.put(key, List.copyOf(list)));
-    this.figures = Map.copyOf(copy);
+    this.alternatives = List.copyOf(builder.alternatives);
+    this.figures = copy(new LinkedHashMap<>(), builder.figures);
+    this.absences = new LinkedHashMap<>(builder.absences);
+    Envelope.of(alternatives).forEach((key, figure) -> figures.putIfAbsent(key, List.of(figure)));
+  }
+
+  private static <K, V> Map<K, List<V>> copy(Map<K, List<V>> target, Map<K, List<V>> source) {
+    source.forEach((key, list) -> target.put(key, List.copyOf(list)));
+    return target;
   }
 
   /**
@@ -70,25 +83,46 @@ public final class Material {
    * @return for example "Beeswax, yellow"
    */
   public String name(Locale locale) {
-    return locale.getLanguage().equals("de") ? germanName : englishName;
+    String english = englishName == null ? id : englishName;
+    boolean german = locale.getLanguage().equals(Locale.GERMAN.getLanguage());
+    return german && germanName != null && !germanName.isEmpty() ? germanName : english;
+  }
+
+  /**
+   * Returns the other names that the trade uses, in any language.
+   *
+   * @return the names, without the two of {@link #name}
+   */
+  public List<String> otherNames() {
+    return otherNames;
   }
 
   /**
    * Returns the family.
    *
-   * @return the family
+   * @return the family; {@link MaterialFamily#OTHER} if none was stated
    */
   public MaterialFamily family() {
-    return family;
+    return family == null ? MaterialFamily.OTHER : family;
   }
 
   /**
    * Returns what it does in a mix.
    *
-   * @return the role
+   * @return the role; {@link MaterialRole#BASE} if none was stated
    */
   public MaterialRole role() {
-    return role;
+    return role == null ? MaterialRole.BASE : role;
+  }
+
+  /**
+   * Returns the identifiers of a scheme, the preferred one first.
+   *
+   * @param scheme the scheme
+   * @return the identifiers with their sources; empty if it has none
+   */
+  public List<Sourced<String>> identifiers(IdentifierScheme scheme) {
+    return identifiers.getOrDefault(scheme, List.of());
   }
 
   /**
@@ -97,7 +131,16 @@ public final class Material {
    * @return the number with hyphens; empty if there is none
    */
   public Optional<String> cas() {
-    return Optional.ofNullable(identifiers.get("cas"));
+    return first(IdentifierScheme.CAS);
+  }
+
+  /**
+   * Returns the EC number.
+   *
+   * @return the number with hyphens; empty if there is none
+   */
+  public Optional<String> ec() {
+    return first(IdentifierScheme.EC);
   }
 
   /**
@@ -106,7 +149,20 @@ public final class Material {
    * @return for example "PW6"; empty if there is none
    */
   public Optional<String> colourIndexName() {
-    return Optional.ofNullable(identifiers.get("colour-index-name"));
+    return first(IdentifierScheme.COLOUR_INDEX_NAME);
+  }
+
+  /**
+   * Returns the Colour Index constitution number.
+   *
+   * @return for example "77891"; empty if there is none
+   */
+  public Optional<String> colourIndexNumber() {
+    return first(IdentifierScheme.COLOUR_INDEX_NUMBER);
+  }
+
+  private Optional<String> first(IdentifierScheme scheme) {
+    return identifiers(scheme).stream().findFirst().map(Sourced::value);
   }
 
   /**
@@ -116,6 +172,30 @@ public final class Material {
    */
   public List<Constituent> constituents() {
     return constituents;
+  }
+
+  /**
+   * Returns what it may be, where its name fits more than one material.
+   *
+   * <p>Its figures then span those of all of them, so that a rule which takes the safe end of a
+   * range takes the worse.
+   *
+   * @return the candidates, at least two; empty for what is decided
+   */
+  public List<Material> alternatives() {
+    return alternatives;
+  }
+
+  /**
+   * Returns the properties that have a figure.
+   *
+   * @return the keys, in the order of {@link PropertyKey#all()}
+   */
+  public List<PropertyKey<?>> properties() {
+    return PropertyKey.all().stream()
+        .<PropertyKey<?>>map(k -> k)
+        .filter(figures::containsKey)
+        .toList();
   }
 
   /**
@@ -131,6 +211,17 @@ public final class Material {
   }
 
   /**
+   * Returns the figures of a property that a rule may use, in order of preference.
+   *
+   * @param <V> the type of the value
+   * @param key the property
+   * @return the figures that nothing bars
+   */
+  public <V> List<Sourced<V>> usableFigures(PropertyKey<V> key) {
+    return figures(key).stream().filter(Sourced::isUsableForRules).toList();
+  }
+
+  /**
    * Returns the preferred figure of a property.
    *
    * @param <V> the type of the value
@@ -142,6 +233,18 @@ public final class Material {
   }
 
   /**
+   * Returns the first figure that one source gives for a property.
+   *
+   * @param <V> the type of the value
+   * @param key the property
+   * @param sourceId the id of the source in the bibliography
+   * @return the figure; empty if that source gives none
+   */
+  public <V> Optional<Sourced<V>> find(PropertyKey<V> key, String sourceId) {
+    return figures(key).stream().filter(f -> f.source().id().equals(sourceId)).findFirst();
+  }
+
+  /**
    * Returns the preferred figure of a property that is needed.
    *
    * @param <V> the type of the value
@@ -150,11 +253,76 @@ public final class Material {
    * @throws ProblemException if nobody knows one; the problem names material and property
    */
   public <V> Sourced<V> require(PropertyKey<V> key) {
-    return find(key)
-        .orElseThrow(
-            () ->
-                new ProblemException(
-                    Problem.of(MaterialProblem.PROPERTY_MISSING, id).with("property", key.id())));
+    return find(key).orElseThrow(() -> missing(MaterialProblem.PROPERTY_MISSING, key, ""));
+  }
+
+  private ProblemException missing(MaterialProblem code, PropertyKey<?> key, String sourceId) {
+    return new ProblemException(
+        Problem.of(code, id)
+            .with("property", key.id())
+            .with("source", sourceId)
+            .with("because", absence(key).orElse("")));
+  }
+
+  /**
+   * Returns why a property has no figure, if somebody looked for one in vain.
+   *
+   * @param key the property
+   * @return the reason; empty if there is a figure or nobody looked
+   */
+  public Optional<String> absence(PropertyKey<?> key) {
+    return figures.containsKey(key) ? Optional.empty() : Optional.ofNullable(absences.get(key));
+  }
+
+  /**
+   * Returns the properties that somebody looked for in vain.
+   *
+   * @return the keys
+   */
+  public List<PropertyKey<?>> absences() {
+    return absences.keySet().stream()
+        .<PropertyKey<?>>map(k -> k)
+        .filter(k -> !figures.containsKey(k))
+        .toList();
+  }
+
+  /**
+   * Returns a copy in which the figures of one source stand first for a property; all others stay
+   * behind them.
+   *
+   * @param <V> the type of the value
+   * @param key the property
+   * @param sourceId the id of the source in the bibliography
+   * @return the copy
+   * @throws ProblemException if that source gives no figure of the property
+   */
+  public <V> Material preferring(PropertyKey<V> key, String sourceId) {
+    Sourced<V> forced =
+        find(key, sourceId)
+            .orElseThrow(() -> missing(MaterialProblem.NO_FIGURE_OF_SOURCE, key, sourceId));
+    List<Sourced<?>> order = new ArrayList<>();
+    order.add(forced.preferred("chosen by the caller"));
+    figures(key).stream().filter(f -> f != forced).forEach(order::add);
+    Builder builder = toBuilder();
+    builder.figures.put(key, order);
+    return builder.build();
+  }
+
+  /** A builder that holds all that was stated, without what follows from the alternatives. */
+  Builder toBuilder() {
+    Builder builder = new Builder(id);
+    builder.englishName = englishName;
+    builder.germanName = germanName;
+    builder.otherNames.addAll(otherNames);
+    builder.family = family;
+    builder.role = role;
+    identifiers.forEach((k, list) -> builder.identifiers.put(k, new ArrayList<>(list)));
+    builder.constituents.addAll(constituents);
+    builder.alternatives.addAll(alternatives);
+    figures.forEach((k, list) -> builder.figures.put(k, new ArrayList<>(list)));
+    builder.figures.values().removeIf(list -> list.size() == 1 && Envelope.made(list.get(0)));
+    builder.absences.putAll(absences);
+    return builder;
   }
 
   @Override
@@ -175,30 +343,44 @@ public final class Material {
   /** Collects the parts of a material; not thread-safe. */
   public static final class Builder {
 
-    private final String id;
-    private final Map<String, String> identifiers = new LinkedHashMap<>();
-    private final List<Constituent> constituents = new ArrayList<>();
-    private final Map<PropertyKey<?>, List<Sourced<?>>> figures = new LinkedHashMap<>();
-    private String englishName;
-    private String germanName = "";
-    private MaterialFamily family = MaterialFamily.OTHER;
-    private MaterialRole role = MaterialRole.BASE;
+    final String id;
+    final List<String> otherNames = new ArrayList<>();
+    final Map<IdentifierScheme, List<Sourced<String>>> identifiers =
+        new EnumMap<>(IdentifierScheme.class);
+    final Map<PropertyKey<?>, List<Sourced<?>>> figures = new LinkedHashMap<>();
+    final Map<PropertyKey<?>, String> absences = new LinkedHashMap<>();
+    List<Constituent> constituents = new ArrayList<>();
+    List<Material> alternatives = new ArrayList<>();
+    @Nullable String englishName;
+    @Nullable String germanName;
+    @Nullable MaterialFamily family;
+    @Nullable MaterialRole role;
 
     private Builder(String id) {
       this.id = id;
-      this.englishName = id;
     }
 
     /**
      * Sets the names.
      *
      * @param english the English name
-     * @param german the German name
+     * @param german the German name; empty if there is none
      * @return this builder
      */
     public Builder names(String english, String german) {
       englishName = english;
       germanName = german;
+      return this;
+    }
+
+    /**
+     * Adds another name that the trade uses.
+     *
+     * @param name the name, in any language
+     * @return this builder
+     */
+    public Builder otherName(String name) {
+      otherNames.add(name);
       return this;
     }
 
@@ -216,25 +398,40 @@ public final class Material {
     }
 
     /**
-     * Sets the CAS registry number.
+     * Adds an identifier, after those of the same scheme that are preferred to it.
      *
-     * @param number the number with hyphens
+     * @param scheme the scheme
+     * @param identifier the number or name with its source
      * @return this builder
+     * @throws ProblemException if it is not well formed or its check digit is wrong
      */
-    public Builder cas(String number) {
-      identifiers.put("cas", number);
+    public Builder identifier(IdentifierScheme scheme, Sourced<String> identifier) {
+      scheme.require(identifier.value());
+      identifiers.computeIfAbsent(scheme, s -> new ArrayList<>()).add(identifier);
       return this;
     }
 
     /**
-     * Sets the Colour Index generic name.
+     * Adds a CAS registry number that the user states.
+     *
+     * @param number the number with hyphens
+     * @return this builder
+     * @throws ProblemException if its check digit is wrong
+     */
+    public Builder cas(String number) {
+      return identifier(IdentifierScheme.CAS, Sourced.of(number, Source.USER, Knowledge.READ));
+    }
+
+    /**
+     * Adds a Colour Index generic name that the user states.
      *
      * @param name for example "PW6"
      * @return this builder
+     * @throws ProblemException if it is not well formed
      */
     public Builder colourIndexName(String name) {
-      identifiers.put("colour-index-name", name);
-      return this;
+      return identifier(
+          IdentifierScheme.COLOUR_INDEX_NAME, Sourced.of(name, Source.USER, Knowledge.READ));
     }
 
     /**
@@ -250,6 +447,17 @@ public final class Material {
     }
 
     /**
+     * Adds a material that this one may be.
+     *
+     * @param candidate what it may be
+     * @return this builder
+     */
+    public Builder alternative(Material candidate) {
+      alternatives.add(candidate);
+      return this;
+    }
+
+    /**
      * Adds a figure, after those of the same property that are preferred to it.
      *
      * @param <V> the type of the value
@@ -259,6 +467,25 @@ public final class Material {
      */
     public <V> Builder figure(PropertyKey<V> key, Sourced<V> figure) {
       figures.computeIfAbsent(key, k -> new ArrayList<>()).add(figure);
+      return this;
+    }
+
+    /**
+     * Says that a figure was looked for in vain.
+     *
+     * @param key the property
+     * @param reason what was found instead
+     * @return this builder
+     */
+    public Builder absent(PropertyKey<?> key, String reason) {
+      absences.put(key, reason);
+      return this;
+    }
+
+    /** Replaces the parts by the same materials as a catalogue holds them now. */
+    Builder relinked(java.util.function.UnaryOperator<Material> link) {
+      constituents.replaceAll(c -> new Constituent(link.apply(c.material()), c.share()));
+      alternatives.replaceAll(link);
       return this;
     }
 

@@ -7,8 +7,38 @@ import org.meltwright.units.ProblemCode;
 public enum MaterialProblem implements ProblemCode {
   /** A figure that nobody knows is needed. */
   PROPERTY_MISSING("material.property-missing"),
+  /** The source asked for gives no figure of the property. */
+  NO_FIGURE_OF_SOURCE("material.no-figure-of-source"),
   /** No material has this name. */
-  UNKNOWN("material.unknown");
+  UNKNOWN("material.unknown"),
+  /** Several materials share this name or number. */
+  AMBIGUOUS("material.ambiguous"),
+  /** An identifier that is not well formed or whose check digit is wrong. */
+  IDENTIFIER("material.identifier"),
+  /** A line of a materials file that is not "key: value", or stands in the wrong place. */
+  LINE("material.line"),
+  /** A key that is neither a property nor a word of the format. */
+  KEY("material.key"),
+  /** A text that does not start with a number. */
+  VALUE("material.value"),
+  /** A unit that does not fit the property. */
+  UNIT("material.unit"),
+  /** A word that is none of those allowed. */
+  WORD("material.word"),
+  /** A figure without value, source and knowledge. */
+  FIGURE("material.figure"),
+  /** A source that the bibliography does not have. */
+  SOURCE("material.source"),
+  /** An id that a file gives twice. */
+  TWICE("material.twice"),
+  /** A part or an alternative that is no material. */
+  PART("material.part"),
+  /** Parts whose shares cannot sum to one. */
+  PARTS_SUM("material.parts-sum"),
+  /** A material that contains itself. */
+  CYCLE("material.cycle"),
+  /** A file that cannot be read. */
+  FILE("material.file");
 
   private final String id;
 

@@ -8,9 +8,11 @@ import org.meltwright.units.UnitsProblem;
 /**
  * A range of numbers of a named kind, such as an acid value in mg KOH/g or a refractive index.
  *
+ * <p>A source may give a lower bound only: then the high end is infinite.
+ *
  * <p>Immutable and thread-safe.
  *
- * @param low the low end
+ * @param low the low end, finite
  * @param high the high end, not below the low end
  * @param unit the unit as the field writes it; empty for a pure number
  */
@@ -22,9 +24,10 @@ public record NumberRange(double low, double high, String unit) {
    * @param low the low end
    * @param high the high end
    * @param unit the unit
-   * @throws ProblemException if an end is not a number or the ends are reversed
+   * @throws ProblemException if the low end is not finite or the ends are reversed
    */
   public NumberRange {
+    UnitsProblem.requireFinite(low, "low end of a number range");
     if (!(low <= high)) {
       throw new ProblemException(
           Problem.of(UnitsProblem.RANGE_REVERSED, low + " to " + high + " " + unit)
@@ -33,11 +36,25 @@ public record NumberRange(double low, double high, String unit) {
   }
 
   /**
-   * Returns the number half way between the ends.
+   * Tells whether the source gives a lower bound only.
+   *
+   * @return whether the high end is infinite
+   */
+  public boolean isOpenAbove() {
+    return high == Double.POSITIVE_INFINITY;
+  }
+
+  /**
+   * Returns the number half way between the ends; of a lower bound, the bound.
    *
    * @return the middle, in {@link #unit()}
    */
   public double middle() {
-    return low + (high - low) / 2;
+    return isOpenAbove() ? low : low + (high - low) / 2;
+  }
+
+  @Override
+  public String toString() {
+    return (Span.format(low, high, 0) + " " + unit).strip();
   }
 }

@@ -1,8 +1,13 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.material;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
 import org.meltwright.units.Density;
 import org.meltwright.units.DynamicViscosity;
+import org.meltwright.units.QuantityKind;
 import org.meltwright.units.SpecificEnergy;
 import org.meltwright.units.SpecificHeatCapacity;
 import org.meltwright.units.ThermalConductivity;
@@ -15,84 +20,326 @@ import org.meltwright.units.ThermalConductivity;
  *
  * @param <V> the type of the value
  */
-@SuppressWarnings("UnusedTypeParameter") // V is what makes a look-up type-safe
 public final class PropertyKey<V> {
 
+  private static final List<PropertyKey<?>> ALL = new ArrayList<>();
+
   /** Density of the solid. */
-  public static final PropertyKey<PropertyRange<Density>> SOLID_DENSITY = key("solid-density");
+  public static final PropertyKey<PropertyRange<Density>> SOLID_DENSITY =
+      key("solid-density", PropertyType.quantity(QuantityKind.DENSITY, MaterialState.SOLID));
 
   /** Density of the melt, or of what is liquid at room temperature. */
-  public static final PropertyKey<PropertyRange<Density>> LIQUID_DENSITY = key("liquid-density");
+  public static final PropertyKey<PropertyRange<Density>> LIQUID_DENSITY =
+      key("liquid-density", PropertyType.quantity(QuantityKind.DENSITY, MaterialState.LIQUID));
 
   /** Density of loose bulk, as scooped. */
-  public static final PropertyKey<PropertyRange<Density>> BULK_DENSITY = key("bulk-density");
+  public static final PropertyKey<PropertyRange<Density>> BULK_DENSITY =
+      key("bulk-density", PropertyType.quantity(QuantityKind.DENSITY, MaterialState.BULK));
 
   /** Melting range, with its definition. */
-  public static final PropertyKey<DefinedTemperature> MELTING_RANGE = key("melting-range");
+  public static final PropertyKey<DefinedTemperature> MELTING_RANGE =
+      key("melting-range", PropertyType.temperature());
 
   /** Softening range of what has no melting point. */
-  public static final PropertyKey<DefinedTemperature> SOFTENING_RANGE = key("softening-range");
+  public static final PropertyKey<DefinedTemperature> SOFTENING_RANGE =
+      key("softening-range", PropertyType.temperature(TemperatureDefinition.SOFTENING));
+
+  /** Glass transition of a resin or polymer. */
+  public static final PropertyKey<DefinedTemperature> GLASS_TRANSITION =
+      key("glass-transition", PropertyType.temperature(TemperatureDefinition.GLASS_TRANSITION));
 
   /** Temperature from which a resin dissolves in molten wax: a lower bound only. */
-  public static final PropertyKey<DefinedTemperature> DISSOLVES_FROM = key("dissolves-from");
+  public static final PropertyKey<DefinedTemperature> DISSOLVES_FROM =
+      key("dissolves-from", PropertyType.temperature(TemperatureDefinition.ONSET));
+
+  /** Temperature that a hard resin must be heated to before it dissolves in oils. */
+  public static final PropertyKey<DefinedTemperature> RUNS_FROM =
+      key("runs-from", PropertyType.temperature(TemperatureDefinition.ONSET));
 
   /** Flash point, with its definition. */
-  public static final PropertyKey<DefinedTemperature> FLASH_POINT = key("flash-point");
+  public static final PropertyKey<DefinedTemperature> FLASH_POINT =
+      key("flash-point", PropertyType.temperature());
 
   /** Autoignition temperature. */
-  public static final PropertyKey<DefinedTemperature> AUTOIGNITION = key("autoignition");
+  public static final PropertyKey<DefinedTemperature> AUTOIGNITION =
+      key("autoignition", PropertyType.temperature(TemperatureDefinition.AUTOIGNITION));
 
   /** Boiling range. */
-  public static final PropertyKey<DefinedTemperature> BOILING_RANGE = key("boiling-range");
+  public static final PropertyKey<DefinedTemperature> BOILING_RANGE =
+      key("boiling-range", PropertyType.temperature(TemperatureDefinition.BOILING));
 
   /** Temperature from which it discolours. */
   public static final PropertyKey<DefinedTemperature> DISCOLOURATION_ONSET =
-      key("discolouration-onset");
+      key("discolouration-onset", PropertyType.temperature(TemperatureDefinition.ONSET));
 
-  /** Temperature from which it decomposes. */
+  /** Temperature from which it decomposes, loses water or is no longer stable. */
   public static final PropertyKey<DefinedTemperature> DECOMPOSITION_ONSET =
-      key("decomposition-onset");
+      key("decomposition-onset", PropertyType.temperature(TemperatureDefinition.ONSET));
+
+  /** Temperature from which a balance shows loss of mass on steady heating; no exposure limit. */
+  public static final PropertyKey<DefinedTemperature> MASS_LOSS_ONSET =
+      key("mass-loss-onset", PropertyType.temperature(TemperatureDefinition.ONSET));
+
+  /** Temperature from which it thickens for good. */
+  public static final PropertyKey<DefinedTemperature> POLYMERISATION_ONSET =
+      key("polymerisation-onset", PropertyType.temperature(TemperatureDefinition.ONSET));
+
+  /** Temperature at which it turns to vapour without melting. */
+  public static final PropertyKey<DefinedTemperature> SUBLIMATION =
+      key("sublimation", PropertyType.temperature(TemperatureDefinition.ONSET));
+
+  /** Highest temperature at which the saponification cloud test may cloud: a test of purity. */
+  public static final PropertyKey<DefinedTemperature> SAPONIFICATION_CLOUD =
+      key("saponification-cloud", PropertyType.temperature());
+
+  /** Lowest temperature at which a dispersion dries to a film. */
+  public static final PropertyKey<DefinedTemperature> FILM_FORMING =
+      key("film-forming", PropertyType.temperature(TemperatureDefinition.ONSET));
 
   /** Specific heat capacity of the solid. */
   public static final PropertyKey<PropertyRange<SpecificHeatCapacity>> SOLID_SPECIFIC_HEAT =
-      key("solid-specific-heat");
+      key(
+          "solid-specific-heat",
+          PropertyType.quantity(QuantityKind.SPECIFIC_HEAT_CAPACITY, MaterialState.SOLID));
 
   /** Specific heat capacity of the melt or liquid. */
   public static final PropertyKey<PropertyRange<SpecificHeatCapacity>> LIQUID_SPECIFIC_HEAT =
-      key("liquid-specific-heat");
+      key(
+          "liquid-specific-heat",
+          PropertyType.quantity(QuantityKind.SPECIFIC_HEAT_CAPACITY, MaterialState.LIQUID));
 
   /** Heat of fusion. */
   public static final PropertyKey<PropertyRange<SpecificEnergy>> HEAT_OF_FUSION =
-      key("heat-of-fusion");
+      key(
+          "heat-of-fusion",
+          PropertyType.quantity(QuantityKind.SPECIFIC_ENERGY, MaterialState.SOLID));
 
   /** Thermal conductivity of the solid. */
   public static final PropertyKey<PropertyRange<ThermalConductivity>> SOLID_CONDUCTIVITY =
-      key("solid-conductivity");
+      key(
+          "solid-conductivity",
+          PropertyType.quantity(QuantityKind.THERMAL_CONDUCTIVITY, MaterialState.SOLID));
 
   /** Thermal conductivity of the melt or liquid. */
   public static final PropertyKey<PropertyRange<ThermalConductivity>> LIQUID_CONDUCTIVITY =
-      key("liquid-conductivity");
+      key(
+          "liquid-conductivity",
+          PropertyType.quantity(QuantityKind.THERMAL_CONDUCTIVITY, MaterialState.LIQUID));
 
   /** Dynamic viscosity of the melt or liquid, at its temperature. */
-  public static final PropertyKey<PropertyRange<DynamicViscosity>> VISCOSITY = key("viscosity");
+  public static final PropertyKey<PropertyRange<DynamicViscosity>> VISCOSITY =
+      key("viscosity", PropertyType.quantity(QuantityKind.DYNAMIC_VISCOSITY, MaterialState.LIQUID));
 
-  /** Oil that 100 g of a pigment take up, in g per 100 g. */
-  public static final PropertyKey<NumberRange> OIL_ABSORPTION = key("oil-absorption");
+  /** Kinematic viscosity of the melt at 100 °C unless the note says otherwise, in mm²/s. */
+  public static final PropertyKey<NumberRange> KINEMATIC_VISCOSITY =
+      key("kinematic-viscosity", PropertyType.number("mm²/s"));
+
+  /** Saybolt universal viscosity of the melt, in seconds. */
+  public static final PropertyKey<NumberRange> SAYBOLT_VISCOSITY =
+      key("saybolt-viscosity", PropertyType.number("SUS"));
+
+  /** Linear shrinkage of a casting on cooling, in per cent. */
+  public static final PropertyKey<NumberRange> LINEAR_SHRINKAGE =
+      key("linear-shrinkage", PropertyType.number("%"));
+
+  /** Oil that 100 g of a pigment take up in the rub-out test, in g per 100 g. */
+  public static final PropertyKey<NumberRange> OIL_ABSORPTION =
+      key("oil-absorption", PropertyType.number("g/100 g"));
+
+  /** Oil that 100 g of a pigment take up in the rub-out test, in ml per 100 g. */
+  public static final PropertyKey<NumberRange> OIL_ABSORPTION_BY_VOLUME =
+      key("oil-absorption-by-volume", PropertyType.number("ml/100 g"));
+
+  /** Oil that 100 g of a pigment need to become paint or paste, in g per 100 g. */
+  public static final PropertyKey<NumberRange> OIL_DEMAND =
+      key("oil-demand", PropertyType.number("g/100 g"));
+
+  /** Refractive index. */
+  public static final PropertyKey<NumberRange> REFRACTIVE_INDEX =
+      key("refractive-index", PropertyType.number(""));
+
+  /** Particle size, in micrometres. */
+  public static final PropertyKey<NumberRange> PARTICLE_SIZE =
+      key("particle-size", PropertyType.number("µm"));
+
+  /** Mean molecular weight, in g/mol. */
+  public static final PropertyKey<NumberRange> MOLECULAR_WEIGHT =
+      key("molecular-weight", PropertyType.number("g/mol"));
+
+  /** Acid value, in mg KOH/g. */
+  public static final PropertyKey<NumberRange> ACID_VALUE =
+      key("acid-value", PropertyType.number("mg KOH/g"));
+
+  /** Ester value, in mg KOH/g: saponification value less acid value. */
+  public static final PropertyKey<NumberRange> ESTER_VALUE =
+      key("ester-value", PropertyType.number("mg KOH/g"));
+
+  /** Saponification value, in mg KOH/g. */
+  public static final PropertyKey<NumberRange> SAPONIFICATION_VALUE =
+      key("saponification-value", PropertyType.number("mg KOH/g"));
+
+  /** Ester value divided by acid value. */
+  public static final PropertyKey<NumberRange> ESTER_TO_ACID_RATIO =
+      key("ester-to-acid-ratio", PropertyType.number(""));
+
+  /** Iodine value, in g of iodine per 100 g. */
+  public static final PropertyKey<NumberRange> IODINE_VALUE =
+      key("iodine-value", PropertyType.number("g I2/100 g"));
+
+  /** Lower flammable limit of the vapour in air, in per cent by volume. */
+  public static final PropertyKey<NumberRange> LOWER_FLAMMABLE_LIMIT =
+      key("lower-flammable-limit", PropertyType.number("%"));
 
   /** Share by mass that stays behind when a resin is dissolved. */
-  public static final PropertyKey<MassFractionRange> INSOLUBLES = key("insolubles");
+  public static final PropertyKey<MassFractionRange> INSOLUBLES =
+      key("insolubles", PropertyType.fraction());
+
+  /** Share of oil by mass. */
+  public static final PropertyKey<MassFractionRange> OIL_CONTENT =
+      key("oil-content", PropertyType.fraction());
+
+  /** Share of water by mass. */
+  public static final PropertyKey<MassFractionRange> WATER_CONTENT =
+      key("water-content", PropertyType.fraction());
+
+  /** Share by mass that stays when the water is gone. */
+  public static final PropertyKey<MassFractionRange> SOLIDS_CONTENT =
+      key("solids-content", PropertyType.fraction());
+
+  /** Share of surfactant by mass. */
+  public static final PropertyKey<MassFractionRange> SURFACTANT_CONTENT =
+      key("surfactant-content", PropertyType.fraction());
+
+  /** Share of stabilisers by mass, such as aluminium stearate. */
+  public static final PropertyKey<MassFractionRange> STABILISER_CONTENT =
+      key("stabiliser-content", PropertyType.fraction());
+
+  /** Share of hydrocarbons by mass. */
+  public static final PropertyKey<MassFractionRange> HYDROCARBON_CONTENT =
+      key("hydrocarbon-content", PropertyType.fraction());
+
+  /** Share of free fatty acids by mass. */
+  public static final PropertyKey<MassFractionRange> FREE_FATTY_ACID_CONTENT =
+      key("free-fatty-acid-content", PropertyType.fraction());
+
+  /** Share of monoesters by mass. */
+  public static final PropertyKey<MassFractionRange> MONOESTER_CONTENT =
+      key("monoester-content", PropertyType.fraction());
+
+  /** Share of complex esters by mass. */
+  public static final PropertyKey<MassFractionRange> COMPLEX_ESTER_CONTENT =
+      key("complex-ester-content", PropertyType.fraction());
+
+  /** Share of resenes by mass: what is neutral in a resin. */
+  public static final PropertyKey<MassFractionRange> RESENE_CONTENT =
+      key("resene-content", PropertyType.fraction());
+
+  /** Share of resin by mass. */
+  public static final PropertyKey<MassFractionRange> RESIN_CONTENT =
+      key("resin-content", PropertyType.fraction());
+
+  /** Share of wax by mass. */
+  public static final PropertyKey<MassFractionRange> WAX_CONTENT =
+      key("wax-content", PropertyType.fraction());
+
+  /** Share of sulfated ash by mass. */
+  public static final PropertyKey<MassFractionRange> SULFATED_ASH =
+      key("sulfated-ash", PropertyType.fraction());
+
+  /** Share of carbon by mass. */
+  public static final PropertyKey<MassFractionRange> CARBON_CONTENT =
+      key("carbon-content", PropertyType.fraction());
+
+  /** Share of manganese oxide by mass. */
+  public static final PropertyKey<MassFractionRange> MANGANESE_OXIDE_CONTENT =
+      key("manganese-oxide-content", PropertyType.fraction());
+
+  /** Share of lead by mass, as the element. */
+  public static final PropertyKey<MassFractionRange> LEAD_CONTENT =
+      key("lead-content", PropertyType.fraction());
+
+  /** Share of mercury by mass, as the element. */
+  public static final PropertyKey<MassFractionRange> MERCURY_CONTENT =
+      key("mercury-content", PropertyType.fraction());
+
+  /** Share by mass of a finished mix at which it is commonly used. */
+  public static final PropertyKey<MassFractionRange> USUAL_SHARE =
+      key("usual-share", PropertyType.fraction());
+
+  /** Share by mass of a finished mix that custom stays below. */
+  public static final PropertyKey<MassFractionRange> LARGEST_SHARE =
+      key("largest-share", PropertyType.fraction());
 
   /** Whether it can burn: "burns" or "does not burn". */
-  public static final PropertyKey<String> COMBUSTIBILITY = key("combustibility");
+  public static final PropertyKey<String> COMBUSTIBILITY =
+      key("combustibility", PropertyType.text("burns", "does not burn"));
+
+  /** Whether it may go into a hot melt: "fit", "caution" or "refuse". */
+  public static final PropertyKey<String> USE_IN_HOT_MELT =
+      key("use-in-hot-melt", PropertyType.text("refuse", "caution", "fit"));
+
+  /** Whether it dissolves in a molten wax: "yes" or "no". */
+  public static final PropertyKey<String> DISSOLVES_IN_MELT =
+      key("dissolves-in-melt", PropertyType.text("no", "yes"));
+
+  /** The harmful substance it gives off when overheated. */
+  public static final PropertyKey<String> FORMS_ON_OVERHEATING =
+      key("forms-on-overheating", PropertyType.text());
+
+  /** What heat does to it, in words. */
+  public static final PropertyKey<String> HEAT_BEHAVIOUR =
+      key("heat-behaviour", PropertyType.text());
+
+  /** The form in which it can catch fire by itself. */
+  public static final PropertyKey<String> SELF_HEATING = key("self-heating", PropertyType.text());
+
+  /** Whether it sensitises skin or airways: "yes" or "no". */
+  public static final PropertyKey<String> SENSITISER =
+      key("sensitiser", PropertyType.text("yes", "no"));
+
+  /** Whether its colour migrates in a warm melt: "yes", "no" or "possible". */
+  public static final PropertyKey<String> BLEEDING =
+      key("bleeding", PropertyType.text("yes", "possible", "no"));
+
+  /** Whether acids destroy its colour: "yes" or "no". */
+  public static final PropertyKey<String> ACID_SENSITIVE =
+      key("acid-sensitive", PropertyType.text("yes", "no"));
+
+  /** Group in the IARC list of carcinogens: "1", "2A", "2B" or "3". */
+  public static final PropertyKey<String> IARC_GROUP =
+      key("iarc-group", PropertyType.text("1", "2A", "2B", "3"));
 
   private final String id;
+  private final PropertyType<V> type;
 
-  private static <V> PropertyKey<V> key(String id) {
-    return new PropertyKey<>(id);
+  /**
+   * Returns all properties, in the order in which this page of documentation lists them.
+   *
+   * @return the keys
+   */
+  public static List<PropertyKey<?>> all() {
+    return Collections.unmodifiableList(ALL);
   }
 
-  private PropertyKey(String id) {
+  /**
+   * Returns the property with an id.
+   *
+   * @param id the id, for example {@code solid-density}
+   * @return the key; empty if there is none
+   */
+  public static Optional<PropertyKey<?>> find(String id) {
+    return ALL.stream().<PropertyKey<?>>map(k -> k).filter(k -> k.id.equals(id)).findFirst();
+  }
+
+  private static <V> PropertyKey<V> key(String id, PropertyType<V> type) {
+    PropertyKey<V> key = new PropertyKey<>(id, type);
+    ALL.add(key);
+    return key;
+  }
+
+  private PropertyKey(String id, PropertyType<V> type) {
     this.id = id;
+    this.type = type;
   }
 
   /**
@@ -102,6 +349,37 @@ public final class PropertyKey<V> {
    */
   public String id() {
     return id;
+  }
+
+  /**
+   * Reads a value of this property as a materials file writes it.
+   *
+   * <p>For example, {@code SOLID_DENSITY.parse("0.95 to 0.96 g/ml at 20 °C")}.
+   *
+   * @param text the value with its unit
+   * @return the value
+   * @throws org.meltwright.units.ProblemException if the text is no value of this property
+   */
+  public V parse(String text) {
+    return type.parse(text);
+  }
+
+  /**
+   * Writes a value of this property as a materials file holds it; {@link #parse} reads it back.
+   *
+   * @param value the value
+   * @return for example "0.95 to 0.96 g/ml at 20 °C"
+   */
+  public String format(V value) {
+    return type.format(value);
+  }
+
+  boolean isText() {
+    return type instanceof TextType;
+  }
+
+  V span(V one, V other) {
+    return type.span(one, other);
   }
 
   @Override

@@ -11,14 +11,22 @@ public enum TemperatureDefinition {
   DROP_POINT,
   /** Temperature at which a melt sets on a rotating bulb. */
   CONGEALING_POINT,
+  /** Plateau of the cooling curve of a melt. */
+  COOLING_CURVE,
   /** Peak of a differential scanning calorimetry curve, above the capillary range. */
   DSC_PEAK,
   /** Melting point of a pure substance. */
   MELTING_POINT,
+  /** Temperature at which all is clear and liquid. */
+  CLEAR_POINT,
   /** Softening by ring and ball, or as a description. */
   SOFTENING,
+  /** Glass transition. */
+  GLASS_TRANSITION,
   /** First sign of a change: discolouration, mass loss, dehydration, decomposition. */
   ONSET,
+  /** Temperature up to which no change is seen. */
+  STABLE_UP_TO,
   /** Flash point, closed cup. */
   FLASH_CLOSED_CUP,
   /** Flash point, open cup. */
@@ -28,5 +36,14 @@ public enum TemperatureDefinition {
   /** Boiling at atmospheric pressure. */
   BOILING,
   /** The source does not say how it was measured. */
-  NOT_STATED
+  NOT_STATED;
+
+  /**
+   * Returns the word that a materials file writes.
+   *
+   * @return lower case, words joined by hyphens, for example {@code capillary-range}
+   */
+  public String id() {
+    return Words.of(this);
+  }
 }

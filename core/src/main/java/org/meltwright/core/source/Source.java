@@ -26,9 +26,31 @@ public record Source(String id, String title, String locator, String year, Sourc
           NOT_STATED,
           SourceKind.COMMON_PRACTICE);
 
+  /** Our own arithmetic on other figures. */
+  public static final Source CALCULATED =
+      new Source(
+          "calculated",
+          "Calculated from other figures, as the note says",
+          NOT_STATED,
+          NOT_STATED,
+          SourceKind.CALCULATED);
+
   /** What the user stated: a measurement, a price, a data sheet of their own. */
   public static final Source USER =
       new Source("user", "Stated by the user", NOT_STATED, NOT_STATED, SourceKind.DATA_SHEET);
+
+  /**
+   * Returns this source with a place in it, behind the edition if one is stated.
+   *
+   * <p>For example, "3rd ed." at "table 4" is "3rd ed., table 4".
+   *
+   * @param place table, section or page
+   * @return the source with its longer locator
+   */
+  public Source at(String place) {
+    String longer = locator.equals(NOT_STATED) ? place : locator + ", " + place;
+    return new Source(id, title, longer, year, kind);
+  }
 
   /**
    * Returns the source on one line.

@@ -17,6 +17,7 @@ public final class Sourced<V> {
   private final Source source;
   private final Knowledge knowledge;
   private final String note;
+  private final @Nullable String preferredBecause;
   private final @Nullable String barredBecause;
 
   /**
@@ -29,15 +30,21 @@ public final class Sourced<V> {
    * @return the sourced value
    */
   public static <V> Sourced<V> of(V value, Source source, Knowledge knowledge) {
-    return new Sourced<>(value, source, knowledge, "", null);
+    return new Sourced<>(value, source, knowledge, "", null, null);
   }
 
   private Sourced(
-      V value, Source source, Knowledge knowledge, String note, @Nullable String barredBecause) {
+      V value,
+      Source source,
+      Knowledge knowledge,
+      String note,
+      @Nullable String preferredBecause,
+      @Nullable String barredBecause) {
     this.value = value;
     this.source = source;
     this.knowledge = knowledge;
     this.note = note;
+    this.preferredBecause = preferredBecause;
     this.barredBecause = barredBecause;
   }
 
@@ -78,6 +85,15 @@ public final class Sourced<V> {
   }
 
   /**
+   * Returns why this figure stands before others of the same property.
+   *
+   * @return the reason; empty if it does not stand first or has no rival
+   */
+  public Optional<String> preferredBecause() {
+    return Optional.ofNullable(preferredBecause);
+  }
+
+  /**
    * Tells whether a rule may use the value.
    *
    * @return whether nothing bars it
@@ -102,7 +118,7 @@ public final class Sourced<V> {
    * @return the new sourced value
    */
   public Sourced<V> withNote(String text) {
-    return new Sourced<>(value, source, knowledge, text, barredBecause);
+    return new Sourced<>(value, source, knowledge, text, preferredBecause, barredBecause);
   }
 
   /**
@@ -112,7 +128,17 @@ public final class Sourced<V> {
    * @return the new sourced value
    */
   public Sourced<V> barredFromRules(String reason) {
-    return new Sourced<>(value, source, knowledge, note, reason);
+    return new Sourced<>(value, source, knowledge, note, preferredBecause, reason);
+  }
+
+  /**
+   * Returns a copy that says why it stands before others.
+   *
+   * @param reason why it is preferred
+   * @return the new sourced value
+   */
+  public Sourced<V> preferred(String reason) {
+    return new Sourced<>(value, source, knowledge, note, reason, barredBecause);
   }
 
   @Override

@@ -1,0 +1,33 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.material;
+
+import org.meltwright.core.source.Sourced;
+
+/**
+ * A figure of a catalogue, with the material and the property it belongs to.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param <V> the type of the value
+ * @param material the material
+ * @param key the property
+ * @param rank its place in the order of preference, 1 for the first
+ * @param sourced the value with its source
+ */
+public record CatalogueFigure<V>(
+    Material material, PropertyKey<V> key, int rank, Sourced<V> sourced) {
+
+  /**
+   * Returns the value as a materials file writes it.
+   *
+   * @return for example "62 to 65 °C, capillary-range"
+   */
+  public String text() {
+    return key.format(sourced.value());
+  }
+
+  @Override
+  public String toString() {
+    return material + " " + key + " " + rank + ": " + text() + " [" + sourced.source().id() + "]";
+  }
+}

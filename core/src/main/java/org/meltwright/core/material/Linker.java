@@ -1,0 +1,112 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.material;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.units.MassFraction;
+import org.meltwright.units.Problem;
+
+/** Turns entries of a file into materials and puts the catalogue's own materials in as parts. */
+final class Linker {
+
+  private static final double SLACK = 1e-9;
+
+  private final Map<String, Material> known;
+  private final Map<String, MaterialEntry> entries;
+  private final Map<String, Material> linked = new LinkedHashMap<>();
+  private final Set<String> open = new HashSet<>();
+  private final List<Problem> problems;
+
+  Linker(Map<String, Material> known, Map<String, MaterialEntry> entries, List<Problem> problems) {
+    this.known = known;
+    this.entries = entries;
+    this.problems = problems;
+  }
+
+  /** All materials, those already known in their old order first. */
+  Map<String, Material> link() {
+    Map<String, Material> all = new LinkedHashMap<>();
+    known.keySet().forEach(id -> all.put(id, material(id)));
+    entries.keySet().forEach(id -> all.put(id, material(id)));
+    return all;
+  }
+
+  private Material material(String id) {
+    Material done = linked.get(id);
+    if (done == null) {
+      open.add(id);
+      done = build(id);
+      open.remove(id);
+      linked.put(id, done);
+    }
+    return done;
+  }
+
+  private Material build(String id) {
+    Material old = known.get(id);
+    MaterialEntry entry = entries.get(id);
+    Material fresh = entry == null ? old : overridden(build(entry), old);
+    if (fresh == null) {
+      return Material.builder(id).build();
+    }
+    boolean alone = fresh.constituents().isEmpty() && fresh.alternatives().isEmpty();
+    return alone ? fresh : fresh.toBuilder().relinked(this::current).build();
+  }
+
+  private static Material overridden(Material fresh, @Nullable Material old) {
+    return old == null ? fresh : Overriding.over(fresh, old);
+  }
+
+  /** The catalogue's material of this id, else the one given: a part may stand in no catalogue. */
+  private Material current(Material part) {
+    boolean here = known.containsKey(part.id()) || entries.containsKey(part.id());
+    return here && !open.contains(part.id()) ? material(part.id()) : part;
+  }
+
+  private Material build(MaterialEntry entry) {
+    Material.Builder builder = entry.builder;
+    builder.englishName = entry.english;
+    builder.germanName = entry.german;
+    builder.family = entry.family;
+    builder.role = entry.role;
+    List<MassFractionRange> shares = new ArrayList<>();
+    for (MaterialEntry.Part part : entry.parts) {
+      if (part.share() != null && exists(part)) {
+        shares.add(part.share());
+        builder.constituent(material(part.id()), part.share());
+      }
+    }
+    checkSum(entry, shares);
+    entry.alternatives.stream()
+        .filter(this::exists)
+        .forEach(a -> builder.alternative(material(a.id())));
+    return builder.build();
+  }
+
+  private boolean exists(MaterialEntry.Part part) {
+    if (open.contains(part.id())) {
+      problems.add(Problem.of(MaterialProblem.CYCLE, part.id()).under(part.path()));
+      return false;
+    }
+    if (!known.containsKey(part.id()) && !entries.containsKey(part.id())) {
+      problems.add(Problem.of(MaterialProblem.PART, part.id()).under(part.path()));
+      return false;
+    }
+    return true;
+  }
+
+  /** The middles sum to one, and so do the ends that go together. */
+  private void checkSum(MaterialEntry entry, List<MassFractionRange> shares) {
+    double middle =
+        shares.stream().map(MassFractionRange::middle).mapToDouble(MassFraction::value).sum();
+    if (entry.parts.size() == shares.size() && !shares.isEmpty() && Math.abs(middle - 1) > SLACK) {
+      problems.add(
+          Problem.of(MaterialProblem.PARTS_SUM, Span.plain(middle, -2) + " %").under(entry.path));
+    }
+  }
+}

@@ -1,0 +1,120 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.material;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.meltwright.core.source.Sourced;
+
+/** Finds materials by id, name, CAS, EC or Colour Index name, and the nearest names on a miss. */
+final class NameIndex {
+
+  private static final int NEAREST = 3;
+  private static final List<IdentifierScheme> SCHEMES =
+      List.of(IdentifierScheme.CAS, IdentifierScheme.EC, IdentifierScheme.COLOUR_INDEX_NAME);
+
+  private final Map<String, Set<Material>> byName = new LinkedHashMap<>();
+  private final Map<String, Set<Material>> byIdentifier = new LinkedHashMap<>();
+
+  NameIndex(Collection<Material> materials) {
+    for (Material material : materials) {
+      names(material).forEach(name -> put(byName, name, material));
+      for (IdentifierScheme scheme : SCHEMES) {
+        material.identifiers(scheme).stream()
+            .map(Sourced::value)
+            .forEach(value -> put(byIdentifier, value, material));
+      }
+    }
+  }
+
+  private static List<String> names(Material material) {
+    List<String> names = new ArrayList<>(material.otherNames());
+    names.add(material.id());
+    names.add(material.name(Locale.ENGLISH));
+    names.add(material.name(Locale.GERMAN));
+    return names;
+  }
+
+  private static void put(Map<String, Set<Material>> map, String name, Material material) {
+    map.computeIfAbsent(fold(name), n -> new LinkedHashSet<>()).add(material);
+  }
+
+  /** All materials that answer to a name; one alone if it is the id. */
+  List<Material> matches(String text) {
+    String name = fold(text);
+    Set<Material> named = byName.getOrDefault(name, Set.of());
+    List<Material> own = named.stream().filter(m -> fold(m.id()).equals(name)).toList();
+    if (!own.isEmpty()) {
+      return own;
+    }
+    Set<Material> all = new LinkedHashSet<>(named);
+    all.addAll(byIdentifier.getOrDefault(name, Set.of()));
+    return List.copyOf(all);
+  }
+
+  /**
+   * The ids whose names are nearest, best first: by edit distance, or because a word is in them.
+   */
+  List<String> nearest(String text) {
+    String name = fold(text);
+    int reach = Math.max(1, name.length() / 3);
+    Map<String, Integer> best = new LinkedHashMap<>();
+    byName.forEach(
+        (known, materials) -> {
+          int distance = name.length() > 2 && known.contains(name) ? 1 : distance(name, known);
+          if (distance <= reach) {
+            materials.forEach(m -> best.merge(m.id(), distance, Math::min));
+          }
+        });
+    return best.entrySet().stream()
+        .sorted(Map.Entry.<String, Integer>comparingByValue().thenComparing(Map.Entry::getKey))
+        .map(Map.Entry::getKey)
+        .limit(NEAREST)
+        .toList();
+  }
+
+  /** Case, marks, spaces and the German letters' two spellings make no difference. */
+  static String fold(String text) {
+    StringBuilder folded = new StringBuilder();
+    for (char c : text.toLowerCase(Locale.ROOT).toCharArray()) {
+      switch (c) {
+        case 'ä' -> folded.append("ae");
+        case 'ö' -> folded.append("oe");
+        case 'ü' -> folded.append("ue");
+        case 'ß' -> folded.append("ss");
+        default -> {
+          if (Character.isLetterOrDigit(c)) {
+            folded.append(c);
+          } else if (folded.length() > 0 && folded.charAt(folded.length() - 1) != ' ') {
+            folded.append(' ');
+          }
+        }
+      }
+    }
+    return folded.toString().strip();
+  }
+
+  /** Edit distance: letters put in, left out, exchanged, or swapped with their neighbour. */
+  static int distance(String a, String b) {
+    int[][] cost = new int[a.length() + 1][b.length() + 1];
+    for (int i = 0; i <= a.length(); i++) {
+      for (int j = 0; j <= b.length(); j++) {
+        cost[i][j] = i == 0 || j == 0 ? i + j : step(a, b, cost, i, j);
+      }
+    }
+    return cost[a.length()][b.length()];
+  }
+
+  private static int step(String a, String b, int[][] cost, int i, int j) {
+    int change = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
+    int least = Math.min(cost[i - 1][j - 1] + change, 1 + Math.min(cost[i - 1][j], cost[i][j - 1]));
+    boolean swapped =
+        i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
+    return swapped ? Math.min(least, cost[i - 2][j - 2] + 1) : least;
+  }
+}

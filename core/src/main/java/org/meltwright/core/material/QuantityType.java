@@ -1,0 +1,83 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.material;
+
+import java.util.Map;
+import javax.measure.Quantity;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.QuantityRange;
+import org.meltwright.units.TemperatureRange;
+
+/**
+ * Ranges of a physical quantity: "0.95 to 0.96 g/ml at 20 °C".
+ *
+ * <p>Each unit is the SI unit times a power of ten, so no converter is loaded to read the data.
+ */
+record QuantityType<Q extends Quantity<Q>>(QuantityKind<Q> kind, MaterialState state)
+    implements PropertyType<PropertyRange<Q>> {
+
+  private static final Map<String, Map<String, Integer>> POWERS =
+      Map.of(
+          "density", Map.of("g/ml", 3, "kg/m³", 0),
+          "specific-heat-capacity", Map.of("kJ/(kg K)", 3, "J/(kg K)", 0),
+          "specific-energy", Map.of("kJ/kg", 3, "J/kg", 0),
+          "thermal-conductivity", Map.of("W/(m K)", 0),
+          "dynamic-viscosity", Map.of("mPa s", -3, "Pa s", 0));
+  private static final Map<String, String> WRITTEN =
+      Map.of(
+          "density", "g/ml",
+          "specific-heat-capacity", "kJ/(kg K)",
+          "specific-energy", "kJ/kg",
+          "thermal-conductivity", "W/(m K)",
+          "dynamic-viscosity", "mPa s");
+  private static final String AT = " at ";
+
+  @Override
+  public PropertyRange<Q> parse(String text) {
+    int at = text.indexOf(AT);
+    Span span = Span.parse(at < 0 ? text : text.substring(0, at));
+    Integer power = powers().get(span.rest());
+    if (power == null || span.openAbove()) {
+      throw new ProblemException(
+          Problem.of(MaterialProblem.UNIT, text).with("units", String.join(", ", units())));
+    }
+    PropertyRange<Q> range =
+        PropertyRange.of(new QuantityRange<>(kind, span.low(power), span.high(power)), state);
+    return at < 0 ? range : range.at(temperature(text.substring(at + AT.length())));
+  }
+
+  private static TemperatureRange temperature(String text) {
+    return new TemperatureType(TemperatureDefinition.NOT_STATED).parse(text).range();
+  }
+
+  private Map<String, Integer> powers() {
+    return POWERS.getOrDefault(kind.id(), Map.of());
+  }
+
+  private Iterable<String> units() {
+    return powers().keySet().stream().sorted().toList();
+  }
+
+  @Override
+  public String format(PropertyRange<Q> value) {
+    String unit = WRITTEN.getOrDefault(kind.id(), "");
+    int power = powers().getOrDefault(unit, 0);
+    return Span.format(value.range().lowSi(), value.range().highSi(), power)
+        + " "
+        + unit
+        + value.at().map(t -> AT + TemperatureType.format(t) + " °C").orElse("");
+  }
+
+  @Override
+  public PropertyRange<Q> span(PropertyRange<Q> one, PropertyRange<Q> other) {
+    PropertyRange<Q> range =
+        PropertyRange.of(
+            new QuantityRange<>(
+                kind,
+                Math.min(one.range().lowSi(), other.range().lowSi()),
+                Math.max(one.range().highSi(), other.range().highSi())),
+            state);
+    return one.at().equals(other.at()) ? one.at().map(range::at).orElse(range) : range;
+  }
+}

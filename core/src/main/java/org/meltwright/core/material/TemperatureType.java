@@ -1,0 +1,78 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.material;
+
+import org.jspecify.annotations.Nullable;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.TemperatureRange;
+
+/** Temperatures with what was measured: "62 to 65 °C, capillary-range" or "≥ 250 °C, open cup". */
+record TemperatureType(@Nullable TemperatureDefinition usual)
+    implements PropertyType<DefinedTemperature> {
+
+  private static final String CELSIUS = "°C";
+
+  @Override
+  public DefinedTemperature parse(String text) {
+    int comma = text.indexOf(',');
+    Span span = Span.parse(comma < 0 ? text : text.substring(0, comma).strip());
+    TemperatureDefinition definition = definition(comma < 0 ? "" : text.substring(comma + 1), text);
+    TemperatureRange range =
+        new TemperatureRange(point(span.low(0), span, text), point(span.high(0), span, text));
+    return span.openAbove()
+        ? DefinedTemperature.atLeast(range.low(), definition)
+        : new DefinedTemperature(range, definition);
+  }
+
+  private TemperatureDefinition definition(String word, String text) {
+    if (word.isBlank() && usual != null) {
+      return usual;
+    }
+    for (TemperatureDefinition definition : TemperatureDefinition.values()) {
+      if (definition.id().equals(word.strip())) {
+        return definition;
+      }
+    }
+    throw new ProblemException(
+        Problem.of(MaterialProblem.WORD, word.isBlank() ? text : word.strip())
+            .with("words", Words.ids(TemperatureDefinition.values(), TemperatureDefinition::id)));
+  }
+
+  private static TemperaturePoint point(double value, Span span, String text) {
+    return switch (span.rest()) {
+      case CELSIUS -> TemperaturePoint.ofCelsius(value);
+      case "°F" -> TemperaturePoint.ofFahrenheit(value);
+      case "K" -> TemperaturePoint.ofKelvin(value);
+      default ->
+          throw new ProblemException(
+              Problem.of(MaterialProblem.UNIT, text).with("units", "°C, °F, K"));
+    };
+  }
+
+  @Override
+  public String format(DefinedTemperature value) {
+    return (value.isOpenAbove() ? ">= " : "")
+        + format(value.range())
+        + " "
+        + CELSIUS
+        + (value.definition() == usual ? "" : ", " + value.definition().id());
+  }
+
+  static String format(TemperatureRange range) {
+    return Span.format(range.low().celsius(), range.high().celsius(), 0);
+  }
+
+  @Override
+  public DefinedTemperature span(DefinedTemperature one, DefinedTemperature other) {
+    TemperatureRange a = one.range();
+    TemperatureRange b = other.range();
+    TemperatureRange range =
+        new TemperatureRange(
+            a.low().isBelow(b.low()) ? a.low() : b.low(),
+            a.high().isAbove(b.high()) ? a.high() : b.high());
+    boolean same = one.definition() == other.definition();
+    return new DefinedTemperature(
+        range, same ? one.definition() : TemperatureDefinition.NOT_STATED);
+  }
+}

@@ -10,4 +10,11 @@ module org.meltwright.safety {
   requires transitive org.meltwright.core;
 
   exports org.meltwright.safety.hazard;
+  exports org.meltwright.safety.heating;
+
+  // the one look-up of texts reads the bundles that stand beside problem codes and rules
+  opens org.meltwright.safety.heating to
+      org.meltwright.units;
+  opens org.meltwright.safety.heating.rule to
+      org.meltwright.units;
 }

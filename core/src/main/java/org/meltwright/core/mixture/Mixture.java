@@ -1,9 +1,17 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.mixture;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
 import org.meltwright.core.material.Material;
+import org.meltwright.units.Estimate;
+import org.meltwright.units.Limit;
+import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
@@ -26,9 +34,7 @@ public record Mixture(Composition composition, double massKilograms) {
    * @throws ProblemException if the mass is negative or not finite
    */
   public Mixture {
-    if (!(massKilograms >= 0 && massKilograms < Double.POSITIVE_INFINITY)) {
-      throw new ProblemException(Problem.of(MixtureProblem.AMOUNT, massKilograms + " kg"));
-    }
+    massKilograms = Amounts.require(massKilograms, "kg");
   }
 
   /**
@@ -41,6 +47,46 @@ public record Mixture(Composition composition, double massKilograms) {
    */
   public static Mixture of(Composition composition, Quantity<Mass> mass) {
     return new Mixture(composition, QuantityKind.MASS.toSi(mass));
+  }
+
+  /**
+   * Returns an amount of one material.
+   *
+   * @param material the material
+   * @param mass how much of it there is
+   * @return the mixture
+   * @throws ProblemException if the mass is negative or not finite
+   */
+  public static Mixture of(Material material, Quantity<Mass> mass) {
+    return of(Composition.of(material), mass);
+  }
+
+  /**
+   * Returns a mixture of weighed materials.
+   *
+   * @param kilograms the mass of each, in kg, not negative
+   * @return the mixture
+   * @throws ProblemException if a mass is negative or not finite, or none is above zero
+   */
+  public static Mixture ofMasses(Map<Material, Double> kilograms) {
+    double total = kilograms.values().stream().mapToDouble(Double::doubleValue).sum();
+    return new Mixture(Composition.ofParts(kilograms), total);
+  }
+
+  /**
+   * Returns what comes of pouring mixtures together.
+   *
+   * <p>For example, 500 g of 1 : 6 with 300 g of 1 : 10 is 800 g of 1 : 7.1.
+   *
+   * @param mixtures what is poured together, at least one with a mass above zero
+   * @return the whole
+   * @throws ProblemException if there is nothing to pour
+   */
+  public static Mixture blend(List<Mixture> mixtures) {
+    double[] masses = mixtures.stream().mapToDouble(Mixture::massKilograms).toArray();
+    Composition whole =
+        Composition.blend(mixtures.stream().map(Mixture::composition).toList(), masses);
+    return new Mixture(whole, Amounts.sum(masses));
   }
 
   /**
@@ -59,6 +105,135 @@ public record Mixture(Composition composition, double massKilograms) {
    * @return its mass in kg; zero if it is not in the mix
    */
   public double massKilograms(Material material) {
-    return massKilograms * composition.massFraction(material).value();
+    return massKilograms * composition.massFractionValue(material);
+  }
+
+  /**
+   * Returns its volume in a state, by additive volumes.
+   *
+   * @param basis the state of matter, and where its densities come from
+   * @return the volume; the low one goes with the high densities
+   * @throws ProblemException if a density is missing; the problem names material and property
+   */
+  public Estimate<Volume> volume(DensityBasis basis) {
+    var density = composition.density(basis);
+    return new Estimate<>(
+        QuantityKind.VOLUME,
+        massKilograms / density.highSi(),
+        massKilograms / density.centralSi(),
+        massKilograms / density.lowSi());
+  }
+
+  /**
+   * Returns what comes of adding another mixture.
+   *
+   * @param other what is added
+   * @return the whole
+   * @throws ProblemException if both are empty
+   */
+  public Mixture plus(Mixture other) {
+    return blend(List.of(this, other));
+  }
+
+  /**
+   * Returns the same composition in another amount.
+   *
+   * @param mass how much
+   * @return the new mixture
+   * @throws ProblemException if the mass is negative or not finite
+   */
+  public Mixture scaledTo(Quantity<Mass> mass) {
+    return of(composition, mass);
+  }
+
+  /**
+   * Returns the same composition, a number of times as much.
+   *
+   * @param factor the factor, not negative
+   * @return the new mixture
+   * @throws ProblemException if the factor is negative or not finite
+   */
+  public Mixture times(double factor) {
+    return new Mixture(composition, massKilograms * Amounts.require(factor, ""));
+  }
+
+  /**
+   * Returns what is left when some of it is taken away.
+   *
+   * @param mass how much is taken
+   * @return the rest
+   * @throws ProblemException if more is taken than there is
+   */
+  public Mixture minus(Quantity<Mass> mass) {
+    return new Mixture(composition, rest(QuantityKind.MASS.toSi(mass), massKilograms));
+  }
+
+  /**
+   * Returns what is left when some of one material leaves, by straining, draining or drying.
+   *
+   * <p>For example, 1 kg at 20 % of a carrier that loses 0.18 kg of it is 0.82 kg at 2.44 %.
+   *
+   * @param material what leaves
+   * @param mass how much of it leaves
+   * @return the rest
+   * @throws ProblemException if more leaves than there is of it, or nothing else is there
+   */
+  public Mixture minus(Material material, Quantity<Mass> mass) {
+    double gone = QuantityKind.MASS.toSi(mass);
+    double[] masses = new double[composition.size()];
+    for (int i = 0; i < masses.length; i++) {
+      masses[i] = massKilograms * composition.massFractionValue(i);
+    }
+    int index = composition.materials().indexOf(material);
+    if (index < 0) {
+      throw new ProblemException(
+          Problem.of(MixtureProblem.NOT_IN_MIX, material.id())
+              .with("materials", composition.materials().toString()));
+    }
+    masses[index] = rest(gone, masses[index]);
+    return new Mixture(composition.withParts(masses), Amounts.sum(masses));
+  }
+
+  private static double rest(double taken, double there) {
+    if (Limit.exceeds(Amounts.require(taken, "kg"), there)) {
+      throw new ProblemException(
+          Problem.of(MixtureProblem.MORE_THAN_THERE_IS, taken + " kg").with("most", there + " kg"));
+    }
+    return Math.max(0, there - taken);
+  }
+
+  /**
+   * Returns the parts that it is split into.
+   *
+   * @param shares the share of each part, which together make up the whole or less
+   * @return the parts, and last what is left over, which may be nothing
+   * @throws ProblemException if the shares make up more than the whole
+   */
+  public List<Mixture> split(MassFraction... shares) {
+    double[] masses = Arrays.stream(shares).mapToDouble(s -> s.value() * massKilograms).toArray();
+    double left = rest(Amounts.sum(masses), massKilograms);
+    List<Mixture> parts = new ArrayList<>();
+    Arrays.stream(masses).forEach(m -> parts.add(new Mixture(composition, m)));
+    parts.add(new Mixture(composition, left));
+    return List.copyOf(parts);
+  }
+
+  /**
+   * Tells whether two mixtures are the same within a tolerance.
+   *
+   * @param other the other mixture
+   * @param tolerance the largest relative difference of the mass and the largest difference of a
+   *     share allowed
+   * @return whether neither differs by more
+   */
+  public boolean isCloseTo(Mixture other, double tolerance) {
+    double larger = Math.max(massKilograms, other.massKilograms);
+    return Math.abs(massKilograms - other.massKilograms) <= tolerance * larger
+        && composition.isCloseTo(other.composition, tolerance);
+  }
+
+  @Override
+  public String toString() {
+    return massKilograms + " kg of " + composition;
   }
 }

@@ -3,12 +3,28 @@ package org.meltwright.core.mixture;
 
 import org.meltwright.units.ProblemCode;
 
-/** The problems that compositions and mixtures report. */
+/** The problems that compositions, mixtures and corrections report. */
 public enum MixtureProblem implements ProblemCode {
   /** No part is larger than zero. */
   NO_PARTS("mixture.no-parts"),
   /** A part or an amount that is negative, not finite or beyond all measure. */
-  AMOUNT("mixture.amount");
+  AMOUNT("mixture.amount"),
+  /** Shares in per cent that do not make up 100. */
+  NOT_A_WHOLE("mixture.not-a-whole"),
+  /** Not as many amounts as materials. */
+  COUNT("mixture.count"),
+  /** A material that the mix does not hold. */
+  NOT_IN_MIX("mixture.not-in-mix"),
+  /** More is to be taken than there is. */
+  MORE_THAN_THERE_IS("mixture.more-than-there-is"),
+  /** A share above the cap that was set for it. */
+  ABOVE_CAP("mixture.above-cap"),
+  /** A share that no amount of the additions reaches. */
+  OUT_OF_REACH("mixture.out-of-reach"),
+  /** A material that is itself a mix of which the parts are not stated. */
+  CONSTITUENTS_UNKNOWN("mixture.constituents-unknown"),
+  /** More was lost in draining than there was of it. */
+  DRAINED_TOO_MUCH("mixture.drained-too-much");
 
   private final String id;
 

@@ -71,7 +71,7 @@ public record JsonTree(JsonNode root, List<Problem> problems) {
       return new Builder(parser).build();
     } catch (StreamConstraintsException e) {
       throw new ProblemException(
-          at(Problem.of(JsonProblem.TOO_DEEP, e.getOriginalMessage()), e)
+          Problem.of(JsonProblem.TOO_DEEP, firstLine(e.getOriginalMessage()))
               .with("most", Integer.toString(MOST_DEPTH)));
     } catch (JacksonException e) {
       throw new ProblemException(

@@ -1,0 +1,290 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.batch;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.material.Material;
+import org.meltwright.core.mixture.Mixture;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * A recipe in an amount, worked out from any one thing that is known: an ingredient's mass, all
+ * that is left of it, the total in the pot, the net wanted, or a number of cakes.
+ *
+ * <p>For example, 730 g of the second side at 1 : 8 is 91.25 g of the first and 821.25 g in the
+ * pot. {@link #charge} is before losses, {@link #net} after; both know their shares by mass, and by
+ * volume in a stated state.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Batch {
+
+  /**
+   * From a tenth of a microgram to a million tonnes: the guard against slips, not a craft limit.
+   */
+  private static final double LIGHTEST = 1e-10;
+
+  private static final double HEAVIEST = 1e9;
+
+  private final Recipe recipe;
+  private final Losses losses;
+  private final double chargeKilograms;
+  private final Mixture net;
+  private final @Nullable Ingredient usedUp;
+
+  /**
+   * Returns the batch that holds a given mass of one ingredient.
+   *
+   * @param recipe the recipe
+   * @param material the ingredient: as a line of the recipe calls for it; if none does, wherever it
+   *     is in the sub-recipes
+   * @param mass its mass
+   * @param losses what is lost
+   * @return the batch
+   * @throws ProblemException if the recipe does not hold the ingredient, the mass is not above
+   *     zero, or the losses leave nothing
+   */
+  public static Batch ofIngredient(
+      Recipe recipe, Material material, Quantity<Mass> mass, Losses losses) {
+    return new Batch(
+        recipe, losses, requireMass(mass) / share(recipe, Ingredient.of(material)), null);
+  }
+
+  /**
+   * Returns the batch that holds a given mass of what a sub-recipe makes.
+   *
+   * @param recipe the recipe
+   * @param made the sub-recipe, as a line of the recipe calls for it
+   * @param mass its mass
+   * @param losses what is lost
+   * @return the batch
+   * @throws ProblemException if the recipe does not call for it, the mass is not above zero, or the
+   *     losses leave nothing
+   */
+  public static Batch ofIngredient(Recipe recipe, Recipe made, Quantity<Mass> mass, Losses losses) {
+    return new Batch(recipe, losses, requireMass(mass) / share(recipe, Ingredient.of(made)), null);
+  }
+
+  /**
+   * Returns the batch that uses up all that is left of one ingredient; its line is never rounded
+   * up.
+   *
+   * @param recipe the recipe
+   * @param material the ingredient, as a line of the recipe calls for it
+   * @param left all that is left of it
+   * @param losses what is lost
+   * @return the batch
+   * @throws ProblemException if the recipe does not hold the ingredient, the mass is not above
+   *     zero, or the losses leave nothing
+   */
+  public static Batch usingUp(
+      Recipe recipe, Material material, Quantity<Mass> left, Losses losses) {
+    Ingredient ingredient = Ingredient.of(material);
+    return new Batch(recipe, losses, requireMass(left) / share(recipe, ingredient), ingredient);
+  }
+
+  /**
+   * Returns the batch with a given total in the pot, before losses.
+   *
+   * @param recipe the recipe
+   * @param total all that is weighed in
+   * @param losses what is lost
+   * @return the batch
+   * @throws ProblemException if the total is not above zero or the losses leave nothing
+   */
+  public static Batch ofTotal(Recipe recipe, Quantity<Mass> total, Losses losses) {
+    return new Batch(recipe, losses, requireMass(total), null);
+  }
+
+  /**
+   * Returns the batch that leaves a given net amount after losses.
+   *
+   * @param recipe the recipe
+   * @param net what is to be left
+   * @param losses what is lost
+   * @return the batch
+   * @throws ProblemException if the net amount is not above zero or the losses leave nothing
+   */
+  public static Batch ofNet(Recipe recipe, Quantity<Mass> net, Losses losses) {
+    return new Batch(
+        recipe, losses, losses.chargeKilograms(recipe.composition(), requireMass(net)), null);
+  }
+
+  /**
+   * Returns the batch that leaves a number of cakes after losses.
+   *
+   * @param recipe the recipe
+   * @param cakes how many, at least 1
+   * @param cake the mass of one, as {@link Casting#cake} gives it
+   * @param losses what is lost
+   * @return the batch
+   * @throws ProblemException if there is no cake, its mass is not above zero, or the losses leave
+   *     nothing
+   */
+  public static Batch ofCakes(Recipe recipe, int cakes, Quantity<Mass> cake, Losses losses) {
+    UnitsProblem.requireBetween(cakes, 1, Integer.MAX_VALUE, "number of cakes");
+    return ofNet(recipe, QuantityKind.MASS.ofSi(cakes * requireMass(cake)), losses);
+  }
+
+  private static double requireMass(Quantity<Mass> mass) {
+    return UnitsProblem.requireBetween(
+        QuantityKind.MASS.toSi(mass), LIGHTEST, HEAVIEST, "mass in kg");
+  }
+
+  private static double share(Recipe recipe, Ingredient ingredient) {
+    double share = recipe.lineShare(ingredient);
+    if (share == 0) {
+      share = ingredient.material().map(recipe.composition()::massFractionValue).orElse(0.0);
+    }
+    if (!(share > 0)) {
+      throw new ProblemException(
+          Problem.of(BatchProblem.NOT_IN_RECIPE, ingredient.name()).with("recipe", recipe.name()));
+    }
+    return share;
+  }
+
+  private Batch(Recipe recipe, Losses losses, double chargeKilograms, @Nullable Ingredient usedUp) {
+    this.recipe = recipe;
+    this.losses = losses;
+    this.chargeKilograms =
+        UnitsProblem.requireBetween(chargeKilograms, LIGHTEST, HEAVIEST, "mass in the pot in kg");
+    this.net = losses.net(new Mixture(recipe.composition(), chargeKilograms));
+    this.usedUp = usedUp;
+  }
+
+  /**
+   * Returns the recipe.
+   *
+   * @return the recipe
+   */
+  public Recipe recipe() {
+    return recipe;
+  }
+
+  /**
+   * Returns what is lost.
+   *
+   * @return the losses
+   */
+  public Losses losses() {
+    return losses;
+  }
+
+  /**
+   * Returns the ingredient that is to be used up.
+   *
+   * @return the ingredient; empty unless the batch was worked out from all that is left of it
+   */
+  public Optional<Ingredient> usedUp() {
+    return Optional.ofNullable(usedUp);
+  }
+
+  /**
+   * Returns all that is weighed in: the pot before losses.
+   *
+   * @return the charge
+   */
+  public Mixture charge() {
+    return new Mixture(recipe.composition(), chargeKilograms);
+  }
+
+  /**
+   * Returns what is left to cast: the pot after losses, without insolubles.
+   *
+   * @return the net mixture
+   */
+  public Mixture net() {
+    return net;
+  }
+
+  /**
+   * Returns what goes in, a line for each line of the recipe.
+   *
+   * @return the lines, in the recipe's order, not rounded
+   */
+  public List<BatchLine> lines() {
+    double total = recipe.parts().stream().mapToDouble(RecipePart::parts).sum();
+    List<BatchLine> lines = new ArrayList<>();
+    for (RecipePart part : recipe.parts()) {
+      lines.add(new BatchLine(part.ingredient(), chargeKilograms * (part.parts() / total)));
+    }
+    return List.copyOf(lines);
+  }
+
+  /**
+   * Returns the mass of what a line of the recipe calls for.
+   *
+   * @param material the ingredient
+   * @return its mass; zero if no line calls for it
+   */
+  public Quantity<Mass> mass(Material material) {
+    return QuantityKind.MASS.ofSi(chargeKilograms * recipe.lineShare(Ingredient.of(material)));
+  }
+
+  /**
+   * Returns what stays behind as insolubles.
+   *
+   * @return the mass in kg
+   */
+  public double insolublesKilograms() {
+    return chargeKilograms * losses.insolublesShare(recipe.composition());
+  }
+
+  /**
+   * Returns what stays on pot and tools.
+   *
+   * @return the film loss in kg
+   */
+  public double filmKilograms() {
+    return losses.filmKilograms(chargeKilograms);
+  }
+
+  /**
+   * Returns what is lost in straining.
+   *
+   * @return the straining loss in kg
+   */
+  public double strainingKilograms() {
+    return losses.strainingKilograms(chargeKilograms);
+  }
+
+  /**
+   * Returns how the net amount comes about.
+   *
+   * @return the explanation
+   */
+  public Explanation explanation() {
+    Explanation.Builder text = Explanation.of("Batch of " + recipe.name());
+    lines().forEach(l -> text.given(l.ingredient().name() + " " + grams(l.massKilograms())));
+    return text.formula("net = pot − insolubles − straining − film")
+        .step(
+            grams(chargeKilograms)
+                + " − "
+                + grams(insolublesKilograms())
+                + " − "
+                + grams(strainingKilograms())
+                + " − "
+                + grams(filmKilograms())
+                + " = "
+                + grams(net.massKilograms()))
+        .build();
+  }
+
+  private static String grams(double kilograms) {
+    return String.format(Locale.ROOT, "%.2f g", kilograms * 1000);
+  }
+
+  @Override
+  public String toString() {
+    return chargeKilograms + " kg of " + recipe.name() + ", " + net.massKilograms() + " kg net";
+  }
+}

@@ -1,0 +1,264 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.batch;
+
+import java.util.Locale;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.core.equipment.Mould;
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.mixture.DensityBasis;
+import org.meltwright.core.mixture.Mixture;
+import org.meltwright.units.Density;
+import org.meltwright.units.Estimate;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.VolumeFraction;
+
+/**
+ * What a melt gives when it is poured into a mould: whole cakes, a last part cake, and how they
+ * shrink.
+ *
+ * <p>Cups are filled hot to a level; the hot density gives the mass of a cake, the cold density its
+ * cold volume. For example, 801.2 g into cups of 103.5 ml filled to 80 % at 0.86 g/ml is 11 cakes
+ * of 71.2 g and one of 17.9 g. An open cake shrinks as a dish and away from the walls, not evenly:
+ * the linear shrinkage is an upper bound.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Casting {
+
+  /** A last cake below this share of a whole one is nothing but rounding. */
+  private static final double NOTHING = 1e-9;
+
+  private final double netKilograms;
+  private final Mould mould;
+  private final double fillLevel;
+  private final Estimate<Density> hot;
+  private final @Nullable Estimate<Density> cold;
+
+  /**
+   * Returns the casting of a mixture.
+   *
+   * @param net what is poured
+   * @param mould what it is poured into
+   * @param fillLevel how full each cup is poured, hot, of its volume to the brim, above zero
+   * @param melt the state of the melt; cold cakes count as {@link DensityBasis#SOLID}
+   * @return the casting
+   * @throws ProblemException if a density is missing or the fill level is zero
+   */
+  public static Casting of(Mixture net, Mould mould, VolumeFraction fillLevel, DensityBasis melt) {
+    return new Casting(
+        net.massKilograms(),
+        mould,
+        fillLevel,
+        net.composition().density(melt),
+        net.composition().density(DensityBasis.SOLID));
+  }
+
+  /**
+   * Returns the casting of a melt of which only the hot density is known.
+   *
+   * @param net how much is poured
+   * @param mould what it is poured into
+   * @param fillLevel how full each cup is poured, hot, of its volume to the brim, above zero
+   * @param hot the density of the melt
+   * @return the casting, with no statement about shrinkage
+   * @throws ProblemException if the fill level is zero
+   */
+  public static Casting of(
+      Quantity<Mass> net, Mould mould, VolumeFraction fillLevel, Quantity<Density> hot) {
+    double density = QuantityKind.DENSITY.toSi(hot);
+    return new Casting(
+        QuantityKind.MASS.toSi(net),
+        mould,
+        fillLevel,
+        new Estimate<>(QuantityKind.DENSITY, density, density, density),
+        null);
+  }
+
+  /**
+   * Returns the casting of a melt with stated densities.
+   *
+   * @param net how much is poured
+   * @param mould what it is poured into
+   * @param fillLevel how full each cup is poured, hot, of its volume to the brim, above zero
+   * @param hot the density of the melt
+   * @param cold the density of the cold cake
+   * @return the casting
+   * @throws ProblemException if the fill level is zero
+   */
+  public static Casting of(
+      Quantity<Mass> net,
+      Mould mould,
+      VolumeFraction fillLevel,
+      Estimate<Density> hot,
+      Estimate<Density> cold) {
+    return new Casting(QuantityKind.MASS.toSi(net), mould, fillLevel, hot, cold);
+  }
+
+  private Casting(
+      double netKilograms,
+      Mould mould,
+      VolumeFraction fillLevel,
+      Estimate<Density> hot,
+      @Nullable Estimate<Density> cold) {
+    if (!(fillLevel.value() > 0)) {
+      throw new ProblemException(Problem.of(BatchProblem.FILL_LEVEL, fillLevel.toString()));
+    }
+    this.netKilograms = netKilograms;
+    this.mould = mould;
+    this.fillLevel = fillLevel.value();
+    this.hot = hot;
+    this.cold = cold;
+  }
+
+  /**
+   * Returns the mould.
+   *
+   * @return what is poured into
+   */
+  public Mould mould() {
+    return mould;
+  }
+
+  /**
+   * Returns the mass of one whole cake, with the hot density at the middle of its range.
+   *
+   * @return the mass in kg
+   */
+  public double cakeKilograms() {
+    return cakeCubicMetres() * hot.centralSi();
+  }
+
+  /**
+   * Returns the mass of one whole cake.
+   *
+   * @return the mass, with the hot density at the middle of its range
+   */
+  public Quantity<Mass> cake() {
+    return QuantityKind.MASS.ofSi(cakeKilograms());
+  }
+
+  /**
+   * Returns the mass of one whole cake with its range.
+   *
+   * @return the mass, with the hot density at the ends of its range
+   */
+  public Estimate<Mass> cakeMass() {
+    return new Estimate<>(
+        QuantityKind.MASS,
+        cakeCubicMetres() * hot.lowSi(),
+        cakeKilograms(),
+        cakeCubicMetres() * hot.highSi());
+  }
+
+  /**
+   * Returns how many whole cakes it makes.
+   *
+   * @return the number
+   */
+  public long wholeCakes() {
+    return (long) Math.floor(netKilograms / cakeKilograms() + NOTHING);
+  }
+
+  /**
+   * Returns the last, smaller cake.
+   *
+   * @return its mass in kg; zero if the whole cakes use up everything
+   */
+  public double partCakeKilograms() {
+    double rest = netKilograms - wholeCakes() * cakeKilograms();
+    return rest > NOTHING * cakeKilograms() ? rest : 0;
+  }
+
+  /**
+   * Returns how many cups are used, that of the part cake among them.
+   *
+   * @return the number of cups
+   */
+  public long cups() {
+    return wholeCakes() + (partCakeKilograms() > 0 ? 1 : 0);
+  }
+
+  /**
+   * Returns how many times the mould is filled.
+   *
+   * @return the number of pours, the last perhaps not full
+   */
+  public long pours() {
+    return (cups() + mould.cups() - 1) / mould.cups();
+  }
+
+  /**
+   * Returns the volume of a cake when it is poured.
+   *
+   * @return the hot volume in m³
+   */
+  public double cakeCubicMetres() {
+    return mould.cupCubicMetres() * fillLevel;
+  }
+
+  /**
+   * Returns the volume of all that is poured.
+   *
+   * @return the hot volume
+   */
+  public Estimate<Volume> hotVolume() {
+    return volume(netKilograms, hot);
+  }
+
+  /**
+   * Returns the volume of a whole cake when it is cold.
+   *
+   * @return the cold volume; empty if the cold density was not stated
+   */
+  public Optional<Estimate<Volume>> coldCake() {
+    return Optional.ofNullable(cold).map(c -> volume(cakeKilograms(), c));
+  }
+
+  /**
+   * Returns the share of its hot volume that a cake loses in cooling: 1 − ρ(hot)/ρ(cold).
+   *
+   * @return the shrinkage; empty if the cold density was not stated
+   */
+  public Optional<ShrinkRange> shrinkage() {
+    return Optional.ofNullable(cold).map(c -> ShrinkRange.of(hot, c));
+  }
+
+  /**
+   * Returns how the cakes come about.
+   *
+   * @return the explanation
+   */
+  public Explanation explanation() {
+    return Explanation.of("Casting into " + mould.name())
+        .given("melt " + grams(netKilograms))
+        .given(
+            String.format(
+                Locale.ROOT,
+                "cup %.1f ml, filled to %.0f %%",
+                mould.cupCubicMetres() * 1e6,
+                fillLevel * 100))
+        .given(String.format(Locale.ROOT, "density of the melt %.0f kg/m³", hot.centralSi()))
+        .formula("cake = cup × fill level × density of the melt")
+        .step("one cake " + grams(cakeKilograms()))
+        .step(wholeCakes() + " whole cakes and a part cake of " + grams(partCakeKilograms()))
+        .build();
+  }
+
+  private static Estimate<Volume> volume(double kilograms, Estimate<Density> density) {
+    return new Estimate<>(
+        QuantityKind.VOLUME,
+        kilograms / density.highSi(),
+        kilograms / density.centralSi(),
+        kilograms / density.lowSi());
+  }
+
+  private static String grams(double kilograms) {
+    return String.format(Locale.ROOT, "%.1f g", kilograms * 1000);
+  }
+}

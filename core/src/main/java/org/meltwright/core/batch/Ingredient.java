@@ -1,0 +1,119 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.batch;
+
+import java.util.Optional;
+import org.meltwright.core.material.Material;
+import org.meltwright.core.mixture.Composition;
+
+/**
+ * What a line of a recipe calls for: a material from the shelf, or something made by another
+ * recipe.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public sealed interface Ingredient {
+
+  /**
+   * Returns a material as an ingredient.
+   *
+   * @param material the material
+   * @return the ingredient
+   */
+  static Ingredient of(Material material) {
+    return new FromShelf(material);
+  }
+
+  /**
+   * Returns what another recipe makes as an ingredient.
+   *
+   * @param recipe the other recipe
+   * @return the ingredient
+   */
+  static Ingredient of(Recipe recipe) {
+    return new Made(recipe);
+  }
+
+  /**
+   * Returns what it is called.
+   *
+   * @return the id of the material or the name of the recipe
+   */
+  String name();
+
+  /**
+   * Returns what it is made of.
+   *
+   * @return its composition
+   */
+  Composition composition();
+
+  /**
+   * Returns the material, if it comes from the shelf.
+   *
+   * @return the material; empty if it is made by a recipe
+   */
+  Optional<Material> material();
+
+  /**
+   * Returns the recipe, if it is made.
+   *
+   * @return the recipe; empty if it comes from the shelf
+   */
+  Optional<Recipe> recipe();
+
+  /**
+   * A material from the shelf.
+   *
+   * @param fromShelf the material
+   */
+  record FromShelf(Material fromShelf) implements Ingredient {
+
+    @Override
+    public String name() {
+      return fromShelf.id();
+    }
+
+    @Override
+    public Composition composition() {
+      return Composition.of(fromShelf);
+    }
+
+    @Override
+    public Optional<Material> material() {
+      return Optional.of(fromShelf);
+    }
+
+    @Override
+    public Optional<Recipe> recipe() {
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * What another recipe makes.
+   *
+   * @param made the recipe
+   */
+  record Made(Recipe made) implements Ingredient {
+
+    @Override
+    public String name() {
+      return made.name();
+    }
+
+    @Override
+    public Composition composition() {
+      return made.composition();
+    }
+
+    @Override
+    public Optional<Material> material() {
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<Recipe> recipe() {
+      return Optional.of(made);
+    }
+  }
+}

@@ -1,0 +1,223 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.batch;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import org.meltwright.core.material.Material;
+import org.meltwright.core.material.PropertyKey;
+import org.meltwright.core.mixture.Composition;
+import org.meltwright.core.mixture.Mixture;
+import org.meltwright.units.MassFraction;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * What a batch loses between weighing and casting.
+ *
+ * <pre>
+ * net = pot · (1 − Σ wᵢ dᵢ − s) − max(F, f · pot)
+ * </pre>
+ *
+ * <p>pot total weighed in [kg], w share by mass, d insolubles of that ingredient, s straining loss,
+ * F fixed and f proportional film loss. Insolubles leave the net composition; film and straining
+ * take it as it is. For example, 730 g at 1 : 8 with 4 % insolubles in the first side and 2 % film
+ * is 821.25 g in the pot and 801.2 g net.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Losses {
+
+  /** No losses. */
+  public static final Losses NONE = new Losses(Map.of(), 0, 0, 0);
+
+  private static final double HEAVIEST_FILM = 1e6;
+
+  private final Map<Material, Double> insolubles;
+  private final double fixedFilmKilograms;
+  private final double filmShare;
+  private final double strainingShare;
+
+  private Losses(
+      Map<Material, Double> insolubles,
+      double fixedFilmKilograms,
+      double filmShare,
+      double strainingShare) {
+    this.insolubles = insolubles;
+    this.fixedFilmKilograms = fixedFilmKilograms;
+    this.filmShare = filmShare;
+    this.strainingShare = strainingShare;
+  }
+
+  /**
+   * Returns a copy in which an ingredient leaves insolubles behind.
+   *
+   * @param material the ingredient
+   * @param share its share by mass that stays behind
+   * @return the new losses
+   */
+  public Losses withInsolubles(Material material, MassFraction share) {
+    Map<Material, Double> more = new LinkedHashMap<>(insolubles);
+    more.put(material, share.value());
+    return new Losses(Map.copyOf(more), fixedFilmKilograms, filmShare, strainingShare);
+  }
+
+  /**
+   * Returns a copy in which an ingredient leaves the insolubles that its own figure states, at the
+   * middle of the range.
+   *
+   * @param material the ingredient
+   * @return the new losses
+   * @throws ProblemException if nobody knows its insolubles
+   */
+  public Losses withInsolublesOf(Material material) {
+    return withInsolubles(material, material.require(PropertyKey.INSOLUBLES).value().middle());
+  }
+
+  /**
+   * Returns a copy with a film loss: what stays on pot and tools is the larger of a fixed mass and
+   * a share of the pot's content.
+   *
+   * @param fixed the fixed mass, however small the batch
+   * @param ofPot the share of all that was weighed in
+   * @return the new losses
+   * @throws ProblemException if the fixed mass is negative or not finite
+   */
+  public Losses withFilm(Quantity<Mass> fixed, MassFraction ofPot) {
+    double kilograms =
+        UnitsProblem.requireBetween(
+            QuantityKind.MASS.toSi(fixed), 0, HEAVIEST_FILM, "film loss in kg");
+    return new Losses(insolubles, kilograms, ofPot.value(), strainingShare);
+  }
+
+  /**
+   * Returns a copy with a film loss that is a share of the pot's content.
+   *
+   * @param ofPot the share of all that was weighed in
+   * @return the new losses
+   */
+  public Losses withFilm(MassFraction ofPot) {
+    return new Losses(insolubles, 0, ofPot.value(), strainingShare);
+  }
+
+  /**
+   * Returns a copy with a loss in straining or pouring off.
+   *
+   * @param ofPot the share of all that was weighed in
+   * @return the new losses
+   */
+  public Losses withStraining(MassFraction ofPot) {
+    return new Losses(insolubles, fixedFilmKilograms, filmShare, ofPot.value());
+  }
+
+  /**
+   * Returns the insolubles of an ingredient.
+   *
+   * @param material the ingredient
+   * @return its share by mass that stays behind; empty if none was given
+   */
+  public Optional<MassFraction> insolubles(Material material) {
+    return Optional.ofNullable(insolubles.get(material)).map(MassFraction::of);
+  }
+
+  /**
+   * Returns the share of a charge that stays behind as insolubles.
+   *
+   * @param charge what is weighed in
+   * @return the share by mass of the charge, from 0 to 1
+   */
+  public double insolublesShare(Composition charge) {
+    double share = 0;
+    for (Map.Entry<Material, Double> each : insolubles.entrySet()) {
+      share += charge.massFractionValue(each.getKey()) * each.getValue();
+    }
+    return share;
+  }
+
+  /**
+   * Returns what stays on pot and tools.
+   *
+   * @param potKilograms all that was weighed in, in kg
+   * @return the film loss in kg
+   */
+  public double filmKilograms(double potKilograms) {
+    return Math.max(fixedFilmKilograms, filmShare * potKilograms);
+  }
+
+  /**
+   * Returns what is lost in straining.
+   *
+   * @param potKilograms all that was weighed in, in kg
+   * @return the straining loss in kg
+   */
+  public double strainingKilograms(double potKilograms) {
+    return strainingShare * potKilograms;
+  }
+
+  /**
+   * Returns what a charge leaves to cast.
+   *
+   * @param charge what is weighed in
+   * @return what is left, without the insolubles
+   * @throws ProblemException if nothing is left
+   */
+  public Mixture net(Mixture charge) {
+    double pot = charge.massKilograms();
+    double net =
+        pot * (1 - insolublesShare(charge.composition()))
+            - strainingKilograms(pot)
+            - filmKilograms(pot);
+    if (!(net > 0)) {
+      throw new ProblemException(
+          Problem.of(BatchProblem.NOTHING_LEFT, pot + " kg").with("lost", (pot - net) + " kg"));
+    }
+    return new Mixture(strained(charge.composition()), net);
+  }
+
+  /**
+   * Returns what must be weighed in for a net amount.
+   *
+   * @param charge the composition of what is weighed in
+   * @param netKilograms what is to be left, in kg
+   * @return the mass to weigh in, in kg
+   * @throws ProblemException if the losses leave nothing, however much is weighed in
+   */
+  public double chargeKilograms(Composition charge, double netKilograms) {
+    double kept = 1 - insolublesShare(charge) - strainingShare;
+    if (!(kept - filmShare > 1e-9)) {
+      throw new ProblemException(
+          Problem.of(BatchProblem.NOTHING_LEFT, netKilograms + " kg")
+              .with("lost", (1 - kept + filmShare) * 100 + " %"));
+    }
+    return Math.max((netKilograms + fixedFilmKilograms) / kept, netKilograms / (kept - filmShare));
+  }
+
+  private Composition strained(Composition charge) {
+    if (insolublesShare(charge) == 0) {
+      return charge;
+    }
+    double[] masses = new double[charge.size()];
+    for (int i = 0; i < masses.length; i++) {
+      double lost = insolubles.getOrDefault(charge.materials().get(i), 0.0);
+      masses[i] = charge.massFractionValue(i) * (1 - lost);
+    }
+    return charge.withParts(masses);
+  }
+
+  @Override
+  public String toString() {
+    return "insolubles "
+        + insolubles
+        + ", film "
+        + fixedFilmKilograms
+        + " kg or "
+        + filmShare * 100
+        + " %, straining "
+        + strainingShare * 100
+        + " %";
+  }
+}

@@ -1,0 +1,237 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.batch;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.StringJoiner;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.core.material.Material;
+import org.meltwright.core.mixture.Composition;
+import org.meltwright.core.mixture.DensityBasis;
+import org.meltwright.units.MixingRatio;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+
+/**
+ * A named recipe: parts by mass, each of a material or of what another recipe makes.
+ *
+ * <p>Recipes share their sub-recipes: a medium that ten colours use is one object. A recipe can
+ * hold only recipes that were there before it, so none contains itself, and each works out its
+ * composition once, from those of its parts: 50 levels of shared sub-recipes cost 50 steps.
+ *
+ * <p>Two recipes are equal if their names and compositions are. Immutable and thread-safe.
+ */
+public final class Recipe {
+
+  private final String name;
+  private final List<RecipePart> parts;
+  private final Composition composition;
+
+  /**
+   * Starts a recipe.
+   *
+   * @param name its name, not blank
+   * @return a builder
+   */
+  public static Builder named(String name) {
+    return new Builder(name);
+  }
+
+  /**
+   * Returns a recipe of parts by mass.
+   *
+   * @param name its name, not blank
+   * @param parts the parts, at least one above zero
+   * @return the recipe
+   * @throws ProblemException if the name is blank or no part is above zero
+   */
+  public static Recipe of(String name, List<RecipePart> parts) {
+    return new Recipe(name, parts);
+  }
+
+  /**
+   * Returns a recipe of two materials in a ratio by mass.
+   *
+   * @param name its name, not blank
+   * @param ratio the ratio; 1 : 8 is one part in nine
+   * @param first the material of the ratio's first side
+   * @param second the material of the ratio's second side
+   * @return the recipe
+   */
+  public static Recipe ofRatio(String name, MixingRatio ratio, Material first, Material second) {
+    return named(name).part(first, ratio.firstParts()).part(second, ratio.secondParts()).build();
+  }
+
+  /**
+   * Returns a recipe of parts by volume, turned into parts by mass.
+   *
+   * @param name its name, not blank
+   * @param volumes the parts by volume
+   * @param basis the state that the volumes were measured in: solid, melt or loose bulk
+   * @return the recipe, by mass
+   * @throws ProblemException if the name is blank, no part is above zero or a density is missing
+   */
+  public static Recipe ofVolumeParts(String name, List<RecipePart> volumes, DensityBasis basis) {
+    List<RecipePart> masses = new ArrayList<>();
+    double volume = volumes.stream().mapToDouble(RecipePart::parts).sum();
+    for (RecipePart part : volumes) {
+      double density =
+          part.ingredient().composition().volumeView(basis).densityKilogramsPerCubicMetre();
+      double share = volume > 0 ? part.parts() / volume : 0;
+      masses.add(new RecipePart(part.ingredient(), share * density));
+    }
+    return new Recipe(name, masses);
+  }
+
+  private Recipe(String name, List<RecipePart> parts) {
+    this.name = name;
+    this.parts = List.copyOf(parts);
+    if (name.isBlank()) {
+      throw new ProblemException(Problem.of(BatchProblem.NAME_MISSING, name));
+    }
+    if (parts.isEmpty()) {
+      throw new ProblemException(Problem.of(BatchProblem.NO_PARTS, name));
+    }
+    this.composition =
+        Composition.blend(
+            this.parts.stream().map(p -> p.ingredient().composition()).toList(),
+            this.parts.stream().mapToDouble(RecipePart::parts).toArray());
+  }
+
+  /**
+   * Returns its name.
+   *
+   * @return the name
+   */
+  public String name() {
+    return name;
+  }
+
+  /**
+   * Returns its lines.
+   *
+   * @return the parts, in the order given
+   */
+  public List<RecipePart> parts() {
+    return parts;
+  }
+
+  /**
+   * Returns what it is made of, down to materials.
+   *
+   * @return the composition by mass
+   */
+  public Composition composition() {
+    return composition;
+  }
+
+  /**
+   * Returns the share of an ingredient as the recipe's own lines call for it.
+   *
+   * @param ingredient a material or a sub-recipe
+   * @return its share by mass of the whole; zero if no line calls for it
+   */
+  public double lineShare(Ingredient ingredient) {
+    double wanted = 0;
+    double total = 0;
+    for (RecipePart part : parts) {
+      total += part.parts();
+      wanted += part.ingredient().equals(ingredient) ? part.parts() : 0;
+    }
+    return wanted / total;
+  }
+
+  /**
+   * Returns the recipe as a tree of lines, each sub-recipe spelled out where it comes first.
+   *
+   * @param mostLines the most lines wanted, at least 1; a last line "…" stands for what is cut off
+   * @return the lines, without line breaks
+   */
+  public List<String> tree(int mostLines) {
+    return RecipeTree.lines(this, mostLines);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Recipe that
+        && name.equals(that.name)
+        && composition.equals(that.composition);
+  }
+
+  @Override
+  public int hashCode() {
+    return name.hashCode() * 31 + composition.hashCode();
+  }
+
+  /**
+   * Returns name and lines, locale-free; sub-recipes stand by name.
+   *
+   * @return for example "medium = 1.0 resin + 8.0 wax"
+   */
+  @Override
+  public String toString() {
+    StringJoiner text = new StringJoiner(" + ", name + " = ", "");
+    parts.forEach(p -> text.add(p.parts() + " " + p.ingredient().name()));
+    return text.toString();
+  }
+
+  /** Collects the parts of a recipe; not thread-safe. */
+  public static final class Builder {
+
+    private final String name;
+    private final List<RecipePart> parts = new ArrayList<>();
+
+    private Builder(String name) {
+      this.name = name;
+    }
+
+    /**
+     * Adds parts of a material.
+     *
+     * @param material the material
+     * @param byMass its parts by mass, not negative
+     * @return this builder
+     * @throws ProblemException if the parts are negative or not finite
+     */
+    public Builder part(Material material, double byMass) {
+      parts.add(new RecipePart(Ingredient.of(material), byMass));
+      return this;
+    }
+
+    /**
+     * Adds parts of what another recipe makes.
+     *
+     * @param recipe the other recipe
+     * @param byMass its parts by mass, not negative
+     * @return this builder
+     * @throws ProblemException if the parts are negative or not finite
+     */
+    public Builder part(Recipe recipe, double byMass) {
+      parts.add(new RecipePart(Ingredient.of(recipe), byMass));
+      return this;
+    }
+
+    /**
+     * Adds parts of many materials.
+     *
+     * @param byMass the parts of each by mass, not negative
+     * @return this builder
+     * @throws ProblemException if a number of parts is negative or not finite
+     */
+    public Builder parts(Map<Material, Double> byMass) {
+      byMass.forEach(this::part);
+      return this;
+    }
+
+    /**
+     * Returns the recipe.
+     *
+     * @return what was collected so far
+     * @throws ProblemException if the name is blank or no part is above zero
+     */
+    public Recipe build() {
+      return new Recipe(name, parts);
+    }
+  }
+}

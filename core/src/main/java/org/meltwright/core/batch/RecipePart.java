@@ -1,0 +1,29 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.batch;
+
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * One line of a recipe: an ingredient and its parts by mass.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param ingredient what is taken
+ * @param parts how many parts by mass, in the recipe's own unit, from 0 to 1e12
+ */
+public record RecipePart(Ingredient ingredient, double parts) {
+
+  private static final double MOST = 1e12;
+
+  /**
+   * Guards the parts.
+   *
+   * @param ingredient what is taken
+   * @param parts how many parts by mass
+   * @throws org.meltwright.units.ProblemException if the parts are negative, not finite or beyond
+   *     1e12
+   */
+  public RecipePart {
+    UnitsProblem.requireBetween(parts, 0, MOST, "parts of " + ingredient.name());
+  }
+}

@@ -1,0 +1,119 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.batch;
+
+import javax.measure.quantity.Volume;
+import org.meltwright.core.equipment.Vessel;
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.mixture.DensityBasis;
+import org.meltwright.core.mixture.Mixture;
+import org.meltwright.core.source.Source;
+import org.meltwright.units.Estimate;
+import org.meltwright.units.Limit;
+import org.meltwright.units.VolumeFraction;
+
+/**
+ * The room of a melt in its vessel: how full it is, and the expansion space above.
+ *
+ * <p>Reported here; what is too full is for who reviews a plan to say.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param vessel the vessel
+ * @param melt the volume of the melt in it
+ */
+public record VesselRoom(Vessel vessel, Estimate<Volume> melt) {
+
+  /** Two thirds: the usual working fill of a pot of melt, by {@link #WORKING_FILL_SOURCE}. */
+  public static final VolumeFraction WORKING_FILL = VolumeFraction.of(2.0 / 3.0);
+
+  /** Where {@link #WORKING_FILL} comes from: common practice; no publication measures it. */
+  public static final Source WORKING_FILL_SOURCE = Source.COMMON_PRACTICE;
+
+  /**
+   * Returns the room of a mixture in a vessel.
+   *
+   * @param vessel the vessel
+   * @param mixture what is in it
+   * @param melt the state of the melt, and where its densities come from
+   * @return the room
+   * @throws org.meltwright.units.ProblemException if a density is missing
+   */
+  public static VesselRoom of(Vessel vessel, Mixture mixture, DensityBasis melt) {
+    return new VesselRoom(vessel, mixture.volume(melt));
+  }
+
+  /**
+   * Returns the fill level with the density at the middle of its range.
+   *
+   * @return the fill level, where 1 is full to the brim
+   */
+  public double fillLevel() {
+    return vessel.fillLevel(melt.centralSi());
+  }
+
+  /**
+   * Returns the fill level with the density at its low end: the safe one.
+   *
+   * @return the fill level, where 1 is full to the brim
+   */
+  public double highestFillLevel() {
+    return vessel.fillLevel(melt.highSi());
+  }
+
+  /**
+   * Returns the expansion space that is surely left.
+   *
+   * @return the volume between melt and brim in m³; negative if it may overflow
+   */
+  public double expansionSpaceCubicMetres() {
+    return vessel.capacityCubicMetres() - melt.highSi();
+  }
+
+  /**
+   * Tells whether the vessel may be fuller than a limit, at the safe end of the range.
+   *
+   * @param limit the fill level allowed, itself included, such as {@link #WORKING_FILL}
+   * @return whether it may be above
+   */
+  public boolean exceeds(VolumeFraction limit) {
+    return Limit.exceeds(highestFillLevel(), limit.value());
+  }
+
+  /**
+   * Returns the share of this melt that the vessel takes up to a limit.
+   *
+   * @param limit the fill level allowed
+   * @return the share, at most 1: above two thirds full by a tenth it is 0.91
+   */
+  public double shareThatFits(VolumeFraction limit) {
+    double level = highestFillLevel();
+    return level > 0 ? Math.min(1, limit.value() / level) : 1;
+  }
+
+  /**
+   * Returns how the fill level comes about.
+   *
+   * @return the explanation
+   */
+  public Explanation explanation() {
+    return Explanation.of("Room in " + vessel.name())
+        .given(
+            String.format(
+                java.util.Locale.ROOT,
+                "melt %.0f to %.0f ml",
+                melt.lowSi() * 1e6,
+                melt.highSi() * 1e6))
+        .given(
+            String.format(
+                java.util.Locale.ROOT, "capacity %.0f ml", vessel.capacityCubicMetres() * 1e6))
+        .formula("fill level = volume of the melt ÷ capacity to the brim")
+        .step(
+            String.format(
+                java.util.Locale.ROOT,
+                "%.0f %%, at most %.0f %%",
+                fillLevel() * 100,
+                highestFillLevel() * 100))
+        .source(WORKING_FILL_SOURCE)
+        .build();
+  }
+}

@@ -1,0 +1,19 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+/**
+ * From a recipe to what to weigh, what is lost and what to cast.
+ *
+ * <ol>
+ *   <li>{@link org.meltwright.core.batch.Recipe} — named parts by mass, of materials and other
+ *       recipes.
+ *   <li>{@link org.meltwright.core.batch.Losses} — insolubles, film and straining.
+ *   <li>{@link org.meltwright.core.batch.Batch} — a recipe in an amount, from any one known.
+ *   <li>{@link org.meltwright.core.batch.WeighingSheet} — what each balance is to show, and in
+ *       which order it goes into the pot.
+ *   <li>{@link org.meltwright.core.batch.Casting} and {@link org.meltwright.core.batch.VesselRoom}
+ *       — cakes, and room in the pot.
+ * </ol>
+ */
+@NullMarked
+package org.meltwright.core.batch;
+
+import org.jspecify.annotations.NullMarked;

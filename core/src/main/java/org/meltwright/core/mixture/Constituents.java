@@ -1,0 +1,38 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.mixture;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.meltwright.core.material.Constituent;
+import org.meltwright.core.material.Material;
+
+/** What materials that are themselves mixes are made of. */
+final class Constituents {
+
+  private Constituents() {}
+
+  /** Returns what a material is made of, down to what states no constituents. */
+  static Composition expanded(Material material) {
+    return expanded(material, new HashMap<>());
+  }
+
+  private static Composition expanded(Material material, Map<Material, Composition> seen) {
+    Composition known = seen.get(material);
+    if (known != null) {
+      return known;
+    }
+    List<Constituent> parts = material.constituents();
+    Composition result =
+        parts.isEmpty()
+            ? Composition.of(material)
+            : Composition.blend(
+                parts.stream().map(c -> expanded(c.material(), seen)).toList(), middles(parts));
+    seen.put(material, result);
+    return result;
+  }
+
+  static double[] middles(List<Constituent> parts) {
+    return parts.stream().mapToDouble(c -> c.share().middle().value()).toArray();
+  }
+}

@@ -1,0 +1,93 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.mixture;
+
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * The densities of the materials of a composition, looked up once, for calculations in a loop.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class DensityTable {
+
+  private static final double LIGHTEST = 1e-3;
+  private static final double HEAVIEST = 1e5;
+
+  private final double[] low;
+  private final double[] middle;
+  private final double[] high;
+
+  /**
+   * Returns a table of exact densities.
+   *
+   * @param kilogramsPerCubicMetre the densities in kg/m³, from 0.001 to 100,000
+   * @return the table
+   * @throws org.meltwright.units.ProblemException if a density lies outside
+   */
+  public static DensityTable of(double... kilogramsPerCubicMetre) {
+    return of(kilogramsPerCubicMetre, kilogramsPerCubicMetre);
+  }
+
+  /**
+   * Returns a table of densities with ranges.
+   *
+   * @param low the low ends in kg/m³, from 0.001 to 100,000
+   * @param high the high ends in kg/m³, as many, none below its low end
+   * @return the table
+   * @throws org.meltwright.units.ProblemException if a density lies outside
+   */
+  public static DensityTable of(double[] low, double[] high) {
+    double[] middle = new double[low.length];
+    for (int i = 0; i < low.length; i++) {
+      UnitsProblem.requireBetween(low[i], LIGHTEST, HEAVIEST, "density in kg/m³");
+      UnitsProblem.requireBetween(high[i], low[i], HEAVIEST, "density in kg/m³");
+      middle[i] = low[i] + (high[i] - low[i]) / 2;
+    }
+    return new DensityTable(low.clone(), middle, high.clone());
+  }
+
+  private DensityTable(double[] low, double[] middle, double[] high) {
+    this.low = low;
+    this.middle = middle;
+    this.high = high;
+  }
+
+  /**
+   * Returns how many densities it holds.
+   *
+   * @return the number
+   */
+  public int size() {
+    return middle.length;
+  }
+
+  /**
+   * Returns the low end of a density.
+   *
+   * @param index the place, from zero
+   * @return kg/m³
+   */
+  public double low(int index) {
+    return low[index];
+  }
+
+  /**
+   * Returns the middle of a density's range.
+   *
+   * @param index the place, from zero
+   * @return kg/m³
+   */
+  public double middle(int index) {
+    return middle[index];
+  }
+
+  /**
+   * Returns the high end of a density.
+   *
+   * @param index the place, from zero
+   * @return kg/m³
+   */
+  public double high(int index) {
+    return high[index];
+  }
+}

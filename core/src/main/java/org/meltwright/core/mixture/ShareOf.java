@@ -1,0 +1,185 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.mixture;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.Predicate;
+import org.meltwright.core.material.Constituent;
+import org.meltwright.core.material.MassFractionRange;
+import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialFamily;
+import org.meltwright.core.material.MaterialRole;
+import org.meltwright.units.MassFraction;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+
+/**
+ * What a share is a share of: an ingredient as it is weighed, or a constituent inside ingredients.
+ *
+ * <p>Every share is by mass of the whole mix. "30 %" of oil paint and 30 % of free oil differ by a
+ * factor of 1.4 to 8: {@link #OIL_PAINT} counts the paint as it comes from the tube, {@link
+ * #FREE_OIL} the oil in it, as a range, from the paint's own constituents.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class ShareOf {
+
+  /** Oil paint, as it is weighed. */
+  public static final ShareOf OIL_PAINT = ofFamily(MaterialFamily.OIL_PAINT);
+
+  /** Oil that is free in the mix: added as such, or brought in by a paint. */
+  public static final ShareOf FREE_OIL =
+      ofConstituents(
+          "free oil",
+          m ->
+              m.family() == MaterialFamily.DRYING_OIL
+                  || (m.role() == MaterialRole.OIL && m.family() != MaterialFamily.OIL_PAINT));
+
+  /** Pigment: dry, or inside a paint; fillers are not in it. */
+  public static final ShareOf PIGMENT =
+      ofConstituents("pigment", m -> m.family() == MaterialFamily.PIGMENT);
+
+  /** Pigments and fillers: what a pigment volume concentration counts. */
+  public static final ShareOf PIGMENT_AND_FILLER =
+      ofConstituents(
+          "pigment and filler",
+          m -> m.family() == MaterialFamily.PIGMENT || m.family() == MaterialFamily.FILLER);
+
+  /** Resin: as such, or inside another ingredient. */
+  public static final ShareOf RESIN =
+      ofConstituents("resin", m -> m.family() == MaterialFamily.RESIN);
+
+  private final String name;
+  private final Predicate<Material> counted;
+  private final boolean looksInside;
+  private final double position;
+
+  /**
+   * Returns the share of one material, as it is weighed.
+   *
+   * @param material the material
+   * @return what is counted
+   */
+  public static ShareOf material(Material material) {
+    return new ShareOf(material.id(), material::equals, false, 0.5);
+  }
+
+  /**
+   * Returns the share of all materials of a family, as they are weighed.
+   *
+   * @param family the family
+   * @return what is counted
+   */
+  public static ShareOf ofFamily(MaterialFamily family) {
+    String name = family.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+    return new ShareOf(name, m -> m.family() == family, false, 0.5);
+  }
+
+  /**
+   * Returns the share of what is counted wherever it is, inside other materials too.
+   *
+   * @param name what it is called in texts
+   * @param counted tells which materials count in full
+   * @return what is counted
+   */
+  public static ShareOf ofConstituents(String name, Predicate<Material> counted) {
+    return new ShareOf(name, counted, true, 0.5);
+  }
+
+  private ShareOf(String name, Predicate<Material> counted, boolean looksInside, double position) {
+    this.name = name;
+    this.counted = counted;
+    this.looksInside = looksInside;
+    this.position = position;
+  }
+
+  /**
+   * Returns what it is called in texts.
+   *
+   * @return for example "free oil"
+   */
+  public String name() {
+    return name;
+  }
+
+  /**
+   * Returns the same share, where a calculation needs one number, at the low end of its range.
+   *
+   * @return what is counted, at the low end
+   */
+  public ShareOf atLow() {
+    return new ShareOf(name, counted, looksInside, 0);
+  }
+
+  /**
+   * Returns the same share, where a calculation needs one number, at the high end of its range: the
+   * safe end for an upper limit.
+   *
+   * @return what is counted, at the high end
+   */
+  public ShareOf atHigh() {
+    return new ShareOf(name, counted, looksInside, 1);
+  }
+
+  /**
+   * Returns how much of what is counted a material holds.
+   *
+   * @param material the material
+   * @return the share by mass of the material
+   * @throws ProblemException if the material is itself a mix of which the parts are not stated
+   */
+  public MassFractionRange contentOf(Material material) {
+    if (counted.test(material)) {
+      return MassFractionRange.of(MassFraction.ONE);
+    }
+    if (!looksInside) {
+      return MassFractionRange.of(MassFraction.ZERO);
+    }
+    return inside(material, new HashMap<>());
+  }
+
+  private MassFractionRange inside(Material material, Map<Material, MassFractionRange> seen) {
+    MassFractionRange known = seen.get(material);
+    if (known != null) {
+      return known;
+    }
+    requireStated(material);
+    double low = 0;
+    double high = 0;
+    for (Constituent part : material.constituents()) {
+      MassFractionRange content =
+          counted.test(part.material())
+              ? MassFractionRange.of(MassFraction.ONE)
+              : inside(part.material(), seen);
+      low += part.share().low().value() * content.low().value();
+      high += part.share().high().value() * content.high().value();
+    }
+    MassFractionRange result =
+        new MassFractionRange(
+            MassFraction.of(Amounts.clamp(low)), MassFraction.of(Amounts.clamp(high)));
+    seen.put(material, result);
+    return result;
+  }
+
+  private void requireStated(Material material) {
+    boolean isMix =
+        material.family() == MaterialFamily.OIL_PAINT
+            || material.family() == MaterialFamily.DISPERSION;
+    if (isMix && material.constituents().isEmpty()) {
+      throw new ProblemException(
+          Problem.of(MixtureProblem.CONSTITUENTS_UNKNOWN, material.id()).with("counted", name));
+    }
+  }
+
+  /** Returns the share in a mix as one number, at the place of its range that was chosen. */
+  double valueIn(Composition composition) {
+    MassFractionRange range = composition.share(this);
+    double low = range.low().value();
+    return low + position * (range.high().value() - low);
+  }
+
+  @Override
+  public String toString() {
+    return name;
+  }
+}

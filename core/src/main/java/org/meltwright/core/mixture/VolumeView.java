@@ -1,0 +1,105 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.mixture;
+
+import org.meltwright.core.material.Material;
+import org.meltwright.units.Density;
+import org.meltwright.units.Estimate;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.VolumeFraction;
+
+/**
+ * A composition seen by volume, in one state of matter: shares by volume and density, by additive
+ * volumes.
+ *
+ * <pre>
+ * 1/ρ = Σ wᵢ/ρᵢ        φᵢ = (wᵢ/ρᵢ) · ρ
+ * </pre>
+ *
+ * <p>w share by mass, φ share by volume, ρ density in kg/m³. For example, 1 : 7 by mass of 1060 and
+ * 960 kg/m³ is 971.456 kg/m³, the first with 11.4558 % of the volume. Valid where volumes add up:
+ * no air between pieces, no reaction.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class VolumeView {
+
+  private final Composition composition;
+  private final DensityTable densities;
+  private final double[] volumeFractions;
+  private final double density;
+
+  VolumeView(Composition composition, DensityTable densities) {
+    this.composition = composition;
+    this.densities = densities;
+    int size = composition.size();
+    this.volumeFractions = new double[size];
+    double total = 0;
+    for (int i = 0; i < size; i++) {
+      double volume = composition.massFractionValue(i) / densities.middle(i);
+      volumeFractions[i] = volume;
+      total += volume;
+    }
+    this.density = 1 / total;
+    for (int i = 0; i < size; i++) {
+      volumeFractions[i] *= density;
+    }
+  }
+
+  /**
+   * Returns what is seen.
+   *
+   * @return the composition
+   */
+  public Composition composition() {
+    return composition;
+  }
+
+  /**
+   * Returns the share of the material at a place.
+   *
+   * @param index the place, from zero
+   * @return its share by volume, from 0 to 1, every density at the middle of its range
+   */
+  public double volumeFractionValue(int index) {
+    return volumeFractions[index];
+  }
+
+  /**
+   * Returns the share of a material.
+   *
+   * @param material the material
+   * @return its share by volume, every density at the middle of its range; zero if it is not in the
+   *     mix
+   */
+  public VolumeFraction volumeFraction(Material material) {
+    int index = composition.materials().indexOf(material);
+    return index < 0
+        ? VolumeFraction.ZERO
+        : VolumeFraction.of(Amounts.clamp(volumeFractions[index]));
+  }
+
+  /**
+   * Returns the density with every material at the middle of its range.
+   *
+   * @return kg/m³
+   */
+  public double densityKilogramsPerCubicMetre() {
+    return density;
+  }
+
+  /**
+   * Returns the density, with every material at the low, the middle and the high end of its range.
+   *
+   * @return the density
+   */
+  public Estimate<Density> density() {
+    double low = 0;
+    double high = 0;
+    for (int i = 0; i < volumeFractions.length; i++) {
+      low += composition.massFractionValue(i) / densities.low(i);
+      high += composition.massFractionValue(i) / densities.high(i);
+    }
+    return new Estimate<>(
+        QuantityKind.DENSITY, Math.min(1 / low, density), density, Math.max(1 / high, density));
+  }
+}

@@ -1,0 +1,72 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.thermal;
+
+import java.util.List;
+import java.util.Optional;
+import org.meltwright.core.material.DefinedTemperature;
+import org.meltwright.core.material.Material;
+import org.meltwright.core.material.PropertyKey;
+import org.meltwright.core.material.TemperatureDefinition;
+import org.meltwright.core.source.Sourced;
+import org.meltwright.units.MassFraction;
+
+/**
+ * A component of a mix that melts, with every melting figure known of it, each under its own
+ * definition.
+ *
+ * <p>Figures of two definitions do not compare: an onset of 45 °C, a capillary range of 62–65 °C
+ * and a calorimetric peak of 70 °C can all belong to one material. Immutable and thread-safe.
+ *
+ * @param material what melts
+ * @param share its share of the mix by mass
+ * @param figures its melting figures in order of preference; empty if nobody knows one
+ */
+public record ComponentMelting(
+    Material material, MassFraction share, List<Sourced<DefinedTemperature>> figures) {
+
+  /**
+   * Copies the list.
+   *
+   * @param material what melts
+   * @param share its share of the mix by mass
+   * @param figures its melting figures in order of preference
+   */
+  public ComponentMelting {
+    figures = List.copyOf(figures);
+  }
+
+  static ComponentMelting of(Material material, MassFraction share) {
+    return new ComponentMelting(material, share, material.figures(PropertyKey.MELTING_RANGE));
+  }
+
+  /**
+   * Returns the figure that tells where melting ends: the first whose definition is not an onset or
+   * a softening.
+   *
+   * @return the figure; empty if none tells
+   */
+  public Optional<Sourced<DefinedTemperature>> endOfMelting() {
+    return figures.stream().filter(f -> tellsEnd(f.value().definition())).findFirst();
+  }
+
+  /**
+   * Returns the figure that tells where melting begins: an onset if one is known, else the low end
+   * of the preferred range.
+   *
+   * @return the figure; empty if none is known
+   */
+  public Optional<Sourced<DefinedTemperature>> startOfMelting() {
+    return figures.stream()
+        .filter(f -> f.value().definition() == TemperatureDefinition.ONSET)
+        .findFirst()
+        .or(this::endOfMelting);
+  }
+
+  private static boolean tellsEnd(TemperatureDefinition definition) {
+    return switch (definition) {
+      case CAPILLARY_RANGE, DROP_POINT, CONGEALING_POINT, DSC_PEAK, MELTING_POINT, NOT_STATED ->
+          true;
+      default -> false;
+    };
+  }
+}

@@ -1,0 +1,87 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.thermal;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.core.material.DefinedTemperature;
+import org.meltwright.core.material.Material;
+import org.meltwright.core.material.PropertyKey;
+import org.meltwright.core.source.Sourced;
+import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.TemperatureRange;
+
+/**
+ * The temperature from which a resin dissolves in the melt: a lower bound only, never a reason to
+ * heat more.
+ *
+ * <p>A resin dissolves well below its own melting figure. What is shown never lies above the
+ * ceiling: where dissolving is too slow there, crush finer, stir and wait. This class is immutable
+ * and thread-safe.
+ */
+public final class DissolvingBound {
+
+  private final Material material;
+  private final TemperaturePoint ceiling;
+  private final @Nullable Sourced<DefinedTemperature> figure;
+
+  static DissolvingBound of(Material material, TemperaturePoint ceiling) {
+    return new DissolvingBound(
+        material, ceiling, material.find(PropertyKey.DISSOLVES_FROM).orElse(null));
+  }
+
+  private DissolvingBound(
+      Material material, TemperaturePoint ceiling, @Nullable Sourced<DefinedTemperature> figure) {
+    this.material = material;
+    this.ceiling = ceiling;
+    this.figure = figure;
+  }
+
+  /**
+   * Returns the resin.
+   *
+   * @return the material
+   */
+  public Material material() {
+    return material;
+  }
+
+  /**
+   * Returns the figure as its source states it.
+   *
+   * @return the figure; empty if nobody knows one
+   */
+  public Optional<Sourced<DefinedTemperature>> figure() {
+    return Optional.ofNullable(figure);
+  }
+
+  /**
+   * Returns the lower bound to show, cut off at the ceiling.
+   *
+   * @return the range in which the bound lies, no part of it above the ceiling; empty if unknown
+   */
+  public Optional<TemperatureRange> shown() {
+    return figure()
+        .map(f -> f.value().range())
+        .map(r -> new TemperatureRange(cut(r.low()), cut(r.high())));
+  }
+
+  /**
+   * Tells whether the ceiling cut the figure off.
+   *
+   * @return whether a part of the figure lies above the ceiling
+   */
+  public boolean isCut() {
+    return figure().filter(f -> f.value().range().high().isAbove(ceiling)).isPresent();
+  }
+
+  private TemperaturePoint cut(TemperaturePoint point) {
+    return point.isAbove(ceiling) ? ceiling : point;
+  }
+
+  @Override
+  public String toString() {
+    return material
+        + " dissolves from "
+        + shown().map(TemperatureRange::toString).orElse("unknown");
+  }
+}

@@ -1,0 +1,159 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.thermal;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.meltwright.core.material.Constituent;
+import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialProblem;
+import org.meltwright.core.material.PropertyKey;
+import org.meltwright.core.mixture.Composition;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.TemperaturePoint;
+
+/**
+ * The temperature at which the last crystals of a mix vanish, by ideal solubility: an estimate of a
+ * lower bound.
+ *
+ * <p>Each component that melts is taken at the top of its range and lowered by what is dissolved
+ * beside it; the highest of them is the liquidus. Resins and oils dilute; pigments do not. Natural
+ * materials form solid solutions, which crystallise higher than this.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param point the liquidus
+ * @param governing the component whose crystals vanish last
+ * @param top the top of the range of the highest-melting component
+ * @param highestMelting the highest-melting component
+ * @param assumed the materials whose heat of fusion was assumed
+ * @param mixedDefinitions whether the ranges compared have different definitions
+ */
+public record IdealLiquidus(
+    TemperaturePoint point,
+    Material governing,
+    TemperaturePoint top,
+    Material highestMelting,
+    List<Material> assumed,
+    boolean mixedDefinitions) {
+
+  /**
+   * Copies the list.
+   *
+   * @param point the liquidus
+   * @param governing the component whose crystals vanish last
+   * @param top the top of the range of the highest-melting component
+   * @param highestMelting the highest-melting component
+   * @param assumed the materials whose heat of fusion was assumed
+   * @param mixedDefinitions whether the ranges compared have different definitions
+   */
+  public IdealLiquidus {
+    assumed = List.copyOf(assumed);
+  }
+
+  /**
+   * Returns the liquidus of a mix.
+   *
+   * @param composition what the mix is made of
+   * @param assumptions the molar masses, and the heat of fusion where none is stated
+   * @return the estimate
+   * @throws ProblemException if nothing melts, or a component that melts has no figure for it
+   */
+  public static IdealLiquidus of(Composition composition, SolubilityAssumptions assumptions) {
+    Map<Material, Double> moles = moles(composition, assumptions);
+    double total = moles.values().stream().mapToDouble(Double::doubleValue).sum();
+    List<ComponentMelting> melting = componentsWithFigures(composition);
+    ComponentMelting governing = melting.get(0);
+    ComponentMelting highest = melting.get(0);
+    double kelvin = 0;
+    for (ComponentMelting component : melting) {
+      Material material = component.material();
+      double liquidus =
+          IdealSolubility.liquidusKelvin(
+              Math.min(1, moles.getOrDefault(material, 0.0) / total),
+              assumptions.heatOfFusion(material) * assumptions.molarMass(material),
+              top(component).kelvin());
+      if (liquidus > kelvin) {
+        kelvin = liquidus;
+        governing = component;
+      }
+      highest = top(component).isAbove(top(highest)) ? component : highest;
+    }
+    return new IdealLiquidus(
+        lower(TemperaturePoint.ofKelvin(kelvin), top(highest)),
+        governing.material(),
+        top(highest),
+        highest.material(),
+        withoutHeat(melting),
+        mixed(melting));
+  }
+
+  static List<ComponentMelting> componentsWithFigures(Composition composition) {
+    List<ComponentMelting> melting =
+        MeltingReport.of(composition, TemperaturePoint.ofCelsius(0)).melting();
+    List<Problem> problems = new ArrayList<>();
+    for (ComponentMelting component : melting) {
+      if (component.endOfMelting().isEmpty()) {
+        problems.add(
+            Problem.of(MaterialProblem.PROPERTY_MISSING, component.material().id())
+                .with("property", PropertyKey.MELTING_RANGE.id()));
+      }
+    }
+    if (melting.isEmpty()) {
+      problems.add(Problem.of(ThermalProblem.NOTHING_MELTS, composition.materials().toString()));
+    }
+    if (!problems.isEmpty()) {
+      throw new ProblemException(problems);
+    }
+    return melting;
+  }
+
+  static TemperaturePoint top(ComponentMelting component) {
+    return component.endOfMelting().orElseThrow().value().range().high();
+  }
+
+  private static Map<Material, Double> moles(
+      Composition composition, SolubilityAssumptions assumptions) {
+    Map<Material, Double> moles = new LinkedHashMap<>();
+    for (int i = 0; i < composition.size(); i++) {
+      add(composition.materials().get(i), composition.massFractionValue(i), moles, assumptions);
+    }
+    return moles;
+  }
+
+  private static void add(
+      Material material,
+      double mass,
+      Map<Material, Double> moles,
+      SolubilityAssumptions assumptions) {
+    if (SolubilityAssumptions.joinsMelt(material)) {
+      moles.merge(material, mass / assumptions.molarMass(material), Double::sum);
+      return;
+    }
+    for (Constituent part : material.constituents()) {
+      add(part.material(), mass * part.share().middle().value(), moles, assumptions);
+    }
+  }
+
+  private static List<Material> withoutHeat(List<ComponentMelting> melting) {
+    return melting.stream()
+        .map(ComponentMelting::material)
+        .filter(m -> m.find(PropertyKey.HEAT_OF_FUSION).isEmpty())
+        .toList();
+  }
+
+  private static boolean mixed(List<ComponentMelting> melting) {
+    return melting.stream()
+            .map(m -> m.endOfMelting().orElseThrow().value().definition())
+            .distinct()
+            .count()
+        > 1;
+  }
+
+  /** The reciprocal of a reciprocal may come out a hair above. */
+  private static TemperaturePoint lower(TemperaturePoint a, TemperaturePoint b) {
+    return a.isAbove(b) ? b : a;
+  }
+}

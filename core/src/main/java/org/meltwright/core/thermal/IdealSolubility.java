@@ -1,0 +1,86 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.thermal;
+
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * The ideal solubility of a crystalline solid in a melt, after Schröder and van Laar.
+ *
+ * <p>Formula: ln x = −(ΔH/R)(1/T − 1/Tm).
+ *
+ * <p>Symbols: x mole fraction in the melt [–], ΔH molar heat of fusion [J/mol], R = 8.314462618
+ * J/(mol K), T temperature [K], Tm melting point of the pure solid [K].
+ *
+ * <p>Valid for an ideal melt and pure, crystalline, chemically similar solids: two waxes of
+ * different chain length as a limit. Not valid for solid solutions, for resins, which have no
+ * crystals, and for salts: for common salt in water at 20 °C it gives 0.00012 where 0.1 is
+ * measured.
+ *
+ * <p>For example, naphthalene (18.8 kJ/mol, 353.4 K) dissolves at 298.15 K up to x = 0.3055. Not
+ * instantiable; thread-safe.
+ */
+public final class IdealSolubility {
+
+  /** The molar gas constant, in J/(mol K), exact to the digits shown. */
+  public static final double GAS_CONSTANT = 8.314462618;
+
+  private static final double COLDEST = 1;
+
+  private IdealSolubility() {}
+
+  /**
+   * Returns the mole fraction that a melt holds before crystals appear.
+   *
+   * @param heatOfFusion the molar heat of fusion, in J/mol, above zero
+   * @param meltingKelvin the melting point of the pure solid, in K
+   * @param kelvin the temperature, in K, above zero
+   * @return the mole fraction, 1 at and above the melting point
+   */
+  public static double moleFraction(double heatOfFusion, double meltingKelvin, double kelvin) {
+    guard(heatOfFusion, meltingKelvin);
+    UnitsProblem.requireBetween(kelvin, COLDEST, 1e5, "temperature in K");
+    return Math.min(1, Math.exp(-heatOfFusion / GAS_CONSTANT * (1 / kelvin - 1 / meltingKelvin)));
+  }
+
+  /**
+   * Returns the temperature at which the last crystals of a solid vanish.
+   *
+   * @param moleFraction the mole fraction of the solid's substance in the melt, above 0 up to 1
+   * @param heatOfFusion the molar heat of fusion, in J/mol, above zero
+   * @param meltingKelvin the melting point of the pure solid, in K
+   * @return the liquidus temperature, in K, not above the melting point
+   */
+  public static double liquidusKelvin(
+      double moleFraction, double heatOfFusion, double meltingKelvin) {
+    guard(heatOfFusion, meltingKelvin);
+    UnitsProblem.requireBetween(moleFraction, Double.MIN_NORMAL, 1, "mole fraction");
+    return 1 / (1 / meltingKelvin - GAS_CONSTANT * Math.log(moleFraction) / heatOfFusion);
+  }
+
+  /**
+   * Returns the temperature at which two solids and their melt stand together: where the two mole
+   * fractions sum to one.
+   *
+   * <p>For example, naphthalene (18.8 kJ/mol, 353.4 K) and benzene (9.87 kJ/mol, 278.7 K) meet at
+   * 269.44 K.
+   *
+   * @param firstHeat the molar heat of fusion of the first solid, in J/mol
+   * @param firstKelvin its melting point, in K
+   * @param secondHeat the molar heat of fusion of the second solid, in J/mol
+   * @param secondKelvin its melting point, in K
+   * @return the eutectic temperature, in K, below both melting points
+   */
+  public static double eutecticKelvin(
+      double firstHeat, double firstKelvin, double secondHeat, double secondKelvin) {
+    return Roots.bisect(
+        t ->
+            moleFraction(firstHeat, firstKelvin, t) + moleFraction(secondHeat, secondKelvin, t) - 1,
+        COLDEST,
+        Math.min(firstKelvin, secondKelvin));
+  }
+
+  private static void guard(double heatOfFusion, double meltingKelvin) {
+    UnitsProblem.requireBetween(heatOfFusion, 1, 1e9, "molar heat of fusion in J/mol");
+    UnitsProblem.requireBetween(meltingKelvin, COLDEST, 1e5, "melting point in K");
+  }
+}

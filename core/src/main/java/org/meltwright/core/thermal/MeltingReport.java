@@ -1,0 +1,122 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.thermal;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialFamily;
+import org.meltwright.core.material.PropertyKey;
+import org.meltwright.core.mixture.Composition;
+import org.meltwright.units.MassFraction;
+import org.meltwright.units.TemperaturePoint;
+
+/**
+ * How a mix melts: the range of every component that melts, and the temperature from which each
+ * resin dissolves.
+ *
+ * <p>There is no melting point of the blend here, and no average: in a compatible melt a dissolved
+ * resin lowers the temperature at which the last crystals vanish by a kelvin or two, where the
+ * mass-weighted rule would raise it by five. For the bounds to work between see {@link
+ * WorkingWindow}.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param melting the components that melt, in the order of the mix
+ * @param dissolving the resins, in the order of the mix
+ * @param ceiling the highest temperature that may be shown
+ */
+public record MeltingReport(
+    List<ComponentMelting> melting, List<DissolvingBound> dissolving, TemperaturePoint ceiling) {
+
+  /**
+   * Copies the lists.
+   *
+   * @param melting the components that melt
+   * @param dissolving the resins
+   * @param ceiling the highest temperature that may be shown
+   */
+  public MeltingReport {
+    melting = List.copyOf(melting);
+    dissolving = List.copyOf(dissolving);
+  }
+
+  /**
+   * Returns the report of a mix.
+   *
+   * @param composition what the mix is made of
+   * @param ceiling the highest temperature that may be shown
+   * @return the report
+   */
+  public static MeltingReport of(Composition composition, TemperaturePoint ceiling) {
+    List<ComponentMelting> melting = new ArrayList<>();
+    List<DissolvingBound> dissolving = new ArrayList<>();
+    for (int i = 0; i < composition.size(); i++) {
+      Material material = composition.materials().get(i);
+      if (composition.massFractionValue(i) == 0) {
+        continue;
+      }
+      if (melts(material)) {
+        melting.add(
+            ComponentMelting.of(material, MassFraction.of(composition.massFractionValue(i))));
+      } else if (material.family() == MaterialFamily.RESIN) {
+        dissolving.add(DissolvingBound.of(material, ceiling));
+      }
+    }
+    return new MeltingReport(melting, dissolving, ceiling);
+  }
+
+  /** A resin may carry a melting figure too; it dissolves all the same. */
+  static boolean melts(Material material) {
+    return material.family() == MaterialFamily.WAX
+        || (material.family() == MaterialFamily.OTHER
+            && !material.figures(PropertyKey.MELTING_RANGE).isEmpty());
+  }
+
+  /**
+   * Returns the materials whose figure is missing.
+   *
+   * @return what melts without a figure for the end of melting, and resins without a bound
+   */
+  public List<Material> unknown() {
+    List<Material> unknown = new ArrayList<>();
+    melting.stream()
+        .filter(m -> m.endOfMelting().isEmpty())
+        .forEach(m -> unknown.add(m.material()));
+    dissolving.stream().filter(d -> d.figure().isEmpty()).forEach(d -> unknown.add(d.material()));
+    return unknown;
+  }
+
+  /**
+   * Explains the report.
+   *
+   * @return every figure with its definition and source, and what is missing
+   */
+  public Explanation explanation() {
+    Explanation.Builder builder = Explanation.of("How the mix melts");
+    melting.forEach(m -> explain(m, builder));
+    dissolving.forEach(d -> explain(d, builder));
+    unknown().forEach(m -> builder.warning("No figure is known for " + m + "."));
+    return builder.warning("Melting points of a blend do not average.").build();
+  }
+
+  private static void explain(ComponentMelting component, Explanation.Builder builder) {
+    component
+        .figures()
+        .forEach(
+            f -> {
+              builder.given(component.material() + " melts " + f.value());
+              builder.source(f.source());
+            });
+  }
+
+  private static void explain(DissolvingBound bound, Explanation.Builder builder) {
+    bound
+        .figure()
+        .ifPresent(
+            f -> {
+              builder.given(bound + " (a lower bound; crush finer, stir, wait)");
+              builder.source(f.source());
+            });
+  }
+}

@@ -1,0 +1,31 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.thermal;
+
+import org.meltwright.units.ProblemCode;
+
+/** The problems that calculations of heat report. */
+public enum ThermalProblem implements ProblemCode {
+  /** Nothing in the mix has a melting range. */
+  NOTHING_MELTS("thermal.nothing-melts"),
+  /** A body is too thick for the lumped formula. */
+  NOT_LUMPED("thermal.not-lumped"),
+  /** Two temperatures that must rise or fall do not. */
+  TEMPERATURES_OUT_OF_ORDER("thermal.temperatures-out-of-order"),
+  /** A material has neither figures nor stated assumptions to calculate with. */
+  FIGURE_NEEDED("thermal.figure-needed"),
+  /** Readings of a log are not in the order of time. */
+  READINGS_OUT_OF_ORDER("thermal.readings-out-of-order"),
+  /** A viscosity is asked for below the clear point, where crystals rule the flow. */
+  BELOW_CLEAR_POINT("thermal.below-clear-point");
+
+  private final String id;
+
+  ThermalProblem(String id) {
+    this.id = id;
+  }
+
+  @Override
+  public String id() {
+    return id;
+  }
+}

@@ -1,0 +1,67 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.thermal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.meltwright.core.thermal.TestMaterials.BEESWAX;
+import static org.meltwright.core.thermal.TestMaterials.DAMAR;
+import static org.meltwright.core.thermal.TestMaterials.UNKNOWN_WAX;
+import static org.meltwright.core.thermal.TestMaterials.mix;
+
+import org.junit.jupiter.api.Test;
+import org.meltwright.core.material.TemperatureDefinition;
+import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.TemperatureRange;
+
+class MeltingReportTest {
+
+  private static final TemperaturePoint CEILING = TemperaturePoint.ofCelsius(90);
+
+  @Test
+  void report_keeps_every_figure_with_its_definition() {
+    MeltingReport report = MeltingReport.of(mix(BEESWAX, 8, DAMAR, 1), CEILING);
+
+    assertThat(report.melting()).hasSize(1);
+    assertThat(report.melting().get(0).figures())
+        .extracting(f -> f.value().definition())
+        .containsExactly(
+            TemperatureDefinition.CAPILLARY_RANGE,
+            TemperatureDefinition.ONSET,
+            TemperatureDefinition.DSC_PEAK);
+    assertThat(report.melting().get(0).endOfMelting().orElseThrow().value().range())
+        .isEqualTo(TemperatureRange.ofCelsius(62, 65));
+    assertThat(report.melting().get(0).startOfMelting().orElseThrow().value().range().low())
+        .isEqualTo(TemperaturePoint.ofCelsius(45.5));
+  }
+
+  @Test
+  void resin_dissolves_from_a_lower_bound_that_never_lies_above_the_ceiling() {
+    DissolvingBound below =
+        MeltingReport.of(mix(BEESWAX, 8, DAMAR, 1), CEILING).dissolving().get(0);
+    assertThat(below.shown()).contains(TemperatureRange.ofCelsius(75, 90));
+    assertThat(below.isCut()).isFalse();
+
+    DissolvingBound cut =
+        MeltingReport.of(mix(BEESWAX, 8, DAMAR, 1), TemperaturePoint.ofCelsius(85))
+            .dissolving()
+            .get(0);
+    assertThat(cut.shown()).contains(TemperatureRange.ofCelsius(75, 85));
+    assertThat(cut.isCut()).isTrue();
+  }
+
+  @Test
+  void explanation_never_names_the_melting_figure_of_a_resin() {
+    String text = MeltingReport.of(mix(BEESWAX, 8, DAMAR, 1), CEILING).explanation().text();
+
+    assertThat(text)
+        .contains("a lower bound")
+        .contains("do not average")
+        .doesNotContain("120")
+        .doesNotContain("150");
+  }
+
+  @Test
+  void unknown_lists_what_has_no_figure() {
+    assertThat(MeltingReport.of(mix(BEESWAX, 1, UNKNOWN_WAX, 1), CEILING).unknown())
+        .containsExactly(UNKNOWN_WAX);
+  }
+}

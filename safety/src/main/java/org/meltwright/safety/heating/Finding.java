@@ -1,0 +1,151 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.heating;
+
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.core.source.Source;
+
+/**
+ * What one rule found in one plan: the rule, the numbers, and on demand the texts for a reader.
+ *
+ * <p>Findings sort by blocking first, then severity, then id. Immutable and thread-safe.
+ */
+public final class Finding implements Comparable<Finding> {
+
+  private static final Comparator<Finding> ORDER =
+      Comparator.comparing(Finding::isBlocking)
+          .reversed()
+          .thenComparing(Finding::severity)
+          .thenComparing(Finding::ruleId);
+
+  private final HeatingRule rule;
+  private final Map<String, Object> details;
+
+  Finding(HeatingRule rule, Map<String, Object> details) {
+    this.rule = rule;
+    this.details = details;
+  }
+
+  /**
+   * Returns the id of the rule.
+   *
+   * @return for example {@code hard-ceiling}
+   */
+  public String ruleId() {
+    return rule.info().id();
+  }
+
+  /**
+   * Returns what the rule says of itself.
+   *
+   * @return id, severity, topic, blocking, fixed and source
+   */
+  public RuleInfo info() {
+    return rule.info();
+  }
+
+  /**
+   * Returns how badly it may end.
+   *
+   * @return the severity
+   */
+  public Severity severity() {
+    return rule.info().severity();
+  }
+
+  /**
+   * Tells whether the work must not go on until this is put right.
+   *
+   * @return whether it blocks
+   */
+  public boolean isBlocking() {
+    return rule.info().blocking();
+  }
+
+  /**
+   * Returns what the rule rests on.
+   *
+   * @return the source; {@link Source#COMMON_PRACTICE} for a rule of the trade
+   */
+  public Source source() {
+    return rule.info().source();
+  }
+
+  /**
+   * Returns the values that the texts speak of.
+   *
+   * @return an unmodifiable map by name: temperatures, differences, mass fractions, materials
+   */
+  public Map<String, Object> details() {
+    return details;
+  }
+
+  /**
+   * Says what was found.
+   *
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @return one sentence
+   */
+  public String summary(Locale locale) {
+    return text("summary", locale);
+  }
+
+  /**
+   * Says why it matters.
+   *
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @return one or two sentences
+   */
+  public String reason(Locale locale) {
+    return text("reason", locale);
+  }
+
+  /**
+   * Says what to do.
+   *
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @return one or two sentences
+   */
+  public String remedy(Locale locale) {
+    return text("remedy", locale);
+  }
+
+  private String text(String part, Locale locale) {
+    return rule.text("rule." + ruleId() + "." + part, locale, Texts.write(details, locale));
+  }
+
+  @Override
+  public int compareTo(Finding other) {
+    return ORDER.compare(this, other);
+  }
+
+  /**
+   * Compares rule and values.
+   *
+   * @param other the other object
+   * @return whether both say the same of the same
+   */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Finding that
+        && info().equals(that.info())
+        && details.equals(that.details);
+  }
+
+  @Override
+  public int hashCode() {
+    return ruleId().hashCode() * 31 + details.hashCode();
+  }
+
+  /**
+   * Returns severity, id and English summary on one line.
+   *
+   * @return for example "CAUTION above-target: The wax is at 91.0 °C …"
+   */
+  @Override
+  public String toString() {
+    return severity() + " " + ruleId() + ": " + summary(Locale.ENGLISH);
+  }
+}

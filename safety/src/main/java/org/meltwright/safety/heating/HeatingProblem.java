@@ -1,0 +1,29 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.heating;
+
+import org.meltwright.units.ProblemCode;
+
+/** The problems that plans and rule sets report. */
+public enum HeatingProblem implements ProblemCode {
+  /** A liquid reading is given, but the thermometer does not measure in the liquid. */
+  READING_PLACE("heating.reading-place"),
+  /** A rule that is fixed was to be switched off. */
+  RULE_FIXED("heating.rule-fixed"),
+  /** No rule of the set has this id. */
+  RULE_UNKNOWN("heating.rule-unknown"),
+  /** A rule of this id is in the set already. */
+  RULE_TWICE("heating.rule-twice"),
+  /** A rule was to be switched off without saying why. */
+  REASON_MISSING("heating.reason-missing");
+
+  private final String id;
+
+  HeatingProblem(String id) {
+    this.id = id;
+  }
+
+  @Override
+  public String id() {
+    return id;
+  }
+}

@@ -1,0 +1,200 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.heating;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.units.TemperatureDifference;
+import org.meltwright.units.TemperaturePoint;
+
+/**
+ * What is to be said about a heating plan: findings, what was not assessed, and the cautions that
+ * always hold. It never gives an all-clear: an empty list of findings means that the rules found
+ * nothing in what was stated.
+ *
+ * <p>A screening aid; local codes, data sheets and licensed practice come first.
+ *
+ * <p>This class is immutable and thread-safe.
+ */
+public final class HeatingReview {
+
+  private final HeatingPlan plan;
+  private final List<Finding> findings;
+  private final List<NotAssessed> notAssessed;
+  private final Map<String, String> switchedOff;
+
+  HeatingReview(
+      HeatingPlan plan,
+      List<Finding> findings,
+      List<NotAssessed> notAssessed,
+      Map<String, String> switchedOff) {
+    this.plan = plan;
+    this.findings = findings;
+    this.notAssessed = notAssessed;
+    this.switchedOff = switchedOff;
+  }
+
+  /**
+   * Returns the plan.
+   *
+   * @return what was reviewed
+   */
+  public HeatingPlan plan() {
+    return plan;
+  }
+
+  /**
+   * Returns the target ceiling, 90.0 °C.
+   *
+   * @return {@link TemperatureTable#TARGET}
+   */
+  public TemperaturePoint target() {
+    return TemperatureTable.TARGET;
+  }
+
+  /**
+   * Returns the hard ceiling, 93.3 °C.
+   *
+   * @return {@link TemperatureTable#HARD_CEILING}
+   */
+  public TemperaturePoint hardCeiling() {
+    return TemperatureTable.HARD_CEILING;
+  }
+
+  /**
+   * Returns the temperature that the table was held against.
+   *
+   * @return the temperature and how it was got; empty if nothing tells it
+   */
+  public Optional<BindingTemperature> bindingTemperature() {
+    return plan.bindingTemperature();
+  }
+
+  /**
+   * Returns the floor of the pot at its hottest.
+   *
+   * @return the floor; empty if there is none or nothing tells it
+   */
+  public Optional<PotFloor> potFloor() {
+    return plan.potFloor();
+  }
+
+  /**
+   * Returns how far the wax lies below the target.
+   *
+   * @return the margin, negative above the target; empty if the temperature is unknown
+   */
+  public Optional<TemperatureDifference> marginToTarget() {
+    return bindingTemperature().map(t -> target().minus(t.value()));
+  }
+
+  /**
+   * Returns how far the wax lies below the hard ceiling.
+   *
+   * @return the margin, negative above the ceiling; empty if the temperature is unknown
+   */
+  public Optional<TemperatureDifference> marginToHardCeiling() {
+    return bindingTemperature().map(t -> hardCeiling().minus(t.value()));
+  }
+
+  /**
+   * Returns the findings: blocking ones first, then by severity, then by id.
+   *
+   * @return the findings; may be empty, which is no all-clear
+   */
+  public List<Finding> findings() {
+    return findings;
+  }
+
+  /**
+   * Returns the findings of one rule.
+   *
+   * @param ruleId the id of the rule
+   * @return the finding; empty if the rule found nothing
+   */
+  public Optional<Finding> finding(String ruleId) {
+    return findings.stream().filter(f -> f.ruleId().equals(ruleId)).findFirst();
+  }
+
+  /**
+   * Returns what was not assessed for want of a datum.
+   *
+   * @return one entry for each missing datum; may be empty
+   */
+  public List<NotAssessed> notAssessed() {
+    return notAssessed;
+  }
+
+  /**
+   * Tells whether a rule could not be assessed in full.
+   *
+   * @param ruleId the id of the rule
+   * @return whether a datum that it wanted is missing
+   */
+  public boolean isNotAssessed(String ruleId) {
+    return notAssessed.stream().anyMatch(n -> n.ruleIds().contains(ruleId));
+  }
+
+  /**
+   * Returns the rules that were switched off, and why.
+   *
+   * @return the reasons by rule id; to be shown with the review
+   */
+  public Map<String, String> switchedOff() {
+    return switchedOff;
+  }
+
+  /**
+   * Returns the cautions that always hold.
+   *
+   * @return all of them, in the order to show them in
+   */
+  public List<StandingAdvice> standingAdvice() {
+    return List.of(StandingAdvice.values());
+  }
+
+  /**
+   * Tells whether the work must not go on, and the tables of the recipe are to be withheld.
+   *
+   * @return whether a finding blocks
+   */
+  public boolean isBlocking() {
+    return findings.stream().anyMatch(Finding::isBlocking);
+  }
+
+  /**
+   * Returns the worst severity of findings and of what was not assessed.
+   *
+   * @return the severity; empty if there are neither, which is no all-clear
+   */
+  public Optional<Severity> worstSeverity() {
+    Optional<Severity> found = findings.stream().map(Finding::severity).sorted().findFirst();
+    boolean unknown = !notAssessed.isEmpty();
+    return unknown && found.filter(s -> s.isAtLeast(Severity.CAUTION)).isEmpty()
+        ? Optional.of(Severity.CAUTION)
+        : found;
+  }
+
+  /**
+   * Returns how the review came about.
+   *
+   * @return temperature, margins, findings and sources
+   */
+  public Explanation explanation() {
+    Explanation.Builder text = Explanation.of("Heating review");
+    bindingTemperature().ifPresent(t -> text.given("wax " + t));
+    potFloor().ifPresent(f -> text.given("pot floor " + f.value()));
+    marginToTarget()
+        .ifPresent(m -> text.step("margin to the target " + Texts.write(m, Locale.ENGLISH)));
+    marginToHardCeiling()
+        .ifPresent(m -> text.step("margin to the hard ceiling " + Texts.write(m, Locale.ENGLISH)));
+    for (Finding finding : findings) {
+      text.warning(finding.severity() + ": " + finding.summary(Locale.ENGLISH))
+          .source(finding.source());
+    }
+    notAssessed.forEach(n -> text.warning("not assessed: " + n.what(Locale.ENGLISH)));
+    return text.build();
+  }
+}

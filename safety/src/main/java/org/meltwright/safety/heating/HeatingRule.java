@@ -1,0 +1,47 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.heating;
+
+import java.util.Locale;
+import java.util.Map;
+import org.meltwright.units.Messages;
+
+/**
+ * One rule of the heating review: one class, one id, one severity.
+ *
+ * <p>An app adds its own by implementing this and calling {@link HeatingRules#with}. Its texts
+ * stand in {@code messages_en.properties} and {@code messages_de.properties} beside its class,
+ * under {@code rule.<id>.summary}, {@code rule.<id>.reason} and {@code rule.<id>.remedy}; an app
+ * with another place for texts overrides {@link #text}.
+ *
+ * <p>A rule keeps no state, so that it is thread-safe, and does not depend on other rules or on the
+ * order of the materials.
+ */
+public interface HeatingRule {
+
+  /**
+   * Returns what the rule says of itself.
+   *
+   * @return id, severity, topic, blocking, fixed and source; the same object each time
+   */
+  RuleInfo info();
+
+  /**
+   * Holds the rule against a plan.
+   *
+   * @param plan what is to be heated, with what and where
+   * @return what it found, and what it could not assess
+   */
+  RuleOutcome review(HeatingPlan plan);
+
+  /**
+   * Returns a text of this rule.
+   *
+   * @param key the key, for example {@code rule.hard-ceiling.reason}
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @param values what stands in the places of the text, by name
+   * @return the text
+   */
+  default String text(String key, Locale locale, Map<String, String> values) {
+    return Messages.beside(getClass()).text(key, locale, values);
+  }
+}

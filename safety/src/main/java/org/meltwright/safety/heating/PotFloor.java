@@ -1,0 +1,48 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.heating;
+
+import java.util.Optional;
+import org.meltwright.core.equipment.HeatSource;
+import org.meltwright.core.equipment.HeatSource.Kind;
+import org.meltwright.units.TemperaturePoint;
+
+/**
+ * The wetted floor of a pot at its hottest: set point plus overshoot, or what was measured there if
+ * that is more. A heated palette has no floor of its own: its surface is the wax.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param value the temperature; a lower bound if it is not known
+ * @param isKnown whether the overshoot or a reading is stated; else the value is the bare set point
+ */
+public record PotFloor(TemperaturePoint value, boolean isKnown) {
+
+  /** A water bath is no hotter than water boils at sea level, as long as there is water in it. */
+  private static final TemperaturePoint BOILING_BATH = TemperaturePoint.ofCelsius(100);
+
+  /**
+   * Works out the floor of a plan.
+   *
+   * @param plan the plan
+   * @return the floor; empty if there is none or nothing tells it
+   */
+  static Optional<PotFloor> of(HeatingPlan plan) {
+    return plan.heat()
+        .filter(heat -> heat.kind() != Kind.HEATED_PALETTE)
+        .flatMap(heat -> of(heat, plan.surfaceReading()));
+  }
+
+  private static Optional<PotFloor> of(HeatSource heat, Optional<TemperaturePoint> reading) {
+    Optional<TemperaturePoint> highest = heat.highestSurface();
+    if (highest.isPresent() || reading.isPresent()) {
+      return highest
+          .map(h -> reading.filter(r -> r.isAbove(h)).orElse(h))
+          .or(() -> reading)
+          .map(t -> new PotFloor(t, true));
+    }
+    if (heat.kind() == Kind.WATER_BATH && heat.setPoint().isEmpty()) {
+      return Optional.of(new PotFloor(BOILING_BATH, true));
+    }
+    return heat.setPoint().map(t -> new PotFloor(t, false));
+  }
+}

@@ -1,0 +1,68 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.heating;
+
+import java.util.OptionalDouble;
+import javax.measure.Quantity;
+import javax.measure.quantity.Volume;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * A room: its volume, and how much air is drawn out of it.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param volumeCubicMetres the volume, in m³, above zero
+ * @param extractionCubicMetresPerHour the air drawn out, in m³/h; NaN if not stated
+ */
+public record Room(double volumeCubicMetres, double extractionCubicMetresPerHour) {
+
+  /**
+   * Guards the numbers.
+   *
+   * @param volumeCubicMetres the volume
+   * @param extractionCubicMetresPerHour the air drawn out; NaN if not stated
+   * @throws org.meltwright.units.ProblemException if a number cannot be
+   */
+  public Room {
+    UnitsProblem.requireBetween(volumeCubicMetres, 1e-3, 1e7, "volume of the room in m³");
+    if (!Double.isNaN(extractionCubicMetresPerHour)) {
+      UnitsProblem.requireBetween(extractionCubicMetresPerHour, 0, 1e8, "extraction in m³/h");
+    }
+  }
+
+  /**
+   * Returns a room of which only the volume is known.
+   *
+   * @param volume the volume
+   * @return the room
+   * @throws org.meltwright.units.ProblemException if it is not above zero
+   */
+  public static Room of(Quantity<Volume> volume) {
+    return new Room(QuantityKind.VOLUME.toSi(volume), Double.NaN);
+  }
+
+  /**
+   * Returns how often an hour the extraction moves the volume of the room.
+   *
+   * @return the air changes per hour; empty if the extraction is not stated
+   */
+  public OptionalDouble airChangesPerHour() {
+    return Double.isNaN(extractionCubicMetresPerHour)
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(extractionCubicMetresPerHour / volumeCubicMetres);
+  }
+
+  /**
+   * Returns a copy with an extraction.
+   *
+   * @param cubicMetresPerHour the air drawn out in m³/h; 0 for none
+   * @return the new room
+   * @throws org.meltwright.units.ProblemException if it is negative
+   */
+  public Room withExtractionCubicMetresPerHour(double cubicMetresPerHour) {
+    return new Room(
+        volumeCubicMetres,
+        UnitsProblem.requireBetween(cubicMetresPerHour, 0, 1e8, "extraction in m³/h"));
+  }
+}

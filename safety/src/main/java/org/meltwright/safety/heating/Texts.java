@@ -1,0 +1,42 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.heating;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.meltwright.core.material.Material;
+import org.meltwright.units.MassFraction;
+import org.meltwright.units.TemperatureDifference;
+import org.meltwright.units.TemperaturePoint;
+
+/** How the values of a finding are written for a reader. */
+final class Texts {
+
+  private Texts() {}
+
+  static Map<String, String> write(Map<String, Object> values, Locale locale) {
+    Map<String, String> written = new HashMap<>();
+    values.forEach((name, value) -> written.put(name, write(value, locale)));
+    return written;
+  }
+
+  static String write(Object value, Locale reader) {
+    Locale locale = reader.getLanguage().equals("de") ? Locale.GERMAN : Locale.ENGLISH;
+    if (value instanceof TemperaturePoint t) {
+      return String.format(locale, "%.1f °C (%.1f °F)", t.celsius(), t.fahrenheit());
+    } else if (value instanceof TemperatureDifference d) {
+      return String.format(locale, "%.1f K", d.kelvin());
+    } else if (value instanceof MassFraction f) {
+      return String.format(locale, "%.1f %%", f.percent());
+    } else if (value instanceof Material m) {
+      return m.name(locale);
+    } else if (value instanceof List<?> list) {
+      return list.stream().map(each -> write(each, locale)).collect(Collectors.joining(", "));
+    } else if (value instanceof Double number) {
+      return String.format(locale, "%.1f", number);
+    }
+    return value.toString();
+  }
+}

@@ -1,0 +1,20 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.heating.rule;
+
+import org.meltwright.safety.heating.RuleInfo.Topic;
+import org.meltwright.safety.heating.TemperatureTable;
+import org.meltwright.units.Limit;
+import org.meltwright.units.TemperaturePoint;
+
+/** Wax above 85 °C: it darkens, and the hours are counted. */
+final class Darkening extends WaxTemperatureRule {
+
+  Darkening() {
+    super(notice("darkening", Topic.UPPER_LIMIT, Sources.BEESWAX_RECORD));
+  }
+
+  @Override
+  boolean begins(TemperaturePoint wax) {
+    return Limit.exceeds(wax, TemperatureTable.DARKENING);
+  }
+}

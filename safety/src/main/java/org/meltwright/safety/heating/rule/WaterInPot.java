@@ -1,0 +1,24 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.heating.rule;
+
+import java.util.List;
+import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialFamily;
+import org.meltwright.safety.heating.HeatingPlan;
+import org.meltwright.safety.heating.RuleInfo.Topic;
+import org.meltwright.safety.heating.RuleOutcome;
+
+/** Water in the mix. */
+final class WaterInPot extends StandardRule {
+
+  WaterInPot() {
+    super(danger("water", Topic.MIX, Sources.WAX_FIRES).asBlocking().asFixed());
+  }
+
+  @Override
+  public RuleOutcome review(HeatingPlan plan) {
+    List<Material> found =
+        Mix.holding(plan.mix(), material -> material.family() == MaterialFamily.WATER);
+    return RuleOutcome.foundIf(!found.isEmpty()).with("materials", found);
+  }
+}

@@ -23,18 +23,24 @@ final class HarmonisedEntries {
           SourceKind.REGULATION);
 
   private final Map<String, SubstanceHazards> byCas = new HashMap<>();
+  private final Map<String, String> germanNames = new HashMap<>();
   private final Map<String, String> aliases = new HashMap<>();
   private final Map<String, SubstanceHazards> byIndex = new HashMap<>();
 
   static HarmonisedEntries on(LocalDate day) {
     HarmonisedEntries entries = new HarmonisedEntries();
     List<List<String>> members = new ArrayList<>();
-    for (List<String> row : TextTable.rows("harmonised-entries.txt")) {
+    List<List<String>> rows = TextTable.rows("harmonised-entries.txt");
+    rows.stream()
+        .filter(r -> r.get(0).equals("german"))
+        .forEach(r -> entries.germanNames.put(r.get(1), r.get(2)));
+    for (List<String> row : rows) {
       switch (row.get(0)) {
         case "entry" -> entries.addEntry(row, day);
         case "member" -> members.add(row);
         case "none" -> entries.addAbsence(row);
-        default -> entries.aliases.put(row.get(1), row.get(2));
+        case "alias" -> entries.aliases.put(row.get(1), row.get(2));
+        default -> {}
       }
     }
     members.forEach(entries::addMember);
@@ -67,10 +73,11 @@ final class HarmonisedEntries {
     group.casNumbers().forEach(cas -> byCas.put(cas, entry(row, List.of(cas))));
   }
 
-  private static SubstanceHazards entry(List<String> row, List<String> casNumbers) {
+  private SubstanceHazards entry(List<String> row, List<String> casNumbers) {
     SubstanceHazards.Builder b =
         SubstanceHazards.builder(row.get(3), HazardEvidence.HARMONISED)
             .index(row.get(1))
+            .germanName(germanNames.getOrDefault(row.get(1), ""))
             .classified(row.get(6))
             .limits(row.get(7))
             .factors(factor(row.get(8)), factor(row.get(9)))

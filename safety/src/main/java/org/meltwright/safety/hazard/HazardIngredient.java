@@ -36,7 +36,23 @@ public final class HazardIngredient {
    * @return the material's name, else the substance's
    */
   public String name(Locale locale) {
-    return material == null ? hazards.name() : material.name(locale);
+    if (material != null) {
+      return material.name(locale);
+    }
+    return HazardTexts.isGerman(locale)
+        ? hazards.germanName().or(this::germanPigmentName).orElse(hazards.name())
+        : hazards.name();
+  }
+
+  private Optional<String> germanPigmentName() {
+    return pigment().map(p -> p.name(Locale.GERMAN));
+  }
+
+  /** Tells whether a German label can name it in German. */
+  boolean hasGermanName() {
+    return material != null
+        || hazards.germanName().isPresent()
+        || germanPigmentName().isPresent();
   }
 
   /**
@@ -81,12 +97,11 @@ public final class HazardIngredient {
    * @return the pigment; empty if it is none that the table knows
    */
   public Optional<PigmentHazard> pigment() {
-    Optional<PigmentHazard> byMaterial = material().flatMap(PigmentHazards::of);
-    return byMaterial.or(
-        () ->
-            hazards.casNumbers().stream()
-                .flatMap(cas -> PigmentHazards.byCas(cas).stream())
-                .findFirst());
+    return material == null
+        ? hazards.casNumbers().stream()
+            .flatMap(cas -> PigmentHazards.byCas(cas).stream())
+            .findFirst()
+        : PigmentHazards.of(material);
   }
 
   /**

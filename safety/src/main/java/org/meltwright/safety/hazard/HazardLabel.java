@@ -183,9 +183,9 @@ public final class HazardLabel {
     Stream.concat(hazardStatements().stream(), precautions.stream())
         .flatMap(code -> filling.gap(code).stream())
         .forEach(gaps::add);
-    if (!review.open().isEmpty()) {
-      gaps.add(LabelGap.CLASSIFICATION);
-    }
+    boolean german = namedIngredients().stream().allMatch(HazardIngredient::hasGermanName);
+    addIf(gaps, !german, LabelGap.INGREDIENT_NAME);
+    addIf(gaps, !review.open().isEmpty(), LabelGap.CLASSIFICATION);
     return List.copyOf(gaps);
   }
 

@@ -27,6 +27,8 @@ public enum LabelGap {
   EXTINGUISHER("extinguisher"),
   /** An organ or route that has no name in the label's other language. */
   ORGAN_NAME("organ-name"),
+  /** A named ingredient has no German name. */
+  INGREDIENT_NAME("ingredient-name"),
   /** Classes that lack data of ingredients. */
   CLASSIFICATION("classification");
 

@@ -26,6 +26,7 @@ import org.meltwright.units.ProblemException;
 public final class SubstanceHazards {
 
   private final String name;
+  private final String germanName;
   private final List<String> casNumbers;
   private final String indexNumber;
   private final HazardEvidence evidence;
@@ -84,6 +85,7 @@ public final class SubstanceHazards {
 
   private SubstanceHazards(Builder b) {
     this.name = b.name;
+    this.germanName = b.germanName;
     this.casNumbers = List.copyOf(b.casNumbers);
     this.indexNumber = b.indexNumber;
     this.evidence = b.evidence;
@@ -111,6 +113,15 @@ public final class SubstanceHazards {
    */
   public String name() {
     return name;
+  }
+
+  /**
+   * Returns the German name.
+   *
+   * @return the name; empty if none is stated
+   */
+  public Optional<String> germanName() {
+    return germanName.isEmpty() ? Optional.empty() : Optional.of(germanName);
   }
 
   /**
@@ -322,6 +333,7 @@ public final class SubstanceHazards {
   Builder toBuilder() {
     Builder b = new Builder(name, evidence);
     b.casNumbers.addAll(casNumbers);
+    b.germanName = germanName;
     b.indexNumber = indexNumber;
     b.source = source;
     b.knowledge = knowledge;
@@ -392,6 +404,7 @@ public final class SubstanceHazards {
     private final Set<String> notes = new java.util.TreeSet<>();
     private final List<String> supplements = new ArrayList<>();
     private final Set<HazardClass> openClasses = EnumSet.noneOf(HazardClass.class);
+    private String germanName = "";
     private String indexNumber = "";
     private Source source = Source.USER;
     private Knowledge knowledge = Knowledge.READ;
@@ -416,6 +429,17 @@ public final class SubstanceHazards {
      */
     public Builder cas(String number) {
       casNumbers.add(number);
+      return this;
+    }
+
+    /**
+     * Sets the German name.
+     *
+     * @param german the name as a German label prints it
+     * @return this builder
+     */
+    public Builder germanName(String german) {
+      germanName = german;
       return this;
     }
 

@@ -89,7 +89,8 @@ class RuleSetTest {
   void undecidedCadmiumYellow_takesTheWorse() {
     Material undecided = Material.builder("cadmium-yellow").build();
     Material byColourIndex = Material.builder("my-yellow").colourIndexName("PY35").build();
-    Material decided = Material.builder("my-yellow").colourIndexName("PY35").cas("8048-07-5").build();
+    Material decided =
+        Material.builder("my-yellow").colourIndexName("PY35").cas("8048-07-5").build();
     assertThat(RULES.of(undecided).indexNumber()).hasValue("048-010-00-4");
     assertThat(RULES.of(byColourIndex).indexNumber()).hasValue("048-010-00-4");
     assertThat(RULES.of(decided).evidence()).isEqualTo(HazardEvidence.NO_ENTRY);
@@ -130,7 +131,12 @@ class RuleSetTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "Skin Sens 1 H317", "Magic 1 H317", "Carc. 1B", "H350", "Acute Tox. 4 H999", "Carc. 7 H350"
+        "Skin Sens 1 H317",
+        "Magic 1 H317",
+        "Carc. 1B",
+        "H350",
+        "Acute Tox. 4 H999",
+        "Carc. 7 H350"
       })
   void notationThatCannotBeRead_isAProblem(String text) {
     assertThatThrownBy(() -> HazardCategory.parse(text)).isInstanceOf(ProblemException.class);

@@ -59,7 +59,7 @@ final class Linker {
   }
 
   private static Material overridden(Material fresh, @Nullable Material old) {
-    return old == null ? fresh : fresh.over(old);
+    return old == null ? fresh : Overriding.over(fresh, old);
   }
 
   /** The catalogue's material of this id, else the one given: a part may stand in no catalogue. */
@@ -70,12 +70,10 @@ final class Linker {
 
   private Material build(MaterialEntry entry) {
     Material.Builder builder = entry.builder;
-    if (entry.english != null || entry.german != null) {
-      builder.names(
-          entry.english == null ? entry.id : entry.english,
-          entry.german == null ? "" : entry.german);
-    }
-    builder.kind(entry.family, entry.role);
+    builder.englishName = entry.english;
+    builder.germanName = entry.german;
+    builder.family = entry.family;
+    builder.role = entry.role;
     List<MassFractionRange> shares = new ArrayList<>();
     for (MaterialEntry.Part part : entry.parts) {
       if (part.share() != null && exists(part)) {

@@ -308,33 +308,6 @@ public final class Material {
     return builder.build();
   }
 
-  /** This material with the figures, names and parts of an older one behind its own. */
-  Material over(Material older) {
-    Builder merged = older.toBuilder();
-    merged.englishName = englishName == null ? merged.englishName : englishName;
-    merged.germanName = germanName == null ? merged.germanName : germanName;
-    otherNames.stream().filter(n -> !merged.otherNames.contains(n)).forEach(merged::otherName);
-    Builder own = toBuilder();
-    merged.family = own.family == null ? merged.family : own.family;
-    merged.role = own.role == null ? merged.role : own.role;
-    own.identifiers.forEach((k, list) -> inFront(merged.identifiers, k, list));
-    own.figures.forEach((k, list) -> inFront(merged.figures, k, list));
-    if (!constituents.isEmpty()) {
-      merged.constituents = new ArrayList<>(constituents);
-    }
-    if (!alternatives.isEmpty()) {
-      merged.alternatives = new ArrayList<>(alternatives);
-    }
-    merged.absences.putAll(absences);
-    return merged.build();
-  }
-
-  private static <K, V> void inFront(Map<K, List<V>> map, K key, List<V> figures) {
-    List<V> all = new ArrayList<>(figures);
-    all.addAll(map.getOrDefault(key, List.of()));
-    map.put(key, all);
-  }
-
   /** A builder that holds all that was stated, without what follows from the alternatives. */
   Builder toBuilder() {
     Builder builder = new Builder(id);
@@ -370,18 +343,18 @@ public final class Material {
   /** Collects the parts of a material; not thread-safe. */
   public static final class Builder {
 
-    private final String id;
-    private final List<String> otherNames = new ArrayList<>();
-    private final Map<IdentifierScheme, List<Sourced<String>>> identifiers =
+    final String id;
+    final List<String> otherNames = new ArrayList<>();
+    final Map<IdentifierScheme, List<Sourced<String>>> identifiers =
         new EnumMap<>(IdentifierScheme.class);
-    private final Map<PropertyKey<?>, List<Sourced<?>>> figures = new LinkedHashMap<>();
-    private final Map<PropertyKey<?>, String> absences = new LinkedHashMap<>();
-    private List<Constituent> constituents = new ArrayList<>();
-    private List<Material> alternatives = new ArrayList<>();
-    private @Nullable String englishName;
-    private @Nullable String germanName;
-    private @Nullable MaterialFamily family;
-    private @Nullable MaterialRole role;
+    final Map<PropertyKey<?>, List<Sourced<?>>> figures = new LinkedHashMap<>();
+    final Map<PropertyKey<?>, String> absences = new LinkedHashMap<>();
+    List<Constituent> constituents = new ArrayList<>();
+    List<Material> alternatives = new ArrayList<>();
+    @Nullable String englishName;
+    @Nullable String germanName;
+    @Nullable MaterialFamily family;
+    @Nullable MaterialRole role;
 
     private Builder(String id) {
       this.id = id;
@@ -506,13 +479,6 @@ public final class Material {
      */
     public Builder absent(PropertyKey<?> key, String reason) {
       absences.put(key, reason);
-      return this;
-    }
-
-    /** Sets family and role where they are stated. */
-    Builder kind(@Nullable MaterialFamily family, @Nullable MaterialRole role) {
-      this.family = family;
-      this.role = role;
       return this;
     }
 

@@ -271,7 +271,7 @@ public final class MaterialCatalogue {
    */
   public MaterialCatalogue with(Material material) {
     Map<String, Material> more = new LinkedHashMap<>(materials);
-    more.merge(material.id(), material, (old, fresh) -> fresh.over(old));
+    more.merge(material.id(), material, (old, fresh) -> Overriding.over(fresh, old));
     return new MaterialCatalogue(new Linker(more, Map.of(), new ArrayList<>()).link(), sources);
   }
 

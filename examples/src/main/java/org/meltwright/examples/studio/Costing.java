@@ -8,6 +8,7 @@ import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.BatchLine;
+import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.cost.CostItem;
 import org.meltwright.core.cost.CostRollUp;
@@ -73,8 +74,7 @@ final class Costing {
       return item(today.get()).times(kilograms / today.get().batch().net().massKilograms());
     }
     Batch batch =
-        Batch.ofNet(
-            studio.written(recipe.name()), QuantityKind.MASS.ofSi(kilograms), studio.insolubles());
+        Batch.ofNet(studio.written(recipe.name()), QuantityKind.MASS.ofSi(kilograms), Losses.NONE);
     return CostItem.group(recipe.name(), batch.lines().stream().map(this::line).toList());
   }
 

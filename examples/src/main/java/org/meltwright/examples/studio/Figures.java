@@ -6,7 +6,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.source.Sourced;
@@ -47,8 +49,8 @@ final class Figures {
       for (PropertyKey<?> key : USED) {
         row(material, key, page, rows);
       }
-      for (var part : material.constituents()) {
-        rows.add(constituent(material, part.material(), part.share().toString()));
+      for (Constituent part : material.constituents()) {
+        rows.add(constituent(material, part));
       }
     }
     return new Table(
@@ -60,6 +62,9 @@ final class Figures {
 
   private static <V> void row(
       Material material, PropertyKey<V> key, Page.Builder page, List<List<String>> rows) {
+    if (material.family() == MaterialFamily.PIGMENT && key != PropertyKey.SOLID_DENSITY) {
+      return; // it neither melts nor burns in a pot that is kept below its ceiling
+    }
     material.find(key).ifPresent(figure -> rows.add(row(material, key, figure, page)));
   }
 
@@ -72,10 +77,13 @@ final class Figures {
         page.cite(figure.source().citation()));
   }
 
-  private static List<String> constituent(Material whole, Material part, String share) {
+  private static List<String> constituent(Material whole, Constituent part) {
     return List.of(
-        whole.name(Locale.ENGLISH) + ", share of " + part.name(Locale.ENGLISH),
-        share,
+        whole.name(Locale.ENGLISH) + ", share of " + part.material().name(Locale.ENGLISH),
+        Say.percent(part.share().low().value())
+            + " to "
+            + Say.percent(part.share().high().value())
+            + " by mass",
         "derived",
         "");
   }

@@ -163,16 +163,11 @@ final class JobPage {
     List<Fact> facts = new ArrayList<>();
     facts.add(new Fact("mould", casting.mould().name() + ", " + casting.mould().cups() + " cups"));
     facts.add(new Fact("whole cakes", Long.toString(casting.wholeCakes())));
-    facts.add(
-        new Fact(
-            "each cake",
-            Say.estimate(casting.cakeMass(), 1000, "g")));
-    facts.add(new Fact("last part cake", Say.grams(casting.partCakeKilograms(), 0.001)));
+    facts.add(new Fact("each cake", Say.estimate(casting.cakeMass(), 1000, "g")));
+    double part = casting.partCakeKilograms();
+    facts.add(new Fact("last part cake", part > 0 ? Say.grams(part, 0.001) : "none"));
     facts.add(new Fact("times the mould is filled", Long.toString(casting.pours())));
-    facts.add(
-        new Fact(
-            "melt poured, hot",
-            Say.estimate(casting.hotVolume(), 1e6, "ml")));
+    facts.add(new Fact("melt poured, hot", Say.estimate(casting.hotVolume(), 1e6, "ml")));
     casting
         .shrinkage()
         .ifPresent(

@@ -53,7 +53,7 @@ final class JobSheet {
         WorkingWindow.of(
             job.batch().charge().composition(), TemperatureTable.TARGET, BRUSH_MARGIN, LEAST_WIDTH);
     this.cost = CostRollUp.of(costing.item(job));
-    this.casting = job.casting().map(c -> JobBinder.casting(weighing.net(), c)).orElse(null);
+    this.casting = job.casting().map(c -> JobBinder.casting(job.batch().net(), c)).orElse(null);
     this.makeOrBuy = costing.makeOrBuy(job, cost).orElse(null);
   }
 

@@ -66,12 +66,7 @@ final class StudioBinder {
     Map<String, ReadyMade> offers = offers(book);
     problems.throwIfAny();
     return new Studio(
-        about.orElseThrow(),
-        shelf.values(),
-        balances.values(),
-        book.byName(),
-        jobs,
-        offers);
+        about.orElseThrow(), shelf.values(), balances.values(), book.byName(), jobs, offers);
   }
 
   /** What stands in the studio, by id. */

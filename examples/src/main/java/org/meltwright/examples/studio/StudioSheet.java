@@ -43,8 +43,7 @@ import picocli.CommandLine.Parameters;
       "Exit codes: 0 done; 1 a recipe is blocked; 2 bad input, nothing written; 70 a defect of"
           + " ours."
     },
-    sortOptions = false,
-    mixinStandardHelpOptions = true)
+    sortOptions = false)
 public final class StudioSheet implements Callable<Integer> {
 
   static final int DONE = 0;
@@ -66,6 +65,13 @@ public final class StudioSheet implements Callable<Integer> {
       paramLabel = "FILE",
       description = "Where to write the HTML page (default: ${DEFAULT-VALUE}).")
   private Path page = Path.of("studio-sheet.html");
+
+  @SuppressWarnings("UnusedVariable") // the command line sets and reads it
+  @Option(
+      names = {"-h", "--help"},
+      usageHelp = true,
+      description = "Prints this text.")
+  private boolean help;
 
   /**
    * Runs the program.

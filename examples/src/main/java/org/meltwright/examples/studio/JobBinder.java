@@ -3,6 +3,7 @@ package org.meltwright.examples.studio;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
@@ -66,31 +67,31 @@ final class JobBinder {
     return jobs;
   }
 
+  /** Every text of a job is read, also when its recipe could not be built. */
   private Optional<Job> job(String path, JobDraft d) {
     Optional<Recipe> recipe = recipe(path + "/recipe", d.recipe());
-    Optional<Losses> losses = losses(path, d);
+    Film film = film(path, d);
     Optional<Heating> heating = heating(path, d);
     CastDraft drafted = d.cast();
-    Optional<Cast> cast =
-        drafted == null ? Optional.empty() : cast(path + "/cast", drafted);
-    Optional<Double> active = leaves.amount(path + "/activeTime", d.activeTime(), QuantityKind.TIME);
-    MakeDraft make = d.make();
+    Optional<Cast> cast = drafted == null ? Optional.empty() : cast(path + "/cast", drafted);
+    Optional<Double> active =
+        leaves.amount(path + "/activeTime", d.activeTime(), QuantityKind.TIME);
+    Optional<Known> known = d.make() == null ? Optional.empty() : known(path + "/make", d.make());
     String recipeId = d.recipe();
-    if (recipe.isEmpty() || losses.isEmpty() || make == null || recipeId == null) {
+    if (recipe.isEmpty() || known.isEmpty() || recipeId == null) {
       return Optional.empty();
     }
+    Losses losses =
+        book.insolubles(recipe.get())
+            .withFilm(QuantityKind.MASS.ofSi(film.atLeastKilograms()), film.share());
     Optional<Batch> batch =
-        batch(path + "/make", make, recipe.get(), losses.get(), cast.orElse(null));
+        batch(path + "/make", known.get(), recipe.get(), losses, cast.orElse(null));
     if (batch.isEmpty() || heating.isEmpty() || (drafted != null && cast.isEmpty())) {
       return Optional.empty();
     }
     return Optional.of(
         new Job(
-            recipeId,
-            batch.get(),
-            heating.get(),
-            active.orElse(Double.NaN),
-            cast.orElse(null)));
+            recipeId, batch.get(), heating.get(), active.orElse(Double.NaN), cast.orElse(null)));
   }
 
   private Optional<Recipe> recipe(String path, @Nullable String id) {
@@ -107,16 +108,14 @@ final class JobBinder {
     return book.recipe(id);
   }
 
-  private Optional<Losses> losses(String path, JobDraft d) {
-    Optional<MassFraction> film = leaves.massFraction(path + "/filmLoss", d.filmLoss());
-    Optional<Double> atLeast =
-        leaves.amount(path + "/filmLossAtLeast", d.filmLossAtLeast(), QuantityKind.MASS);
-    return problems.attempt(
-        path,
-        () ->
-            book.insolubles()
-                .withFilm(
-                    QuantityKind.MASS.ofSi(atLeast.orElse(0.0)), film.orElse(MassFraction.ZERO)));
+  private record Film(MassFraction share, double atLeastKilograms) {}
+
+  private Film film(String path, JobDraft d) {
+    return new Film(
+        leaves.massFraction(path + "/filmLoss", d.filmLoss()).orElse(MassFraction.ZERO),
+        leaves
+            .amount(path + "/filmLossAtLeast", d.filmLossAtLeast(), QuantityKind.MASS)
+            .orElse(0.0));
   }
 
   private Optional<Heating> heating(String path, JobDraft d) {
@@ -151,56 +150,72 @@ final class JobBinder {
     return Optional.of(new Cast(mould.get(), fill.get(), density.orElse(Double.NaN)));
   }
 
-  private Optional<Batch> batch(
-      String path, MakeDraft make, Recipe recipe, Losses losses, @Nullable Cast cast) {
-    long known =
+  /** The one thing that is known of a batch; the mass of a number of cakes is their number. */
+  private record Known(Kind kind, double amount, @Nullable String ingredient) {
+
+    enum Kind {
+      INGREDIENT,
+      ALL_THAT_IS_LEFT,
+      TOTAL,
+      NET,
+      CAKES
+    }
+  }
+
+  private Optional<Known> known(String path, MakeDraft make) {
+    long stated =
         Stream.of(make.ingredient(), make.total(), make.net(), make.cakes())
-            .filter(x -> x != null)
+            .filter(Objects::nonNull)
             .count();
-    if (known != 1 || (make.mass() != null && make.ingredient() == null)) {
+    Optional<Double> mass = leaves.amount(path + "/mass", make.mass(), QuantityKind.MASS);
+    Optional<Double> total = leaves.amount(path + "/total", make.total(), QuantityKind.MASS);
+    Optional<Double> net = leaves.amount(path + "/net", make.net(), QuantityKind.MASS);
+    if (stated != 1 || (make.mass() != null && make.ingredient() == null)) {
       problems.add(
-          Problem.of(StudioProblem.ONE_OF, known + " of them")
+          Problem.of(StudioProblem.ONE_OF, stated + " of them")
               .with("fields", "ingredient (with mass), total, net, cakes")
               .under(path));
       return Optional.empty();
     }
-    if (make.ingredient() != null) {
-      return ofIngredient(path, make, recipe, losses);
+    if (make.ingredient() != null && make.mass() == null) {
+      return Optional.of(new Known(Known.Kind.ALL_THAT_IS_LEFT, 0, make.ingredient()));
     }
-    if (make.cakes() != null) {
-      return ofCakes(path + "/cakes", make.cakes(), recipe, losses, cast);
-    }
-    Optional<Quantity<Mass>> total = mass(path + "/total", make.total());
-    Optional<Quantity<Mass>> net = mass(path + "/net", make.net());
-    return total.isPresent()
-        ? problems.attempt(path + "/total", () -> Batch.ofTotal(recipe, total.get(), losses))
-        : net.flatMap(n -> problems.attempt(path + "/net", () -> Batch.ofNet(recipe, n, losses)));
+    return Stream.of(
+            mass.map(m -> new Known(Known.Kind.INGREDIENT, m, make.ingredient())),
+            total.map(m -> new Known(Known.Kind.TOTAL, m, null)),
+            net.map(m -> new Known(Known.Kind.NET, m, null)),
+            Optional.ofNullable(make.cakes()).map(n -> new Known(Known.Kind.CAKES, n, null)))
+        .flatMap(Optional::stream)
+        .findFirst();
   }
 
-  private Optional<Batch> ofIngredient(
-      String path, MakeDraft make, Recipe recipe, Losses losses) {
-    Optional<Ingredient> ingredient = book.ingredient(path + "/ingredient", make.ingredient());
-    if (ingredient.isEmpty()) {
-      return Optional.empty();
-    }
-    Optional<Recipe> made = ingredient.get().recipe();
-    if (make.mass() == null && made.isEmpty()) {
-      double left = shelf.get(String.valueOf(make.ingredient())).orElseThrow().stockKilograms();
-      return problems.attempt(
-          path + "/ingredient",
-          () ->
-              Batch.usingUp(
-                  recipe,
-                  ingredient.get().material().orElseThrow(),
-                  QuantityKind.MASS.ofSi(left),
-                  losses));
-    }
-    if (make.mass() == null) {
+  private Optional<Batch> batch(
+      String path, Known known, Recipe recipe, Losses losses, @Nullable Cast cast) {
+    Quantity<Mass> mass = QuantityKind.MASS.ofSi(known.amount());
+    return switch (known.kind()) {
+      case TOTAL -> problems.attempt(path + "/total", () -> Batch.ofTotal(recipe, mass, losses));
+      case NET -> problems.attempt(path + "/net", () -> Batch.ofNet(recipe, mass, losses));
+      case CAKES -> ofCakes(path + "/cakes", (int) known.amount(), recipe, losses, cast);
+      case INGREDIENT ->
+          book.ingredient(path + "/ingredient", known.ingredient())
+              .flatMap(i -> problems.attempt(path, () -> holding(recipe, i, mass, losses)));
+      case ALL_THAT_IS_LEFT -> usingUp(path, known, recipe, losses);
+    };
+  }
+
+  private Optional<Batch> usingUp(String path, Known known, Recipe recipe, Losses losses) {
+    Optional<Ingredient> ingredient = book.ingredient(path + "/ingredient", known.ingredient());
+    Optional<ShelfItem> item = shelf.get(String.valueOf(known.ingredient()));
+    if (ingredient.isPresent() && item.isEmpty()) {
       problems.add(Problem.of(StudioProblem.MASS_NEEDED, "nothing").under(path + "/mass"));
-      return Optional.empty();
     }
-    return mass(path + "/mass", make.mass())
-        .flatMap(m -> problems.attempt(path, () -> holding(recipe, ingredient.get(), m, losses)));
+    return item.flatMap(
+        i ->
+            problems.attempt(
+                path + "/ingredient",
+                () ->
+                    Batch.usingUp(
+                        recipe, i.material(), QuantityKind.MASS.ofSi(i.stockKilograms()), losses)));
   }
 
   private static Batch holding(
@@ -209,8 +224,7 @@ final class JobBinder {
         .recipe()
         .map(made -> Batch.ofIngredient(recipe, made, mass, losses))
         .orElseGet(
-            () ->
-                Batch.ofIngredient(recipe, ingredient.material().orElseThrow(), mass, losses));
+            () -> Batch.ofIngredient(recipe, ingredient.material().orElseThrow(), mass, losses));
   }
 
   private Optional<Batch> ofCakes(
@@ -237,9 +251,5 @@ final class JobBinder {
             Densities.exactly(cast.measuredDensity().getAsDouble()),
             net.composition().density(DensityBasis.SOLID))
         : Casting.of(net, cast.mould(), cast.fill(), DensityBasis.MELT);
-  }
-
-  private Optional<Quantity<Mass>> mass(String path, @Nullable String text) {
-    return leaves.amount(path, text, QuantityKind.MASS).map(QuantityKind.MASS::ofSi);
   }
 }

@@ -6,9 +6,9 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.measure.Quantity;
-import org.jspecify.annotations.Nullable;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.cost.Price;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
@@ -42,9 +42,7 @@ final class Leaves {
     return problems.read(
         path,
         text,
-        t ->
-            UnitsProblem.requireBetween(
-                kind.toSi(parser.parse(t, kind)), LEAST, MOST, kind.id()));
+        t -> UnitsProblem.requireBetween(kind.toSi(parser.parse(t, kind)), LEAST, MOST, kind.id()));
   }
 
   <T> Optional<T> read(

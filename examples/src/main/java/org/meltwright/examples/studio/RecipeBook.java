@@ -7,6 +7,7 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Batch;
@@ -17,6 +18,7 @@ import org.meltwright.core.batch.RecipePart;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.examples.studio.StudioDraft.PartDraft;
 import org.meltwright.examples.studio.StudioDraft.RecipeDraft;
+import org.meltwright.units.MassFraction;
 import org.meltwright.units.MetricUnits;
 import org.meltwright.units.MixingRatio;
 import org.meltwright.units.Problem;
@@ -52,8 +54,10 @@ final class RecipeBook {
     this.problems = problems;
     List<RecipeDraft> all = recipes == null ? List.of() : recipes;
     for (int i = 0; i < all.size(); i++) {
-      if (all.get(i) != null && all.get(i).id() != null) {
-        keep("/recipes/" + i, all.get(i).id(), all.get(i));
+      RecipeDraft draft = all.get(i);
+      String id = draft == null ? null : draft.id();
+      if (draft != null && id != null) {
+        keep("/recipes/" + i, id, draft);
       }
     }
     List.copyOf(drafts.keySet()).forEach(this::recipe);
@@ -74,12 +78,19 @@ final class RecipeBook {
     return drafts.keySet().stream().sorted().toList();
   }
 
+  /** The recipes as written, by name. */
+  Map<String, Recipe> byName() {
+    Map<String, Recipe> recipes = new HashMap<>();
+    built.values().stream().flatMap(Optional::stream).forEach(r -> recipes.put(r.name(), r));
+    return recipes;
+  }
+
   /** The recipe with an id; empty if it could not be built. */
   Optional<Recipe> recipe(String id) {
     Optional<Recipe> known = built.get(id);
     if (known == null) {
       building.addLast(id);
-      known = build(paths.getOrDefault(id, ""), drafts.get(id));
+      known = build(paths.getOrDefault(id, ""), Objects.requireNonNull(drafts.get(id), id));
       building.removeLast();
       built.put(id, known);
     }
@@ -153,15 +164,23 @@ final class RecipeBook {
               .under(path));
       return Optional.empty();
     }
-    return recipe(id).map(r -> Ingredient.of(strained(r, insolubles())));
+    return recipe(id).map(r -> Ingredient.of(strained(r, insolubles(r))));
   }
 
-  /** The losses that only take out what each shelf item leaves behind. */
-  Losses insolubles() {
+  /**
+   * What a recipe leaves behind of its own lines; what another recipe made was strained before, so
+   * only the part of a material that comes straight from the shelf counts.
+   */
+  Losses insolubles(Recipe recipe) {
     Losses losses = Losses.NONE;
     for (ShelfItem item : shelf.values()) {
-      if (item.insolubles().isPresent()) {
-        losses = losses.withInsolubles(item.material(), item.insolubles().get());
+      double direct = recipe.lineShare(Ingredient.of(item.material()));
+      if (item.insolubles().isPresent() && direct > 0) {
+        double all = recipe.composition().massFractionValue(item.material());
+        losses =
+            losses.withInsolubles(
+                item.material(),
+                MassFraction.of(item.insolubles().get().value() * Math.min(1, direct / all)));
       }
     }
     return losses;

@@ -4,11 +4,13 @@ package org.meltwright.examples.studio;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Ingredient;
+import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.cost.ReadyMade;
 import org.meltwright.core.equipment.Balance;
 import org.meltwright.core.material.Material;
@@ -19,6 +21,7 @@ import org.meltwright.core.material.Material;
  * @param about who and where
  * @param shelf the materials at hand
  * @param balances the balances
+ * @param recipes the recipes as written, by name
  * @param jobs what is to be made today
  * @param offers ready-made offers by recipe id
  */
@@ -26,6 +29,7 @@ record Studio(
     About about,
     List<ShelfItem> shelf,
     List<Balance> balances,
+    Map<String, Recipe> recipes,
     List<Job> jobs,
     Map<String, ReadyMade> offers) {
 
@@ -48,6 +52,7 @@ record Studio(
   Studio {
     shelf = List.copyOf(shelf);
     balances = List.copyOf(balances);
+    recipes = Map.copyOf(recipes);
     jobs = List.copyOf(jobs);
     offers = Map.copyOf(offers);
   }
@@ -60,6 +65,11 @@ record Studio(
   /** What is weighed out comes from the shelf; what another recipe makes has no shelf item. */
   Optional<ShelfItem> item(Ingredient ingredient) {
     return ingredient.material().flatMap(this::item);
+  }
+
+  /** The recipe of a name as it was written, its insolubles not yet taken out. */
+  Recipe written(String name) {
+    return Objects.requireNonNull(recipes.get(name), name);
   }
 
   /** A shelf item has its balance; what another recipe makes goes on the one that carries most. */

@@ -6,8 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.joda.money.CurrencyUnit;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.cost.Price;
 import org.meltwright.core.cost.ReadyMade;
 import org.meltwright.core.equipment.Balance;
@@ -45,8 +45,7 @@ final class StudioBinder {
     this.catalogue = catalogue;
     this.problems = problems;
     AboutDraft about = draft.studio();
-    this.leaves =
-        new Leaves(about != null && Boolean.TRUE.equals(about.decimalComma()), problems);
+    this.leaves = new Leaves(about != null && Boolean.TRUE.equals(about.decimalComma()), problems);
     this.currency =
         problems
             .read("/studio/currency", about == null ? null : about.currency(), Currencies::read)
@@ -66,7 +65,8 @@ final class StudioBinder {
     Optional<Studio.About> about = about(draft.studio());
     Map<String, ReadyMade> offers = offers(book);
     problems.throwIfAny();
-    return new Studio(about.orElseThrow(), shelf.values(), balances.values(), jobs, offers);
+    return new Studio(
+        about.orElseThrow(), shelf.values(), balances.values(), book.byName(), jobs, offers);
   }
 
   /** What stands in the studio, by id. */
@@ -114,8 +114,7 @@ final class StudioBinder {
     if (capacity.isEmpty() || interval.isEmpty()) {
       return Optional.empty();
     }
-    return problems.attempt(
-        path, () -> new Balance(name(d.id()), capacity.get(), interval.get()));
+    return problems.attempt(path, () -> new Balance(name(d.id()), capacity.get(), interval.get()));
   }
 
   private Optional<ShelfItem> item(String path, ShelfDraft d, Entries<Balance> balances) {
@@ -179,8 +178,7 @@ final class StudioBinder {
     if (material.isEmpty() || cup.isEmpty() || cups == null) {
       return Optional.empty();
     }
-    return problems.attempt(
-        path, () -> new Mould(name(d.id()), material.get(), cups, cup.get()));
+    return problems.attempt(path, () -> new Mould(name(d.id()), material.get(), cups, cup.get()));
   }
 
   private Optional<Thermometer> thermometer(String path, ThermometerDraft d) {
@@ -193,8 +191,7 @@ final class StudioBinder {
       return Optional.empty();
     }
     return problems.attempt(
-        path,
-        () -> new Thermometer(name(d.id()), place.get(), interval.get(), tolerance.get()));
+        path, () -> new Thermometer(name(d.id()), place.get(), interval.get(), tolerance.get()));
   }
 
   private Optional<HeatSource> source(String path, HeatSourceDraft d) {

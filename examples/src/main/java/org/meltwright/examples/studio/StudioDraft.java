@@ -62,8 +62,8 @@ public record StudioDraft(
    * @param stock what is left of it
    * @param balance the balance it is weighed on
    * @param insolubles the share that stays behind when it is dissolved
-   * @param packages the packages it is bought in, each as a price, such as "19.80 EUR/1 kg"; the first
-   *     is the one on the shelf
+   * @param packages the packages it is bought in, each as a price, such as "19.80 EUR/1 kg"; the
+   *     first is the one on the shelf
    */
   public record ShelfDraft(
       @NotBlank @Nullable String id,
@@ -234,5 +234,6 @@ public record StudioDraft(
    * @param forRecipe the id of the recipe it stands against
    * @param price its price per package, such as "32.50 EUR/500 g", with freight, duty and tax
    */
-  public record OfferDraft(@NotBlank @Nullable String forRecipe, @NotBlank @Nullable String price) {}
+  public record OfferDraft(
+      @NotBlank @Nullable String forRecipe, @NotBlank @Nullable String price) {}
 }

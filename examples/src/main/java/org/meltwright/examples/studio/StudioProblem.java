@@ -3,7 +3,9 @@ package org.meltwright.examples.studio;
 
 import org.meltwright.units.ProblemCode;
 
-/** The problems of a studio file beyond its single values: names that lead nowhere, and the like. */
+/**
+ * The problems of a studio file beyond its single values: names that lead nowhere, and the like.
+ */
 public enum StudioProblem implements ProblemCode {
   /** A name that no entry of the file has. */
   UNKNOWN_NAME("studio.unknown-name"),
@@ -19,8 +21,6 @@ public enum StudioProblem implements ProblemCode {
   SHARES("studio.shares"),
   /** A price in another currency than the studio's. */
   CURRENCY("studio.currency"),
-  /** A line that its balance cannot carry. */
-  BALANCE_TOO_SMALL("studio.balance-too-small"),
   /** A text that is no money. */
   MONEY("studio.money"),
   /** A code that no currency has. */

@@ -3,6 +3,7 @@ package org.meltwright.examples.studio;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -11,6 +12,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.meltwright.examples.json.JsonProblem;
 import org.meltwright.examples.page.HtmlPage;
 import org.meltwright.examples.page.Page;
@@ -48,6 +51,9 @@ public final class StudioSheet implements Callable<Integer> {
   static final int BAD_INPUT = 2;
   static final int DEFECT = 70;
 
+  /** Held, so that its level is kept: the validator would greet on every start. */
+  private static final Logger VALIDATOR_LOG = Logger.getLogger("org.hibernate.validator");
+
   private final PrintStream out;
   private final PrintStream err;
 
@@ -60,7 +66,11 @@ public final class StudioSheet implements Callable<Integer> {
       description = "Where to write the HTML page (default: ${DEFAULT-VALUE}).")
   private Path page = Path.of("studio-sheet.html");
 
-  @Option(names = "--help", usageHelp = true, description = "Prints this text.")
+  @SuppressWarnings("UnusedVariable") // the command line sets and reads it
+  @Option(
+      names = {"-h", "--help"},
+      usageHelp = true,
+      description = "Prints this text.")
   private boolean help;
 
   /**
@@ -69,6 +79,7 @@ public final class StudioSheet implements Callable<Integer> {
    * @param args the studio file and options; see {@code --help}
    */
   public static void main(String[] args) {
+    VALIDATOR_LOG.setLevel(Level.WARNING);
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
     System.exit(run(out, err, args));
@@ -84,10 +95,14 @@ public final class StudioSheet implements Callable<Integer> {
    */
   static int run(PrintStream out, PrintStream err, String... args) {
     return new CommandLine(new StudioSheet(out, err))
-        .setOut(new PrintWriter(out, true))
-        .setErr(new PrintWriter(err, true))
+        .setOut(writer(out))
+        .setErr(writer(err))
         .setExecutionExceptionHandler((e, command, parsed) -> defect(err, e))
         .execute(args);
+  }
+
+  private static PrintWriter writer(PrintStream stream) {
+    return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
   }
 
   private StudioSheet(PrintStream out, PrintStream err) {
@@ -147,8 +162,12 @@ public final class StudioSheet implements Callable<Integer> {
     err.println("This is a defect of Meltwright, not of your file. Please report it with");
     err.println("  - the lines below,");
     err.println("  - the studio file, or the part of it that you may share,");
-    err.println("  - Java " + System.getProperty("java.version") + " on "
-        + System.getProperty("os.name") + ".");
+    err.println(
+        "  - Java "
+            + System.getProperty("java.version")
+            + " on "
+            + System.getProperty("os.name")
+            + ".");
     e.printStackTrace(err);
     return DEFECT;
   }

@@ -2,6 +2,7 @@
 package org.meltwright.core.planning;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -20,6 +21,7 @@ final class BundleList {
   private final int material;
   private final List<Multipliers> multipliers;
   private final List<CoverTable> tables = new ArrayList<>();
+  private int kept;
 
   BundleList(
       FreeFreightSearch search,
@@ -40,7 +42,7 @@ final class BundleList {
     }
   }
 
-  /** The bundles; null if the time was up before all were found. */
+  /** The bundles; null if the time was up, or memory short, before all were found. */
   @Nullable List<Bundle> all() {
     List<List<Bundle>> byLeft = new ArrayList<>();
     for (int left = 0; left <= need; left++) {
@@ -52,7 +54,7 @@ final class BundleList {
         extend(bundle, left, byLeft);
       }
       byLeft.set(left, List.of());
-      if (best.isTimeUp()) {
+      if (best.isTimeUp() || kept > FreeFreightSearch.MOST_BUNDLES) {
         return null;
       }
     }
@@ -66,6 +68,7 @@ final class BundleList {
         Bundle more = search.plus(bundle, packages[k]);
         if (!isBeyond(more, rest)) {
           byLeft.get(rest).add(more);
+          kept++;
         }
       }
     }
@@ -93,7 +96,7 @@ final class BundleList {
       last = new ArrayList<>(Bundle.undominated(next));
       all.addAll(last);
       all = new ArrayList<>(Bundle.undominated(all));
-      last.retainAll(new java.util.HashSet<>(all));
+      last.retainAll(new HashSet<>(all));
     }
     return all;
   }

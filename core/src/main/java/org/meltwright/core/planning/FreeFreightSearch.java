@@ -21,6 +21,9 @@ final class FreeFreightSearch {
   private static final int MOST_TABLES = 4;
   private static final int MOST_FILLINGS = 64;
 
+  /** More bundles than this are not held in memory; the search is then given up, unproved. */
+  static final int MOST_BUNDLES = 1_000_000;
+
   private final PackageModel model;
   private final Incumbent best;
   private final Relaxation relaxation;
@@ -193,13 +196,13 @@ final class FreeFreightSearch {
 
   /** The package that just fills what is lacking, else the largest that does not. */
   private int filling(int supplier, long lacking) {
-    int best = -1;
+    int found = -1;
     for (int p = 0; p < model.packages(); p++) {
       if (model.supplier()[p] == supplier && isUsable(p) && model.goods()[p] > 0) {
-        best = best < 0 || fillsBetter(p, best, lacking) ? p : best;
+        found = found < 0 || fillsBetter(p, found, lacking) ? p : found;
       }
     }
-    return best;
+    return found;
   }
 
   private boolean fillsBetter(int p, int than, long lacking) {
@@ -208,7 +211,7 @@ final class FreeFreightSearch {
     if (value >= lacking && other >= lacking) {
       return value < other;
     }
-    return value >= lacking ? true : other < lacking && value > other;
+    return value >= lacking || (other < lacking && value > other);
   }
 
   /** Joins bundles material by material; tells whether it came to an end in time. */
@@ -247,7 +250,7 @@ final class FreeFreightSearch {
           all.add(both);
         }
       }
-      if (best.isTimeUp()) {
+      if (best.isTimeUp() || all.size() > MOST_BUNDLES) {
         return null;
       }
     }

@@ -5,14 +5,19 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
 import org.meltwright.units.MassFraction;
+import org.meltwright.units.Messages;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
 
 /** How the values of a finding are written for a reader. */
 final class Texts {
+
+  private static final Messages MESSAGES = Messages.beside(Texts.class);
 
   private Texts() {}
 
@@ -32,6 +37,15 @@ final class Texts {
       return String.format(locale, "%.1f %%", f.percent());
     } else if (value instanceof Material m) {
       return m.name(locale);
+    } else if (value instanceof MassFractionRange r) {
+      return MESSAGES.text(
+          "value.range",
+          locale,
+          Map.of("low", write(r.low(), locale), "high", write(r.high(), locale)));
+    } else if (value instanceof Optional<?> known) {
+      return known
+          .map(each -> write(each, locale))
+          .orElseGet(() -> MESSAGES.text("value.unknown", locale));
     } else if (value instanceof List<?> list) {
       return list.stream().map(each -> write(each, locale)).collect(Collectors.joining(", "));
     } else if (value instanceof Double number) {

@@ -3,7 +3,6 @@ package org.meltwright.safety.heating.rule;
 
 import java.util.List;
 import org.meltwright.core.material.Material;
-import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleInfo.Topic;
 import org.meltwright.safety.heating.RuleOutcome;
@@ -17,8 +16,16 @@ final class WaterInPot extends StandardRule {
 
   @Override
   public RuleOutcome review(HeatingPlan plan) {
-    List<Material> found =
-        Mix.holding(plan.mix(), material -> material.family() == MaterialFamily.WATER);
+    List<Material> found = Mix.holding(plan.mix(), WaterInPot::isWet);
     return RuleOutcome.foundIf(!found.isEmpty()).with("materials", found);
+  }
+
+  /** Dispersions and water-mixable paints have rules of their own. */
+  private static boolean isWet(Material material) {
+    return switch (material.family()) {
+      case WATER -> true;
+      case DISPERSION -> false;
+      default -> Mix.statesWater(material) && !Mix.isWaterMixable(material);
+    };
   }
 }

@@ -9,6 +9,7 @@
 module org.meltwright.safety {
   requires transitive org.meltwright.core;
 
+  exports org.meltwright.safety.hazard;
   exports org.meltwright.safety.heating;
 
   // the one look-up of texts reads the bundles that stand beside problem codes and rules

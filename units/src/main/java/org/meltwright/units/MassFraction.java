@@ -29,7 +29,7 @@ public final class MassFraction implements Comparable<MassFraction> {
    * @throws ProblemException if the number is not from 0 to 1
    */
   public static MassFraction of(double value) {
-    return new MassFraction(UnitsProblem.requireBetween(value, 0, 1, "mass fraction"));
+    return new MassFraction(UnitsProblem.requireBetween(value, 0, 1, "mass-fraction"));
   }
 
   /**
@@ -41,7 +41,7 @@ public final class MassFraction implements Comparable<MassFraction> {
    */
   public static MassFraction ofPercent(double percent) {
     return new MassFraction(
-        UnitsProblem.requireBetween(percent, 0, 100, "mass fraction in per cent") / 100);
+        UnitsProblem.requireBetween(percent, 0, 100, "mass-fraction-percent") / 100);
   }
 
   private MassFraction(double value) {

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.MissingResourceException;
 import java.util.ResourceBundle;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -13,13 +14,14 @@ import java.util.regex.Pattern;
  *
  * <p>The bundle of a class is {@code messages_en.properties} and {@code messages_de.properties} in
  * its own package and module. A text holds named places such as {@code {found}}; a place without a
- * value is left out.
+ * value is left out. A place such as {@code {kind:expected}} is filled with the bundle's own text
+ * for the value, under the key {@code kind.<value>}, or with the value itself if there is none.
  *
  * <p>This class is immutable and thread-safe.
  */
 public final class Messages {
 
-  private static final Pattern PLACE = Pattern.compile("\\{([a-zA-Z]+)}");
+  private static final Pattern PLACE = Pattern.compile("\\{(?:([a-z]+):)?([a-zA-Z]+)}");
 
   private final Module module;
   private final String bundle;
@@ -49,10 +51,16 @@ public final class Messages {
    * @throws MissingResourceException if the bundle lacks the key, which is a defect of ours
    */
   public String text(String key, Locale locale, Map<String, String> values) {
-    String template = bundle(locale).getString(key);
+    ResourceBundle texts = bundle(locale);
     return PLACE
-        .matcher(template)
-        .replaceAll(m -> Matcher.quoteReplacement(values.getOrDefault(m.group(1), "")));
+        .matcher(texts.getString(key))
+        .replaceAll(m -> Matcher.quoteReplacement(place(texts, m, values)));
+  }
+
+  private static String place(ResourceBundle texts, MatchResult place, Map<String, String> values) {
+    String value = values.getOrDefault(place.group(2), "");
+    String key = place.group(1) + "." + value;
+    return place.group(1) != null && texts.containsKey(key) ? texts.getString(key) : value;
   }
 
   /**

@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.units;
 
+import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Area;
@@ -9,79 +10,442 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Power;
 import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import tech.units.indriya.quantity.Quantities;
-import tech.units.indriya.unit.ProductUnit;
-import tech.units.indriya.unit.Units;
 
 /**
  * The units of the SI and those used beside it, with short factories such as {@code grams(730)}.
+ *
+ * <p>Each is an exact fraction of its SI unit: BIPM, The International System of Units, 9th
+ * edition, 2019; the kilocalories and the standard atmosphere: NIST Special Publication 811, 2008,
+ * appendix B.8.
  *
  * <p>Not instantiable; thread-safe.
  */
 public final class MetricUnits {
 
-  /** Kilogram, kg. */
-  public static final Unit<Mass> KILOGRAM = Units.KILOGRAM;
+  static final UnitTable TABLE = new UnitTable();
+  private static final List<String> METRIC = List.of("metric");
 
-  /** Gram, g. */
-  public static final Unit<Mass> GRAM = Units.GRAM;
+  /** Kilogram, kg. */
+  public static final Unit<Mass> KILOGRAM =
+      TABLE.si(
+          QuantityKind.MASS,
+          "kilo",
+          "kilogram",
+          "kilograms",
+          "Kilogramm",
+          "kilogramme",
+          "kilogrammes");
+
+  /** Gram, g: 0.001 kg. */
+  public static final Unit<Mass> GRAM =
+      TABLE.unit(QuantityKind.MASS, "g", 1, 1000, "gram", "grams", "Gramm", "gramme", "grammes");
+
+  /** Milligram, mg: 0.000 001 kg. */
+  public static final Unit<Mass> MILLIGRAM =
+      TABLE.unit(QuantityKind.MASS, "mg", 1, 1_000_000, "milligram", "milligrams", "Milligramm");
+
+  /** Microgram, µg: 1e-9 kg. */
+  public static final Unit<Mass> MICROGRAM =
+      TABLE.unit(
+          QuantityKind.MASS, "µg", 1, 1_000_000_000, "microgram", "micrograms", "Mikrogramm");
+
+  /** Tonne, t: 1000 kg, also called a metric ton. */
+  public static final Unit<Mass> TONNE =
+      TABLE.unit(
+          QuantityKind.MASS,
+          "t",
+          1000,
+          1,
+          "tonne",
+          "tonnes",
+          "Tonnen",
+          "metric ton",
+          "metric tons");
 
   /** Cubic metre, m³. */
-  public static final Unit<Volume> CUBIC_METRE = Units.CUBIC_METRE;
+  public static final Unit<Volume> CUBIC_METRE =
+      TABLE.si(QuantityKind.VOLUME, "cubic metre", "cubic metres", "Kubikmeter");
+
+  /** Cubic decimetre, dm³: 0.001 m³. */
+  public static final Unit<Volume> CUBIC_DECIMETRE =
+      TABLE.unit(QuantityKind.VOLUME, "dm³", 1, 1000, "Kubikdezimeter");
+
+  /** Cubic centimetre, cm³: 0.000 001 m³. */
+  public static final Unit<Volume> CUBIC_CENTIMETRE =
+      TABLE.unit(
+          QuantityKind.VOLUME,
+          "cm³",
+          1,
+          1_000_000,
+          "ccm",
+          "cubic centimetre",
+          "cubic centimetres",
+          "Kubikzentimeter");
+
+  /** Cubic millimetre, mm³: 1e-9 m³. */
+  public static final Unit<Volume> CUBIC_MILLIMETRE =
+      TABLE.unit(
+          QuantityKind.VOLUME,
+          "mm³",
+          1,
+          1_000_000_000,
+          "cubic millimetre",
+          "cubic millimetres",
+          "Kubikmillimeter");
 
   /** Litre, l: 0.001 m³. */
-  public static final Unit<Volume> LITRE = Units.LITRE;
+  public static final Unit<Volume> LITRE =
+      TABLE.unit(QuantityKind.VOLUME, "l", 1, 1000, "L", "litre", "litres", "liter", "liters");
 
-  /** Millilitre, ml. */
-  public static final Unit<Volume> MILLILITRE = LITRE.divide(1000);
+  /** Decilitre, dl: 0.0001 m³. */
+  public static final Unit<Volume> DECILITRE =
+      TABLE.unit(
+          QuantityKind.VOLUME,
+          "dl",
+          1,
+          10_000,
+          "dL",
+          "decilitre",
+          "decilitres",
+          "deciliter",
+          "deciliters",
+          "Deziliter");
+
+  /** Centilitre, cl: 0.000 01 m³. */
+  public static final Unit<Volume> CENTILITRE =
+      TABLE.unit(
+          QuantityKind.VOLUME,
+          "cl",
+          1,
+          100_000,
+          "cL",
+          "centilitre",
+          "centilitres",
+          "centiliter",
+          "centiliters",
+          "Zentiliter");
+
+  /** Millilitre, ml: 0.000 001 m³. */
+  public static final Unit<Volume> MILLILITRE =
+      TABLE.unit(
+          QuantityKind.VOLUME,
+          "ml",
+          1,
+          1_000_000,
+          "mL",
+          "millilitre",
+          "millilitres",
+          "milliliter",
+          "milliliters");
+
+  /** Microlitre, µl: 1e-9 m³. */
+  public static final Unit<Volume> MICROLITRE =
+      TABLE.unit(
+          QuantityKind.VOLUME,
+          "µl",
+          1,
+          1_000_000_000,
+          "µL",
+          "microlitre",
+          "microlitres",
+          "microliter",
+          "microliters",
+          "Mikroliter");
+
+  /** Metric cup: 250 ml (common practice in kitchens of metric countries). */
+  public static final Unit<Volume> METRIC_CUP =
+      TABLE.national(QuantityKind.VOLUME, " metric", METRIC, 1, 4000, "cup", "cups");
+
+  /** Metric tablespoon: 15 ml (common practice; 20 ml in Australia). */
+  public static final Unit<Volume> METRIC_TABLESPOON =
+      TABLE.national(
+          QuantityKind.VOLUME,
+          " metric",
+          METRIC,
+          15,
+          1_000_000,
+          "tbsp",
+          "tablespoon",
+          "tablespoons");
+
+  /** Metric teaspoon: 5 ml (common practice). */
+  public static final Unit<Volume> METRIC_TEASPOON =
+      TABLE.national(
+          QuantityKind.VOLUME, " metric", METRIC, 5, 1_000_000, "tsp", "teaspoon", "teaspoons");
 
   /** Metre, m. */
-  public static final Unit<Length> METRE = Units.METRE;
+  public static final Unit<Length> METRE =
+      TABLE.si(QuantityKind.LENGTH, "metre", "metres", "meter", "meters");
+
+  /** Kilometre, km: 1000 m. */
+  public static final Unit<Length> KILOMETRE =
+      TABLE.unit(
+          QuantityKind.LENGTH, "km", 1000, 1, "kilometre", "kilometres", "kilometer", "kilometers");
+
+  /** Centimetre, cm: 0.01 m. */
+  public static final Unit<Length> CENTIMETRE =
+      TABLE.unit(
+          QuantityKind.LENGTH,
+          "cm",
+          1,
+          100,
+          "centimetre",
+          "centimetres",
+          "centimeter",
+          "centimeters",
+          "Zentimeter");
+
+  /** Millimetre, mm: 0.001 m. */
+  public static final Unit<Length> MILLIMETRE =
+      TABLE.unit(
+          QuantityKind.LENGTH,
+          "mm",
+          1,
+          1000,
+          "millimetre",
+          "millimetres",
+          "millimeter",
+          "millimeters");
+
+  /** Micrometre, µm: 0.000 001 m. */
+  public static final Unit<Length> MICROMETRE =
+      TABLE.unit(
+          QuantityKind.LENGTH,
+          "µm",
+          1,
+          1_000_000,
+          "micrometre",
+          "micrometres",
+          "micrometer",
+          "micrometers",
+          "Mikrometer");
 
   /** Square metre, m². */
-  public static final Unit<Area> SQUARE_METRE = Units.SQUARE_METRE;
+  public static final Unit<Area> SQUARE_METRE =
+      TABLE.si(QuantityKind.AREA, "square metre", "square metres", "Quadratmeter");
+
+  /** Square centimetre, cm²: 0.0001 m². */
+  public static final Unit<Area> SQUARE_CENTIMETRE =
+      TABLE.unit(
+          QuantityKind.AREA,
+          "cm²",
+          1,
+          10_000,
+          "square centimetre",
+          "square centimetres",
+          "Quadratzentimeter");
+
+  /** Square millimetre, mm²: 0.000 001 m². */
+  public static final Unit<Area> SQUARE_MILLIMETRE =
+      TABLE.unit(
+          QuantityKind.AREA,
+          "mm²",
+          1,
+          1_000_000,
+          "square millimetre",
+          "square millimetres",
+          "Quadratmillimeter");
 
   /** Second, s. */
-  public static final Unit<Time> SECOND = Units.SECOND;
+  public static final Unit<Time> SECOND =
+      TABLE.si(QuantityKind.TIME, "sec", "second", "seconds", "Sekunde", "Sekunden");
+
+  /** Minute, min: 60 s. */
+  public static final Unit<Time> MINUTE =
+      TABLE.unit(QuantityKind.TIME, "min", 60, 1, "mins", "minute", "minutes", "Minuten");
+
+  /** Hour, h: 3600 s. */
+  public static final Unit<Time> HOUR =
+      TABLE.unit(
+          QuantityKind.TIME,
+          "h",
+          3600,
+          1,
+          "hr",
+          "hrs",
+          "hour",
+          "hours",
+          "Std",
+          "Stunde",
+          "Stunden");
+
+  /** Day, d: 86 400 s. */
+  public static final Unit<Time> DAY =
+      TABLE.unit(QuantityKind.TIME, "d", 86_400, 1, "day", "days", "Tag", "Tage");
 
   /** Watt, W. */
-  public static final Unit<Power> WATT = Units.WATT;
+  public static final Unit<Power> WATT = TABLE.si(QuantityKind.POWER, "watt", "watts");
+
+  /** Kilowatt, kW: 1000 W. */
+  public static final Unit<Power> KILOWATT =
+      TABLE.unit(QuantityKind.POWER, "kW", 1000, 1, "kilowatt", "kilowatts");
 
   /** Joule, J. */
-  public static final Unit<Energy> JOULE = Units.JOULE;
+  public static final Unit<Energy> JOULE = TABLE.si(QuantityKind.ENERGY, "joule", "joules");
+
+  /** Kilojoule, kJ: 1000 J. */
+  public static final Unit<Energy> KILOJOULE =
+      TABLE.unit(QuantityKind.ENERGY, "kJ", 1000, 1, "kilojoule", "kilojoules");
+
+  /** Megajoule, MJ: 1 000 000 J. */
+  public static final Unit<Energy> MEGAJOULE =
+      TABLE.unit(QuantityKind.ENERGY, "MJ", 1_000_000, 1, "megajoule", "megajoules");
+
+  /** Watt hour, Wh: 3600 J. */
+  public static final Unit<Energy> WATT_HOUR =
+      TABLE.unit(
+          QuantityKind.ENERGY,
+          "Wh",
+          3600,
+          1,
+          "watt hour",
+          "watt hours",
+          "Wattstunde",
+          "Wattstunden");
+
+  /** Kilowatt hour, kWh: 3 600 000 J. */
+  public static final Unit<Energy> KILOWATT_HOUR =
+      TABLE.unit(
+          QuantityKind.ENERGY,
+          "kWh",
+          3_600_000,
+          1,
+          "kilowatt hour",
+          "kilowatt hours",
+          "Kilowattstunde",
+          "Kilowattstunden");
+
+  /** Thermochemical kilocalorie, kcal(th): 4184 J. */
+  public static final Unit<Energy> THERMOCHEMICAL_KILOCALORIE =
+      TABLE.unit(QuantityKind.ENERGY, "kcal(th)", 4184, 1, "kcal_th", "kcalth", "kcal (th)");
+
+  /** International Table kilocalorie, kcal(IT): 4186.8 J. */
+  public static final Unit<Energy> INTERNATIONAL_TABLE_KILOCALORIE =
+      TABLE.unit(QuantityKind.ENERGY, "kcal(IT)", 41_868, 10, "kcal_IT", "kcalIT", "kcal (IT)");
 
   /** Pascal, Pa. */
-  public static final Unit<Pressure> PASCAL = Units.PASCAL;
+  public static final Unit<Pressure> PASCAL = TABLE.si(QuantityKind.PRESSURE, "pascal", "pascals");
+
+  /** Hectopascal, hPa: 100 Pa. */
+  public static final Unit<Pressure> HECTOPASCAL =
+      TABLE.unit(
+          QuantityKind.PRESSURE, "hPa", 100, 1, "hectopascal", "hectopascals", "Hektopascal");
+
+  /** Kilopascal, kPa: 1000 Pa. */
+  public static final Unit<Pressure> KILOPASCAL =
+      TABLE.unit(QuantityKind.PRESSURE, "kPa", 1000, 1, "kilopascal", "kilopascals");
+
+  /** Millibar, mbar: 100 Pa. */
+  public static final Unit<Pressure> MILLIBAR =
+      TABLE.unit(QuantityKind.PRESSURE, "mbar", 100, 1, "millibar", "millibars");
+
+  /** Bar, bar: 100 000 Pa. */
+  public static final Unit<Pressure> BAR =
+      TABLE.unit(QuantityKind.PRESSURE, "bar", 100_000, 1, "bars");
+
+  /** Standard atmosphere, atm: 101 325 Pa. */
+  public static final Unit<Pressure> STANDARD_ATMOSPHERE =
+      TABLE.unit(
+          QuantityKind.PRESSURE, "atm", 101_325, 1, "standard atmosphere", "standard atmospheres");
 
   /** Kilogram per cubic metre, kg/m³. */
-  public static final Unit<Density> KILOGRAM_PER_CUBIC_METRE =
-      new ProductUnit<>(KILOGRAM.divide(CUBIC_METRE));
+  public static final Unit<Density> KILOGRAM_PER_CUBIC_METRE = TABLE.si(QuantityKind.DENSITY);
 
-  /** Gram per millilitre, g/ml. */
+  /** Gram per millilitre, g/ml: 1000 kg/m³. */
   public static final Unit<Density> GRAM_PER_MILLILITRE =
-      new ProductUnit<>(GRAM.divide(MILLILITRE));
+      TABLE.unit(QuantityKind.DENSITY, "g/ml", 1000, 1, "g/mL");
+
+  /** Gram per cubic centimetre, g/cm³: 1000 kg/m³. */
+  public static final Unit<Density> GRAM_PER_CUBIC_CENTIMETRE =
+      TABLE.unit(QuantityKind.DENSITY, "g/cm³", 1000, 1, "g/cc", "g/ccm");
+
+  /** Kilogram per litre, kg/l: 1000 kg/m³. */
+  public static final Unit<Density> KILOGRAM_PER_LITRE =
+      TABLE.unit(QuantityKind.DENSITY, "kg/l", 1000, 1, "kg/L", "kg/dm3");
+
+  /** Gram per litre, g/l: 1 kg/m³. */
+  public static final Unit<Density> GRAM_PER_LITRE =
+      TABLE.unit(QuantityKind.DENSITY, "g/l", 1, 1, "g/L");
 
   /** Joule per kilogram and kelvin, J/(kg K). */
   public static final Unit<SpecificHeatCapacity> JOULE_PER_KILOGRAM_KELVIN =
-      new ProductUnit<>(JOULE.divide(KILOGRAM).divide(Units.KELVIN));
+      TABLE.si(QuantityKind.SPECIFIC_HEAT_CAPACITY, "J/kg/K", "J/kg K", "J/(kg °C)");
+
+  /** Kilojoule per kilogram and kelvin, kJ/(kg K): 1000 J/(kg K). */
+  public static final Unit<SpecificHeatCapacity> KILOJOULE_PER_KILOGRAM_KELVIN =
+      TABLE.unit(
+          QuantityKind.SPECIFIC_HEAT_CAPACITY,
+          "kJ/(kg K)",
+          1000,
+          1,
+          "kJ/kg/K",
+          "kJ/kg K",
+          "kJ/(kg °C)");
+
+  /** Joule per gram and kelvin, J/(g K): 1000 J/(kg K). */
+  public static final Unit<SpecificHeatCapacity> JOULE_PER_GRAM_KELVIN =
+      TABLE.unit(
+          QuantityKind.SPECIFIC_HEAT_CAPACITY, "J/(g K)", 1000, 1, "J/g/K", "J/g K", "J/(g °C)");
 
   /** Joule per kilogram, J/kg. */
   public static final Unit<SpecificEnergy> JOULE_PER_KILOGRAM =
-      new ProductUnit<>(JOULE.divide(KILOGRAM));
+      TABLE.si(QuantityKind.SPECIFIC_ENERGY);
+
+  /** Kilojoule per kilogram, kJ/kg: 1000 J/kg. */
+  public static final Unit<SpecificEnergy> KILOJOULE_PER_KILOGRAM =
+      TABLE.unit(QuantityKind.SPECIFIC_ENERGY, "kJ/kg", 1000, 1);
+
+  /** Joule per gram, J/g: 1000 J/kg. */
+  public static final Unit<SpecificEnergy> JOULE_PER_GRAM =
+      TABLE.unit(QuantityKind.SPECIFIC_ENERGY, "J/g", 1000, 1);
 
   /** Watt per metre and kelvin, W/(m K). */
   public static final Unit<ThermalConductivity> WATT_PER_METRE_KELVIN =
-      new ProductUnit<>(WATT.divide(METRE).divide(Units.KELVIN));
+      TABLE.si(QuantityKind.THERMAL_CONDUCTIVITY, "W/m/K", "W/m K");
+
+  /** Milliwatt per metre and kelvin, mW/(m K): 0.001 W/(m K). */
+  public static final Unit<ThermalConductivity> MILLIWATT_PER_METRE_KELVIN =
+      TABLE.unit(QuantityKind.THERMAL_CONDUCTIVITY, "mW/(m K)", 1, 1000, "mW/m/K", "mW/m K");
 
   /** Watt per square metre and kelvin, W/(m² K). */
   public static final Unit<HeatTransferCoefficient> WATT_PER_SQUARE_METRE_KELVIN =
-      new ProductUnit<>(WATT.divide(SQUARE_METRE).divide(Units.KELVIN));
+      TABLE.si(QuantityKind.HEAT_TRANSFER_COEFFICIENT, "W/m²/K", "W/m² K");
 
   /** Pascal second, Pa s. */
   public static final Unit<DynamicViscosity> PASCAL_SECOND =
-      new ProductUnit<>(PASCAL.multiply(SECOND));
+      TABLE.si(QuantityKind.DYNAMIC_VISCOSITY);
+
+  /** Millipascal second, mPa s: 0.001 Pa s. */
+  public static final Unit<DynamicViscosity> MILLIPASCAL_SECOND =
+      TABLE.unit(QuantityKind.DYNAMIC_VISCOSITY, "mPa s", 1, 1000);
+
+  /** Poise, P: 0.1 Pa s. */
+  public static final Unit<DynamicViscosity> POISE =
+      TABLE.unit(QuantityKind.DYNAMIC_VISCOSITY, "P", 1, 10, "poise");
+
+  /** Centipoise, cP: 0.001 Pa s. */
+  public static final Unit<DynamicViscosity> CENTIPOISE =
+      TABLE.unit(QuantityKind.DYNAMIC_VISCOSITY, "cP", 1, 1000, "centipoise");
+
+  /** Kelvin, K, the unit in which sums of temperature quantities come out right. */
+  public static final Unit<Temperature> KELVIN = SiUnits.KELVIN;
+
+  /**
+   * Degree Celsius, °C, for quantities of others. Prefer {@link TemperaturePoint}: the units engine
+   * adds degrees Celsius wrong by 273.15.
+   */
+  public static final Unit<Temperature> CELSIUS = SiUnits.CELSIUS;
+
+  static {
+    TABLE.shared("ton", TONNE);
+    TABLE.shared("tons", TONNE);
+    TABLE.shared("kcal", THERMOCHEMICAL_KILOCALORIE);
+    TABLE.shared("kcal", INTERNATIONAL_TABLE_KILOCALORIE);
+  }
 
   private MetricUnits() {}
 
@@ -116,6 +480,16 @@ public final class MetricUnits {
   }
 
   /**
+   * Returns a volume in litres.
+   *
+   * @param value the number of litres
+   * @return the volume
+   */
+  public static Quantity<Volume> litres(double value) {
+    return Quantities.getQuantity(value, LITRE);
+  }
+
+  /**
    * Returns a density in grams per millilitre.
    *
    * @param value the number of grams per millilitre
@@ -123,5 +497,55 @@ public final class MetricUnits {
    */
   public static Quantity<Density> gramsPerMillilitre(double value) {
     return Quantities.getQuantity(value, GRAM_PER_MILLILITRE);
+  }
+
+  /**
+   * Returns a length in millimetres.
+   *
+   * @param value the number of millimetres
+   * @return the length
+   */
+  public static Quantity<Length> millimetres(double value) {
+    return Quantities.getQuantity(value, MILLIMETRE);
+  }
+
+  /**
+   * Returns an area in square centimetres.
+   *
+   * @param value the number of square centimetres
+   * @return the area
+   */
+  public static Quantity<Area> squareCentimetres(double value) {
+    return Quantities.getQuantity(value, SQUARE_CENTIMETRE);
+  }
+
+  /**
+   * Returns a time in minutes.
+   *
+   * @param value the number of minutes
+   * @return the time
+   */
+  public static Quantity<Time> minutes(double value) {
+    return Quantities.getQuantity(value, MINUTE);
+  }
+
+  /**
+   * Returns a power in watts.
+   *
+   * @param value the number of watts
+   * @return the power
+   */
+  public static Quantity<Power> watts(double value) {
+    return Quantities.getQuantity(value, WATT);
+  }
+
+  /**
+   * Returns an energy in kilowatt hours.
+   *
+   * @param value the number of kilowatt hours
+   * @return the energy
+   */
+  public static Quantity<Energy> kilowattHours(double value) {
+    return Quantities.getQuantity(value, KILOWATT_HOUR);
   }
 }

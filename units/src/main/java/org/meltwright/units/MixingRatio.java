@@ -32,10 +32,9 @@ public record MixingRatio(
    * @throws ProblemException if a part is negative or not finite, or both are zero
    */
   public MixingRatio {
-    UnitsProblem.requireBetween(firstParts, 0, MOST, "parts of " + firstSide);
-    UnitsProblem.requireBetween(secondParts, 0, MOST, "parts of " + secondSide);
-    UnitsProblem.requireBetween(
-        firstParts + secondParts, Double.MIN_NORMAL, 2 * MOST, "sum of the parts");
+    UnitsProblem.requireBetween(firstParts, 0, MOST, "ratio");
+    UnitsProblem.requireBetween(secondParts, 0, MOST, "ratio");
+    UnitsProblem.requireBetween(firstParts + secondParts, Double.MIN_NORMAL, 2 * MOST, "ratio");
     for (String side : List.of(firstSide, secondSide)) {
       Objects.requireNonNull(side);
     }

@@ -32,7 +32,6 @@ public final class ProblemException extends RuntimeException {
    * @throws IllegalArgumentException if there is none
    */
   public ProblemException(List<Problem> problems) {
-    super(problems.stream().map(Problem::toString).collect(Collectors.joining("\n")));
     if (problems.isEmpty()) {
       throw new IllegalArgumentException("an exception needs at least one problem");
     }
@@ -46,6 +45,16 @@ public final class ProblemException extends RuntimeException {
    */
   public List<Problem> problems() {
     return problems;
+  }
+
+  /**
+   * Returns the English texts of all problems, one a line, built when asked for.
+   *
+   * @return the message
+   */
+  @Override
+  public String getMessage() {
+    return problems.stream().map(Problem::toString).collect(Collectors.joining("\n"));
   }
 
   /**

@@ -1,12 +1,11 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.units;
 
+import java.math.BigDecimal;
+import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import javax.measure.Quantity;
 import javax.measure.Unit;
-import javax.measure.UnitConverter;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Energy;
 import javax.measure.quantity.Length;
@@ -15,6 +14,7 @@ import javax.measure.quantity.Power;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
+import org.jspecify.annotations.Nullable;
 import tech.units.indriya.quantity.Quantities;
 
 /**
@@ -33,63 +33,95 @@ import tech.units.indriya.quantity.Quantities;
 public final class QuantityKind<Q extends Quantity<Q>> {
 
   /** Mass, in kilograms. */
-  public static final QuantityKind<Mass> MASS = new QuantityKind<>("mass", MetricUnits.KILOGRAM);
+  public static final QuantityKind<Mass> MASS = new QuantityKind<>("mass", "kg", SiUnits.KILOGRAM);
 
   /** Volume, in cubic metres. */
   public static final QuantityKind<Volume> VOLUME =
-      new QuantityKind<>("volume", MetricUnits.CUBIC_METRE);
+      new QuantityKind<>("volume", "m³", SiUnits.CUBIC_METRE);
 
   /** Length, in metres. */
-  public static final QuantityKind<Length> LENGTH = new QuantityKind<>("length", MetricUnits.METRE);
+  public static final QuantityKind<Length> LENGTH =
+      new QuantityKind<>("length", "m", SiUnits.METRE);
 
   /** Area, in square metres. */
   public static final QuantityKind<Area> AREA =
-      new QuantityKind<>("area", MetricUnits.SQUARE_METRE);
+      new QuantityKind<>("area", "m²", SiUnits.SQUARE_METRE);
 
   /** Time, in seconds. */
-  public static final QuantityKind<Time> TIME = new QuantityKind<>("time", MetricUnits.SECOND);
+  public static final QuantityKind<Time> TIME = new QuantityKind<>("time", "s", SiUnits.SECOND);
 
   /** Power, in watts. */
-  public static final QuantityKind<Power> POWER = new QuantityKind<>("power", MetricUnits.WATT);
+  public static final QuantityKind<Power> POWER = new QuantityKind<>("power", "W", SiUnits.WATT);
 
   /** Energy, in joules. */
-  public static final QuantityKind<Energy> ENERGY = new QuantityKind<>("energy", MetricUnits.JOULE);
+  public static final QuantityKind<Energy> ENERGY =
+      new QuantityKind<>("energy", "J", SiUnits.JOULE);
 
   /** Pressure, in pascals. */
   public static final QuantityKind<Pressure> PRESSURE =
-      new QuantityKind<>("pressure", MetricUnits.PASCAL);
+      new QuantityKind<>("pressure", "Pa", SiUnits.PASCAL);
 
   /** Density, in kilograms per cubic metre. */
   public static final QuantityKind<Density> DENSITY =
-      new QuantityKind<>("density", MetricUnits.KILOGRAM_PER_CUBIC_METRE);
+      new QuantityKind<>("density", "kg/m³", SiUnits.KILOGRAM_PER_CUBIC_METRE);
 
   /** Specific heat capacity, in joules per kilogram and kelvin. */
   public static final QuantityKind<SpecificHeatCapacity> SPECIFIC_HEAT_CAPACITY =
-      new QuantityKind<>("specific-heat-capacity", MetricUnits.JOULE_PER_KILOGRAM_KELVIN);
+      new QuantityKind<>("specific-heat-capacity", "J/(kg K)", SiUnits.JOULE_PER_KILOGRAM_KELVIN);
 
   /** Specific energy (heat of fusion, say), in joules per kilogram. */
   public static final QuantityKind<SpecificEnergy> SPECIFIC_ENERGY =
-      new QuantityKind<>("specific-energy", MetricUnits.JOULE_PER_KILOGRAM);
+      new QuantityKind<>("specific-energy", "J/kg", SiUnits.JOULE_PER_KILOGRAM);
 
   /** Thermal conductivity, in watts per metre and kelvin. */
   public static final QuantityKind<ThermalConductivity> THERMAL_CONDUCTIVITY =
-      new QuantityKind<>("thermal-conductivity", MetricUnits.WATT_PER_METRE_KELVIN);
+      new QuantityKind<>("thermal-conductivity", "W/(m K)", SiUnits.WATT_PER_METRE_KELVIN);
 
   /** Heat transfer coefficient, in watts per square metre and kelvin. */
   public static final QuantityKind<HeatTransferCoefficient> HEAT_TRANSFER_COEFFICIENT =
-      new QuantityKind<>("heat-transfer-coefficient", MetricUnits.WATT_PER_SQUARE_METRE_KELVIN);
+      new QuantityKind<>(
+          "heat-transfer-coefficient", "W/(m² K)", SiUnits.WATT_PER_SQUARE_METRE_KELVIN);
 
   /** Dynamic viscosity, in pascal seconds. */
   public static final QuantityKind<DynamicViscosity> DYNAMIC_VISCOSITY =
-      new QuantityKind<>("dynamic-viscosity", MetricUnits.PASCAL_SECOND);
+      new QuantityKind<>("dynamic-viscosity", "Pa s", SiUnits.PASCAL_SECOND);
+
+  private static final List<QuantityKind<?>> ALL =
+      List.of(
+          MASS,
+          VOLUME,
+          LENGTH,
+          AREA,
+          TIME,
+          POWER,
+          ENERGY,
+          PRESSURE,
+          DENSITY,
+          SPECIFIC_HEAT_CAPACITY,
+          SPECIFIC_ENERGY,
+          THERMAL_CONDUCTIVITY,
+          HEAT_TRANSFER_COEFFICIENT,
+          DYNAMIC_VISCOSITY);
 
   private final String id;
   private final Unit<Q> siUnit;
-  private final Map<Unit<?>, UnitConverter> converters = new ConcurrentHashMap<>();
+  private final UnitDefinition<Q> siDefinition;
+  private final UnitFactors<Q> factors = new UnitFactors<>(this);
 
-  private QuantityKind(String id, Unit<Q> siUnit) {
+  /**
+   * Returns all kinds.
+   *
+   * @return an unmodifiable list, mass first
+   */
+  public static List<QuantityKind<?>> all() {
+    return ALL;
+  }
+
+  @SuppressWarnings("ThisEscapedInObjectConstruction")
+  private QuantityKind(String id, String siSymbol, Unit<Q> siUnit) {
     this.id = id;
     this.siUnit = siUnit;
+    this.siDefinition = UnitDefinition.si(this, siSymbol, siUnit);
   }
 
   /**
@@ -123,12 +155,23 @@ public final class QuantityKind<Q extends Quantity<Q>> {
   /**
    * Turns a quantity into a number in the SI unit.
    *
+   * <p>A number of more digits than a {@code double} holds, in a unit of this library, is converted
+   * exactly and rounded once.
+   *
    * @param quantity the quantity, in any unit of this kind
    * @return its value in {@link #siUnit()}, finite
-   * @throws ProblemException if the value is not finite
+   * @throws ProblemException if the value is not finite or the unit is of another kind
    */
   public double toSi(Quantity<Q> quantity) {
-    return toSi(quantity.getValue().doubleValue(), quantity.getUnit());
+    Number value = quantity.getValue();
+    BigDecimal precise = ManyDigits.of(value);
+    if (precise != null) {
+      UnitDefinition<Q> definition = definition(quantity.getUnit());
+      if (definition != null) {
+        return UnitsProblem.requireFinite(definition.toSi(precise), id);
+      }
+    }
+    return toSi(value.doubleValue(), quantity.getUnit());
   }
 
   /**
@@ -137,13 +180,10 @@ public final class QuantityKind<Q extends Quantity<Q>> {
    * @param value the number
    * @param unit its unit
    * @return the value in {@link #siUnit()}, finite
-   * @throws ProblemException if the value is not finite
+   * @throws ProblemException if the value is not finite or the unit is of another kind
    */
   public double toSi(double value, Unit<Q> unit) {
-    double si =
-        unit == siUnit
-            ? value
-            : converters.computeIfAbsent(unit, u -> unit.getConverterTo(siUnit)).convert(value);
+    double si = unit == siUnit ? value : factors.get(unit).toSi(value);
     return UnitsProblem.requireFinite(si, id);
   }
 
@@ -163,9 +203,66 @@ public final class QuantityKind<Q extends Quantity<Q>> {
    * @param si the value in {@link #siUnit()}
    * @param unit the unit wanted
    * @return the number in that unit
+   * @throws ProblemException if the unit is of another kind
    */
   public double fromSi(double si, Unit<Q> unit) {
-    return siUnit.getConverterTo(unit).convert(si);
+    return unit == siUnit ? si : factors.get(unit).fromSi(si);
+  }
+
+  /**
+   * Returns the kind of a unit, by its dimension.
+   *
+   * @param <Q> the kind as a type
+   * @param unit the unit, ours or another's
+   * @return the kind
+   * @throws ProblemException if no kind has its dimension
+   */
+  @SuppressWarnings("unchecked") // the dimension decides the kind's type
+  public static <Q extends Quantity<Q>> QuantityKind<Q> of(Unit<Q> unit) {
+    for (QuantityKind<?> kind : ALL) {
+      if (kind.siUnit.getDimension().equals(unit.getDimension())) {
+        return (QuantityKind<Q>) kind;
+      }
+    }
+    throw new ProblemException(noSymbol(unit.toString(), "quantity"));
+  }
+
+  /** The definition of a unit, or of the unit of ours that a unit of others equals. */
+  @SuppressWarnings("unchecked") // a unit of this kind is a unit of its type
+  UnitDefinition<Q> known(Unit<Q> unit) {
+    UnitDefinition<Q> definition = definition(unit);
+    if (definition != null) {
+      return definition;
+    }
+    double factor = toSi(1, unit);
+    for (UnitDefinition<?> ours : UnitTables.all()) {
+      if (ours.kind() == this && ours.toSi(1) == factor) {
+        return (UnitDefinition<Q>) ours;
+      }
+    }
+    throw new ProblemException(noSymbol(unit.toString(), id));
+  }
+
+  private static Problem noSymbol(String unit, String expected) {
+    return Problem.of(UnitsProblem.UNKNOWN_UNIT, Shown.text(unit))
+        .with("unit", Shown.text(unit))
+        .with("expected", expected)
+        .with("nearest", "")
+        .with("units", "");
+  }
+
+  UnitDefinition<Q> siDefinition() {
+    return siDefinition;
+  }
+
+  /** The definition of this very unit; null for a unit that others define. */
+  @SuppressWarnings("unchecked") // the table holds units of this kind only
+  @Nullable UnitDefinition<Q> definition(Unit<Q> unit) {
+    return (UnitDefinition<Q>) factors.definition(unit);
+  }
+
+  void register(UnitDefinition<Q> definition) {
+    factors.add(definition.unit(), definition);
   }
 
   @Override

@@ -2,7 +2,10 @@
 package org.meltwright.units;
 
 import java.util.Locale;
+import javax.measure.Quantity;
+import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
+import tech.units.indriya.quantity.Quantities;
 
 /**
  * A difference of two temperatures, such as a margin of 5 K: not a point on a scale.
@@ -26,8 +29,7 @@ public final class TemperatureDifference implements Comparable<TemperatureDiffer
    * @throws ProblemException if the number is not finite
    */
   public static TemperatureDifference ofKelvin(double kelvin) {
-    return new TemperatureDifference(
-        UnitsProblem.requireFinite(kelvin, "temperature difference in K"));
+    return new TemperatureDifference(UnitsProblem.requireFinite(kelvin, "temperature-difference"));
   }
 
   /**
@@ -38,7 +40,27 @@ public final class TemperatureDifference implements Comparable<TemperatureDiffer
    * @throws ProblemException if the number is not finite
    */
   public static TemperatureDifference ofFahrenheitDegrees(double degrees) {
-    return ofKelvin(degrees * 5 / 9);
+    return TemperatureScale.FAHRENHEIT.difference(degrees);
+  }
+
+  /**
+   * Returns the difference that a quantity stands for: one of relative scale in any unit, or one in
+   * kelvins.
+   *
+   * <p>5 °C of absolute scale, which is what quantities are unless they say otherwise, is a point,
+   * 278.15 K; it is refused.
+   *
+   * @param quantity the difference
+   * @return the difference
+   * @throws ProblemException if it is not finite, or may be a point
+   */
+  public static TemperatureDifference of(Quantity<Temperature> quantity) {
+    boolean relative = quantity.getScale() == Quantity.Scale.RELATIVE;
+    if (!relative && !quantity.getUnit().equals(SiUnits.KELVIN)) {
+      throw TemperatureBridge.pointOrDifference(quantity);
+    }
+    return ofKelvin(
+        TemperatureBridge.kelvins(quantity.getValue().doubleValue(), quantity.getUnit()));
   }
 
   private TemperatureDifference(double kelvin) {
@@ -52,6 +74,15 @@ public final class TemperatureDifference implements Comparable<TemperatureDiffer
    */
   public double kelvin() {
     return kelvin;
+  }
+
+  /**
+   * Returns the difference in Fahrenheit degrees.
+   *
+   * @return 1.8 for each kelvin
+   */
+  public double fahrenheitDegrees() {
+    return kelvin * 9 / 5;
   }
 
   /**
@@ -80,6 +111,15 @@ public final class TemperatureDifference implements Comparable<TemperatureDiffer
    */
   public boolean isNegative() {
     return kelvin < 0;
+  }
+
+  /**
+   * Returns the difference as a quantity in kelvins of relative scale.
+   *
+   * @return the quantity; a point in kelvins plus this is the point that lies so much higher
+   */
+  public Quantity<Temperature> toQuantity() {
+    return Quantities.getQuantity(kelvin, SiUnits.KELVIN, Quantity.Scale.RELATIVE);
   }
 
   @Override

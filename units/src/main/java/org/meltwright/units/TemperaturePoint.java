@@ -6,7 +6,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
 import tech.units.indriya.quantity.Quantities;
-import tech.units.indriya.unit.Units;
 
 /**
  * A temperature on a scale, such as 90 °C: a point, not a difference.
@@ -18,7 +17,7 @@ import tech.units.indriya.unit.Units;
  */
 public final class TemperaturePoint implements Comparable<TemperaturePoint> {
 
-  private static final double ICE_POINT = 273.15;
+  static final double ICE_POINT = 273.15;
   private static final double FAHRENHEIT_DEGREE = 5.0 / 9.0;
 
   /** Held as degrees Celsius, the scale that nearly all figures come in, so that they come back. */
@@ -32,7 +31,7 @@ public final class TemperaturePoint implements Comparable<TemperaturePoint> {
    * @throws ProblemException if the number is not finite or below absolute zero
    */
   public static TemperaturePoint ofCelsius(double celsius) {
-    UnitsProblem.requireFinite(celsius, "temperature in °C");
+    UnitsProblem.requireFinite(celsius, "temperature");
     if (celsius < -ICE_POINT) {
       throw new ProblemException(
           Problem.of(UnitsProblem.TEMPERATURE_BELOW_ABSOLUTE_ZERO, celsius + " °C"));
@@ -48,7 +47,7 @@ public final class TemperaturePoint implements Comparable<TemperaturePoint> {
    * @throws ProblemException if the number is not finite or below absolute zero
    */
   public static TemperaturePoint ofFahrenheit(double fahrenheit) {
-    return ofCelsius((fahrenheit - 32) * 5 / 9);
+    return TemperatureScale.FAHRENHEIT.point(fahrenheit);
   }
 
   /**
@@ -59,19 +58,22 @@ public final class TemperaturePoint implements Comparable<TemperaturePoint> {
    * @throws ProblemException if the number is not finite or below zero
    */
   public static TemperaturePoint ofKelvin(double kelvin) {
-    return ofCelsius(kelvin - ICE_POINT);
+    return TemperatureScale.KELVIN.point(kelvin);
   }
 
   /**
-   * Returns the point that a quantity stands for, read as a point on its unit's scale.
+   * Returns the point that a quantity stands for on its unit's scale.
    *
-   * @param quantity the temperature, in K, °C or °F
+   * @param quantity the temperature, in K, °C, °F or a unit that converts to them
    * @return the point
-   * @throws ProblemException if it is not finite or below absolute zero
+   * @throws ProblemException if it is not finite, below absolute zero, or a difference (of relative
+   *     scale)
    */
   public static TemperaturePoint of(Quantity<Temperature> quantity) {
-    return ofKelvin(
-        quantity.getUnit().getConverterTo(Units.KELVIN).convert(quantity.getValue().doubleValue()));
+    if (quantity.getScale() == Quantity.Scale.RELATIVE) {
+      throw TemperatureBridge.pointOrDifference(quantity);
+    }
+    return TemperatureBridge.point(quantity.getValue().doubleValue(), quantity.getUnit());
   }
 
   private TemperaturePoint(double celsius) {
@@ -163,7 +165,7 @@ public final class TemperaturePoint implements Comparable<TemperaturePoint> {
    * @return the quantity
    */
   public Quantity<Temperature> toQuantity() {
-    return Quantities.getQuantity(kelvin(), Units.KELVIN);
+    return Quantities.getQuantity(kelvin(), SiUnits.KELVIN);
   }
 
   @Override

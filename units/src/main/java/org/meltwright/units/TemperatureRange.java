@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.units;
 
+import java.util.Optional;
+
 /**
  * A range of temperatures with both ends in it, such as 62–65 °C; a single point is a range too.
  *
@@ -22,7 +24,7 @@ public record TemperatureRange(TemperaturePoint low, TemperaturePoint high) {
     if (low.isAbove(high)) {
       throw new ProblemException(
           Problem.of(UnitsProblem.RANGE_REVERSED, low + " to " + high)
-              .with("what", "temperature range"));
+              .with("what", "temperature-range"));
     }
   }
 
@@ -84,6 +86,31 @@ public record TemperatureRange(TemperaturePoint low, TemperaturePoint high) {
    */
   public boolean overlaps(TemperatureRange other) {
     return !low.isAbove(other.high) && !other.low.isAbove(high);
+  }
+
+  /**
+   * Returns what two ranges share.
+   *
+   * @param other the other range
+   * @return the points in both; empty if there are none
+   */
+  public Optional<TemperatureRange> overlap(TemperatureRange other) {
+    if (!overlaps(other)) {
+      return Optional.empty();
+    }
+    TemperaturePoint from = low.isAbove(other.low) ? low : other.low;
+    TemperaturePoint to = high.isBelow(other.high) ? high : other.high;
+    return Optional.of(new TemperatureRange(from, to));
+  }
+
+  /**
+   * Returns the margin between the range and a limit above it.
+   *
+   * @param limit the limit
+   * @return the limit less the high end; negative if the range reaches beyond the limit
+   */
+  public TemperatureDifference marginBelow(TemperaturePoint limit) {
+    return limit.minus(high);
   }
 
   /**

@@ -14,7 +14,39 @@ public enum UnitsProblem implements ProblemCode {
   /** A temperature below absolute zero. */
   TEMPERATURE_BELOW_ABSOLUTE_ZERO("temperature.below-absolute-zero"),
   /** A unit of another kind than asked for. */
-  WRONG_KIND("quantity.wrong-kind");
+  WRONG_KIND("quantity.wrong-kind"),
+  /** An ounce, which is a mass, where a volume is asked for. */
+  OUNCE_FOR_VOLUME("quantity.ounce-for-volume"),
+  /** A unit that is not known. */
+  UNKNOWN_UNIT("quantity.unknown-unit"),
+  /** A name that several units share, such as "cup". */
+  AMBIGUOUS_UNIT("quantity.ambiguous-unit"),
+  /** A number without a unit. */
+  MISSING_UNIT("quantity.missing-unit"),
+  /** Amounts of several units that do not make one, such as "4 oz 1 lb". */
+  COMPOUND_MALFORMED("quantity.compound-malformed"),
+  /** No text at all. */
+  TEXT_EMPTY("text.empty"),
+  /** A text too long to be a quantity. */
+  TEXT_TOO_LONG("text.too-long"),
+  /** No number, or one that is not written as this library reads them. */
+  NUMBER_MALFORMED("number.malformed"),
+  /** A number too large or too small to compute with. */
+  NUMBER_OUT_OF_REACH("number.out-of-reach"),
+  /** A decimal comma where none was declared. */
+  DECIMAL_COMMA("number.decimal-comma"),
+  /** A decimal point where a decimal comma was declared. */
+  DECIMAL_POINT("number.decimal-point"),
+  /** A temperature quantity that may be a point or a difference. */
+  TEMPERATURE_POINT_OR_DIFFERENCE("temperature.point-or-difference"),
+  /** A fraction without per cent, per mille or parts per million. */
+  FRACTION_WITHOUT_UNIT("fraction.without-unit"),
+  /** A fraction by mass where one by volume is asked for, or the other way round. */
+  FRACTION_WRONG_BASIS("fraction.wrong-basis"),
+  /** A ratio that is not written as two numbers and two sides. */
+  RATIO_MALFORMED("ratio.malformed"),
+  /** A density whose state is missing, or given where none is asked for. */
+  DENSITY_STATE("density.state");
 
   private final String id;
 
@@ -62,6 +94,10 @@ public enum UnitsProblem implements ProblemCode {
             .with("what", what)
             .with("low", plain(low))
             .with("high", plain(high)));
+  }
+
+  static Problem wrongKind(String found, String expectedId, String foundId) {
+    return Problem.of(WRONG_KIND, found).with("expected", expectedId).with("kind", foundId);
   }
 
   private static String plain(double value) {

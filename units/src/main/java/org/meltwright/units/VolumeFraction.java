@@ -29,7 +29,7 @@ public final class VolumeFraction implements Comparable<VolumeFraction> {
    * @throws ProblemException if the number is not from 0 to 1
    */
   public static VolumeFraction of(double value) {
-    return new VolumeFraction(UnitsProblem.requireBetween(value, 0, 1, "volume fraction"));
+    return new VolumeFraction(UnitsProblem.requireBetween(value, 0, 1, "volume-fraction"));
   }
 
   /**
@@ -41,7 +41,7 @@ public final class VolumeFraction implements Comparable<VolumeFraction> {
    */
   public static VolumeFraction ofPercent(double percent) {
     return new VolumeFraction(
-        UnitsProblem.requireBetween(percent, 0, 100, "volume fraction in per cent") / 100);
+        UnitsProblem.requireBetween(percent, 0, 100, "volume-fraction-percent") / 100);
   }
 
   private VolumeFraction(double value) {

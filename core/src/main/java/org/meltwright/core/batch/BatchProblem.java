@@ -14,7 +14,9 @@ public enum BatchProblem implements ProblemCode {
   /** Losses that leave nothing of a batch. */
   NOTHING_LEFT("batch.nothing-left"),
   /** A fill level of nothing, or above the brim. */
-  FILL_LEVEL("batch.fill-level");
+  FILL_LEVEL("batch.fill-level"),
+  /** No balance to weigh on. */
+  NO_BALANCE("batch.no-balance");
 
   private final String id;
 

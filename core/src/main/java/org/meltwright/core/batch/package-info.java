@@ -7,6 +7,8 @@
  *       recipes.
  *   <li>{@link org.meltwright.core.batch.Losses} — insolubles, film and straining.
  *   <li>{@link org.meltwright.core.batch.Batch} — a recipe in an amount, from any one known.
+ *   <li>{@link org.meltwright.core.batch.WeighingSheet} — what each balance is to show, and in
+ *       which order it goes into the pot.
  *   <li>{@link org.meltwright.core.batch.Casting} and {@link org.meltwright.core.batch.VesselRoom}
  *       — cakes, and room in the pot.
  * </ol>

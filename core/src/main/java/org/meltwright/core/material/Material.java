@@ -59,11 +59,24 @@ public final class Material {
     this.alternatives = List.copyOf(builder.alternatives);
     this.figures = copy(new LinkedHashMap<>(), builder.figures);
     this.absences = new LinkedHashMap<>(builder.absences);
-    Envelope.of(alternatives).forEach((key, figure) -> figures.putIfAbsent(key, List.of(figure)));
+    if (!alternatives.isEmpty()) {
+      addSpans();
+    }
+  }
+
+  /** Without lambdas, as all that the standard catalogue runs through when it is first read. */
+  private void addSpans() {
+    for (Map.Entry<PropertyKey<?>, Sourced<?>> span : Envelope.of(alternatives).entrySet()) {
+      if (!figures.containsKey(span.getKey())) {
+        figures.put(span.getKey(), List.of(span.getValue()));
+      }
+    }
   }
 
   private static <K, V> Map<K, List<V>> copy(Map<K, List<V>> target, Map<K, List<V>> source) {
-    source.forEach((key, list) -> target.put(key, List.copyOf(list)));
+    for (Map.Entry<K, List<V>> entry : source.entrySet()) {
+      target.put(entry.getKey(), List.copyOf(entry.getValue()));
+    }
     return target;
   }
 
@@ -308,33 +321,6 @@ public final class Material {
     return builder.build();
   }
 
-  /** This material with the figures, names and parts of an older one behind its own. */
-  Material over(Material older) {
-    Builder merged = older.toBuilder();
-    merged.englishName = englishName == null ? merged.englishName : englishName;
-    merged.germanName = germanName == null ? merged.germanName : germanName;
-    otherNames.stream().filter(n -> !merged.otherNames.contains(n)).forEach(merged::otherName);
-    Builder own = toBuilder();
-    merged.family = own.family == null ? merged.family : own.family;
-    merged.role = own.role == null ? merged.role : own.role;
-    own.identifiers.forEach((k, list) -> inFront(merged.identifiers, k, list));
-    own.figures.forEach((k, list) -> inFront(merged.figures, k, list));
-    if (!constituents.isEmpty()) {
-      merged.constituents = new ArrayList<>(constituents);
-    }
-    if (!alternatives.isEmpty()) {
-      merged.alternatives = new ArrayList<>(alternatives);
-    }
-    merged.absences.putAll(absences);
-    return merged.build();
-  }
-
-  private static <K, V> void inFront(Map<K, List<V>> map, K key, List<V> figures) {
-    List<V> all = new ArrayList<>(figures);
-    all.addAll(map.getOrDefault(key, List.of()));
-    map.put(key, all);
-  }
-
   /** A builder that holds all that was stated, without what follows from the alternatives. */
   Builder toBuilder() {
     Builder builder = new Builder(id);
@@ -370,18 +356,18 @@ public final class Material {
   /** Collects the parts of a material; not thread-safe. */
   public static final class Builder {
 
-    private final String id;
-    private final List<String> otherNames = new ArrayList<>();
-    private final Map<IdentifierScheme, List<Sourced<String>>> identifiers =
+    final String id;
+    final List<String> otherNames = new ArrayList<>();
+    final Map<IdentifierScheme, List<Sourced<String>>> identifiers =
         new EnumMap<>(IdentifierScheme.class);
-    private final Map<PropertyKey<?>, List<Sourced<?>>> figures = new LinkedHashMap<>();
-    private final Map<PropertyKey<?>, String> absences = new LinkedHashMap<>();
-    private List<Constituent> constituents = new ArrayList<>();
-    private List<Material> alternatives = new ArrayList<>();
-    private @Nullable String englishName;
-    private @Nullable String germanName;
-    private @Nullable MaterialFamily family;
-    private @Nullable MaterialRole role;
+    final Map<PropertyKey<?>, List<Sourced<?>>> figures = new LinkedHashMap<>();
+    final Map<PropertyKey<?>, String> absences = new LinkedHashMap<>();
+    List<Constituent> constituents = new ArrayList<>();
+    List<Material> alternatives = new ArrayList<>();
+    @Nullable String englishName;
+    @Nullable String germanName;
+    @Nullable MaterialFamily family;
+    @Nullable MaterialRole role;
 
     private Builder(String id) {
       this.id = id;
@@ -434,7 +420,7 @@ public final class Material {
      */
     public Builder identifier(IdentifierScheme scheme, Sourced<String> identifier) {
       scheme.require(identifier.value());
-      identifiers.computeIfAbsent(scheme, s -> new ArrayList<>()).add(identifier);
+      add(identifiers, scheme, identifier);
       return this;
     }
 
@@ -493,8 +479,18 @@ public final class Material {
      * @return this builder
      */
     public <V> Builder figure(PropertyKey<V> key, Sourced<V> figure) {
-      figures.computeIfAbsent(key, k -> new ArrayList<>()).add(figure);
+      add(figures, key, figure);
       return this;
+    }
+
+    /** Without a lambda: thousands of figures are added before the compiler warms up. */
+    private static <K, V> void add(Map<K, List<V>> map, K key, V value) {
+      List<V> list = map.get(key);
+      if (list == null) {
+        list = new ArrayList<>();
+        map.put(key, list);
+      }
+      list.add(value);
     }
 
     /**
@@ -506,13 +502,6 @@ public final class Material {
      */
     public Builder absent(PropertyKey<?> key, String reason) {
       absences.put(key, reason);
-      return this;
-    }
-
-    /** Sets family and role where they are stated. */
-    Builder kind(@Nullable MaterialFamily family, @Nullable MaterialRole role) {
-      this.family = family;
-      this.role = role;
       return this;
     }
 

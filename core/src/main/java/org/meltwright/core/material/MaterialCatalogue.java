@@ -55,7 +55,9 @@ public final class MaterialCatalogue {
 
     private static MaterialCatalogue read() {
       MaterialsReader reader = new MaterialsReader(Map.of());
-      FILES.forEach(name -> reader.read(name, resource(name)));
+      for (String name : FILES) {
+        reader.read(name, resource(name));
+      }
       return catalogue(reader, Map.of());
     }
 
@@ -271,7 +273,7 @@ public final class MaterialCatalogue {
    */
   public MaterialCatalogue with(Material material) {
     Map<String, Material> more = new LinkedHashMap<>(materials);
-    more.merge(material.id(), material, (old, fresh) -> fresh.over(old));
+    more.merge(material.id(), material, (old, fresh) -> Overriding.over(fresh, old));
     return new MaterialCatalogue(new Linker(more, Map.of(), new ArrayList<>()).link(), sources);
   }
 

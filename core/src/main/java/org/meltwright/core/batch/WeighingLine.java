@@ -1,0 +1,41 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.batch;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import org.meltwright.core.equipment.Balance;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.RoundedLine;
+
+/**
+ * One line to weigh: an ingredient, its balance, its exact and its printed mass, and how it goes
+ * into the pot.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param ingredient what is weighed
+ * @param balance the balance that it is weighed on
+ * @param rounded the exact and the printed mass
+ * @param hint how it goes into the pot
+ */
+public record WeighingLine(
+    Ingredient ingredient, Balance balance, RoundedLine rounded, AdditionHint hint) {
+
+  /**
+   * Returns what the balance is to show.
+   *
+   * @return the mass, in kilograms
+   */
+  public Quantity<Mass> printed() {
+    return QuantityKind.MASS.ofSi(rounded.printedKilograms());
+  }
+
+  /**
+   * Returns in how many portions the balance can take it.
+   *
+   * @return the number of weighings; 1 if the balance carries all of it, 0 if nothing is weighed
+   */
+  public long portions() {
+    return (long) Math.ceil(rounded.printedKilograms() / balance.capacityKilograms() - 1e-9);
+  }
+}

@@ -1,0 +1,157 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.cost;
+
+import java.math.BigDecimal;
+import org.joda.money.BigMoneyProvider;
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+
+/**
+ * How many units cover the fixed costs: students of a class, cakes sold.
+ *
+ * <p>For example, fixed costs of 18 000, a price of 100 and 20 for each unit: 225 units.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class BreakEven {
+
+  private final ExactMoney fixed;
+  private final ExactMoney price;
+  private final ExactMoney perUnit;
+
+  /**
+   * Returns the break-even of a fee and its costs.
+   *
+   * @param fixed what it costs however many come, zero or more
+   * @param price what one unit brings in
+   * @param perUnit what one more unit costs, below the price
+   * @return the break-even
+   * @throws ProblemException if the fixed costs are below zero, the currencies differ, or the price
+   *     is not above the cost of one unit
+   */
+  public static BreakEven of(
+      BigMoneyProvider fixed, BigMoneyProvider price, BigMoneyProvider perUnit) {
+    return of(ExactMoney.of(fixed), ExactMoney.of(price), ExactMoney.of(perUnit));
+  }
+
+  /**
+   * Returns the break-even of exact amounts.
+   *
+   * @param fixed what it costs however many come, zero or more
+   * @param price what one unit brings in
+   * @param perUnit what one more unit costs, below the price
+   * @return the break-even
+   * @throws ProblemException if the fixed costs are below zero, the currencies differ, or the price
+   *     is not above the cost of one unit
+   */
+  public static BreakEven of(ExactMoney fixed, ExactMoney price, ExactMoney perUnit) {
+    CostProblem.requireSame(fixed.currency(), price.currency());
+    if (fixed.isNegative()) {
+      throw CostProblem.negative(fixed, "fixed cost");
+    }
+    if (price.compareTo(perUnit) <= 0) {
+      throw new ProblemException(
+          Problem.of(CostProblem.NO_CONTRIBUTION, price + " against " + perUnit));
+    }
+    return new BreakEven(fixed, price, perUnit);
+  }
+
+  private BreakEven(ExactMoney fixed, ExactMoney price, ExactMoney perUnit) {
+    this.fixed = fixed;
+    this.price = price;
+    this.perUnit = perUnit;
+  }
+
+  /**
+   * Returns what one unit leaves towards the fixed costs.
+   *
+   * @return price less cost of one unit, above zero
+   */
+  public ExactMoney contribution() {
+    return price.minus(perUnit);
+  }
+
+  /**
+   * Returns the share of the price that a unit leaves.
+   *
+   * @return contribution ÷ price, where 0.32 is 32 %
+   */
+  public double contributionRatio() {
+    return contribution().dividedBy(price);
+  }
+
+  /**
+   * Returns the number of units that covers the fixed costs, fractions included.
+   *
+   * @return fixed costs ÷ contribution
+   */
+  public double units() {
+    return fixed.dividedBy(contribution());
+  }
+
+  /**
+   * Returns the smallest whole number of units that covers the fixed costs.
+   *
+   * @return the number
+   */
+  public long wholeUnits() {
+    return wholeUnitsFor(ExactMoney.zero(fixed.currency()));
+  }
+
+  /**
+   * Returns the smallest whole number of units that covers the fixed costs and leaves a profit.
+   *
+   * @param profit the profit wanted, before tax on it
+   * @return the number
+   * @throws ProblemException if the currency differs
+   */
+  public long wholeUnitsFor(ExactMoney profit) {
+    Ratio units = fixed.plus(profit).amount().dividedBy(contribution().amount());
+    return Math.max(0, units.ceiling().longValueExact());
+  }
+
+  /**
+   * Returns what comes in at the break-even, fractions of a unit included.
+   *
+   * @return price × units
+   */
+  public ExactMoney sales() {
+    return price.times(fixed.amount().dividedBy(contribution().amount()));
+  }
+
+  /**
+   * Returns the profit of a number of units.
+   *
+   * @param units the number
+   * @return the profit before tax; below zero for a loss
+   */
+  public ExactMoney profit(long units) {
+    return contribution().times(units).minus(fixed);
+  }
+
+  /**
+   * Returns by how much sales may fall before a loss begins.
+   *
+   * @param units the units sold
+   * @return their sales less the sales at the break-even; below zero if that is not reached
+   */
+  public ExactMoney marginOfSafety(long units) {
+    return price.times(BigDecimal.valueOf(units)).minus(sales());
+  }
+
+  /**
+   * Explains the number.
+   *
+   * @return fixed costs, price and cost of one unit, and the quotient
+   */
+  public Explanation explanation() {
+    return Explanation.of("Units to break even")
+        .given("fixed costs " + fixed)
+        .given("price " + price)
+        .given("cost of one unit " + perUnit)
+        .formula("units = fixed costs ÷ (price − cost of one unit)")
+        .step(fixed + " ÷ " + contribution() + " = " + units() + ", so " + wholeUnits())
+        .build();
+  }
+}

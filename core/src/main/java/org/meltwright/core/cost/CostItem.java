@@ -1,0 +1,235 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.cost;
+
+import java.math.BigDecimal;
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Energy;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
+import org.joda.money.BigMoneyProvider;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * One thing that a batch costs, before anything is rounded: a line, or a group of items such as a
+ * recipe within a recipe.
+ *
+ * <p>Amounts below zero are credits: scraps that go back into stock, say.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class CostItem {
+
+  private static final double JOULES_PER_KILOWATT_HOUR = 3.6e6;
+  private static final double SECONDS_PER_HOUR = 3600;
+
+  private final CostKind kind;
+  private final String label;
+  private final double massKilograms;
+  private final ExactMoney cost;
+  private final List<CostItem> parts;
+
+  /**
+   * Returns what a mass of a material costs.
+   *
+   * @param label what it is
+   * @param mass how much goes into the pot, losses included
+   * @param price what it costs per mass
+   * @return the item
+   * @throws ProblemException if the mass is below zero
+   */
+  public static CostItem material(String label, Quantity<Mass> mass, UnitPrice price) {
+    return material(label, QuantityKind.MASS.toSi(mass), price);
+  }
+
+  /**
+   * Returns what a mass of a material costs.
+   *
+   * @param label what it is
+   * @param massKilograms how much goes into the pot, losses included, in kg
+   * @param price what it costs per mass
+   * @return the item
+   * @throws ProblemException if the mass is below zero
+   */
+  public static CostItem material(String label, double massKilograms, UnitPrice price) {
+    UnitsProblem.requireBetween(massKilograms, 0, 1e9, "mass of " + label + " in kg");
+    return new CostItem(
+        CostKind.MATERIAL, label, massKilograms, price.cost(massKilograms), List.of());
+  }
+
+  /**
+   * Returns what energy from the mains costs.
+   *
+   * @param label what it is for
+   * @param energy what the meter counts: the heat wanted divided by the share that reaches the pot
+   * @param perKilowattHour the price of a kilowatt hour
+   * @return the item
+   * @throws ProblemException if the energy is below zero
+   */
+  public static CostItem energy(
+      String label, Quantity<Energy> energy, BigMoneyProvider perKilowattHour) {
+    double joules = QuantityKind.ENERGY.toSi(energy);
+    return line(CostKind.ENERGY, label, joules, JOULES_PER_KILOWATT_HOUR, perKilowattHour);
+  }
+
+  /**
+   * Returns what working time costs.
+   *
+   * @param label what is done
+   * @param activeTime the time at work, not the time that a pot stands by itself
+   * @param perHour what an hour is worth
+   * @return the item
+   * @throws ProblemException if the time is below zero
+   */
+  public static CostItem labour(String label, Quantity<Time> activeTime, BigMoneyProvider perHour) {
+    double seconds = QuantityKind.TIME.toSi(activeTime);
+    return line(CostKind.LABOUR, label, seconds, SECONDS_PER_HOUR, perHour);
+  }
+
+  /**
+   * Returns the share of a thing that lasts.
+   *
+   * @param label what it is
+   * @param price what it cost
+   * @param used how much of its life is used here, in batches, hours or years
+   * @param life its whole life, in the same measure, above zero
+   * @return the item: price × used ÷ life
+   * @throws ProblemException if the use is below zero or the life is not above zero
+   */
+  public static CostItem equipment(String label, BigMoneyProvider price, double used, double life) {
+    UnitsProblem.requireBetween(life, 1e-9, 1e12, "life of " + label);
+    return line(CostKind.EQUIPMENT, label, used, life, price);
+  }
+
+  private static CostItem line(
+      CostKind kind, String label, double used, double whole, BigMoneyProvider priceOfWhole) {
+    UnitsProblem.requireBetween(used, 0, 1e15, label);
+    Ratio share = Ratio.of(used).dividedBy(Ratio.of(whole));
+    return new CostItem(kind, label, 0, ExactMoney.of(priceOfWhole).times(share), List.of());
+  }
+
+  /**
+   * Returns an amount that is known.
+   *
+   * @param kind what it is spent on, not {@link CostKind#GROUP}
+   * @param label what it is
+   * @param cost the exact amount
+   * @return the item
+   * @throws IllegalArgumentException if the kind is {@code GROUP}
+   */
+  public static CostItem of(CostKind kind, String label, ExactMoney cost) {
+    if (kind == CostKind.GROUP) {
+      throw new IllegalArgumentException("a group has parts");
+    }
+    return new CostItem(kind, label, 0, cost, List.of());
+  }
+
+  /**
+   * Returns items added up under one name.
+   *
+   * @param label the name
+   * @param parts the items, at least one
+   * @return the group
+   * @throws ProblemException if there is no item, or their currencies differ
+   */
+  public static CostItem group(String label, List<CostItem> parts) {
+    if (parts.isEmpty()) {
+      throw CostProblem.exception(CostProblem.NO_LINES, label);
+    }
+    ExactMoney sum = ExactMoney.zero(parts.get(0).cost.currency());
+    double mass = 0;
+    for (CostItem part : parts) {
+      sum = sum.plus(part.cost);
+      mass += part.massKilograms;
+    }
+    return new CostItem(CostKind.GROUP, label, mass, sum, parts);
+  }
+
+  private CostItem(
+      CostKind kind, String label, double massKilograms, ExactMoney cost, List<CostItem> parts) {
+    this.kind = kind;
+    this.label = label;
+    this.massKilograms = massKilograms;
+    this.cost = cost;
+    this.parts = List.copyOf(parts);
+  }
+
+  /**
+   * Returns the same item for another amount of everything in it, as when a recipe gives more than
+   * is taken from it.
+   *
+   * @param factor what masses and costs are multiplied with, zero or more
+   * @return the scaled item
+   * @throws ProblemException if the factor is below zero or not finite
+   */
+  public CostItem times(double factor) {
+    UnitsProblem.requireBetween(factor, 0, 1e12, "factor");
+    return scaled(factor, Ratio.of(factor));
+  }
+
+  private CostItem scaled(double factor, Ratio exact) {
+    List<CostItem> more = parts.stream().map(p -> p.scaled(factor, exact)).toList();
+    return new CostItem(kind, label, massKilograms * factor, cost.times(exact), more);
+  }
+
+  /**
+   * Returns what it is spent on.
+   *
+   * @return the kind
+   */
+  public CostKind kind() {
+    return kind;
+  }
+
+  /**
+   * Returns what it is.
+   *
+   * @return the label
+   */
+  public String label() {
+    return label;
+  }
+
+  /**
+   * Returns how much material it holds.
+   *
+   * @return the mass in kg; zero for what has none
+   */
+  public double massKilograms() {
+    return massKilograms;
+  }
+
+  /**
+   * Returns the exact cost.
+   *
+   * @return the amount, not rounded
+   */
+  public ExactMoney cost() {
+    return cost;
+  }
+
+  /**
+   * Returns the items of a group.
+   *
+   * @return the items; empty for a line
+   */
+  public List<CostItem> parts() {
+    return parts;
+  }
+
+  /**
+   * Multiplies an amount of money with a number of units, such as packages.
+   *
+   * @param kind what it is spent on
+   * @param label what it is
+   * @param each what one unit costs
+   * @param count how many
+   * @return the item
+   */
+  public static CostItem counted(
+      CostKind kind, String label, BigMoneyProvider each, BigDecimal count) {
+    return of(kind, label, ExactMoney.of(each).times(count));
+  }
+}

@@ -1,0 +1,175 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.cost;
+
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.measure.quantity.Area;
+import javax.measure.quantity.Mass;
+import org.joda.money.Money;
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * What a batch costs: exact inside, rounded once at the total, with the cents pushed down the tree
+ * so that the leaves add up to the root.
+ *
+ * <p>For example, 0.73 kg at 12.50 EUR/kg (9.125 EUR) and 0.09125 kg at 31.90 EUR/kg (2.910875 EUR)
+ * make 12.035875 EUR, rounded to 12.04; the lines stand as 9.13 and 2.91.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class CostRollUp {
+
+  private final CostLine root;
+
+  /**
+   * Rolls up a cost, half a cent upwards.
+   *
+   * @param root the batch, with all that is in it
+   * @return the roll-up
+   */
+  public static CostRollUp of(CostItem root) {
+    return of(root, RoundingMode.HALF_UP);
+  }
+
+  /**
+   * Rolls up a cost.
+   *
+   * @param root the batch, with all that is in it
+   * @param mode how the total is rounded
+   * @return the roll-up
+   */
+  public static CostRollUp of(CostItem root, RoundingMode mode) {
+    return new CostRollUp(CostLine.of(root, root.cost().toMoney(mode)));
+  }
+
+  /**
+   * Rolls up plain lines, half a cent upwards.
+   *
+   * @param label the name of the batch
+   * @param items its items, at least one
+   * @return the roll-up
+   * @throws ProblemException if there is no item, or their currencies differ
+   */
+  public static CostRollUp of(String label, List<CostItem> items) {
+    return of(CostItem.group(label, items));
+  }
+
+  private CostRollUp(CostLine root) {
+    this.root = root;
+  }
+
+  /**
+   * Returns the tree of lines.
+   *
+   * @return the root, whose amount is the total
+   */
+  public CostLine root() {
+    return root;
+  }
+
+  /**
+   * Returns the total.
+   *
+   * @return the cost to the smallest coin
+   */
+  public Money total() {
+    return root.amount();
+  }
+
+  /**
+   * Returns the total before rounding.
+   *
+   * @return the exact cost
+   */
+  public ExactMoney exactTotal() {
+    return root.exact();
+  }
+
+  /**
+   * Returns the lines that have none below them, from top to bottom.
+   *
+   * @return the leaves, whose amounts add up to the total
+   */
+  public List<CostLine> leaves() {
+    return leaves(root).toList();
+  }
+
+  private static Stream<CostLine> leaves(CostLine line) {
+    return line.isLeaf() ? Stream.of(line) : line.parts().stream().flatMap(CostRollUp::leaves);
+  }
+
+  /**
+   * Returns what is spent on one kind of thing.
+   *
+   * @param kind the kind, not {@link CostKind#GROUP}
+   * @return the sum of the leaves of that kind; zero if there is none
+   */
+  public Money total(CostKind kind) {
+    Money sum = Money.zero(total().getCurrencyUnit());
+    for (CostLine leaf : leaves()) {
+      sum = leaf.kind() == kind ? sum.plus(leaf.amount()) : sum;
+    }
+    return sum;
+  }
+
+  /**
+   * Returns the total per mass.
+   *
+   * @param basis the mass it is spread over; say whether before or after losses where you print it
+   * @return the quotient, kept as total and mass
+   * @throws ProblemException if the mass is not above zero, or the total is a credit
+   */
+  public UnitPrice per(Quantity<Mass> basis) {
+    return UnitPrice.of(total(), basis);
+  }
+
+  /**
+   * Returns the total per piece: a cake, a student, a panel.
+   *
+   * @param count how many pieces, above zero
+   * @return the exact quotient
+   * @throws ProblemException if the count is not above zero
+   */
+  public ExactMoney perPiece(long count) {
+    UnitsProblem.requireBetween((double) count, 1, 1e15, "number of pieces");
+    return ExactMoney.of(total()).dividedBy(count);
+  }
+
+  /**
+   * Returns the total per square decimetre.
+   *
+   * @param basis the area it is spread over, above zero
+   * @return the exact quotient
+   * @throws ProblemException if the area is not above zero
+   */
+  public ExactMoney perSquareDecimetre(Quantity<Area> basis) {
+    double squareMetres =
+        UnitsProblem.requireBetween(QuantityKind.AREA.toSi(basis), 1e-9, 1e12, "area in m²");
+    return ExactMoney.of(total()).dividedBy(Ratio.decimal(squareMetres).movePointRight(2));
+  }
+
+  /**
+   * Explains the total.
+   *
+   * @return the lines with their exact costs and their cents
+   */
+  public Explanation explanation() {
+    Explanation.Builder builder =
+        Explanation.of("Cost of " + root.label())
+            .formula("total = sum of mass × unit price and of the other costs, rounded once");
+    for (CostLine leaf : leaves()) {
+      builder.given(
+          (leaf.massKilograms() > 0 ? leaf.massKilograms() + " kg " : "")
+              + leaf.label()
+              + ": "
+              + leaf.exact());
+      builder.step(leaf.label() + ": " + leaf.amount());
+    }
+    return builder.step(exactTotal() + " is rounded to " + total()).build();
+  }
+}

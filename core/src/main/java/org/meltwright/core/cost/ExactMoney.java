@@ -1,0 +1,252 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.cost;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import org.joda.money.BigMoney;
+import org.joda.money.BigMoneyProvider;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.units.ProblemException;
+
+/**
+ * An amount of money before it is rounded: an exact fraction of a currency.
+ *
+ * <p>For example, 10.00 EUR divided by 3 and times 3 is 10.00 EUR again. It becomes {@link Money}
+ * only where rounding is asked for.
+ *
+ * <p>Immutable and thread-safe. Two amounts are equal if currency and value are, whatever number of
+ * decimals they were written with.
+ */
+public final class ExactMoney implements Comparable<ExactMoney> {
+
+  private final CurrencyUnit currency;
+  private final Ratio amount;
+
+  /**
+   * Returns an amount of money as it is.
+   *
+   * @param money the money
+   * @return the same amount
+   */
+  public static ExactMoney of(BigMoneyProvider money) {
+    BigMoney big = money.toBigMoney();
+    return new ExactMoney(big.getCurrencyUnit(), Ratio.of(big.getAmount()));
+  }
+
+  /**
+   * Returns nothing in a currency.
+   *
+   * @param currency the currency
+   * @return an amount of zero
+   */
+  public static ExactMoney zero(CurrencyUnit currency) {
+    return new ExactMoney(currency, Ratio.ZERO);
+  }
+
+  static ExactMoney of(CurrencyUnit currency, Ratio amount) {
+    return new ExactMoney(currency, amount);
+  }
+
+  private ExactMoney(CurrencyUnit currency, Ratio amount) {
+    this.currency = currency;
+    this.amount = amount;
+  }
+
+  /**
+   * Returns the currency.
+   *
+   * @return the currency
+   */
+  public CurrencyUnit currency() {
+    return currency;
+  }
+
+  Ratio amount() {
+    return amount;
+  }
+
+  /**
+   * Tells whether nothing is owed either way.
+   *
+   * @return whether the amount is zero
+   */
+  public boolean isZero() {
+    return amount.signum() == 0;
+  }
+
+  /**
+   * Tells whether the amount is above zero.
+   *
+   * @return whether it is
+   */
+  public boolean isPositive() {
+    return amount.signum() > 0;
+  }
+
+  /**
+   * Tells whether the amount is below zero.
+   *
+   * @return whether it is
+   */
+  public boolean isNegative() {
+    return amount.signum() < 0;
+  }
+
+  /**
+   * Adds another amount.
+   *
+   * @param other the amount to add
+   * @return the sum
+   * @throws ProblemException if the currencies differ
+   */
+  public ExactMoney plus(ExactMoney other) {
+    CostProblem.requireSame(currency, other.currency);
+    return new ExactMoney(currency, amount.plus(other.amount));
+  }
+
+  /**
+   * Takes another amount away.
+   *
+   * @param other the amount to take away
+   * @return the difference
+   * @throws ProblemException if the currencies differ
+   */
+  public ExactMoney minus(ExactMoney other) {
+    return plus(other.negated());
+  }
+
+  /**
+   * Turns the sign.
+   *
+   * @return the amount with the other sign
+   */
+  public ExactMoney negated() {
+    return new ExactMoney(currency, amount.negated());
+  }
+
+  /**
+   * Multiplies by a number.
+   *
+   * @param factor the factor
+   * @return the product
+   */
+  public ExactMoney times(BigDecimal factor) {
+    return times(Ratio.of(factor));
+  }
+
+  /**
+   * Multiplies by a count.
+   *
+   * @param count the count
+   * @return the product
+   */
+  public ExactMoney times(long count) {
+    return times(Ratio.of(count));
+  }
+
+  ExactMoney times(Ratio factor) {
+    return new ExactMoney(currency, amount.times(factor));
+  }
+
+  /**
+   * Divides by a number.
+   *
+   * @param divisor the divisor, not zero
+   * @return the quotient
+   * @throws ArithmeticException if the divisor is zero
+   */
+  public ExactMoney dividedBy(BigDecimal divisor) {
+    return new ExactMoney(currency, amount.dividedBy(Ratio.of(divisor)));
+  }
+
+  /**
+   * Divides by a count.
+   *
+   * @param count the count, not zero
+   * @return the quotient
+   * @throws ArithmeticException if the count is zero
+   */
+  public ExactMoney dividedBy(long count) {
+    return dividedBy(BigDecimal.valueOf(count));
+  }
+
+  /**
+   * Returns how many times another amount this one is.
+   *
+   * @param other the amount to measure with, not zero
+   * @return this amount divided by the other, as the nearest number
+   * @throws ProblemException if the currencies differ
+   * @throws ArithmeticException if the other is zero
+   */
+  public double dividedBy(ExactMoney other) {
+    CostProblem.requireSame(currency, other.currency);
+    return amount.dividedBy(other.amount).toDouble();
+  }
+
+  /**
+   * Rounds to the smallest coin of the currency.
+   *
+   * @param mode how to round
+   * @return the money
+   */
+  public Money toMoney(RoundingMode mode) {
+    return Money.of(currency, amount.toDecimal(currency.getDecimalPlaces(), mode));
+  }
+
+  /**
+   * Rounds to the smallest coin of the currency, half a coin upwards, as invoices do.
+   *
+   * @return the money
+   */
+  public Money toMoney() {
+    return toMoney(RoundingMode.HALF_UP);
+  }
+
+  /**
+   * Rounds to a number of decimals.
+   *
+   * @param scale the decimals wanted
+   * @param mode how to round
+   * @return the money, with that many decimals
+   */
+  public BigMoney toBigMoney(int scale, RoundingMode mode) {
+    return BigMoney.of(currency, amount.toDecimal(scale, mode));
+  }
+
+  /**
+   * Compares two amounts of one currency.
+   *
+   * @param other the other amount
+   * @return the sign of the difference
+   * @throws ProblemException if the currencies differ
+   */
+  @Override
+  public int compareTo(ExactMoney other) {
+    CostProblem.requireSame(currency, other.currency);
+    return amount.compareTo(other.amount);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof ExactMoney that
+        && currency.equals(that.currency)
+        && amount.equals(that.amount);
+  }
+
+  @Override
+  public int hashCode() {
+    return currency.hashCode() * 31 + amount.hashCode();
+  }
+
+  /**
+   * Returns amount and currency, locale-free.
+   *
+   * @return for example "12.5 EUR", or "10/3 EUR" where the digits have no end
+   */
+  @Override
+  public String toString() {
+    return amount + " " + currency.getCode();
+  }
+}

@@ -1,0 +1,69 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.cost;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import org.joda.money.CurrencyUnit;
+import org.meltwright.units.ProblemException;
+
+/**
+ * A table of dated exchange rates that the caller gives; nothing is looked up and nothing guessed.
+ *
+ * <p>A rate holds from its day until the next one of that pair. A rate from EUR to USD serves both
+ * directions; no rate is made by way of a third currency.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class ExchangeRates {
+
+  /** No rates: amounts of one currency only. */
+  public static final ExchangeRates NONE = new ExchangeRates(List.of());
+
+  private final List<ExchangeRate> rates;
+
+  /**
+   * Returns a table.
+   *
+   * @param rates the rates, in any order
+   * @return the table
+   */
+  public static ExchangeRates of(List<ExchangeRate> rates) {
+    return new ExchangeRates(
+        rates.stream().sorted(Comparator.comparing(ExchangeRate::date).reversed()).toList());
+  }
+
+  private ExchangeRates(List<ExchangeRate> rates) {
+    this.rates = rates;
+  }
+
+  /**
+   * Turns an amount into another currency, exactly.
+   *
+   * @param amount the amount
+   * @param currency the currency wanted
+   * @param date the day
+   * @return the amount at the latest rate of that day or before; the amount itself if it is in that
+   *     currency already
+   * @throws ProblemException if the table has no rate for the pair on that day
+   */
+  public ExactMoney convert(ExactMoney amount, CurrencyUnit currency, LocalDate date) {
+    if (amount.currency().equals(currency)) {
+      return amount;
+    }
+    ExchangeRate rate = rate(amount.currency(), currency, date);
+    Ratio factor = Ratio.of(rate.rate());
+    Ratio used = rate.in().equals(currency) ? factor : Ratio.ONE.dividedBy(factor);
+    return ExactMoney.of(currency, amount.amount().times(used));
+  }
+
+  private ExchangeRate rate(CurrencyUnit from, CurrencyUnit to, LocalDate date) {
+    return rates.stream()
+        .filter(r -> r.joins(from, to) && !r.date().isAfter(date))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                CostProblem.exception(
+                    CostProblem.RATE_MISSING, from.getCode() + "/" + to.getCode() + ", " + date));
+  }
+}

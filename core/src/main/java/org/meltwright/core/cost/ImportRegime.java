@@ -1,0 +1,97 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.cost;
+
+import java.util.Set;
+import org.meltwright.core.source.Source;
+
+/**
+ * How a country builds the bases of duty and of import tax, as the caller states it: each country's
+ * is its own.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param name what the regime is called
+ * @param dutyBase the parts that make the customs value, of which duty is taken
+ * @param taxBase the parts of which import tax is taken; {@link CostPart#UPLIFT} among them adds
+ *     {@code uplift} of the customs value
+ * @param uplift the rate of the customs value that is added to the tax base; zero for most
+ * @param taxRate the rate of import tax
+ * @param isTaxRecoverable whether the buyer gets the import tax back
+ * @param source where the rule stands
+ */
+public record ImportRegime(
+    String name,
+    Set<CostPart> dutyBase,
+    Set<CostPart> taxBase,
+    Rate uplift,
+    Rate taxRate,
+    boolean isTaxRecoverable,
+    Source source) {
+
+  /**
+   * Copies the bases.
+   *
+   * @param name what the regime is called
+   * @param dutyBase the parts that make the customs value
+   * @param taxBase the parts of which import tax is taken
+   * @param uplift the rate of the customs value that is added to the tax base
+   * @param taxRate the rate of import tax
+   * @param isTaxRecoverable whether the buyer gets the import tax back
+   * @param source where the rule stands
+   */
+  public ImportRegime {
+    dutyBase = Set.copyOf(dutyBase);
+    taxBase = Set.copyOf(taxBase);
+  }
+
+  /**
+   * Returns a regime with duty on goods, freight and insurance, and tax on these and the duty.
+   *
+   * @param name what the regime is called
+   * @param taxRate the rate of import tax
+   * @param source where the rule stands
+   * @return the regime; the tax is not recoverable
+   */
+  public static ImportRegime onDeliveredValue(String name, Rate taxRate, Source source) {
+    return of(
+        name,
+        Set.of(CostPart.GOODS, CostPart.FREIGHT, CostPart.INSURANCE),
+        Set.of(CostPart.GOODS, CostPart.FREIGHT, CostPart.INSURANCE, CostPart.DUTY),
+        taxRate,
+        source);
+  }
+
+  /**
+   * Returns a regime without uplift.
+   *
+   * @param name what the regime is called
+   * @param dutyBase the parts that make the customs value
+   * @param taxBase the parts of which import tax is taken
+   * @param taxRate the rate of import tax
+   * @param source where the rule stands
+   * @return the regime; the tax is not recoverable
+   */
+  public static ImportRegime of(
+      String name, Set<CostPart> dutyBase, Set<CostPart> taxBase, Rate taxRate, Source source) {
+    return new ImportRegime(name, dutyBase, taxBase, Rate.ZERO, taxRate, false, source);
+  }
+
+  /**
+   * Returns a copy that adds a rate of the customs value to the tax base.
+   *
+   * @param rate the rate
+   * @return the new regime; {@link CostPart#UPLIFT} must be in its tax base to count
+   */
+  public ImportRegime withUplift(Rate rate) {
+    return new ImportRegime(name, dutyBase, taxBase, rate, taxRate, isTaxRecoverable, source);
+  }
+
+  /**
+   * Returns a copy for a buyer who gets the import tax back.
+   *
+   * @return the new regime
+   */
+  public ImportRegime recoverable() {
+    return new ImportRegime(name, dutyBase, taxBase, uplift, taxRate, true, source);
+  }
+}

@@ -1,0 +1,244 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.cost;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
+import org.joda.money.BigMoneyProvider;
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * Own product against ready-made offers, on one basis: the mass of net product.
+ *
+ * <p>For example, an own batch of 20.00 EUR for 0.8 kg net is 25 EUR/kg; against 60 EUR/kg
+ * ready-made it saves 35 EUR/kg, and equipment of 70 EUR a year is earned back at 2 kg a year.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class MakeOrBuy {
+
+  /** How many inputs {@link #sensitivity} names. */
+  public static final int BIGGEST_INPUTS = 3;
+
+  private final CostRollUp batch;
+  private final double netKilograms;
+  private final List<ReadyMade> offers;
+  private final ExactMoney fixedPerYear;
+
+  /**
+   * Compares a batch with offers.
+   *
+   * @param batch what the own batch costs
+   * @param netProduct what comes out of it, after losses, above zero
+   * @param offers the offers, at least one, in the currency of the batch
+   * @return the comparison
+   * @throws ProblemException if there is no offer, a currency differs or the mass is not above zero
+   */
+  public static MakeOrBuy of(CostRollUp batch, Quantity<Mass> netProduct, List<ReadyMade> offers) {
+    double kilograms = QuantityKind.MASS.toSi(netProduct);
+    UnitsProblem.requireBetween(kilograms, 1e-9, 1e9, "mass of net product in kg");
+    if (offers.isEmpty()) {
+      throw CostProblem.exception(CostProblem.NO_LINES, batch.root().label());
+    }
+    offers.forEach(
+        o -> CostProblem.requireSame(batch.exactTotal().currency(), o.landed().currency()));
+    return new MakeOrBuy(
+        batch,
+        kilograms,
+        offers.stream().sorted(Comparator.comparing(ReadyMade::landed)).toList(),
+        ExactMoney.zero(batch.exactTotal().currency()));
+  }
+
+  private MakeOrBuy(
+      CostRollUp batch, double netKilograms, List<ReadyMade> offers, ExactMoney fixedPerYear) {
+    this.batch = batch;
+    this.netKilograms = netKilograms;
+    this.offers = offers;
+    this.fixedPerYear = fixedPerYear;
+  }
+
+  /**
+   * Returns a copy with costs of making that do not depend on how much is made and are not in the
+   * batch.
+   *
+   * @param amount the amount a year, zero or more
+   * @return the new comparison
+   * @throws ProblemException if the amount is below zero or in another currency
+   */
+  public MakeOrBuy withFixedCostPerYear(BigMoneyProvider amount) {
+    ExactMoney fixed = ExactMoney.of(amount);
+    CostProblem.requireSame(fixedPerYear.currency(), fixed.currency());
+    if (fixed.isNegative()) {
+      throw CostProblem.negative(fixed, "fixed cost");
+    }
+    return new MakeOrBuy(batch, netKilograms, offers, fixed);
+  }
+
+  /**
+   * Returns the own cost, as it stands on the batch's sheet.
+   *
+   * @return the total of the batch per mass of net product
+   */
+  public UnitPrice own() {
+    return batch.per(QuantityKind.MASS.ofSi(netKilograms));
+  }
+
+  /**
+   * Returns the offers.
+   *
+   * @return the offers, the cheapest per mass first
+   */
+  public List<ReadyMade> offers() {
+    return offers;
+  }
+
+  /**
+   * Returns the offer to beat.
+   *
+   * @return the cheapest per mass of net product
+   */
+  public ReadyMade best() {
+    return offers.get(0);
+  }
+
+  /**
+   * Returns what making saves.
+   *
+   * @return the best offer less the own cost, per kilogram of net product; below zero if buying is
+   *     cheaper
+   */
+  public ExactMoney savingPerKilogram() {
+    return best().landed().perKilogram().minus(own().perKilogram());
+  }
+
+  /**
+   * Tells whether a kilogram of one's own costs less, fixed costs aside.
+   *
+   * @return whether making saves anything
+   */
+  public boolean isMakingCheaper() {
+    return savingPerKilogram().isPositive();
+  }
+
+  /**
+   * Returns the own cost as a share of the best offer.
+   *
+   * @return the quotient, where 0.5 is half the price
+   * @throws ArithmeticException if the best offer is free
+   */
+  public double ownShareOfReadyMade() {
+    return own().dividedBy(best().landed());
+  }
+
+  /**
+   * Returns how much must be made a year before making pays.
+   *
+   * @return the mass of net product in kg a year: fixed cost ÷ saving per kilogram; empty if making
+   *     saves nothing
+   */
+  public OptionalDouble breakEvenKilogramsPerYear() {
+    return isMakingCheaper()
+        ? OptionalDouble.of(fixedPerYear.dividedBy(savingPerKilogram()))
+        : OptionalDouble.empty();
+  }
+
+  /**
+   * Returns what making saves in a year.
+   *
+   * @param netProduct the net product used in a year
+   * @return the saving of that mass less the fixed cost; below zero if buying is cheaper
+   */
+  public ExactMoney savingPerYear(Quantity<Mass> netProduct) {
+    return savingPerKilogram()
+        .times(Ratio.of(QuantityKind.MASS.toSi(netProduct)))
+        .minus(fixedPerYear);
+  }
+
+  /**
+   * Returns what an hour of one's own earns, against buying: what the batch saves, wages not
+   * counted, per hour.
+   *
+   * @param activeTime the working time of the batch, above zero
+   * @return the exact quotient, below zero if the materials alone cost more than the offer
+   * @throws ProblemException if the time is not above zero
+   */
+  public ExactMoney worthOfAnHour(Quantity<Time> activeTime) {
+    double hours = QuantityKind.TIME.toSi(activeTime) / 3600;
+    UnitsProblem.requireBetween(hours, 1e-9, 1e9, "working time in h");
+    ExactMoney bought = best().landed().cost(netKilograms);
+    ExactMoney wages = ExactMoney.of(batch.total(CostKind.LABOUR));
+    ExactMoney withoutWages = ExactMoney.of(batch.total()).minus(wages);
+    return bought.minus(withoutWages).dividedBy(Ratio.decimal(hours));
+  }
+
+  /**
+   * Returns the inputs on which the answer hangs most.
+   *
+   * @param rise the rise of each input, one at a time, for example 10 %
+   * @return the three inputs with the biggest effect on the saving, the biggest first: lines of the
+   *     batch of one kind and name taken together, and the price of the best offer
+   */
+  public List<Sensitivity> sensitivity(Rate rise) {
+    List<Sensitivity> all = new ArrayList<>();
+    inputsPerKilogram().forEach((label, cost) -> all.add(ofOwn(label, cost, rise)));
+    ExactMoney price = best().landed().perKilogram();
+    ExactMoney own = own().perKilogram();
+    all.add(new Sensitivity(best().label(), price, rise.of(price), factor(own, price)));
+    all.sort(Comparator.comparing(s -> magnitude(s.savingChange()), Collections.reverseOrder()));
+    return List.copyOf(all.subList(0, Math.min(BIGGEST_INPUTS, all.size())));
+  }
+
+  private Map<String, ExactMoney> inputsPerKilogram() {
+    Map<String, ExactMoney> sums = new LinkedHashMap<>();
+    Ratio perKilogram = Ratio.ONE.dividedBy(Ratio.of(netKilograms));
+    for (CostLine leaf : batch.leaves()) {
+      sums.merge(leaf.label(), leaf.exact().times(perKilogram), ExactMoney::plus);
+    }
+    return sums;
+  }
+
+  private Sensitivity ofOwn(String label, ExactMoney cost, Rate rise) {
+    return new Sensitivity(
+        label, cost, rise.of(cost).negated(), factor(cost.plus(savingPerKilogram()), cost));
+  }
+
+  private static OptionalDouble factor(ExactMoney wanted, ExactMoney now) {
+    return now.isZero() || wanted.isNegative()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(wanted.dividedBy(now));
+  }
+
+  private static ExactMoney magnitude(ExactMoney amount) {
+    return amount.isNegative() ? amount.negated() : amount;
+  }
+
+  /**
+   * Explains the comparison.
+   *
+   * @return both costs on their one basis, and the break-even
+   */
+  public Explanation explanation() {
+    Explanation.Builder builder =
+        Explanation.of("Making " + batch.root().label() + " or buying it")
+            .given("own batch " + batch.total() + " for " + netKilograms + " kg net")
+            .formula("saving = ready-made − own, both per kilogram of net product");
+    offers.forEach(o -> builder.given(o.label() + " " + o.landed() + " landed"));
+    builder.step("own " + own().perKilogramRounded() + " per kg");
+    builder.step("saving " + savingPerKilogram().toMoney() + " per kg");
+    breakEvenKilogramsPerYear()
+        .ifPresentOrElse(
+            kg -> builder.step("even at " + kg + " kg a year, fixed cost " + fixedPerYear),
+            () -> builder.warning("Making saves nothing, however much is made."));
+    return builder.build();
+  }
+}

@@ -1,0 +1,61 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.cost;
+
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * Packages of one material in an order.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param label what it is
+ * @param kindOfGoods the kind of goods for duty; any text where none is taken
+ * @param price the price of one package
+ * @param count how many packages, at least one
+ * @param validity the days on which the price holds
+ */
+public record OrderLine(
+    String label, String kindOfGoods, Price price, int count, Validity validity) {
+
+  /**
+   * Guards the count.
+   *
+   * @param label what it is
+   * @param kindOfGoods the kind of goods for duty
+   * @param price the price of one package
+   * @param count how many packages
+   * @param validity the days on which the price holds
+   * @throws ProblemException if the count is below one
+   */
+  public OrderLine {
+    UnitsProblem.requireBetween(count, 1, 1e9, "number of packages of " + label);
+  }
+
+  /**
+   * Returns packages at a price that holds on any day.
+   *
+   * @param label what it is
+   * @param kindOfGoods the kind of goods for duty; any text where none is taken
+   * @param price the price of one package
+   * @param count how many packages
+   * @return the line
+   * @throws ProblemException if the count is below one
+   */
+  public static OrderLine of(String label, String kindOfGoods, Price price, int count) {
+    return new OrderLine(label, kindOfGoods, price, count, Validity.ALWAYS);
+  }
+
+  /**
+   * Returns how much it is.
+   *
+   * @return the mass of all packages, in kg
+   */
+  public double massKilograms() {
+    return price.packageKilograms() * count;
+  }
+
+  Ratio mass() {
+    return Ratio.of(price.packageKilograms()).times(Ratio.of(count));
+  }
+}

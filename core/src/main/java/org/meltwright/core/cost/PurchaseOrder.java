@@ -1,0 +1,281 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.cost;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.BigMoneyProvider;
+import org.joda.money.CurrencyUnit;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+
+/**
+ * An order with one supplier, and all that is charged on it.
+ *
+ * <p>For example, {@code PurchaseOrder.of(lines, EUR, day).withFreight(tariff, Vat.NONE)}.
+ *
+ * <p>Immutable and thread-safe. The money of freight, handling and flat duties is in the currency
+ * of the account; the prices of the lines may be in another, one for all lines.
+ */
+public final class PurchaseOrder {
+
+  private final List<OrderLine> lines;
+  private final CurrencyUnit currency;
+  private final LocalDate date;
+  private final ExchangeRates rates;
+  private final FreightTariff freight;
+  private final Vat freightVat;
+  private final Rate insurance;
+  private final ExactMoney handling;
+  private final Vat handlingVat;
+  private final List<Duty> duties;
+  private final @Nullable ImportRegime regime;
+
+  /**
+   * Returns an order without carriage or other charges.
+   *
+   * @param lines the lines, at least one
+   * @param currency the currency of the account
+   * @param date the day of the order
+   * @return the order
+   * @throws ProblemException if there is no line, or prices do not hold on that day
+   */
+  public static PurchaseOrder of(List<OrderLine> lines, CurrencyUnit currency, LocalDate date) {
+    if (lines.isEmpty()) {
+      throw CostProblem.exception(CostProblem.NO_LINES, "");
+    }
+    List<Problem> expired =
+        lines.stream()
+            .filter(l -> !l.validity().contains(date))
+            .map(l -> expired(l, date))
+            .toList();
+    if (!expired.isEmpty()) {
+      throw new ProblemException(expired);
+    }
+    return new PurchaseOrder(
+        lines,
+        currency,
+        date,
+        ExchangeRates.NONE,
+        FreightTariff.free(currency),
+        Vat.NONE,
+        Rate.ZERO,
+        ExactMoney.zero(currency),
+        Vat.NONE,
+        List.of(),
+        null);
+  }
+
+  private static Problem expired(OrderLine line, LocalDate date) {
+    return Problem.of(CostProblem.NOT_VALID, date.toString())
+        .with("what", line.label())
+        .with("from", line.validity().from().toString())
+        .with("until", line.validity().until().toString());
+  }
+
+  private PurchaseOrder(
+      List<OrderLine> lines,
+      CurrencyUnit currency,
+      LocalDate date,
+      ExchangeRates rates,
+      FreightTariff freight,
+      Vat freightVat,
+      Rate insurance,
+      ExactMoney handling,
+      Vat handlingVat,
+      List<Duty> duties,
+      @Nullable ImportRegime regime) {
+    this.lines = List.copyOf(lines);
+    this.currency = currency;
+    this.date = date;
+    this.rates = rates;
+    this.freight = freight;
+    this.freightVat = freightVat;
+    this.insurance = insurance;
+    this.handling = handling;
+    this.handlingVat = handlingVat;
+    this.duties = List.copyOf(duties);
+    this.regime = regime;
+    CostProblem.requireSame(currency, freight.currency());
+    CostProblem.requireSame(currency, handling.currency());
+  }
+
+  /**
+   * Returns a copy with exchange rates for its prices.
+   *
+   * @param table the dated rates
+   * @return the new order
+   */
+  public PurchaseOrder withRates(ExchangeRates table) {
+    return new PurchaseOrder(
+        lines,
+        currency,
+        date,
+        table,
+        freight,
+        freightVat,
+        insurance,
+        handling,
+        handlingVat,
+        duties,
+        regime);
+  }
+
+  /**
+   * Returns a copy with carriage.
+   *
+   * @param tariff what is asked for it
+   * @param vat how tax stands in that; without effect on an import, where the regime says it
+   * @return the new order
+   * @throws ProblemException if the tariff is in another currency than the account
+   */
+  public PurchaseOrder withFreight(FreightTariff tariff, Vat vat) {
+    return new PurchaseOrder(
+        lines,
+        currency,
+        date,
+        rates,
+        tariff,
+        vat,
+        insurance,
+        handling,
+        handlingVat,
+        duties,
+        regime);
+  }
+
+  /**
+   * Returns a copy with insurance of the carriage.
+   *
+   * @param premium its rate of the value of the goods without tax
+   * @return the new order
+   */
+  public PurchaseOrder withInsurance(Rate premium) {
+    return new PurchaseOrder(
+        lines,
+        currency,
+        date,
+        rates,
+        freight,
+        freightVat,
+        premium,
+        handling,
+        handlingVat,
+        duties,
+        regime);
+  }
+
+  /**
+   * Returns a copy with a handling fee.
+   *
+   * @param fee the fee for the whole order
+   * @param vat how tax stands in it, beside the import tax
+   * @return the new order
+   * @throws ProblemException if the fee is below zero or in another currency than the account
+   */
+  public PurchaseOrder withHandling(BigMoneyProvider fee, Vat vat) {
+    ExactMoney exact = ExactMoney.of(fee);
+    if (exact.isNegative()) {
+      throw CostProblem.negative(exact, "handling fee");
+    }
+    return new PurchaseOrder(
+        lines, currency, date, rates, freight, freightVat, insurance, exact, vat, duties, regime);
+  }
+
+  /**
+   * Returns a copy that comes from abroad.
+   *
+   * @param newRegime how the bases of duty and tax are built
+   * @param newDuties the duties, one for each kind of goods and day
+   * @return the new order; taxes in its prices are left out, the regime's tax takes their place
+   */
+  public PurchaseOrder withImport(ImportRegime newRegime, List<Duty> newDuties) {
+    return new PurchaseOrder(
+        lines,
+        currency,
+        date,
+        rates,
+        freight,
+        freightVat,
+        insurance,
+        handling,
+        handlingVat,
+        newDuties,
+        newRegime);
+  }
+
+  /**
+   * Returns the lines.
+   *
+   * @return the lines, in the order given
+   */
+  public List<OrderLine> lines() {
+    return lines;
+  }
+
+  /**
+   * Returns the currency of the account.
+   *
+   * @return the currency
+   */
+  public CurrencyUnit currency() {
+    return currency;
+  }
+
+  /**
+   * Returns the day of the order.
+   *
+   * @return the day
+   */
+  public LocalDate date() {
+    return date;
+  }
+
+  /**
+   * Returns how the bases of duty and tax are built.
+   *
+   * @return the regime; empty for an order within the country
+   */
+  public Optional<ImportRegime> regime() {
+    return Optional.ofNullable(regime);
+  }
+
+  /**
+   * Adds everything up.
+   *
+   * @return the landed cost, line by line
+   * @throws ProblemException if an exchange rate or a duty is missing
+   */
+  public LandedCost landed() {
+    return new LandedCostCalculation(this).run();
+  }
+
+  ExactMoney inAccount(ExactMoney amount) {
+    return rates.convert(amount, currency, date);
+  }
+
+  FreightTariff freight() {
+    return freight;
+  }
+
+  Vat freightVat() {
+    return freightVat;
+  }
+
+  Rate insurance() {
+    return insurance;
+  }
+
+  ExactMoney handling() {
+    return handling;
+  }
+
+  Vat handlingVat() {
+    return handlingVat;
+  }
+
+  List<Duty> duties() {
+    return duties;
+  }
+}

@@ -1,0 +1,31 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.cost;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import org.joda.money.BigMoneyProvider;
+import org.meltwright.units.ProblemException;
+
+/**
+ * An offer of the finished product, landed: freight, duty and tax borne are in its price.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param label who offers what
+ * @param landed what it costs per mass of net product, at the door
+ */
+public record ReadyMade(String label, UnitPrice landed) {
+
+  /**
+   * Returns an offer of packages.
+   *
+   * @param label who offers what
+   * @param landedPackage what one package costs, at the door
+   * @param netMass the net product in it
+   * @return the offer
+   * @throws ProblemException if the amount is below zero or the mass is not above zero
+   */
+  public static ReadyMade of(String label, BigMoneyProvider landedPackage, Quantity<Mass> netMass) {
+    return new ReadyMade(label, UnitPrice.of(landedPackage, netMass));
+  }
+}

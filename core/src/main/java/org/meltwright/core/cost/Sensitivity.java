@@ -1,0 +1,19 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.cost;
+
+import java.util.OptionalDouble;
+
+/**
+ * How much the answer of {@link MakeOrBuy} hangs on one input.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param input the name of the input
+ * @param perKilogram its part in a kilogram of net product
+ * @param savingChange by how much the saving per kilogram changes when the input rises by the
+ *     stated rate; below zero for what goes into the own product
+ * @param turnsAtFactor the factor of the input at which making and buying cost the same; empty if
+ *     no factor of zero or more does that
+ */
+public record Sensitivity(
+    String input, ExactMoney perKilogram, ExactMoney savingChange, OptionalDouble turnsAtFactor) {}

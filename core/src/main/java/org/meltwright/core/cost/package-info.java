@@ -1,0 +1,21 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+/**
+ * What things cost: prices with their tax, exact sums, cents that add up, and own against
+ * ready-made.
+ *
+ * <ol>
+ *   <li>{@link org.meltwright.core.cost.Price} and {@link org.meltwright.core.cost.UnitPrice} —
+ *       money per package, money per mass.
+ *   <li>{@link org.meltwright.core.cost.ExactMoney} — an amount before it is rounded.
+ *   <li>{@link org.meltwright.core.cost.CostRollUp} — the cost of a batch, down to its lines.
+ *   <li>{@link org.meltwright.core.cost.LandedCost} — what an order costs at the door.
+ *   <li>{@link org.meltwright.core.cost.MakeOrBuy} — own against ready-made, on one basis.
+ * </ol>
+ *
+ * <p>Money is joda-money and never a {@code double}. Sums are exact fractions and are rounded once;
+ * the cents then go down to the lines by {@link org.meltwright.core.cost.LargestRemainder}.
+ */
+@NullMarked
+package org.meltwright.core.cost;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,39 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.material;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Puts what a user states of a material on top of what the catalogue knows. */
+final class Overriding {
+
+  private Overriding() {}
+
+  /** The fresh material with the figures, names and parts of the old one behind its own. */
+  static Material over(Material fresh, Material old) {
+    Material.Builder merged = old.toBuilder();
+    Material.Builder own = fresh.toBuilder();
+    names(merged, own);
+    merged.family = own.family == null ? merged.family : own.family;
+    merged.role = own.role == null ? merged.role : own.role;
+    own.identifiers.forEach((k, list) -> inFront(merged.identifiers, k, list));
+    own.figures.forEach((k, list) -> inFront(merged.figures, k, list));
+    merged.absences.putAll(own.absences);
+    merged.constituents = own.constituents.isEmpty() ? merged.constituents : own.constituents;
+    merged.alternatives = own.alternatives.isEmpty() ? merged.alternatives : own.alternatives;
+    return merged.build();
+  }
+
+  private static void names(Material.Builder merged, Material.Builder own) {
+    merged.englishName = own.englishName == null ? merged.englishName : own.englishName;
+    merged.germanName = own.germanName == null ? merged.germanName : own.germanName;
+    own.otherNames.stream().filter(n -> !merged.otherNames.contains(n)).forEach(merged::otherName);
+  }
+
+  private static <K, V> void inFront(Map<K, List<V>> map, K key, List<V> figures) {
+    List<V> all = new ArrayList<>(figures);
+    all.addAll(map.getOrDefault(key, List.of()));
+    map.put(key, all);
+  }
+}

@@ -1,0 +1,173 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.mixture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.units.MassFraction;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityKind;
+
+/**
+ * How much of each of several mixes makes a whole with target shares.
+ *
+ * <p>The masses are a small linear system without negative amounts. Where many answers exist, the
+ * one with the most of the first component is taken. Where none exists, the problems name each
+ * target that is out of reach and the nearest share that can be had while the others are kept.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Blend {
+
+  private static final double EXACT = 1e-9;
+
+  private final List<Composition> components;
+  private final double[] shares;
+
+  /**
+   * Returns the blend of components that reaches target shares.
+   *
+   * <p>For example, 25 % and 50 % spirit to 40 % is 2 : 3.
+   *
+   * @param components what may be mixed, at least one
+   * @param targets the shares to reach
+   * @return the blend
+   * @throws ProblemException if a target is out of reach; a problem for each such target
+   */
+  public static Blend of(List<Composition> components, List<ShareTarget> targets) {
+    double[][] contents = contents(components, targets);
+    double[] wanted = targets.stream().mapToDouble(t -> t.share().value()).toArray();
+    requireInReach(contents, wanted, targets);
+    double[] shares = LinearProgram.largestFirst(contents, wanted);
+    return new Blend(List.copyOf(components), Amounts.normalised(shares));
+  }
+
+  /**
+   * Returns the shares nearest to the targets that the components can reach.
+   *
+   * @param components what may be mixed, at least one
+   * @param targets the shares wanted
+   * @return for each target the wanted share if it can be had, else the nearest; what is nearest
+   *     may need a component alone, or be approached only as its amount grows
+   */
+  public static List<MassFraction> nearest(
+      List<Composition> components, List<ShareTarget> targets) {
+    double[][] contents = contents(components, targets);
+    double[] wanted = targets.stream().mapToDouble(t -> t.share().value()).toArray();
+    return LinearProgram.nearest(contents, wanted);
+  }
+
+  private static void requireInReach(
+      double[][] contents, double[] wanted, List<ShareTarget> targets) {
+    List<MassFraction> nearest = LinearProgram.nearest(contents, wanted);
+    List<Problem> problems = new ArrayList<>();
+    for (int i = 0; i < wanted.length; i++) {
+      if (Math.abs(nearest.get(i).value() - wanted[i]) > EXACT) {
+        problems.add(outOfReach(targets.get(i), nearest.get(i).value()));
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw new ProblemException(problems);
+    }
+  }
+
+  static Problem outOfReach(ShareTarget target, double nearest) {
+    return Problem.of(MixtureProblem.OUT_OF_REACH, percent(target.share().value()))
+        .with("counted", target.what().name())
+        .with("nearest", percent(nearest));
+  }
+
+  private static String percent(double share) {
+    return String.format(Locale.ROOT, "%.4g %% by mass", share * 100);
+  }
+
+  /** Row for target, column for component: the share of what is targeted in the component. */
+  static double[][] contents(List<Composition> components, List<ShareTarget> targets) {
+    double[][] contents = new double[targets.size()][components.size()];
+    for (int t = 0; t < contents.length; t++) {
+      for (int c = 0; c < contents[t].length; c++) {
+        contents[t][c] = targets.get(t).what().valueIn(components.get(c));
+      }
+    }
+    return contents;
+  }
+
+  private Blend(List<Composition> components, double[] shares) {
+    this.components = components;
+    this.shares = shares;
+  }
+
+  /**
+   * Returns the share of a component in the whole.
+   *
+   * @param index the place of the component, from zero
+   * @return its share by mass, from 0 to 1
+   */
+  public double shareValue(int index) {
+    return shares[index];
+  }
+
+  /**
+   * Returns what the blend is made of.
+   *
+   * @return the composition of the whole
+   */
+  public Composition composition() {
+    return Composition.blend(components, shares);
+  }
+
+  /**
+   * Returns how much of each component makes a total.
+   *
+   * @param total the mass of the whole
+   * @return the amounts, in the order of the components
+   * @throws ProblemException if the total is negative or not finite
+   */
+  public List<Mixture> amounts(Quantity<Mass> total) {
+    return amountsKilograms(QuantityKind.MASS.toSi(total));
+  }
+
+  /**
+   * Returns how much of each component goes with an amount of one of them.
+   *
+   * @param index the place of the component whose amount is known, from zero
+   * @param mass its mass
+   * @return the amounts, in the order of the components
+   * @throws ProblemException if the blend takes none of it, or the mass is negative or not finite
+   */
+  public List<Mixture> amountsFor(int index, Quantity<Mass> mass) {
+    if (!(shares[index] > 0)) {
+      throw new ProblemException(
+          Problem.of(MixtureProblem.NOT_IN_MIX, components.get(index).toString())
+              .with("materials", composition().toString()));
+    }
+    return amountsKilograms(QuantityKind.MASS.toSi(mass) / shares[index]);
+  }
+
+  private List<Mixture> amountsKilograms(double total) {
+    List<Mixture> amounts = new ArrayList<>();
+    for (int i = 0; i < shares.length; i++) {
+      amounts.add(new Mixture(components.get(i), total * shares[i]));
+    }
+    return List.copyOf(amounts);
+  }
+
+  /**
+   * Returns how the blend comes about.
+   *
+   * @return the explanation
+   */
+  public Explanation explanation() {
+    Explanation.Builder text =
+        Explanation.of("Blend to target shares")
+            .formula("Σ share of component × its content = target, no share below zero");
+    for (int i = 0; i < shares.length; i++) {
+      text.step(percent(shares[i]) + " of " + components.get(i));
+    }
+    return text.build();
+  }
+}

@@ -1,0 +1,159 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.mixture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.units.MassFraction;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+
+/**
+ * What to add to a pot so that it reaches a share: the answer to "what do I add?".
+ *
+ * <pre>
+ * added = pot · (present − target) / (target − share in the addition)
+ * </pre>
+ *
+ * <p>For example, a pot at 35 % that is to come down to 10 % needs 2.5 g per gram of an addition
+ * that holds none; 600 g at 1 : 10 that are to be 1 : 7 need 23.4 g of the pure first side.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Correction {
+
+  private static final double NOTHING = 1e-12;
+
+  private final Mixture pot;
+  private final List<Mixture> additions;
+  private final Mixture result;
+
+  /**
+   * Returns what to add to reach one share.
+   *
+   * @param pot what is there
+   * @param what what the share is a share of; where it is a range, at the end that was chosen
+   * @param target the share to reach, by mass of the whole
+   * @param addition what may be added
+   * @return the correction; nothing is added where the share is there already
+   * @throws ProblemException if no amount of the addition reaches it, or the pot is empty
+   */
+  public static Correction toShare(
+      Mixture pot, ShareOf what, MassFraction target, Composition addition) {
+    double present = what.valueIn(pot.composition());
+    double added = what.valueIn(addition);
+    double wanted = target.value();
+    double missing = present - wanted;
+    double perKilogram = missing == 0 ? 0 : missing / (wanted - added);
+    if (!(perKilogram >= 0 && perKilogram < 1 / NOTHING)) {
+      double nearest = Math.abs(added - wanted) < Math.abs(missing) ? added : present;
+      throw new ProblemException(Blend.outOfReach(new ShareTarget(what, target), nearest));
+    }
+    return new Correction(pot, List.of(new Mixture(addition, pot.massKilograms() * perKilogram)));
+  }
+
+  /**
+   * Returns what to add to reach several shares at once, with as little as possible added in all.
+   *
+   * @param pot what is there
+   * @param targets the shares to reach
+   * @param additions what may be added
+   * @return the correction
+   * @throws ProblemException if targets are out of reach: a problem for each, with the nearest
+   *     share that can be had while the others are kept
+   */
+  public static Correction toShares(
+      Mixture pot, List<ShareTarget> targets, List<Composition> additions) {
+    List<Composition> all = new ArrayList<>(List.of(pot.composition()));
+    all.addAll(additions);
+    Blend blend = Blend.of(all, targets);
+    double share = blend.shareValue(0);
+    if (!(share > NOTHING)) {
+      throw new ProblemException(onlyApproached(targets, all));
+    }
+    List<Mixture> added = new ArrayList<>();
+    for (int i = 0; i < additions.size(); i++) {
+      double perKilogram = blend.shareValue(i + 1) / share;
+      added.add(new Mixture(additions.get(i), pot.massKilograms() * perKilogram));
+    }
+    return new Correction(pot, added);
+  }
+
+  /** Targets that the pot does not meet are met by the additions alone, not with the pot in it. */
+  private static List<Problem> onlyApproached(
+      List<ShareTarget> targets, List<Composition> components) {
+    double[][] contents = Blend.contents(components, targets);
+    List<Problem> problems = new ArrayList<>();
+    for (int t = 0; t < contents.length; t++) {
+      double wanted = targets.get(t).share().value();
+      if (Math.abs(contents[t][0] - wanted) > NOTHING) {
+        problems.add(Blend.outOfReach(targets.get(t), wanted).with("remark", "approached only"));
+      }
+    }
+    return problems;
+  }
+
+  private Correction(Mixture pot, List<Mixture> additions) {
+    this.pot = pot;
+    this.additions = List.copyOf(additions);
+    List<Mixture> all = new ArrayList<>(List.of(pot));
+    all.addAll(additions);
+    this.result = Mixture.blend(all);
+  }
+
+  /**
+   * Returns what was there before.
+   *
+   * @return the pot
+   */
+  public Mixture pot() {
+    return pot;
+  }
+
+  /**
+   * Returns what to add.
+   *
+   * @return the additions, in the order given; some may be nothing
+   */
+  public List<Mixture> additions() {
+    return additions;
+  }
+
+  /**
+   * Returns how much to add in all.
+   *
+   * @return the mass in kg
+   */
+  public double addedKilograms() {
+    return additions.stream().mapToDouble(Mixture::massKilograms).sum();
+  }
+
+  /**
+   * Returns what is in the pot afterwards.
+   *
+   * @return the whole
+   */
+  public Mixture result() {
+    return result;
+  }
+
+  /**
+   * Returns how the correction comes about.
+   *
+   * @return the explanation
+   */
+  public Explanation explanation() {
+    Explanation.Builder text =
+        Explanation.of("Correction of a pot")
+            .given("pot " + line(pot))
+            .formula("added = pot × (present − target) ÷ (target − share in the addition)");
+    additions.forEach(a -> text.step("add " + line(a)));
+    return text.step("gives " + line(result)).build();
+  }
+
+  private static String line(Mixture mixture) {
+    return String.format(
+        Locale.ROOT, "%.2f g of %s", mixture.massKilograms() * 1000, mixture.composition());
+  }
+}

@@ -1,0 +1,171 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.thermal;
+
+import org.apache.commons.numbers.gamma.Erf;
+import org.apache.commons.numbers.gamma.Erfc;
+import org.apache.commons.numbers.gamma.Erfcx;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * Exact solutions for bodies that cool without freezing.
+ *
+ * <p>Three lengths go by the name of Biot's number; each method says which it takes. Results are
+ * shares of the step: 1 where nothing has happened yet, 0 at the surroundings' temperature, unless
+ * said otherwise. Not instantiable; thread-safe.
+ */
+public final class Conduction {
+
+  /** The Biot number, on volume over area, up to which a body may count as one temperature. */
+  public static final double LUMPED_LIMIT = 0.1;
+
+  private static final int TERMS = 200;
+  private static final double NEGLIGIBLE = 1e-17;
+
+  private Conduction() {}
+
+  /**
+   * Returns the Biot number Bi = h L/k.
+   *
+   * @param heatTransfer h, in W/(m² K)
+   * @param length L, in m: volume over area for the lumped formula, half thickness for a slab
+   * @param conductivity k, in W/(m K)
+   * @return the Biot number; 0.5 for a slab of 25 mm with h = 10 on both sides, k = 0.25
+   */
+  public static double biot(double heatTransfer, double length, double conductivity) {
+    UnitsProblem.requireBetween(heatTransfer, 0, 1e7, "heat transfer coefficient in W/(m² K)");
+    UnitsProblem.requireBetween(length, 1e-9, 1e4, "length in m");
+    UnitsProblem.requireBetween(conductivity, 1e-6, 1e6, "conductivity in W/(m K)");
+    return heatTransfer * length / conductivity;
+  }
+
+  /**
+   * Returns what is left of a step of temperature in a body of one temperature throughout.
+   *
+   * <p>Formula: θ = exp(−t/τ), τ = ρ c (V/A)/h. A steel ball of 25.4 mm radius at 699.9 K in gas at
+   * 394.3 K with h = 11.36 W/(m² K) is at 474.6 K after an hour.
+   *
+   * @param seconds the time, in s, not negative
+   * @param timeConstant τ, in s, above zero
+   * @param biot the Biot number on volume over area
+   * @return the share left
+   * @throws ProblemException if the Biot number exceeds {@link #LUMPED_LIMIT}
+   */
+  public static double lumped(double seconds, double timeConstant, double biot) {
+    UnitsProblem.requireBetween(seconds, 0, 1e15, "time in s");
+    UnitsProblem.requireBetween(timeConstant, 1e-12, 1e15, "time constant in s");
+    requireLumped(biot);
+    return Math.exp(-seconds / timeConstant);
+  }
+
+  /**
+   * Returns the time after which a share of a step is left in a body of one temperature throughout.
+   *
+   * @param share the share left, above 0 up to 1
+   * @param timeConstant the time constant, in s, above zero
+   * @param biot the Biot number on volume over area
+   * @return the time, in s
+   * @throws ProblemException if the Biot number exceeds {@link #LUMPED_LIMIT}
+   */
+  public static double lumpedSeconds(double share, double timeConstant, double biot) {
+    UnitsProblem.requireBetween(share, Double.MIN_NORMAL, 1, "share of the step");
+    UnitsProblem.requireBetween(timeConstant, 1e-12, 1e15, "time constant in s");
+    requireLumped(biot);
+    return -timeConstant * Math.log(share);
+  }
+
+  private static void requireLumped(double biot) {
+    if (!(biot <= LUMPED_LIMIT)) {
+      throw new ProblemException(
+          Problem.of(ThermalProblem.NOT_LUMPED, Texts.three(biot))
+              .with("high", Texts.three(LUMPED_LIMIT)));
+    }
+  }
+
+  /**
+   * Returns what is left of a step at the centre of a slab that is cooled on both sides.
+   *
+   * <p>Formula: θ = Σ 4 sin z/(2z + sin 2z) exp(−z² Fo), z tan z = Bi. For example, Bi = 0.5 and Fo
+   * = 1 leave 0.6984.
+   *
+   * @param biot the Biot number on the half thickness, above zero
+   * @param fourier the Fourier number α t/a² on the half thickness a, above zero
+   * @return the share left at the centre
+   */
+  public static double slabCentre(double biot, double fourier) {
+    UnitsProblem.requireBetween(biot, 1e-9, 1e9, "Biot number");
+    UnitsProblem.requireBetween(fourier, 1e-4, 1e9, "Fourier number");
+    double sum = 0;
+    for (int n = 0; n < TERMS; n++) {
+      double start = n * Math.PI;
+      double root =
+          Roots.bisect(z -> z * Math.sin(z) - biot * Math.cos(z), start, start + Math.PI / 2);
+      double term =
+          4 * Math.sin(root) / (2 * root + Math.sin(2 * root)) * Math.exp(-root * root * fourier);
+      sum += term;
+      if (Math.abs(term) < NEGLIGIBLE) {
+        break;
+      }
+    }
+    return sum;
+  }
+
+  /**
+   * Returns what is left of a step inside a half space whose surface was brought to a temperature
+   * at once.
+   *
+   * <p>Formula: θ = erf(x/(2 √(α t))).
+   *
+   * @param depth x, in m, not negative
+   * @param diffusivity α, in m²/s, above zero
+   * @param seconds t, in s, above zero
+   * @return the share left: 1 deep inside, 0 at the surface
+   */
+  public static double halfSpace(double depth, double diffusivity, double seconds) {
+    return Erf.value(reach(depth, diffusivity, seconds));
+  }
+
+  /**
+   * Returns the depth in a half space at which a share of a step is left.
+   *
+   * @param share the share left, from 0 to below 1
+   * @param diffusivity α, in m²/s, above zero
+   * @param seconds t, in s, above zero
+   * @return the depth, in m
+   */
+  public static double halfSpaceDepth(double share, double diffusivity, double seconds) {
+    UnitsProblem.requireBetween(share, 0, Math.nextDown(1.0), "share of the step");
+    reach(0, diffusivity, seconds);
+    return 2
+        * Math.sqrt(diffusivity * seconds)
+        * org.apache.commons.numbers.gamma.InverseErf.value(share);
+  }
+
+  /**
+   * Returns what is left of a step inside a half space that air cools.
+   *
+   * <p>Formula: 1 − θ = erfc(ξ) − exp(h x/k + h² α t/k²) erfc(ξ + h √(α t)/k), ξ = x/(2 √(α t)).
+   *
+   * @param depth x, in m, not negative
+   * @param diffusivity α, in m²/s, above zero
+   * @param seconds t, in s, above zero
+   * @param heatTransferOverConductivity h/k, in 1/m, not negative
+   * @return the share left
+   */
+  public static double halfSpaceInAir(
+      double depth, double diffusivity, double seconds, double heatTransferOverConductivity) {
+    UnitsProblem.requireBetween(heatTransferOverConductivity, 0, 1e12, "h/k in 1/m");
+    double xi = reach(depth, diffusivity, seconds);
+    double eta = heatTransferOverConductivity * Math.sqrt(diffusivity * seconds);
+    // exp(hx/k + η²) erfc(ξ + η) = exp(−ξ²) erfcx(ξ + η): no overflow times underflow
+    return 1 - Erfc.value(xi) + Math.exp(-xi * xi) * Erfcx.value(xi + eta);
+  }
+
+  private static double reach(double depth, double diffusivity, double seconds) {
+    UnitsProblem.requireBetween(depth, 0, 1e6, "depth in m");
+    UnitsProblem.requireBetween(diffusivity, 1e-15, 1e3, "diffusivity in m²/s");
+    UnitsProblem.requireBetween(seconds, 1e-15, 1e15, "time in s");
+    return depth / (2 * Math.sqrt(diffusivity * seconds));
+  }
+}

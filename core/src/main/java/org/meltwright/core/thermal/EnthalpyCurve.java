@@ -1,0 +1,214 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.thermal;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * The heat that a kilogram of a mix takes up against its temperature.
+ *
+ * <p>Formula, for each substance over its melting range: h = cs x + (cl − cs) x²/(2w) + L x/w, with
+ * x = T − Ts and w = Tl − Ts; then + cl (T − Tl). A mix is the sum by mass.
+ *
+ * <p>Symbols: h heat [J/kg], cs and cl specific heat of solid and melt [J/(kg K)], L heat of fusion
+ * [J/kg], Ts and Tl solidus and liquidus [°C].
+ *
+ * <p>Valid without heat of mixing. For example, with cs 2000, cl 2400, L 180 000 and a range of
+ * 40–65 °C, a kilogram takes 323 000 J from 20 to 85 °C. This class is immutable and thread-safe.
+ */
+public final class EnthalpyCurve {
+
+  private final MeltingHeat[] substances;
+  private final double[] shares;
+
+  /**
+   * Returns the curve of one substance.
+   *
+   * @param substance its heat figures
+   * @return the curve
+   */
+  public static EnthalpyCurve of(MeltingHeat substance) {
+    return new EnthalpyCurve(new MeltingHeat[] {substance}, new double[] {1});
+  }
+
+  /**
+   * Returns the curve of a mix.
+   *
+   * @param substances the heat figures of each substance
+   * @param massFractions the share of each by mass, in the same order
+   * @return the curve
+   * @throws IllegalArgumentException if the two lists differ in length
+   * @throws org.meltwright.units.ProblemException if a share is not from 0 to 1
+   */
+  public static EnthalpyCurve of(List<MeltingHeat> substances, double... massFractions) {
+    if (substances.size() != massFractions.length) {
+      throw new IllegalArgumentException("one share for each substance");
+    }
+    for (double share : massFractions) {
+      UnitsProblem.requireBetween(share, 0, 1, "mass fraction");
+    }
+    return new EnthalpyCurve(substances.toArray(MeltingHeat[]::new), massFractions.clone());
+  }
+
+  private EnthalpyCurve(MeltingHeat[] substances, double[] shares) {
+    this.substances = substances;
+    this.shares = shares;
+  }
+
+  /**
+   * Returns the heat that warms the solid, between two temperatures.
+   *
+   * @param from the first temperature
+   * @param to the last temperature
+   * @return the heat, in J/kg; negative when cooling
+   */
+  public double solidJoulesPerKilogram(TemperaturePoint from, TemperaturePoint to) {
+    return sum((m, t) -> m.solidHeat(t), from.celsius(), to.celsius());
+  }
+
+  /**
+   * Returns the heat that melts, between two temperatures.
+   *
+   * @param from the first temperature
+   * @param to the last temperature
+   * @return the heat, in J/kg; what melts at one temperature counts as molten at it
+   */
+  public double fusionJoulesPerKilogram(TemperaturePoint from, TemperaturePoint to) {
+    return sum(MeltingHeat::fusionHeat, from.celsius(), to.celsius());
+  }
+
+  /**
+   * Returns the heat that warms the melt, between two temperatures.
+   *
+   * @param from the first temperature
+   * @param to the last temperature
+   * @return the heat, in J/kg; negative when cooling
+   */
+  public double meltJoulesPerKilogram(TemperaturePoint from, TemperaturePoint to) {
+    return sum(MeltingHeat::meltHeat, from.celsius(), to.celsius());
+  }
+
+  /**
+   * Returns all the heat between two temperatures.
+   *
+   * @param from the first temperature
+   * @param to the last temperature
+   * @return the heat, in J/kg; negative when cooling
+   */
+  public double joulesPerKilogram(TemperaturePoint from, TemperaturePoint to) {
+    return total(to.celsius()) - total(from.celsius());
+  }
+
+  /**
+   * Returns the temperature that a heat leads to.
+   *
+   * @param from the first temperature
+   * @param joulesPerKilogram the heat taken up since, in J/kg; negative for heat given off
+   * @return the temperature, up to 2000 °C
+   * @throws org.meltwright.units.ProblemException if the heat leads below absolute zero or above
+   *     2000 °C
+   */
+  public TemperaturePoint temperature(TemperaturePoint from, double joulesPerKilogram) {
+    double start = total(from.celsius());
+    double low = -273.15;
+    double high = 2000;
+    UnitsProblem.requireBetween(
+        joulesPerKilogram, total(low) - start, total(high) - start, "heat in J/kg");
+    return TemperaturePoint.ofCelsius(
+        Roots.bisect(t -> total(t) - start - joulesPerKilogram, low, high));
+  }
+
+  /**
+   * Returns how much of what melts is molten.
+   *
+   * @param temperature the temperature
+   * @return the molten share by mass of what melts, from 0 to 1; 0 if nothing melts
+   */
+  public double liquidFraction(TemperaturePoint temperature) {
+    double molten = 0;
+    double all = 0;
+    for (int i = 0; i < shares.length; i++) {
+      if (substances[i].melts()) {
+        molten += shares[i] * substances[i].liquidFraction(temperature.celsius());
+        all += shares[i];
+      }
+    }
+    return all == 0 ? 0 : molten / all;
+  }
+
+  /** Returns where the curve bends between two temperatures, both ends included, in order. */
+  double[] bends(double from, double to) {
+    return DoubleStream.concat(
+            DoubleStream.of(from, to),
+            Arrays.stream(substances)
+                .filter(MeltingHeat::melts)
+                .flatMapToDouble(m -> DoubleStream.of(m.solidusCelsius(), m.liquidusCelsius()))
+                .filter(t -> t > from && t < to))
+        .sorted()
+        .distinct()
+        .toArray();
+  }
+
+  /** Returns the heat per kelvin at a temperature, in the region that a probe lies in. */
+  double capacity(double celsius, double probe) {
+    double sum = 0;
+    for (int i = 0; i < shares.length; i++) {
+      sum += shares[i] * substances[i].capacity(celsius, probe);
+    }
+    return sum;
+  }
+
+  /** Returns the heat of fusion of what melts at just this temperature, in J/kg. */
+  double latentAt(double celsius) {
+    double sum = 0;
+    for (int i = 0; i < shares.length; i++) {
+      MeltingHeat m = substances[i];
+      if (m.solidusCelsius() == celsius && m.liquidusCelsius() == celsius) {
+        sum += shares[i] * m.heatOfFusion();
+      }
+    }
+    return sum;
+  }
+
+  /** Returns where the first substance begins to melt; infinite if nothing melts. */
+  double solidus() {
+    return Arrays.stream(substances)
+        .filter(MeltingHeat::melts)
+        .mapToDouble(MeltingHeat::solidusCelsius)
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** Returns where the last substance is molten; infinite if nothing melts. */
+  double liquidus() {
+    return Arrays.stream(substances)
+        .filter(MeltingHeat::melts)
+        .mapToDouble(MeltingHeat::liquidusCelsius)
+        .max()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private double total(double celsius) {
+    double sum = 0;
+    for (int i = 0; i < shares.length; i++) {
+      MeltingHeat m = substances[i];
+      sum += shares[i] * (m.solidHeat(celsius) + m.fusionHeat(celsius) + m.meltHeat(celsius));
+    }
+    return sum;
+  }
+
+  private interface Part {
+    double at(MeltingHeat substance, double celsius);
+  }
+
+  private double sum(Part part, double from, double to) {
+    double sum = 0;
+    for (int i = 0; i < shares.length; i++) {
+      sum += shares[i] * (part.at(substances[i], to) - part.at(substances[i], from));
+    }
+    return sum;
+  }
+}

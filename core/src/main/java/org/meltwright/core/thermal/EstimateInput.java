@@ -1,0 +1,89 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.thermal;
+
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * A named input of an estimate: its range, and which way it moves the result.
+ *
+ * <p>The central value of an estimate has every input at the middle of its range; the low value has
+ * every input at the end that makes the result small, the high value at the other. Immutable and
+ * thread-safe.
+ *
+ * @param name what it is
+ * @param low the low end, in the unit
+ * @param high the high end, in the unit, not below the low end
+ * @param unit the unit
+ * @param direction which way more of it moves the result
+ */
+public record EstimateInput(
+    String name, double low, double high, String unit, Direction direction) {
+
+  /** Which way more of an input moves a result. */
+  public enum Direction {
+    /** More of it makes the result larger. */
+    RAISES,
+    /** More of it makes the result smaller. */
+    LOWERS
+  }
+
+  /** Which of the three values of an estimate is worked out. */
+  enum Corner {
+    LOW,
+    CENTRAL,
+    HIGH
+  }
+
+  /**
+   * Guards the range.
+   *
+   * @param name what it is
+   * @param low the low end
+   * @param high the high end
+   * @param unit the unit
+   * @param direction which way more of it moves the result
+   * @throws ProblemException if an end is not finite or the ends are reversed
+   */
+  public EstimateInput {
+    UnitsProblem.requireFinite(low, name);
+    UnitsProblem.requireFinite(high, name);
+    if (low > high) {
+      throw new ProblemException(
+          Problem.of(UnitsProblem.RANGE_REVERSED, low + " to " + high + " " + unit)
+              .with("what", name));
+    }
+  }
+
+  /**
+   * Returns the value half way between the ends.
+   *
+   * @return the middle, in the unit
+   */
+  public double middle() {
+    return low + (high - low) / 2;
+  }
+
+  double at(Corner corner) {
+    if (corner == Corner.CENTRAL) {
+      return middle();
+    }
+    boolean small = corner == Corner.LOW;
+    return (direction == Direction.RAISES) == small ? low : high;
+  }
+
+  /**
+   * Returns the input on one line.
+   *
+   * @return name, range and unit, with three significant figures
+   */
+  @Override
+  public String toString() {
+    return name
+        + " "
+        + (low == high ? Texts.three(low) : Texts.three(low) + "–" + Texts.three(high))
+        + " "
+        + unit;
+  }
+}

@@ -1,0 +1,101 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.thermal;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialFamily;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.QuantityRange;
+import org.meltwright.units.SpecificEnergy;
+import org.meltwright.units.SpecificHeatCapacity;
+
+/**
+ * What to assume of materials that state no specific heat or heat of fusion; every result lists
+ * what it assumed.
+ *
+ * <p>This class is immutable and thread-safe.
+ */
+public final class HeatAssumptions {
+
+  /** Nothing is assumed: a missing figure is a problem. */
+  public static final HeatAssumptions NONE = new HeatAssumptions(null, null, null);
+
+  /**
+   * Wide ranges that hold the figures known of such materials.
+   *
+   * <p>Organic: 1500–2600 J/(kg K), from resins to molten waxes (remembered). Pigments and fillers:
+   * 200–1300 J/(kg K), from vermilion 208 to chalk 834 (CRC Handbook) and organic pigments
+   * (remembered). Heat of fusion: 129–220 kJ/kg, from candelilla wax (Dassanayake et al., JAOCS 86,
+   * 2009) to paraffin (encyclopaedia).
+   */
+  public static final HeatAssumptions TYPICAL =
+      new HeatAssumptions(
+          new QuantityRange<>(QuantityKind.SPECIFIC_HEAT_CAPACITY, 1500, 2600),
+          new QuantityRange<>(QuantityKind.SPECIFIC_HEAT_CAPACITY, 200, 1300),
+          new QuantityRange<>(QuantityKind.SPECIFIC_ENERGY, 129_000, 220_000));
+
+  private final @Nullable QuantityRange<SpecificHeatCapacity> organic;
+  private final @Nullable QuantityRange<SpecificHeatCapacity> mineral;
+  private final @Nullable QuantityRange<SpecificEnergy> fusion;
+
+  private HeatAssumptions(
+      @Nullable QuantityRange<SpecificHeatCapacity> organic,
+      @Nullable QuantityRange<SpecificHeatCapacity> mineral,
+      @Nullable QuantityRange<SpecificEnergy> fusion) {
+    this.organic = organic;
+    this.mineral = mineral;
+    this.fusion = fusion;
+  }
+
+  /**
+   * Returns a copy with a specific heat for organic materials: what melts, resins, oils.
+   *
+   * @param range the range
+   * @return the new assumptions
+   */
+  public HeatAssumptions withOrganicSpecificHeat(QuantityRange<SpecificHeatCapacity> range) {
+    return new HeatAssumptions(range, mineral, fusion);
+  }
+
+  /**
+   * Returns a copy with a specific heat for pigments and fillers.
+   *
+   * @param range the range
+   * @return the new assumptions
+   */
+  public HeatAssumptions withMineralSpecificHeat(QuantityRange<SpecificHeatCapacity> range) {
+    return new HeatAssumptions(organic, range, fusion);
+  }
+
+  /**
+   * Returns a copy with a heat of fusion for what melts.
+   *
+   * @param range the range
+   * @return the new assumptions
+   */
+  public HeatAssumptions withHeatOfFusion(QuantityRange<SpecificEnergy> range) {
+    return new HeatAssumptions(organic, mineral, range);
+  }
+
+  /**
+   * Returns the specific heat assumed of a material that states none.
+   *
+   * @param material the material
+   * @return the range; empty if nothing is assumed
+   */
+  public Optional<QuantityRange<SpecificHeatCapacity>> specificHeat(Material material) {
+    boolean isMineral =
+        material.family() == MaterialFamily.PIGMENT || material.family() == MaterialFamily.FILLER;
+    return Optional.ofNullable(isMineral ? mineral : organic);
+  }
+
+  /**
+   * Returns the heat of fusion assumed of what melts and states none.
+   *
+   * @return the range; empty if nothing is assumed
+   */
+  public Optional<QuantityRange<SpecificEnergy>> heatOfFusion() {
+    return Optional.ofNullable(fusion);
+  }
+}

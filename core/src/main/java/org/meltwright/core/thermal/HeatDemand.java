@@ -1,0 +1,269 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.thermal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.measure.quantity.Energy;
+import javax.measure.quantity.Time;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.core.equipment.Vessel;
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.mixture.Mixture;
+import org.meltwright.core.thermal.EstimateInput.Corner;
+import org.meltwright.units.Estimate;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * The heat that a mix and its vessel take up between two temperatures, as an estimate in four
+ * parts: warming the solid, melting, warming the melt, warming the vessel.
+ *
+ * <p>Specific heats and heats of fusion are the materials' own ranges, or stated assumptions; the
+ * melting range is that of the preferred figure. More of any input means more heat. This class is
+ * immutable and thread-safe.
+ */
+public final class HeatDemand {
+
+  private final Mixture mixture;
+  private final TemperaturePoint from;
+  private final TemperaturePoint to;
+  private final HeatFigures figures;
+  private final @Nullable EstimateInput vessel;
+
+  /**
+   * Returns the heat that a mix takes up.
+   *
+   * @param mixture what is heated, and how much of it
+   * @param from the first temperature
+   * @param to the last temperature, not below the first
+   * @param assumptions what to assume where a material states no figure
+   * @return the demand, without a vessel
+   * @throws ProblemException if a figure is missing and nothing is assumed for it, or the
+   *     temperatures fall
+   */
+  public static HeatDemand of(
+      Mixture mixture, TemperaturePoint from, TemperaturePoint to, HeatAssumptions assumptions) {
+    if (to.isBelow(from)) {
+      throw new ProblemException(
+          Problem.of(ThermalProblem.TEMPERATURES_OUT_OF_ORDER, from + ", " + to)
+              .with("order", "from ≤ to"));
+    }
+    return new HeatDemand(
+        mixture, from, to, HeatFigures.of(mixture.composition(), assumptions), null);
+  }
+
+  private HeatDemand(
+      Mixture mixture,
+      TemperaturePoint from,
+      TemperaturePoint to,
+      HeatFigures figures,
+      @Nullable EstimateInput vessel) {
+    this.mixture = mixture;
+    this.from = from;
+    this.to = to;
+    this.figures = figures;
+    this.vessel = vessel;
+  }
+
+  /**
+   * Returns the demand with a vessel that is warmed too.
+   *
+   * @param heated the vessel; its material gives the specific heat
+   * @return the new demand
+   */
+  public HeatDemand withVessel(Vessel heated) {
+    return new HeatDemand(mixture, from, to, figures, VesselHeat.capacity(heated));
+  }
+
+  /**
+   * Returns the demand with a vessel whose heat capacity is known.
+   *
+   * @param joulesPerKelvin its heat capacity, in J/K, not negative
+   * @return the new demand
+   * @throws ProblemException if the capacity cannot be
+   */
+  public HeatDemand withVesselCapacity(double joulesPerKelvin) {
+    UnitsProblem.requireBetween(joulesPerKelvin, 0, 1e9, "heat capacity of the vessel in J/K");
+    return new HeatDemand(
+        mixture,
+        from,
+        to,
+        figures,
+        new EstimateInput(
+            "heat capacity of the vessel",
+            joulesPerKelvin,
+            joulesPerKelvin,
+            "J/K",
+            EstimateInput.Direction.RAISES));
+  }
+
+  /**
+   * Returns the heat that warms what is solid.
+   *
+   * @return the heat
+   */
+  public Estimate<Energy> solidHeat() {
+    return estimate(c -> c.solidJoulesPerKilogram(from, to));
+  }
+
+  /**
+   * Returns the heat that melts.
+   *
+   * @return the heat
+   */
+  public Estimate<Energy> fusionHeat() {
+    return estimate(c -> c.fusionJoulesPerKilogram(from, to));
+  }
+
+  /**
+   * Returns the heat that warms the melt.
+   *
+   * @return the heat
+   */
+  public Estimate<Energy> meltHeat() {
+    return estimate(c -> c.meltJoulesPerKilogram(from, to));
+  }
+
+  /**
+   * Returns the heat that warms the vessel.
+   *
+   * @return the heat; zero without a vessel
+   */
+  public Estimate<Energy> vesselHeat() {
+    double rise = to.minus(from).kelvin();
+    return new Estimate<>(
+        QuantityKind.ENERGY,
+        vesselCapacity(Corner.LOW) * rise,
+        vesselCapacity(Corner.CENTRAL) * rise,
+        vesselCapacity(Corner.HIGH) * rise);
+  }
+
+  /**
+   * Returns all the heat.
+   *
+   * @return the sum of the four parts
+   */
+  public Estimate<Energy> totalHeat() {
+    return new Estimate<>(
+        QuantityKind.ENERGY, total(Corner.LOW), total(Corner.CENTRAL), total(Corner.HIGH));
+  }
+
+  /**
+   * Returns what is drawn from the meter.
+   *
+   * @param lowEfficiency the lowest share of the power that reaches the pot, above 0
+   * @param highEfficiency the highest share, up to 1
+   * @return the energy, least with the high efficiency
+   * @throws ProblemException if a share cannot be
+   */
+  public EnergyUse energyUse(double lowEfficiency, double highEfficiency) {
+    return EnergyUse.ofHeat(
+        total(Corner.LOW),
+        total(Corner.CENTRAL),
+        total(Corner.HIGH),
+        lowEfficiency,
+        highEfficiency);
+  }
+
+  /**
+   * Returns how long it takes on a supply known between two ends.
+   *
+   * @param weak the weakest supply
+   * @param central the supply at the middle
+   * @param strong the strongest supply
+   * @return the time; infinite where it never gets there
+   */
+  public Estimate<Time> timeOn(HeatSupply weak, HeatSupply central, HeatSupply strong) {
+    return new Estimate<>(
+        QuantityKind.TIME,
+        time(Corner.LOW, strong).seconds(),
+        time(Corner.CENTRAL, central).seconds(),
+        time(Corner.HIGH, weak).seconds());
+  }
+
+  /**
+   * Returns how long it takes with every figure at the middle of its range, stage by stage.
+   *
+   * @param supply the supply
+   * @return the time, or that it is never reached and why
+   */
+  public HeatUpTime centralTimeOn(HeatSupply supply) {
+    return time(Corner.CENTRAL, supply);
+  }
+
+  /**
+   * Returns the named inputs with their ranges.
+   *
+   * @return specific heats and heats of fusion, and the vessel
+   */
+  public List<EstimateInput> inputs() {
+    List<EstimateInput> inputs = new ArrayList<>(figures.inputs());
+    Optional.ofNullable(vessel).ifPresent(inputs::add);
+    return List.copyOf(inputs);
+  }
+
+  /**
+   * Returns what was assumed.
+   *
+   * @return material and property of each assumed figure
+   */
+  public List<String> assumed() {
+    return figures.assumed();
+  }
+
+  /**
+   * Explains the demand.
+   *
+   * @return inputs, parts and assumptions
+   */
+  public Explanation explanation() {
+    Explanation.Builder builder =
+        Explanation.of("Heat from " + from + " to " + to)
+            .given(Texts.three(mixture.massKilograms()) + " kg")
+            .formula("Q = m Σ wᵢ hᵢ + C (T₁ − T₀)");
+    inputs().forEach(i -> builder.given(i.toString()));
+    builder
+        .step("warm the solid: " + kilojoules(solidHeat()))
+        .step("melt: " + kilojoules(fusionHeat()))
+        .step("warm the melt: " + kilojoules(meltHeat()))
+        .step("warm the vessel: " + kilojoules(vesselHeat()))
+        .step("in all: " + kilojoules(totalHeat()));
+    assumed().forEach(a -> builder.warning("Assumed, not stated: " + a + "."));
+    figures.sources().forEach(builder::source);
+    return builder.build();
+  }
+
+  private static String kilojoules(Estimate<Energy> heat) {
+    return Texts.estimate(heat, 1000, "kJ (low / central / high)");
+  }
+
+  private interface Part {
+    double of(EnthalpyCurve curve);
+  }
+
+  private Estimate<Energy> estimate(Part part) {
+    return new Estimate<>(
+        QuantityKind.ENERGY,
+        mixture.massKilograms() * part.of(figures.curve(Corner.LOW)),
+        mixture.massKilograms() * part.of(figures.curve(Corner.CENTRAL)),
+        mixture.massKilograms() * part.of(figures.curve(Corner.HIGH)));
+  }
+
+  private double total(Corner corner) {
+    return mixture.massKilograms() * figures.curve(corner).joulesPerKilogram(from, to)
+        + vesselCapacity(corner) * to.minus(from).kelvin();
+  }
+
+  private double vesselCapacity(Corner corner) {
+    return vessel == null ? 0 : vessel.at(corner);
+  }
+
+  private HeatUpTime time(Corner corner, HeatSupply supply) {
+    return HeatUpTime.of(
+        figures.curve(corner), mixture.massKilograms(), vesselCapacity(corner), from, to, supply);
+  }
+}

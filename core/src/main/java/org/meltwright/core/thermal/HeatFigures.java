@@ -1,0 +1,159 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.thermal;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import javax.measure.Quantity;
+import org.meltwright.core.material.Constituent;
+import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialProblem;
+import org.meltwright.core.material.PropertyKey;
+import org.meltwright.core.material.PropertyRange;
+import org.meltwright.core.mixture.Composition;
+import org.meltwright.core.source.Source;
+import org.meltwright.core.source.Sourced;
+import org.meltwright.core.thermal.EstimateInput.Corner;
+import org.meltwright.core.thermal.EstimateInput.Direction;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityRange;
+import org.meltwright.units.TemperatureRange;
+
+/** Gathers the heat figures of a mix from its materials and from what is assumed. */
+final class HeatFigures {
+
+  private record Substance(
+      double share,
+      EstimateInput solid,
+      EstimateInput liquid,
+      EstimateInput fusion,
+      double solidus,
+      double liquidus) {
+
+    MeltingHeat at(Corner corner) {
+      return new MeltingHeat(
+          solid.at(corner), liquid.at(corner), fusion.at(corner), solidus, liquidus);
+    }
+  }
+
+  private final HeatAssumptions assumptions;
+  private final List<Substance> substances = new ArrayList<>();
+  private final List<EstimateInput> inputs = new ArrayList<>();
+  private final List<Problem> problems = new ArrayList<>();
+  private final Set<String> assumed = new LinkedHashSet<>();
+  private final Set<Source> sources = new LinkedHashSet<>();
+
+  static HeatFigures of(Composition composition, HeatAssumptions assumptions) {
+    HeatFigures figures = new HeatFigures(assumptions);
+    for (int i = 0; i < composition.size(); i++) {
+      figures.add(composition.materials().get(i), composition.massFractionValue(i));
+    }
+    if (!figures.problems.isEmpty()) {
+      throw new ProblemException(figures.problems);
+    }
+    return figures;
+  }
+
+  private HeatFigures(HeatAssumptions assumptions) {
+    this.assumptions = assumptions;
+  }
+
+  EnthalpyCurve curve(Corner corner) {
+    return EnthalpyCurve.of(
+        substances.stream().map(s -> s.at(corner)).toList(),
+        substances.stream().mapToDouble(Substance::share).toArray());
+  }
+
+  List<EstimateInput> inputs() {
+    return inputs;
+  }
+
+  List<String> assumed() {
+    return List.copyOf(assumed);
+  }
+
+  List<Source> sources() {
+    return List.copyOf(sources);
+  }
+
+  private void add(Material material, double share) {
+    boolean stated = material.find(PropertyKey.SOLID_SPECIFIC_HEAT).isPresent();
+    if (share == 0) {
+      return;
+    }
+    if (!stated && !material.constituents().isEmpty()) {
+      for (Constituent part : material.constituents()) {
+        add(part.material(), share * part.share().middle().value());
+      }
+    } else if (MeltingReport.melts(material)) {
+      addMelting(material, share);
+    } else {
+      EstimateInput heat = heatOfWhatStays(material);
+      substances.add(new Substance(share, heat, heat, nothing(), 0, 0));
+    }
+  }
+
+  private void addMelting(Material material, double share) {
+    Optional<TemperatureRange> range =
+        ComponentMelting.of(material, org.meltwright.units.MassFraction.of(share))
+            .endOfMelting()
+            .map(f -> f.value().range());
+    if (range.isEmpty()) {
+      problems.add(
+          Problem.of(MaterialProblem.PROPERTY_MISSING, material.id())
+              .with("property", PropertyKey.MELTING_RANGE.id()));
+      return;
+    }
+    substances.add(
+        new Substance(
+            share,
+            specificHeat(material, PropertyKey.SOLID_SPECIFIC_HEAT),
+            specificHeat(material, PropertyKey.LIQUID_SPECIFIC_HEAT),
+            figure(material, PropertyKey.HEAT_OF_FUSION, assumptions.heatOfFusion(), "J/kg"),
+            range.get().low().celsius(),
+            range.get().high().celsius()));
+  }
+
+  /** Either figure serves for what does not melt: a pigment states the solid's, an oil its own. */
+  private EstimateInput heatOfWhatStays(Material material) {
+    boolean liquid = material.find(PropertyKey.SOLID_SPECIFIC_HEAT).isEmpty();
+    return specificHeat(
+        material, liquid ? PropertyKey.LIQUID_SPECIFIC_HEAT : PropertyKey.SOLID_SPECIFIC_HEAT);
+  }
+
+  private EstimateInput specificHeat(
+      Material material,
+      PropertyKey<PropertyRange<org.meltwright.units.SpecificHeatCapacity>> key) {
+    return figure(material, key, assumptions.specificHeat(material), "J/(kg K)");
+  }
+
+  private <Q extends Quantity<Q>> EstimateInput figure(
+      Material material,
+      PropertyKey<PropertyRange<Q>> key,
+      Optional<QuantityRange<Q>> fallback,
+      String unit) {
+    Optional<Sourced<PropertyRange<Q>>> stated = material.find(key);
+    stated.ifPresent(f -> sources.add(f.source()));
+    Optional<QuantityRange<Q>> range = stated.map(f -> f.value().range()).or(() -> fallback);
+    String name = material.id() + " " + key.id();
+    if (range.isEmpty()) {
+      problems.add(
+          Problem.of(ThermalProblem.FIGURE_NEEDED, material.id()).with("property", key.id()));
+      return nothing();
+    }
+    if (stated.isEmpty()) {
+      assumed.add(name);
+    }
+    EstimateInput input =
+        new EstimateInput(name, range.get().lowSi(), range.get().highSi(), unit, Direction.RAISES);
+    inputs.add(input);
+    return input;
+  }
+
+  private static EstimateInput nothing() {
+    return new EstimateInput("heat of fusion", 0, 0, "J/kg", Direction.RAISES);
+  }
+}

@@ -1,0 +1,114 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.thermal;
+
+import java.util.Optional;
+import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * What flows into a pot at each of its temperatures: a constant power or a thermostat plate, less a
+ * loss to the room.
+ *
+ * <p>Formula: net = a − b T, so that every kind comes to rest at a/b. A plate on a thermostat
+ * drives only by its lead over the pot: at 63 °C on a plate of 85 °C that is 22 K, however large
+ * its rated power.
+ *
+ * <p>This class is immutable and thread-safe.
+ */
+public final class HeatSupply {
+
+  private final double wattsAtZeroCelsius;
+  private final double wattsPerKelvin;
+
+  /**
+   * Returns a supply of constant power.
+   *
+   * @param watts what reaches the pot, in W: rated power times efficiency, not negative
+   * @return the supply, without loss
+   * @throws org.meltwright.units.ProblemException if the power cannot be
+   */
+  public static HeatSupply constantPower(double watts) {
+    return new HeatSupply(UnitsProblem.requireBetween(watts, 0, 1e7, "power in W"), 0);
+  }
+
+  /**
+   * Returns a plate held at one temperature.
+   *
+   * @param plate the temperature of the plate
+   * @param contactWattsPerKelvin what crosses from plate to pot for each kelvin between them, in
+   *     W/K, above zero
+   * @return the supply, without loss
+   * @throws org.meltwright.units.ProblemException if the contact cannot be
+   */
+  public static HeatSupply thermostatPlate(TemperaturePoint plate, double contactWattsPerKelvin) {
+    UnitsProblem.requireBetween(contactWattsPerKelvin, 1e-9, 1e7, "heat contact in W/K");
+    return new HeatSupply(contactWattsPerKelvin * plate.celsius(), contactWattsPerKelvin);
+  }
+
+  private HeatSupply(double wattsAtZeroCelsius, double wattsPerKelvin) {
+    this.wattsAtZeroCelsius = wattsAtZeroCelsius;
+    this.wattsPerKelvin = wattsPerKelvin;
+  }
+
+  /**
+   * Returns the supply less a loss to the room.
+   *
+   * @param lossWattsPerKelvin what the pot loses for each kelvin above the room, in W/K, not
+   *     negative
+   * @param room the temperature of the room
+   * @return the new supply
+   * @throws org.meltwright.units.ProblemException if the loss cannot be
+   */
+  public HeatSupply withLoss(double lossWattsPerKelvin, TemperaturePoint room) {
+    UnitsProblem.requireBetween(lossWattsPerKelvin, 0, 1e7, "heat loss in W/K");
+    return new HeatSupply(
+        wattsAtZeroCelsius + lossWattsPerKelvin * room.celsius(),
+        wattsPerKelvin + lossWattsPerKelvin);
+  }
+
+  /**
+   * Returns what flows in at a temperature of the pot.
+   *
+   * @param pot the temperature of the pot
+   * @return the net flow, in W; negative if it cools
+   */
+  public double netWatts(TemperaturePoint pot) {
+    return netWatts(pot.celsius());
+  }
+
+  double netWatts(double celsius) {
+    return wattsAtZeroCelsius - wattsPerKelvin * celsius;
+  }
+
+  /**
+   * Returns the temperature that the pot comes to rest at.
+   *
+   * @return the temperature; empty if it rises without end, or would end below absolute zero
+   */
+  public Optional<TemperaturePoint> restingPoint() {
+    double celsius = wattsAtZeroCelsius / wattsPerKelvin;
+    return wattsPerKelvin > 0 && celsius >= -273.15
+        ? Optional.of(TemperaturePoint.ofCelsius(celsius))
+        : Optional.empty();
+  }
+
+  /**
+   * Returns the time that a heat capacity takes from one temperature to another, in s; infinite if
+   * it never gets there.
+   */
+  double seconds(double capacityFrom, double capacityTo, double from, double to) {
+    double start = netWatts(from);
+    double end = netWatts(to);
+    if (!(start > 0 && end > 0)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double rise = to - from;
+    double fall = wattsPerKelvin * rise / start;
+    if (fall < 1e-7) {
+      return (capacityFrom + capacityTo) / 2 * rise / (start * (1 - fall / 2));
+    }
+    double slope = (capacityTo - capacityFrom) / rise;
+    return -slope * rise / wattsPerKelvin
+        + (capacityFrom + slope * start / wattsPerKelvin) / wattsPerKelvin * Math.log(start / end);
+  }
+}

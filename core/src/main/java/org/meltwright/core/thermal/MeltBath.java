@@ -1,0 +1,75 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.thermal;
+
+import org.meltwright.units.Density;
+import org.meltwright.units.DynamicViscosity;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.QuantityRange;
+import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * A pot of melt in which particles settle.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param density the density of the melt, as a range
+ * @param viscosity the viscosity of the melt without the particles, as a range
+ * @param depthMetres the depth of the melt, in m, above zero
+ * @param layerMetres the depth of the top layer that is used from, in m, above zero, not above the
+ *     depth
+ * @param temperature the temperature
+ */
+public record MeltBath(
+    QuantityRange<Density> density,
+    QuantityRange<DynamicViscosity> viscosity,
+    double depthMetres,
+    double layerMetres,
+    TemperaturePoint temperature) {
+
+  /**
+   * Guards the figures.
+   *
+   * @param density the density of the melt
+   * @param viscosity the viscosity of the melt
+   * @param depthMetres the depth of the melt
+   * @param layerMetres the depth of the top layer that is used from
+   * @param temperature the temperature
+   * @throws org.meltwright.units.ProblemException if a figure cannot be
+   */
+  public MeltBath {
+    UnitsProblem.requireBetween(density.lowSi(), 1, 1e5, "density of the melt in kg/m³");
+    UnitsProblem.requireBetween(viscosity.lowSi(), 1e-6, 1e6, "viscosity in Pa s");
+    UnitsProblem.requireBetween(depthMetres, 1e-6, 100, "depth of the melt in m");
+    UnitsProblem.requireBetween(layerMetres, 1e-6, depthMetres, "depth of the layer in m");
+  }
+
+  /**
+   * Returns a pot of melt from plain ranges.
+   *
+   * @param lowDensity the lowest density, in kg/m³
+   * @param highDensity the highest density, in kg/m³
+   * @param lowViscosity the lowest viscosity, in Pa s
+   * @param highViscosity the highest viscosity, in Pa s
+   * @param depthMetres the depth of the melt, in m
+   * @param layerMetres the depth of the top layer that is used from, in m
+   * @param temperature the temperature
+   * @return the pot
+   * @throws org.meltwright.units.ProblemException if a figure cannot be
+   */
+  public static MeltBath of(
+      double lowDensity,
+      double highDensity,
+      double lowViscosity,
+      double highViscosity,
+      double depthMetres,
+      double layerMetres,
+      TemperaturePoint temperature) {
+    return new MeltBath(
+        new QuantityRange<>(QuantityKind.DENSITY, lowDensity, highDensity),
+        new QuantityRange<>(QuantityKind.DYNAMIC_VISCOSITY, lowViscosity, highViscosity),
+        depthMetres,
+        layerMetres,
+        temperature);
+  }
+}

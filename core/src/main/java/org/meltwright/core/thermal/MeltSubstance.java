@@ -1,0 +1,58 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.thermal;
+
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * What freezing needs to know of a melt: conductivities, density, and its heat figures.
+ *
+ * <p>One density serves both states: a layer keeps its mass, and its thickness is that of the
+ * density given. Immutable and thread-safe.
+ *
+ * @param solidConductivity conductivity of the solid, in W/(m K), above zero
+ * @param liquidConductivity conductivity of the melt, in W/(m K), above zero
+ * @param density the density, in kg/m³, above zero
+ * @param heat specific heats, heat of fusion and melting range
+ */
+public record MeltSubstance(
+    double solidConductivity, double liquidConductivity, double density, MeltingHeat heat) {
+
+  /**
+   * Guards the figures.
+   *
+   * @param solidConductivity conductivity of the solid
+   * @param liquidConductivity conductivity of the melt
+   * @param density the density
+   * @param heat specific heats, heat of fusion and melting range
+   * @throws org.meltwright.units.ProblemException if a figure cannot be
+   */
+  public MeltSubstance {
+    UnitsProblem.requireBetween(solidConductivity, 1e-6, 1e6, "conductivity in W/(m K)");
+    UnitsProblem.requireBetween(liquidConductivity, 1e-6, 1e6, "conductivity in W/(m K)");
+    UnitsProblem.requireBetween(density, 1e-3, 1e5, "density in kg/m³");
+    UnitsProblem.requireBetween(heat.heatOfFusion(), 1, 1e8, "heat of fusion in J/kg");
+  }
+
+  /**
+   * Returns the solid state.
+   *
+   * @return its figures
+   */
+  public Substance solid() {
+    return new Substance(solidConductivity, density, heat.solidSpecificHeat());
+  }
+
+  /**
+   * Returns the melt.
+   *
+   * @return its figures
+   */
+  public Substance liquid() {
+    return new Substance(liquidConductivity, density, heat.liquidSpecificHeat());
+  }
+
+  /** Returns the middle of the melting range, in °C, which the exact solutions take. */
+  double meltingCelsius() {
+    return (heat.solidusCelsius() + heat.liquidusCelsius()) / 2;
+  }
+}

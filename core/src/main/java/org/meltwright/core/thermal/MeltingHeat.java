@@ -1,0 +1,129 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.thermal;
+
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * The heat figures of one substance: two specific heats, a heat of fusion, and the range over which
+ * it melts.
+ *
+ * <p>The liquid fraction rises in proportion over the range; a range of no width melts at one
+ * temperature. Immutable and thread-safe.
+ *
+ * @param solidSpecificHeat specific heat of the solid, in J/(kg K), above zero
+ * @param liquidSpecificHeat specific heat of the melt, in J/(kg K), above zero
+ * @param heatOfFusion heat of fusion, in J/kg, not negative
+ * @param solidusCelsius where melting begins, in °C
+ * @param liquidusCelsius where melting ends, in °C, not below the solidus
+ */
+public record MeltingHeat(
+    double solidSpecificHeat,
+    double liquidSpecificHeat,
+    double heatOfFusion,
+    double solidusCelsius,
+    double liquidusCelsius) {
+
+  /**
+   * Guards the figures.
+   *
+   * @param solidSpecificHeat specific heat of the solid
+   * @param liquidSpecificHeat specific heat of the melt
+   * @param heatOfFusion heat of fusion
+   * @param solidusCelsius where melting begins
+   * @param liquidusCelsius where melting ends
+   * @throws ProblemException if a figure cannot be
+   */
+  public MeltingHeat {
+    UnitsProblem.requireBetween(solidSpecificHeat, 1, 1e5, "specific heat in J/(kg K)");
+    UnitsProblem.requireBetween(liquidSpecificHeat, 1, 1e5, "specific heat in J/(kg K)");
+    UnitsProblem.requireBetween(heatOfFusion, 0, 1e8, "heat of fusion in J/kg");
+    UnitsProblem.requireBetween(solidusCelsius, -273.15, 1e5, "solidus in °C");
+    UnitsProblem.requireBetween(liquidusCelsius, -273.15, 1e5, "liquidus in °C");
+    if (liquidusCelsius < solidusCelsius) {
+      throw new ProblemException(
+          Problem.of(UnitsProblem.RANGE_REVERSED, solidusCelsius + " to " + liquidusCelsius + " °C")
+              .with("what", "melting range"));
+    }
+  }
+
+  /**
+   * Returns the figures of what does not melt: a pigment, or a resin that softens without a heat of
+   * fusion.
+   *
+   * @param specificHeat the specific heat, in J/(kg K), above zero
+   * @return the figures, with no heat of fusion
+   * @throws ProblemException if the figure cannot be
+   */
+  public static MeltingHeat withoutMelting(double specificHeat) {
+    return new MeltingHeat(specificHeat, specificHeat, 0, 0, 0);
+  }
+
+  /**
+   * Tells whether it melts.
+   *
+   * @return whether it has a heat of fusion
+   */
+  public boolean melts() {
+    return heatOfFusion > 0;
+  }
+
+  /**
+   * Returns the share that is molten.
+   *
+   * @param celsius the temperature, in °C
+   * @return from 0 below the solidus to 1 at and above the liquidus
+   */
+  public double liquidFraction(double celsius) {
+    if (celsius >= liquidusCelsius) {
+      return 1;
+    }
+    return celsius <= solidusCelsius
+        ? 0
+        : (celsius - solidusCelsius) / (liquidusCelsius - solidusCelsius);
+  }
+
+  /**
+   * Returns the sensible heat of the solid share up to a temperature, from the solidus, in J/kg.
+   */
+  double solidHeat(double celsius) {
+    if (celsius <= solidusCelsius) {
+      return solidSpecificHeat * (celsius - solidusCelsius);
+    }
+    double width = liquidusCelsius - solidusCelsius;
+    double above = Math.min(celsius - solidusCelsius, width);
+    return width == 0 ? 0 : solidSpecificHeat * (above - above * above / (2 * width));
+  }
+
+  /** Returns the sensible heat of the molten share up to a temperature, in J/kg. */
+  double meltHeat(double celsius) {
+    if (celsius <= solidusCelsius) {
+      return 0;
+    }
+    double width = liquidusCelsius - solidusCelsius;
+    double inside = Math.min(celsius - solidusCelsius, width);
+    double inRange = width == 0 ? 0 : inside * inside / (2 * width);
+    return liquidSpecificHeat * (inRange + Math.max(0, celsius - liquidusCelsius));
+  }
+
+  /** Returns the heat of fusion taken up at a temperature, in J/kg. */
+  double fusionHeat(double celsius) {
+    return heatOfFusion * liquidFraction(celsius);
+  }
+
+  /** Returns the heat per kelvin at a temperature, in the region that a probe lies in. */
+  double capacity(double celsius, double probe) {
+    if (probe <= solidusCelsius) {
+      return solidSpecificHeat;
+    }
+    if (probe >= liquidusCelsius) {
+      return liquidSpecificHeat;
+    }
+    double width = liquidusCelsius - solidusCelsius;
+    double fraction = (celsius - solidusCelsius) / width;
+    return solidSpecificHeat
+        + fraction * (liquidSpecificHeat - solidSpecificHeat)
+        + heatOfFusion / width;
+  }
+}

@@ -1,0 +1,65 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.thermal;
+
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * What heat needs to know of a solid body, or of one state of a melt: conductivity, density,
+ * specific heat.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param conductivity k, in W/(m K), above zero
+ * @param density ρ, in kg/m³, above zero
+ * @param specificHeat c, in J/(kg K), above zero
+ */
+public record Substance(double conductivity, double density, double specificHeat) {
+
+  /**
+   * Guards the figures.
+   *
+   * @param conductivity k
+   * @param density ρ
+   * @param specificHeat c
+   * @throws org.meltwright.units.ProblemException if a figure cannot be
+   */
+  public Substance {
+    UnitsProblem.requireBetween(conductivity, 1e-6, 1e6, "conductivity in W/(m K)");
+    UnitsProblem.requireBetween(density, 1e-3, 1e5, "density in kg/m³");
+    UnitsProblem.requireBetween(specificHeat, 1, 1e5, "specific heat in J/(kg K)");
+  }
+
+  /**
+   * Returns the thermal effusivity e = √(k ρ c): how much heat a surface gives or takes on contact.
+   *
+   * @return e, in W √s/(m² K); 593.2 for k 0.17, ρ 900, c 2300
+   */
+  public double effusivity() {
+    return Math.sqrt(conductivity * density * specificHeat);
+  }
+
+  /**
+   * Returns the thermal diffusivity α = k/(ρ c).
+   *
+   * @return α, in m²/s
+   */
+  public double diffusivity() {
+    return conductivity / (density * specificHeat);
+  }
+
+  /**
+   * Returns the temperature at which two half spaces meet, if neither freezes.
+   *
+   * <p>Formula: T = (e₁T₁ + e₂T₂)/(e₁ + e₂).
+   *
+   * @param celsius the temperature of this one, in °C
+   * @param other the other one
+   * @param otherCelsius its temperature, in °C
+   * @return the contact temperature, in °C
+   */
+  public double contactCelsius(double celsius, Substance other, double otherCelsius) {
+    double e1 = effusivity();
+    double e2 = other.effusivity();
+    return (e1 * celsius + e2 * otherCelsius) / (e1 + e2);
+  }
+}

@@ -1,0 +1,255 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.studio;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.core.batch.Batch;
+import org.meltwright.core.batch.Casting;
+import org.meltwright.core.batch.Ingredient;
+import org.meltwright.core.batch.Losses;
+import org.meltwright.core.batch.Recipe;
+import org.meltwright.core.equipment.HeatSource;
+import org.meltwright.core.equipment.Mould;
+import org.meltwright.core.equipment.Thermometer;
+import org.meltwright.core.equipment.Vessel;
+import org.meltwright.core.mixture.DensityBasis;
+import org.meltwright.core.mixture.Mixture;
+import org.meltwright.examples.studio.Job.Cast;
+import org.meltwright.examples.studio.Job.Heating;
+import org.meltwright.examples.studio.StudioBinder.Equipment;
+import org.meltwright.examples.studio.StudioDraft.CastDraft;
+import org.meltwright.examples.studio.StudioDraft.JobDraft;
+import org.meltwright.examples.studio.StudioDraft.MakeDraft;
+import org.meltwright.units.MassFraction;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.VolumeFraction;
+
+/** Makes the jobs of the day from their drafts. */
+final class JobBinder {
+
+  private static final double SECONDS_PER_HOUR = 3600;
+
+  private final Entries<ShelfItem> shelf;
+  private final RecipeBook book;
+  private final Equipment equipment;
+  private final Leaves leaves;
+  private final Gathered problems;
+
+  JobBinder(
+      Entries<ShelfItem> shelf,
+      RecipeBook book,
+      Equipment equipment,
+      Leaves leaves,
+      Gathered problems) {
+    this.shelf = shelf;
+    this.book = book;
+    this.equipment = equipment;
+    this.leaves = leaves;
+    this.problems = problems;
+  }
+
+  List<Job> jobs(@Nullable List<JobDraft> drafts) {
+    List<Job> jobs = new ArrayList<>();
+    for (int i = 0; drafts != null && i < drafts.size(); i++) {
+      if (drafts.get(i) != null) {
+        job("/today/" + i, drafts.get(i)).ifPresent(jobs::add);
+      }
+    }
+    return jobs;
+  }
+
+  /** Every text of a job is read, also when its recipe could not be built. */
+  private Optional<Job> job(String path, JobDraft d) {
+    Optional<Recipe> recipe = recipe(path + "/recipe", d.recipe());
+    Film film = film(path, d);
+    Optional<Heating> heating = heating(path, d);
+    CastDraft drafted = d.cast();
+    Optional<Cast> cast = drafted == null ? Optional.empty() : cast(path + "/cast", drafted);
+    Optional<Double> active =
+        leaves.amount(path + "/activeTime", d.activeTime(), QuantityKind.TIME);
+    Optional<Known> known = d.make() == null ? Optional.empty() : known(path + "/make", d.make());
+    String recipeId = d.recipe();
+    if (recipe.isEmpty() || known.isEmpty() || recipeId == null) {
+      return Optional.empty();
+    }
+    Losses losses =
+        book.insolubles(recipe.get())
+            .withFilm(QuantityKind.MASS.ofSi(film.atLeastKilograms()), film.share());
+    Optional<Batch> batch =
+        batch(path + "/make", known.get(), recipe.get(), losses, cast.orElse(null));
+    if (batch.isEmpty() || heating.isEmpty() || (drafted != null && cast.isEmpty())) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Job(
+            recipeId, batch.get(), heating.get(), active.orElse(Double.NaN), cast.orElse(null)));
+  }
+
+  private Optional<Recipe> recipe(String path, @Nullable String id) {
+    if (id == null) {
+      return Optional.empty();
+    }
+    if (!book.contains(id)) {
+      problems.add(
+          Problem.of(StudioProblem.UNKNOWN_NAME, id)
+              .with("names", String.join(", ", book.ids()))
+              .under(path));
+      return Optional.empty();
+    }
+    return book.recipe(id);
+  }
+
+  private record Film(MassFraction share, double atLeastKilograms) {}
+
+  private Film film(String path, JobDraft d) {
+    return new Film(
+        leaves.massFraction(path + "/filmLoss", d.filmLoss()).orElse(MassFraction.ZERO),
+        leaves
+            .amount(path + "/filmLossAtLeast", d.filmLossAtLeast(), QuantityKind.MASS)
+            .orElse(0.0));
+  }
+
+  private Optional<Heating> heating(String path, JobDraft d) {
+    Optional<Vessel> vessel = equipment.vessels().named(path + "/vessel", d.vessel(), problems);
+    Optional<HeatSource> source =
+        equipment.heatSources().named(path + "/heatSource", d.heatSource(), problems);
+    Optional<Thermometer> thermometer =
+        equipment.thermometers().named(path + "/thermometer", d.thermometer(), problems);
+    Optional<TemperaturePoint> reading =
+        leaves.read(path + "/reading", d.reading(), p -> p::parseTemperature);
+    Optional<Double> held = leaves.amount(path + "/held", d.held(), QuantityKind.TIME);
+    if (vessel.isEmpty() || source.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Heating(
+            vessel.get(),
+            source.get(),
+            thermometer.orElse(null),
+            reading.orElse(null),
+            held.map(s -> s / SECONDS_PER_HOUR).orElse(Double.NaN)));
+  }
+
+  private Optional<Cast> cast(String path, CastDraft d) {
+    Optional<Mould> mould = equipment.moulds().named(path + "/mould", d.mould(), problems);
+    Optional<VolumeFraction> fill = leaves.volumeFraction(path + "/fill", d.fill());
+    Optional<Double> density =
+        leaves.amount(path + "/meltDensity", d.meltDensity(), QuantityKind.DENSITY);
+    if (mould.isEmpty() || fill.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(new Cast(mould.get(), fill.get(), density.orElse(Double.NaN)));
+  }
+
+  /** The one thing that is known of a batch; the mass of a number of cakes is their number. */
+  private record Known(Kind kind, double amount, @Nullable String ingredient) {
+
+    enum Kind {
+      INGREDIENT,
+      ALL_THAT_IS_LEFT,
+      TOTAL,
+      NET,
+      CAKES
+    }
+  }
+
+  private Optional<Known> known(String path, MakeDraft make) {
+    long stated =
+        Stream.of(make.ingredient(), make.total(), make.net(), make.cakes())
+            .filter(Objects::nonNull)
+            .count();
+    Optional<Double> mass = leaves.amount(path + "/mass", make.mass(), QuantityKind.MASS);
+    Optional<Double> total = leaves.amount(path + "/total", make.total(), QuantityKind.MASS);
+    Optional<Double> net = leaves.amount(path + "/net", make.net(), QuantityKind.MASS);
+    if (stated != 1 || (make.mass() != null && make.ingredient() == null)) {
+      problems.add(
+          Problem.of(StudioProblem.ONE_OF, stated + " of them")
+              .with("fields", "ingredient (with mass), total, net, cakes")
+              .under(path));
+      return Optional.empty();
+    }
+    if (make.ingredient() != null && make.mass() == null) {
+      return Optional.of(new Known(Known.Kind.ALL_THAT_IS_LEFT, 0, make.ingredient()));
+    }
+    return Stream.of(
+            mass.map(m -> new Known(Known.Kind.INGREDIENT, m, make.ingredient())),
+            total.map(m -> new Known(Known.Kind.TOTAL, m, null)),
+            net.map(m -> new Known(Known.Kind.NET, m, null)),
+            Optional.ofNullable(make.cakes()).map(n -> new Known(Known.Kind.CAKES, n, null)))
+        .flatMap(Optional::stream)
+        .findFirst();
+  }
+
+  private Optional<Batch> batch(
+      String path, Known known, Recipe recipe, Losses losses, @Nullable Cast cast) {
+    Quantity<Mass> mass = QuantityKind.MASS.ofSi(known.amount());
+    return switch (known.kind()) {
+      case TOTAL -> problems.attempt(path + "/total", () -> Batch.ofTotal(recipe, mass, losses));
+      case NET -> problems.attempt(path + "/net", () -> Batch.ofNet(recipe, mass, losses));
+      case CAKES -> ofCakes(path + "/cakes", (int) known.amount(), recipe, losses, cast);
+      case INGREDIENT ->
+          book.ingredient(path + "/ingredient", known.ingredient())
+              .flatMap(i -> problems.attempt(path, () -> holding(recipe, i, mass, losses)));
+      case ALL_THAT_IS_LEFT -> usingUp(path, known, recipe, losses);
+    };
+  }
+
+  private Optional<Batch> usingUp(String path, Known known, Recipe recipe, Losses losses) {
+    Optional<Ingredient> ingredient = book.ingredient(path + "/ingredient", known.ingredient());
+    Optional<ShelfItem> item = shelf.get(String.valueOf(known.ingredient()));
+    if (ingredient.isPresent() && item.isEmpty()) {
+      problems.add(Problem.of(StudioProblem.MASS_NEEDED, "nothing").under(path + "/mass"));
+    }
+    return item.flatMap(
+        i ->
+            problems.attempt(
+                path + "/ingredient",
+                () ->
+                    Batch.usingUp(
+                        recipe, i.material(), QuantityKind.MASS.ofSi(i.stockKilograms()), losses)));
+  }
+
+  private static Batch holding(
+      Recipe recipe, Ingredient ingredient, Quantity<Mass> mass, Losses losses) {
+    return ingredient
+        .recipe()
+        .map(made -> Batch.ofIngredient(recipe, made, mass, losses))
+        .orElseGet(
+            () -> Batch.ofIngredient(recipe, ingredient.material().orElseThrow(), mass, losses));
+  }
+
+  private Optional<Batch> ofCakes(
+      String path, int cakes, Recipe recipe, Losses losses, @Nullable Cast cast) {
+    return problems.attempt(
+        path,
+        () -> {
+          if (cast == null) {
+            throw new ProblemException(
+                Problem.of(StudioProblem.CAST_NEEDED, Integer.toString(cakes)));
+          }
+          Mixture sample = Batch.ofTotal(recipe, QuantityKind.MASS.ofSi(1), losses).net();
+          return Batch.ofCakes(recipe, cakes, casting(sample, cast).cake(), losses);
+        });
+  }
+
+  /** The casting of a net amount, with the measured density of the melt where there is one. */
+  static Casting casting(Mixture net, Cast cast) {
+    return cast.measuredDensity().isPresent()
+        ? Casting.of(
+            net.mass(),
+            cast.mould(),
+            cast.fill(),
+            Densities.exactly(cast.measuredDensity().getAsDouble()),
+            net.composition().density(DensityBasis.SOLID))
+        : Casting.of(net, cast.mould(), cast.fill(), DensityBasis.MELT);
+  }
+}

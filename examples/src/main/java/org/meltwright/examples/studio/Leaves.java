@@ -1,0 +1,99 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.studio;
+
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.measure.Quantity;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.core.cost.Price;
+import org.meltwright.units.MassFraction;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.QuantityParser;
+import org.meltwright.units.UnitsProblem;
+import org.meltwright.units.VolumeFraction;
+
+/** The texts of a studio file as values; each problem is gathered at its path. */
+final class Leaves {
+
+  /** From a microgram to a hundred tonnes, a microlitre to a thousand cubic metres, and so on. */
+  private static final double LEAST = 1e-9;
+
+  private static final double MOST = 1e5;
+
+  private static final Pattern MONEY = Pattern.compile("(\\d{1,9}(?:\\.\\d{1,4})?) ?([A-Z]{3})");
+
+  private final QuantityParser parser;
+  private final Gathered problems;
+
+  Leaves(boolean decimalComma, Gathered problems) {
+    this.parser = decimalComma ? QuantityParser.withDecimalComma() : QuantityParser.localeFree();
+    this.problems = problems;
+  }
+
+  /** Reads an amount above zero, in the SI unit of its kind. */
+  <Q extends Quantity<Q>> Optional<Double> amount(
+      String path, @Nullable String text, QuantityKind<Q> kind) {
+    return problems.read(
+        path,
+        text,
+        t -> UnitsProblem.requireBetween(kind.toSi(parser.parse(t, kind)), LEAST, MOST, kind.id()));
+  }
+
+  <T> Optional<T> read(
+      String path, @Nullable String text, Function<QuantityParser, Function<String, T>> reader) {
+    return problems.read(path, text, t -> reader.apply(parser).apply(t));
+  }
+
+  Optional<MassFraction> massFraction(String path, @Nullable String text) {
+    return read(path, text, p -> p::parseMassFraction);
+  }
+
+  Optional<VolumeFraction> volumeFraction(String path, @Nullable String text) {
+    return read(path, text, p -> p::parseVolumeFraction);
+  }
+
+  <E extends Enum<E>> Optional<E> word(String path, @Nullable String text, Class<E> type) {
+    return problems.read(path, text, t -> Words.read(type, t));
+  }
+
+  /** Reads a price per package in the studio's currency. */
+  Optional<Price> price(String path, @Nullable String text, CurrencyUnit currency) {
+    return problems.read(
+        path,
+        text,
+        t -> {
+          Price price = Price.parse(t);
+          requireCurrency(price.currency(), currency, t);
+          return price;
+        });
+  }
+
+  /** Reads money in the studio's currency. */
+  Optional<Money> money(String path, @Nullable String text, CurrencyUnit currency) {
+    return problems.read(path, text, t -> money(t, currency));
+  }
+
+  private static Money money(String text, CurrencyUnit currency) {
+    Matcher matcher = MONEY.matcher(text);
+    if (!matcher.matches()) {
+      throw new ProblemException(
+          Problem.of(StudioProblem.MONEY, text).with("currency", currency.getCode()));
+    }
+    requireCurrency(CurrencyUnit.of(matcher.group(2)), currency, text);
+    return Money.of(
+        currency, new java.math.BigDecimal(matcher.group(1)), java.math.RoundingMode.HALF_UP);
+  }
+
+  private static void requireCurrency(CurrencyUnit found, CurrencyUnit wanted, String text) {
+    if (!found.equals(wanted)) {
+      throw new ProblemException(
+          Problem.of(StudioProblem.CURRENCY, text).with("currency", wanted.getCode()));
+    }
+  }
+}

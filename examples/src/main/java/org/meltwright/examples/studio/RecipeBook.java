@@ -1,0 +1,277 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.studio;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.core.batch.Batch;
+import org.meltwright.core.batch.Ingredient;
+import org.meltwright.core.batch.Losses;
+import org.meltwright.core.batch.Recipe;
+import org.meltwright.core.batch.RecipePart;
+import org.meltwright.core.mixture.DensityBasis;
+import org.meltwright.examples.studio.StudioDraft.PartDraft;
+import org.meltwright.examples.studio.StudioDraft.RecipeDraft;
+import org.meltwright.units.MassFraction;
+import org.meltwright.units.MetricUnits;
+import org.meltwright.units.MixingRatio;
+import org.meltwright.units.Problem;
+import org.meltwright.units.VolumeFraction;
+
+/**
+ * The recipes of a studio file, each built after those that it calls for.
+ *
+ * <p>What one recipe makes goes into another without its insolubles: it has been strained.
+ */
+final class RecipeBook {
+
+  /** Deeper nesting is a slip, and would be a burden to read. */
+  private static final int MOST_LEVELS = 50;
+
+  private static final double PERCENT_SLACK = 1e-9;
+
+  private final Map<String, RecipeDraft> drafts = new HashMap<>();
+  private final Map<String, String> paths = new HashMap<>();
+  private final Map<String, Optional<Recipe>> built = new HashMap<>();
+  private final Deque<String> building = new ArrayDeque<>();
+  private final Entries<ShelfItem> shelf;
+  private final Leaves leaves;
+  private final Gathered problems;
+
+  RecipeBook(
+      @Nullable List<RecipeDraft> recipes,
+      Entries<ShelfItem> shelf,
+      Leaves leaves,
+      Gathered problems) {
+    this.shelf = shelf;
+    this.leaves = leaves;
+    this.problems = problems;
+    List<RecipeDraft> all = recipes == null ? List.of() : recipes;
+    for (int i = 0; i < all.size(); i++) {
+      RecipeDraft draft = all.get(i);
+      String id = draft == null ? null : draft.id();
+      if (draft != null && id != null) {
+        keep("/recipes/" + i, id, draft);
+      }
+    }
+    List.copyOf(drafts.keySet()).forEach(this::recipe);
+  }
+
+  private void keep(String path, String id, RecipeDraft draft) {
+    if (drafts.putIfAbsent(id, draft) != null || shelf.contains(id)) {
+      problems.add(Problem.of(StudioProblem.DOUBLE_ID, id).under(path + "/id"));
+    }
+    paths.putIfAbsent(id, path);
+  }
+
+  boolean contains(String id) {
+    return drafts.containsKey(id);
+  }
+
+  List<String> ids() {
+    return drafts.keySet().stream().sorted().toList();
+  }
+
+  /** The recipes as written, by name. */
+  Map<String, Recipe> byName() {
+    Map<String, Recipe> recipes = new HashMap<>();
+    built.values().stream().flatMap(Optional::stream).forEach(r -> recipes.put(r.name(), r));
+    return recipes;
+  }
+
+  /** The recipe with an id; empty if it could not be built. */
+  Optional<Recipe> recipe(String id) {
+    Optional<Recipe> known = built.get(id);
+    if (known == null) {
+      building.addLast(id);
+      known = build(paths.getOrDefault(id, ""), Objects.requireNonNull(drafts.get(id), id));
+      building.removeLast();
+      built.put(id, known);
+    }
+    return known;
+  }
+
+  /** What a recipe gives to another: its composition without insolubles. */
+  private static Recipe strained(Recipe recipe, Losses insolubles) {
+    return insolubles.insolublesShare(recipe.composition()) == 0
+        ? recipe
+        : Recipe.named(recipe.name())
+            .parts(
+                Parts.of(
+                    Batch.ofTotal(recipe, MetricUnits.kilograms(1), insolubles)
+                        .net()
+                        .composition()))
+            .build();
+  }
+
+  private Optional<Recipe> build(String path, RecipeDraft draft) {
+    boolean ratio = draft.ratio() != null;
+    boolean parts = draft.parts() != null;
+    if (ratio == parts) {
+      problems.add(
+          Problem.of(StudioProblem.ONE_OF, ratio ? "both" : "none")
+              .with("fields", "ratio, parts")
+              .under(path));
+      return Optional.empty();
+    }
+    String name = draft.name() == null ? "" : draft.name();
+    return ratio ? ofRatio(path, name, draft.ratio()) : ofParts(path, name, draft.parts());
+  }
+
+  private Optional<Recipe> ofRatio(String path, String name, @Nullable String text) {
+    Optional<MixingRatio> ratio = leaves.read(path + "/ratio", text, p -> p::parseMixingRatio);
+    if (ratio.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Ingredient> first = ingredient(path + "/ratio", ratio.get().firstSide());
+    Optional<Ingredient> second = ingredient(path + "/ratio", ratio.get().secondSide());
+    if (first.isEmpty() || second.isEmpty()) {
+      return Optional.empty();
+    }
+    List<RecipePart> parts =
+        List.of(
+            new RecipePart(first.get(), ratio.get().firstParts()),
+            new RecipePart(second.get(), ratio.get().secondParts()));
+    return problems.attempt(path, () -> Recipe.of(name, parts));
+  }
+
+  /** The ingredient that a name stands for: a shelf item, or what another recipe makes. */
+  Optional<Ingredient> ingredient(String path, @Nullable String id) {
+    if (id == null) {
+      return Optional.empty();
+    }
+    if (shelf.contains(id)) {
+      return shelf.get(id).map(item -> Ingredient.of(item.material()));
+    }
+    if (!drafts.containsKey(id)) {
+      List<String> names = new ArrayList<>(shelf.ids());
+      names.addAll(ids());
+      problems.add(
+          Problem.of(StudioProblem.UNKNOWN_NAME, id)
+              .with("names", String.join(", ", names))
+              .under(path));
+      return Optional.empty();
+    }
+    if (building.contains(id) || building.size() > MOST_LEVELS) {
+      problems.add(
+          Problem.of(StudioProblem.RECIPE_IN_ITSELF, String.join(" > ", building) + " > " + id)
+              .under(path));
+      return Optional.empty();
+    }
+    return recipe(id).map(r -> Ingredient.of(strained(r, insolubles(r))));
+  }
+
+  /**
+   * What a recipe leaves behind of its own lines; what another recipe made was strained before, so
+   * only the part of a material that comes straight from the shelf counts.
+   */
+  Losses insolubles(Recipe recipe) {
+    Losses losses = Losses.NONE;
+    for (ShelfItem item : shelf.values()) {
+      double direct = recipe.lineShare(Ingredient.of(item.material()));
+      if (item.insolubles().isPresent() && direct > 0) {
+        double all = recipe.composition().massFractionValue(item.material());
+        losses =
+            losses.withInsolubles(
+                item.material(),
+                MassFraction.of(item.insolubles().get().value() * Math.min(1, direct / all)));
+      }
+    }
+    return losses;
+  }
+
+  private Optional<Recipe> ofParts(String path, String name, @Nullable List<PartDraft> drafted) {
+    Shares shares = new Shares();
+    List<PartDraft> parts = drafted == null ? List.of() : drafted;
+    for (int i = 0; i < parts.size(); i++) {
+      shares.add(path + "/parts/" + i, parts.get(i));
+    }
+    return shares.isComplete(path) ? shares.recipe(path, name) : Optional.empty();
+  }
+
+  /** The shares of a recipe: all by mass or all by volume, one part perhaps the rest. */
+  private final class Shares {
+
+    private final List<Ingredient> ingredients = new ArrayList<>();
+    private final List<Double> shares = new ArrayList<>();
+    private int rest = -1;
+    private int rests = 0;
+    private boolean byVolume;
+    private boolean byMass;
+    private boolean whole = true;
+
+    void add(String path, @Nullable PartDraft part) {
+      Optional<Ingredient> of =
+          part == null ? Optional.empty() : ingredient(path + "/of", part.of());
+      Optional<Double> share = part == null ? Optional.empty() : share(path, part);
+      if (of.isEmpty() || share.isEmpty()) {
+        whole = false;
+        return;
+      }
+      ingredients.add(of.get());
+      shares.add(share.get());
+    }
+
+    private Optional<Double> share(String path, PartDraft part) {
+      boolean isRest = Boolean.TRUE.equals(part.rest());
+      if (isRest == (part.share() != null)) {
+        problems.add(
+            Problem.of(StudioProblem.ONE_OF, isRest ? "both" : "none")
+                .with("fields", "share, rest")
+                .under(path));
+        return Optional.empty();
+      }
+      if (isRest) {
+        rest = shares.size();
+        rests++;
+        return Optional.of(0.0);
+      }
+      return value(path + "/share", part.share());
+    }
+
+    private Optional<Double> value(String path, @Nullable String text) {
+      if (text != null && text.contains("volume")) {
+        byVolume = true;
+        return leaves.volumeFraction(path, text).map(VolumeFraction::value);
+      }
+      byMass = true;
+      return leaves.massFraction(path, text).map(f -> f.value());
+    }
+
+    boolean isComplete(String path) {
+      if (!whole) {
+        return false;
+      }
+      double sum = shares.stream().mapToDouble(Double::doubleValue).sum();
+      boolean full = rests == 1 ? sum < 1 : Math.abs(sum - 1) <= PERCENT_SLACK;
+      if (rests > 1 || !full || (byVolume && byMass) || shares.isEmpty()) {
+        problems.add(
+            Problem.of(StudioProblem.SHARES, sum * 100 + " %, " + rests + " rests").under(path));
+        return false;
+      }
+      if (rests == 1) {
+        shares.set(rest, 1 - sum);
+      }
+      return true;
+    }
+
+    Optional<Recipe> recipe(String path, String name) {
+      List<RecipePart> parts = new ArrayList<>();
+      for (int i = 0; i < shares.size(); i++) {
+        parts.add(new RecipePart(ingredients.get(i), shares.get(i)));
+      }
+      return problems.attempt(
+          path,
+          () ->
+              byVolume
+                  ? Recipe.ofVolumeParts(name, parts, DensityBasis.SOLID)
+                  : Recipe.of(name, parts));
+    }
+  }
+}

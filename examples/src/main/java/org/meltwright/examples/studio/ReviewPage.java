@@ -1,0 +1,95 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.studio;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.meltwright.core.thermal.WorkingWindow;
+import org.meltwright.examples.page.Block.Fact;
+import org.meltwright.examples.page.Block.Facts;
+import org.meltwright.examples.page.Block.Heading;
+import org.meltwright.examples.page.Block.Notice;
+import org.meltwright.examples.page.Block.Tone;
+import org.meltwright.examples.page.Page;
+import org.meltwright.safety.heating.Finding;
+import org.meltwright.safety.heating.HeatingReview;
+import org.meltwright.safety.heating.NotAssessed;
+import org.meltwright.safety.heating.Severity;
+
+/** The heating review of one job: temperatures, findings, what was not assessed. */
+final class ReviewPage {
+
+  private static final Locale READER = Locale.ENGLISH;
+
+  private final JobSheet sheet;
+  private final HeatingReview review;
+  private final Page.Builder page;
+
+  ReviewPage(JobSheet sheet, Page.Builder page) {
+    this.sheet = sheet;
+    this.review = sheet.review();
+    this.page = page;
+  }
+
+  void add() {
+    page.add(new Heading(3, "Heating review"));
+    page.add(new Facts(temperatures()));
+    review.findings().forEach(f -> page.add(notice(f)));
+    review.notAssessed().forEach(n -> page.add(notice(n)));
+  }
+
+  private List<Fact> temperatures() {
+    List<Fact> facts = new ArrayList<>();
+    review
+        .bindingTemperature()
+        .ifPresent(
+            t ->
+                facts.add(
+                    new Fact(
+                        "wax, " + Words.of(t.basis()).replace('-', ' '),
+                        Say.temperature(t.value()))));
+    facts.add(
+        new Fact(
+            "target, not above",
+            Say.temperature(review.target())
+                + review.marginToTarget().map(m -> "; " + Say.margin(m)).orElse("")));
+    facts.add(
+        new Fact(
+            "hard ceiling",
+            Say.temperature(review.hardCeiling())
+                + review.marginToHardCeiling().map(m -> "; " + Say.margin(m)).orElse("")));
+    review
+        .potFloor()
+        .ifPresent(f -> facts.add(new Fact("floor of the pot", Say.temperature(f.value()))));
+    facts.add(new Fact("working window", window(sheet.window())));
+    return facts;
+  }
+
+  private static String window(WorkingWindow window) {
+    return "from "
+        + Say.temperature(window.lowerBound())
+        + " up to "
+        + Say.decimals(window.upperBound().celsius(), 0)
+        + " °C; "
+        + Words.of(window.state()).replace('-', ' ');
+  }
+
+  private Notice notice(Finding finding) {
+    return new Notice(
+        tone(finding),
+        finding.severity().word(READER) + (finding.isBlocking() ? " · BLOCKED" : ""),
+        finding.summary(READER) + " " + page.cite(finding.source().citation()),
+        List.of(finding.reason(READER), finding.remedy(READER)));
+  }
+
+  private static Tone tone(Finding finding) {
+    if (finding.isBlocking()) {
+      return Tone.STOP;
+    }
+    return finding.severity().isAtLeast(Severity.CAUTION) ? Tone.CARE : Tone.NOTE;
+  }
+
+  private static Notice notice(NotAssessed open) {
+    return new Notice(Tone.OPEN, "NOT ASSESSED", open.what(READER), List.of(open.remedy(READER)));
+  }
+}

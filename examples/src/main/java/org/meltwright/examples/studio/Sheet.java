@@ -1,0 +1,45 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.studio;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The day's work, worked out: a sheet for each job.
+ *
+ * @param studio the studio
+ * @param jobs the jobs, in the order of the file
+ */
+record Sheet(Studio studio, List<JobSheet> jobs) {
+
+  Sheet {
+    jobs = List.copyOf(jobs);
+  }
+
+  /**
+   * Works out the day.
+   *
+   * @param studio the studio
+   * @return the sheet
+   * @throws org.meltwright.units.ProblemException with all problems, if a figure is missing
+   */
+  static Sheet of(Studio studio) {
+    Costing costing = new Costing(studio);
+    Gathered problems = new Gathered();
+    List<JobSheet> jobs = new ArrayList<>();
+    for (int i = 0; i < studio.jobs().size(); i++) {
+      Job job = studio.jobs().get(i);
+      Optional<JobSheet> sheet =
+          problems.attempt("/today/" + i, () -> JobSheet.of(job, studio, costing));
+      sheet.ifPresent(jobs::add);
+    }
+    problems.throwIfAny();
+    return new Sheet(studio, jobs);
+  }
+
+  /** Whether a job may not be done as planned. */
+  boolean isBlocked() {
+    return jobs.stream().anyMatch(JobSheet::isBlocked);
+  }
+}

@@ -1,0 +1,113 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.studio;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.meltwright.examples.page.Block.Bullets;
+import org.meltwright.examples.page.Block.Heading;
+import org.meltwright.examples.page.Block.Table;
+import org.meltwright.examples.page.Page;
+import org.meltwright.safety.heating.StandingAdvice;
+
+/** The studio sheet as a page: the day at a glance, cautions, then a chapter for each job. */
+final class SheetPage {
+
+  private final Sheet sheet;
+  private final Page.Builder page;
+
+  /** Returns the page of a sheet. */
+  static Page of(Sheet sheet) {
+    return new SheetPage(sheet).page();
+  }
+
+  private SheetPage(Sheet sheet) {
+    this.sheet = sheet;
+    this.page =
+        new Page.Builder(
+            "Studio sheet: " + sheet.studio().about().name(),
+            sheet.studio().about().town()
+                + ". A plan worked out from the studio file; local codes, data sheets and licensed"
+                + " practice come first.");
+  }
+
+  private Page page() {
+    page.add(new Heading(2, "Today at a glance"));
+    page.add(glance());
+    page.add(shelf());
+    page.add(new Heading(2, "Before the heat goes on"));
+    page.add(new Bullets(advice()));
+    sheet.jobs().forEach(job -> new JobPage(job, page).add());
+    page.add(new Heading(2, "Figures that this sheet rests on"));
+    Figures figures = new Figures();
+    sheet.jobs().forEach(job -> figures.add(job.batch().charge().composition()));
+    page.add(figures.table(page));
+    return page.build();
+  }
+
+  private Table glance() {
+    List<List<String>> rows = new ArrayList<>();
+    sheet.jobs().forEach(job -> rows.add(row(job)));
+    return new Table(
+        "Own and ready-made per kilogram of net product.",
+        List.of("Recipe", "in the pot", "net", "cakes", "own", "ready-made", "findings"),
+        rows,
+        false);
+  }
+
+  /** What the jobs that may be done take from the shelf, and what it lacks. */
+  private Table shelf() {
+    List<List<String>> rows = new ArrayList<>();
+    for (ShelfItem item : sheet.studio().shelf()) {
+      double needed = needed(item);
+      double left = item.stockKilograms() - needed;
+      double interval = item.balance().intervalKilograms();
+      rows.add(
+          List.of(
+              item.material().name(Locale.ENGLISH),
+              Say.grams(item.stockKilograms(), interval),
+              Say.grams(needed, interval),
+              left < -interval / 2
+                  ? "short by " + Say.grams(-left, interval)
+                  : Say.grams(left, interval)));
+    }
+    return new Table(
+        "The shelf: what is there, what today's recipes take, what is left.",
+        List.of("Material", "there", "taken", "left"),
+        rows,
+        false);
+  }
+
+  private double needed(ShelfItem item) {
+    return sheet.jobs().stream()
+        .filter(job -> !job.isBlocked())
+        .flatMap(job -> job.weighing().lines().stream())
+        .filter(line -> line.ingredient().material().filter(item.material()::equals).isPresent())
+        .mapToDouble(line -> line.rounded().printedKilograms())
+        .sum();
+  }
+
+  private static List<String> row(JobSheet job) {
+    boolean blocked = job.isBlocked();
+    return List.of(
+        job.batch().recipe().name(),
+        blocked ? "withheld" : Say.grams(job.weighing().printedTotalKilograms()),
+        blocked ? "withheld" : Say.grams(job.batch().net().massKilograms()),
+        blocked ? "withheld" : job.casting().map(c -> cakes(c.wholeCakes())).orElse("none"),
+        Say.perKilogram(job.cost().per(job.batch().net().mass())),
+        job.makeOrBuy().map(m -> Say.perKilogram(m.best().landed())).orElse("no offer"),
+        blocked
+            ? "BLOCKED"
+            : job.review().worstSeverity().map(s -> s.word(Locale.ENGLISH)).orElse("none"));
+  }
+
+  private static String cakes(long whole) {
+    return Long.toString(whole);
+  }
+
+  private List<String> advice() {
+    return java.util.Arrays.stream(StandingAdvice.values())
+        .map(a -> a.text(Locale.ENGLISH) + " " + page.cite(a.source().citation()))
+        .toList();
+  }
+}

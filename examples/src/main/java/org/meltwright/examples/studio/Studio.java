@@ -1,0 +1,85 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.studio;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.core.batch.Ingredient;
+import org.meltwright.core.batch.Recipe;
+import org.meltwright.core.cost.ReadyMade;
+import org.meltwright.core.equipment.Balance;
+import org.meltwright.core.material.Material;
+
+/**
+ * A studio as its file describes it, with every name resolved.
+ *
+ * @param about who and where
+ * @param shelf the materials at hand
+ * @param balances the balances
+ * @param recipes the recipes as written, by name
+ * @param jobs what is to be made today
+ * @param offers ready-made offers by recipe id
+ */
+record Studio(
+    About about,
+    List<ShelfItem> shelf,
+    List<Balance> balances,
+    Map<String, Recipe> recipes,
+    List<Job> jobs,
+    Map<String, ReadyMade> offers) {
+
+  /**
+   * Who and where.
+   *
+   * @param name the studio's name
+   * @param town the town
+   * @param currency the currency of all prices
+   * @param perKilowattHour the price of a kilowatt hour; null if not stated
+   * @param perHour the worth of an hour of work; null if not stated
+   */
+  record About(
+      String name,
+      String town,
+      CurrencyUnit currency,
+      @Nullable Money perKilowattHour,
+      @Nullable Money perHour) {}
+
+  Studio {
+    shelf = List.copyOf(shelf);
+    balances = List.copyOf(balances);
+    recipes = Map.copyOf(recipes);
+    jobs = List.copyOf(jobs);
+    offers = Map.copyOf(offers);
+  }
+
+  /** The shelf item of a material. */
+  Optional<ShelfItem> item(Material material) {
+    return shelf.stream().filter(i -> i.material().equals(material)).findFirst();
+  }
+
+  /** What is weighed out comes from the shelf; what another recipe makes has no shelf item. */
+  Optional<ShelfItem> item(Ingredient ingredient) {
+    return ingredient.material().flatMap(this::item);
+  }
+
+  /** The recipe of a name as it was written, its insolubles not yet taken out. */
+  Recipe written(String name) {
+    return Objects.requireNonNull(recipes.get(name), name);
+  }
+
+  /** A shelf item has its balance; what another recipe makes goes on the one that carries most. */
+  Balance balance(Ingredient ingredient) {
+    return item(ingredient)
+        .map(ShelfItem::balance)
+        .orElseGet(
+            () ->
+                balances.stream()
+                    .max(Comparator.comparingDouble(Balance::capacityKilograms))
+                    .orElseThrow());
+  }
+}

@@ -1,0 +1,30 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.studio;
+
+import java.io.IOException;
+import java.io.InputStream;
+import org.meltwright.core.material.MaterialCatalogue;
+import org.meltwright.examples.json.DraftReader;
+import org.meltwright.examples.json.DraftReader.Reading;
+import org.meltwright.units.ProblemException;
+
+/** Reads a studio file: text, tree, draft, checked draft, studio; all problems at once. */
+final class StudioFile {
+
+  private StudioFile() {}
+
+  /**
+   * Reads a studio.
+   *
+   * @param in the file, JSON in UTF-8
+   * @return the studio
+   * @throws ProblemException with all problems, if there is one
+   * @throws IOException if the file cannot be read
+   */
+  static Studio read(InputStream in) throws IOException {
+    Reading<StudioDraft> reading = DraftReader.of(StudioDraft.class).read(in);
+    Gathered problems = new Gathered();
+    problems.addAll(reading.problems());
+    return new StudioBinder(reading.draft(), MaterialCatalogue.standard(), problems).bind();
+  }
+}

@@ -1,0 +1,45 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.studio;
+
+import org.meltwright.units.ProblemCode;
+
+/**
+ * The problems of a studio file beyond its single values: names that lead nowhere, and the like.
+ */
+public enum StudioProblem implements ProblemCode {
+  /** A name that no entry of the file has. */
+  UNKNOWN_NAME("studio.unknown-name"),
+  /** Two entries with one id. */
+  DOUBLE_ID("studio.double-id"),
+  /** None or several of fields of which exactly one is to be there. */
+  ONE_OF("studio.one-of"),
+  /** A word that is not in the list. */
+  UNKNOWN_WORD("studio.unknown-word"),
+  /** A recipe that contains itself. */
+  RECIPE_IN_ITSELF("studio.recipe-in-itself"),
+  /** Shares that leave nothing for the rest, or do not sum to one. */
+  SHARES("studio.shares"),
+  /** A price in another currency than the studio's. */
+  CURRENCY("studio.currency"),
+  /** A text that is no money. */
+  MONEY("studio.money"),
+  /** A code that no currency has. */
+  UNKNOWN_CURRENCY("studio.unknown-currency"),
+  /** A mass that cannot be taken from the shelf. */
+  MASS_NEEDED("studio.mass-needed"),
+  /** A number of cakes without a mould. */
+  CAST_NEEDED("studio.cast-needed"),
+  /** The page cannot be written. */
+  PAGE_UNWRITABLE("studio.page-unwritable");
+
+  private final String id;
+
+  StudioProblem(String id) {
+    this.id = id;
+  }
+
+  @Override
+  public String id() {
+    return id;
+  }
+}

@@ -1,0 +1,158 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.studio;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Bad input exits with 2, lists every problem and writes nothing. */
+class BadInputTest {
+
+  @TempDir Path folder;
+
+  private Run run(String json) throws IOException {
+    Path file = Files.writeString(folder.resolve("studio.json"), json, StandardCharsets.UTF_8);
+    return run(file);
+  }
+
+  private Run run(Path file) {
+    Path page = folder.resolve("page.html");
+    Run run = Run.of("--page", page.toString(), file.toString());
+
+    assertThat(run.exitCode()).as(run.err()).isEqualTo(StudioSheet.BAD_INPUT);
+    assertThat(run.out()).isEmpty();
+    assertThat(page).doesNotExist();
+    return run;
+  }
+
+  private static String demo() throws IOException {
+    return Files.readString(Run.STUDIOS.resolve("demo-studio.json"), StandardCharsets.UTF_8);
+  }
+
+  private Run runWith(String from, String to) throws IOException {
+    assertThat(demo()).contains(from);
+    return run(demo().replace(from, to));
+  }
+
+  /** One slip each in the shipped file: what was changed, into what, the code and the path. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          "stock": "730 g"          | "stok": "730 g"            | json.unknown-field             | /shelf/0/stok
+          "stock": "730 g"          | "stock": 730               | json.wrong-type                | /shelf/0/stock
+          "stock": "730 g", "bal    | "bal                       | json.missing-field             | /shelf/0/stock
+          "stock": "730 g"          | "stock": "1 g", "stock": "730 g" | json.duplicate-key       | /shelf/0/stock
+          "stock": "730 g"          | "stock": "730 xyz"         | quantity.unknown-unit          | /shelf/0/stock
+          "stock": "730 g"          | "stock": "1,5 kg"          | number.decimal-comma           | /shelf/0/stock
+          "stock": "730 g"          | "stock": "-5 g"            | value.out-of-range             | /shelf/0/stock
+          "stock": "730 g"          | "stock": "0 g"             | value.out-of-range             | /shelf/0/stock
+          "stock": "730 g"          | "stock": "NaN g"           | number.malformed               | /shelf/0/stock
+          "stock": "730 g"          | "stock": "1e400 kg"        | number.out-of-reach            | /shelf/0/stock
+          "stock": "730 g"          | "stock": "8 fl oz US"      | quantity.wrong-kind            | /shelf/0/stock
+          "setPoint": "90 °C"       | "setPoint": "-300 °C"      | temperature.below-absolute-zero | /heatSources/0/setPoint
+          "material": "damar"       | "material": "damer"        | material.unknown               | /shelf/2/material
+          "balance": "kitchen",     | "balance": "kitchn",       | studio.unknown-name            | /shelf/0/balance
+          "1:8 resin:wax"           | "0:0 resin:wax"            | value.out-of-range             | /recipes/0/ratio
+          "of": "blue-tube"         | "of": "blue"               | studio.recipe-in-itself        | /recipes/2/parts/1/of
+          "9.75 EUR/250 g"          | "9.75 CHF/250 g"           | studio.currency                | /shelf/2/packages/0
+          "share": "10 %"           | "share": "110 %"           | value.out-of-range             | /recipes/2/parts/1/share
+          "lining": "none"          | "lining": "gold"           | studio.unknown-word            | /vessels/0/lining
+          "cups": 12                | "cups": 0                  | json.invalid-value             | /moulds/0/cups
+          { "total": "700 g" }      | { "total": "700 g", "net": "1 kg" } | studio.one-of         | /today/1/make
+          """)
+  void one_slip_is_reported_with_its_code_and_path(String from, String to, String code, String path)
+      throws IOException {
+    Run run = runWith(from, to);
+
+    assertThat(run.err()).contains("\n" + path + "\n").contains("[" + code + "]");
+    assertThat(run.err()).contains("found:", "allowed:", "do:");
+  }
+
+  @Test
+  void a_misspelt_material_is_answered_with_the_nearest_names() throws IOException {
+    assertThat(runWith("\"damar\"", "\"damer\"").err()).contains("damar");
+  }
+
+  @Test
+  void all_problems_are_listed_at_once() throws IOException {
+    String json =
+        demo()
+            .replace("\"730 g\"", "\"730 xyz\"")
+            .replace("\"90 °C\"", "\"-300 °C\"")
+            .replace("\"material\": \"damar\"", "\"material\": \"damer\"")
+            .replace("\"cups\": 24", "\"cups\": \"many\"")
+            .replace("\"town\":", "\"twon\":");
+
+    assertThat(run(json).err())
+        .contains(
+            "/shelf/0/stock",
+            "/today/0/make/mass",
+            "/heatSources/0/setPoint",
+            "/shelf/2/material",
+            "/moulds/1/cups",
+            "/studio/twon",
+            "/studio/town");
+  }
+
+  @Test
+  void a_missing_file_is_named() {
+    assertThat(run(folder.resolve("none.json")).err())
+        .contains("json.file-unreadable", "none.json");
+  }
+
+  @Test
+  void broken_json_is_reported_with_line_and_column() throws IOException {
+    assertThat(run("{\n  \"studio\" {}\n}").err()).contains("line 2, column ");
+  }
+
+  @Test
+  void a_file_of_50_megabytes_is_refused() throws IOException {
+    Path file = Files.write(folder.resolve("large.json"), new byte[50_000_000]);
+
+    assertThat(run(file).err()).contains("json.too-large");
+  }
+
+  @Test
+  void a_file_nested_10_000_deep_is_refused() throws IOException {
+    assertThat(run("{\"studio\":" + "[".repeat(10_000)).err()).contains("json.too-deep");
+  }
+
+  @Test
+  void recipes_in_a_circle_are_refused() throws IOException {
+    String json =
+        demo()
+            .replace(
+                "\"ratio\": \"1:8 resin:wax\"",
+                "\"parts\": [ { \"of\": \"blue\", \"rest\": true } ]");
+
+    assertThat(run(json).err()).contains("studio.recipe-in-itself");
+  }
+
+  @Test
+  void an_option_that_nobody_knows_prints_the_usage() {
+    Run run = Run.of("--colour", "x.json");
+
+    assertThat(run.exitCode()).isEqualTo(StudioSheet.BAD_INPUT);
+    assertThat(run.err()).contains("Unknown option", "STUDIO_FILE");
+  }
+
+  @Test
+  void a_page_that_cannot_be_written_is_bad_input_and_nothing_is_printed() throws IOException {
+    Path file = Files.writeString(folder.resolve("studio.json"), demo(), StandardCharsets.UTF_8);
+    Run run = Run.of("--page", folder.resolve("no/such/folder.html").toString(), file.toString());
+
+    assertThat(run.exitCode()).isEqualTo(StudioSheet.BAD_INPUT);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err()).contains("studio.page-unwritable");
+  }
+}

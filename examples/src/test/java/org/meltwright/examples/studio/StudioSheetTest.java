@@ -1,0 +1,252 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.studio;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.joda.money.Money;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.parser.Parser;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.meltwright.core.batch.WeighingLine;
+import org.meltwright.core.cost.CostLine;
+
+class StudioSheetTest {
+
+  @TempDir static Path folder;
+
+  private static Path page;
+  private static Run demo;
+  private static Sheet sheet;
+
+  @BeforeAll
+  static void runTheDemo() throws IOException {
+    page = folder.resolve("demo.html");
+    Path file = Run.STUDIOS.resolve("demo-studio.json");
+    demo = Run.of("--page", page.toString(), file.toString());
+    try (InputStream in = Files.newInputStream(file)) {
+      sheet = Sheet.of(StudioFile.read(in));
+    }
+  }
+
+  private static JobSheet job(int index) {
+    return sheet.jobs().get(index);
+  }
+
+  @Test
+  void the_shipped_studio_file_is_not_blocked_and_the_program_exits_with_0() {
+    assertThat(demo.err()).isEmpty();
+    assertThat(demo.exitCode()).isZero();
+  }
+
+  /** Arithmetic: 730 g × 1/8. */
+  @Test
+  void wax_of_730_g_at_1_to_8_needs_91_25_g_resin_and_makes_821_25_g() {
+    assertThat(job(0).batch().lines())
+        .extracting(l -> l.massKilograms() * 1000)
+        .satisfiesExactlyInAnyOrder(
+            m -> assertThat(m).isCloseTo(91.25, within(1e-9)),
+            m -> assertThat(m).isCloseTo(730, within(1e-9)));
+    assertThat(job(0).batch().charge().massKilograms()).isCloseTo(0.82125, within(1e-12));
+    assertThat(demo.chapter("Medium 1:8")).contains("91.250 g", "821.250 g");
+  }
+
+  /** Common practice: 4 % insolubles in the resin, 2 % film loss of the pot's content. */
+  @Test
+  void net_after_insolubles_and_film_is_801_g() {
+    assertThat(job(0).batch().net().massKilograms()).isCloseTo(0.801, within(0.001));
+  }
+
+  /** Arithmetic: 103.5 ml × 80 % × 0.86 g/ml is 71.2 g. */
+  @Test
+  void cast_into_cups_of_103_5_ml_it_is_11_cakes_and_a_part_cake_of_18_g() {
+    assertThat(job(0).casting().orElseThrow().wholeCakes()).isEqualTo(11);
+    assertThat(job(0).casting().orElseThrow().partCakeKilograms()).isCloseTo(0.018, within(0.002));
+    assertThat(demo.chapter("Medium 1:8"))
+        .containsPattern("whole cakes +11\n")
+        .containsPattern("last part cake +18 g\n");
+  }
+
+  /** Arithmetic: 10 % of the mix is 250 g ÷ 9, not 25 g. */
+  @Test
+  void oil_paint_of_10_percent_of_the_mix_in_250_g_medium_is_27_8_g() {
+    assertThat(demo.chapter("Ultramarine from oil paint"))
+        .containsPattern("Oil paint, ultramarine +27\\.8 g");
+  }
+
+  @Test
+  void each_line_is_a_multiple_of_its_interval_and_the_total_within_half_the_coarsest() {
+    for (JobSheet each : sheet.jobs()) {
+      double coarsest = 0;
+      for (WeighingLine line : each.weighing().lines()) {
+        double interval = line.balance().intervalKilograms();
+        double steps = line.rounded().printedKilograms() / interval;
+        coarsest = Math.max(coarsest, interval);
+        assertThat(steps).as(each.batch().toString()).isCloseTo(Math.rint(steps), within(1e-6));
+      }
+      assertThat(each.weighing().printedTotalKilograms())
+          .as(each.batch().toString())
+          .isCloseTo(each.weighing().exactTotalKilograms(), within(coarsest / 2 + 1e-12));
+    }
+  }
+
+  @Test
+  void the_lines_of_each_cost_add_up_to_the_total_to_the_cent() {
+    for (JobSheet each : sheet.jobs()) {
+      List<Money> leaves = each.cost().leaves().stream().map(CostLine::amount).toList();
+      assertThat(Money.total(leaves)).isEqualTo(each.cost().total());
+    }
+  }
+
+  @Test
+  void the_money_printed_on_a_chapter_adds_up_to_its_printed_total() {
+    Matcher money = Pattern.compile("EUR (\\d+\\.\\d\\d)\n").matcher(costTable("Medium 1:8"));
+    BigDecimal sum = BigDecimal.ZERO;
+    BigDecimal last = BigDecimal.ZERO;
+    while (money.find()) {
+      sum = sum.add(last);
+      last = new BigDecimal(money.group(1));
+    }
+
+    assertThat(last).isPositive().isEqualByComparingTo(sum);
+  }
+
+  private static String costTable(String title) {
+    String chapter = demo.chapter(title);
+    return chapter.substring(chapter.indexOf("\nCost\n"), chapter.indexOf("own, per kilogram"));
+  }
+
+  @Test
+  void the_four_colours_show_own_and_ready_made_cost_side_by_side() {
+    for (int i = 2; i < 6; i++) {
+      assertThat(demo.chapter(job(i).batch().recipe().name()))
+          .containsPattern("own, per kilogram net +EUR \\d")
+          .containsPattern("ready-made, per kilogram +EUR \\d");
+    }
+  }
+
+  @Test
+  void eight_cakes_wanted_are_eight_cakes_made() {
+    assertThat(job(5).casting().orElseThrow().wholeCakes()).isEqualTo(8);
+  }
+
+  @Test
+  void what_another_recipe_made_leaves_no_insolubles_again() {
+    assertThat(job(0).batch().insolublesKilograms()).isCloseTo(0.00365, within(1e-9));
+    assertThat(job(2).batch().insolublesKilograms()).isZero();
+  }
+
+  @Test
+  void every_source_mark_on_the_sheet_has_its_line_at_the_foot() {
+    String body = demo.out().substring(0, demo.out().indexOf("\nSources\n"));
+    String foot = demo.out().substring(demo.out().indexOf("\nSources\n"));
+    Matcher mark = Pattern.compile("\\[(\\d+)]").matcher(body);
+    int marks = 0;
+    while (mark.find()) {
+      assertThat(foot).contains("\n[" + mark.group(1) + "] ");
+      marks++;
+    }
+
+    assertThat(marks).isGreaterThan(20);
+  }
+
+  @Test
+  void the_last_line_says_where_the_page_was_written() {
+    assertThat(demo.out().stripTrailing().lines().reduce((a, b) -> b).orElseThrow())
+        .endsWith(page.toAbsolutePath().normalize().toString());
+  }
+
+  @Test
+  void the_page_is_one_valid_self_contained_document() throws IOException {
+    Parser parser = Parser.htmlParser().setTrackErrors(50);
+    String html = Files.readString(page, StandardCharsets.UTF_8);
+    Document document = Jsoup.parse(html, parser);
+
+    assertThat(parser.getErrors()).isEmpty();
+    assertThat(document.select("script, link, img[src], iframe")).isEmpty();
+    assertThat(html).doesNotContain("http://", "https://");
+    assertThat(document.select("section")).hasSizeGreaterThanOrEqualTo(8);
+    assertThat(document.select("h2").eachText()).contains("Medium 1:8", "Before the heat goes on");
+  }
+
+  @Test
+  void a_blocked_recipe_shows_its_review_withholds_weights_and_exits_with_1() {
+    Path file = Run.STUDIOS.resolve("blocked-studio.json");
+    Run run = Run.of("--page", folder.resolve("blocked.html").toString(), file.toString());
+
+    assertThat(run.exitCode()).isEqualTo(StudioSheet.BLOCKED);
+    assertThat(run.chapter("Ivory black, far too strong"))
+        .contains("Heating review", "BLOCKED", "WITHHELD")
+        .doesNotContain("What to weigh", "whole cakes");
+    assertThat(run.chapter("Medium 1:8")).contains("What to weigh", "whole cakes");
+  }
+
+  @Test
+  void a_defect_of_ours_exits_with_70_and_says_what_to_report() {
+    java.io.ByteArrayOutputStream err = new java.io.ByteArrayOutputStream();
+    PrintStream broken =
+        new PrintStream(java.io.OutputStream.nullOutputStream(), true, StandardCharsets.UTF_8) {
+          @Override
+          public void print(String text) {
+            throw new IllegalStateException("broken on purpose");
+          }
+        };
+
+    int code =
+        StudioSheet.run(
+            broken,
+            new PrintStream(err, true, StandardCharsets.UTF_8),
+            "--page",
+            folder.resolve("defect.html").toString(),
+            Run.STUDIOS.resolve("demo-studio.json").toString());
+
+    assertThat(code).isEqualTo(StudioSheet.DEFECT);
+    assertThat(err.toString(StandardCharsets.UTF_8))
+        .contains("Please report it", "broken on purpose", "Java ");
+  }
+
+  @Test
+  void usage_is_printed_on_request_and_names_the_exit_codes() {
+    Run run = Run.of("--help");
+
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out()).contains("STUDIO_FILE", "--page", "0 done", "70 a\ndefect of ours");
+  }
+
+  @Test
+  void output_is_utf_8_in_the_c_locale_too() throws Exception {
+    ProcessBuilder builder =
+        new ProcessBuilder(
+            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-cp",
+            System.getProperty("java.class.path"),
+            StudioSheet.class.getName(),
+            "--page",
+            folder.resolve("c-locale.html").toString(),
+            Run.STUDIOS.resolve("demo-studio.json").toString());
+    builder.environment().put("LC_ALL", "C");
+    builder.environment().remove("JAVA_TOOL_OPTIONS");
+    Process process = builder.redirectError(ProcessBuilder.Redirect.DISCARD).start();
+    byte[] bytes = process.getInputStream().readAllBytes();
+
+    assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
+    assertThat(process.exitValue()).isZero();
+    assertThat(new String(bytes, StandardCharsets.UTF_8))
+        .contains("88.0 °C / 190.4 °F")
+        .doesNotContain("?C");
+  }
+}

@@ -1,0 +1,101 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import java.util.List;
+import java.util.Locale;
+import org.meltwright.core.source.Knowledge;
+import org.meltwright.core.source.Source;
+import org.meltwright.units.Messages;
+
+/**
+ * What a studio must know of one pigment: the heat it may meet and the care its dust asks for.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param id the stable id, that of the catalogue's material where there is one
+ * @param englishName the English name
+ * @param germanName the German name
+ * @param colourIndexNames Colour Index generic names, for example "PY37"; several pigments may
+ *     share one
+ * @param casNumbers CAS registry numbers; empty where none is established
+ * @param elements symbols of the elements to be treated as toxic, for example "Cd"
+ * @param heatUse how much heat it may meet
+ * @param dust how carefully its powder is handled
+ * @param reasonKey the key of the reason in the message bundle
+ * @param source where the metal or the heat limit is named
+ * @param knowledge how it came to us
+ */
+public record PigmentHazard(
+    String id,
+    String englishName,
+    String germanName,
+    List<String> colourIndexNames,
+    List<String> casNumbers,
+    List<String> elements,
+    HeatUse heatUse,
+    DustClass dust,
+    String reasonKey,
+    Source source,
+    Knowledge knowledge) {
+
+  /**
+   * Copies the lists.
+   *
+   * @param id the stable id
+   * @param englishName the English name
+   * @param germanName the German name
+   * @param colourIndexNames Colour Index generic names
+   * @param casNumbers CAS registry numbers
+   * @param elements symbols of the toxic elements
+   * @param heatUse how much heat it may meet
+   * @param dust how carefully its powder is handled
+   * @param reasonKey the key of the reason
+   * @param source where it is named
+   * @param knowledge how it came to us
+   */
+  public PigmentHazard {
+    colourIndexNames = List.copyOf(colourIndexNames);
+    casNumbers = List.copyOf(casNumbers);
+    elements = List.copyOf(elements);
+  }
+
+  /**
+   * Returns the name.
+   *
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @return the name
+   */
+  public String name(Locale locale) {
+    return locale.getLanguage().equals("de") ? germanName : englishName;
+  }
+
+  /**
+   * Says why its heat is limited.
+   *
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @return one or two sentences
+   */
+  public String reason(Locale locale) {
+    return Messages.beside(PigmentHazard.class).text("pigment.reason." + reasonKey, locale);
+  }
+
+  /**
+   * Says how to handle its dust.
+   *
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @return one or two sentences
+   */
+  public String dustAdvice(Locale locale) {
+    return Messages.beside(PigmentHazard.class).text("pigment.dust." + dust.id(), locale);
+  }
+
+  /**
+   * Tells whether it holds an element.
+   *
+   * @param symbol the symbol of the element, for example "Pb"
+   * @return whether the element is among those to be treated as toxic
+   */
+  public boolean holds(String symbol) {
+    return elements.contains(symbol);
+  }
+}

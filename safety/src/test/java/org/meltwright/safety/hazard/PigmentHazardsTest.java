@@ -1,0 +1,96 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.meltwright.core.material.Material;
+
+class PigmentHazardsTest {
+
+  @ParameterizedTest
+  @CsvSource({
+    "1319-46-6, NEVER_HEATED, REFUSE_POWDER",
+    "8012-00-8, NEVER_HEATED, REFUSE_POWDER",
+    "1344-37-2, NEVER_HEATED, REFUSE_POWDER",
+    "1344-48-5, NEVER_HEATED, REFUSE_POWDER",
+    "1306-23-6, MELTED_ONLY, TOXIC_METAL",
+    "8048-07-5, MELTED_ONLY, TOXIC_METAL",
+    "58339-34-7, MELTED_ONLY, TOXIC_METAL",
+    "14038-43-8, MELTED_ONLY, HARMFUL",
+    "1345-16-0, FLAME_FREE, TOXIC_METAL",
+    "1314-13-2, FLAME_FREE, HARMFUL",
+    "147-14-8, FLAME_FREE, FINE",
+    "57455-37-5, NO_LIMIT_KNOWN, FINE"
+  })
+  void byCas_givesHeatAndDust(String cas, HeatUse heat, DustClass dust) {
+    assertThat(PigmentHazards.byCas(cas))
+        .hasValueSatisfying(
+            p -> {
+              assertThat(p.heatUse()).isEqualTo(heat);
+              assertThat(p.dust()).isEqualTo(dust);
+            });
+  }
+
+  @Test
+  void byColourIndexName_understandsSuffixes() {
+    assertThat(PigmentHazards.byColourIndexName("PB15:3"))
+        .map(PigmentHazard::id)
+        .hasValue("phthalo-blue");
+  }
+
+  @Test
+  void sharedColourIndexName_givesTheStrictest() {
+    assertThat(PigmentHazards.byColourIndexName("PBr7"))
+        .map(PigmentHazard::dust)
+        .hasValue(DustClass.TOXIC_METAL);
+  }
+
+  @Test
+  void of_findsByIdThenNumberThenName() {
+    Material undecided = Material.builder("cadmium-yellow").build();
+    Material byNumber = Material.builder("my-red").cas("58339-34-7").build();
+    Material byName = Material.builder("my-green").colourIndexName("PG7 / PG36").build();
+    assertThat(PigmentHazards.of(undecided))
+        .map(PigmentHazard::heatUse)
+        .hasValue(HeatUse.MELTED_ONLY);
+    assertThat(PigmentHazards.of(byNumber)).map(PigmentHazard::id).hasValue("cadmium-red");
+    assertThat(PigmentHazards.of(byName)).map(PigmentHazard::id).hasValue("phthalo-green");
+  }
+
+  @Test
+  void of_takesTheStricterOfIdAndNumber() {
+    Material mislabelled = Material.builder("titanium-white-rutile").cas("1319-46-6").build();
+    assertThat(PigmentHazards.of(mislabelled)).map(PigmentHazard::id).hasValue("lead-white");
+  }
+
+  @Test
+  void unknownPigment_hasNoAnswer() {
+    assertThat(PigmentHazards.of(Material.builder("moon-dust").build())).isEmpty();
+  }
+
+  @Test
+  void everyRow_hasTextsInBothLanguagesAndUniqueId() {
+    assertThat(PigmentHazards.all()).extracting(PigmentHazard::id).doesNotHaveDuplicates();
+    assertThat(PigmentHazards.all())
+        .allSatisfy(
+            p -> {
+              for (Locale locale : new Locale[] {Locale.ENGLISH, Locale.GERMAN}) {
+                assertThat(p.name(locale)).isNotBlank();
+                assertThat(p.reason(locale)).endsWith(".");
+                assertThat(p.dustAdvice(locale)).endsWith(".");
+              }
+            });
+  }
+
+  @Test
+  void leadMercuryAndArsenic_areNeverHeated() {
+    assertThat(PigmentHazards.all())
+        .filteredOn(p -> p.holds("Pb") || p.holds("Hg") || p.holds("As"))
+        .isNotEmpty()
+        .allMatch(p -> p.heatUse() == HeatUse.NEVER_HEATED);
+  }
+}

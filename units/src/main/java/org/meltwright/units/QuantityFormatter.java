@@ -1,0 +1,290 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.units;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
+import java.util.function.ToDoubleFunction;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+
+/**
+ * Writes values as text: the unit, the digits and the decimal sign are the caller's.
+ *
+ * <p>What {@link #exact()} writes, {@link QuantityParser} reads back as the same value: for a
+ * quantity the same number in the SI unit to the last bit, in every unit of this library. It takes
+ * the fewest digits that do so. Digits are never grouped, and unit symbols are the same in all
+ * languages.
+ *
+ * <p>This class is immutable and thread-safe.
+ */
+public final class QuantityFormatter {
+
+  private static final int MOST_DIGITS = 60;
+
+  private enum Digits {
+    EXACT,
+    SIGNIFICANT,
+    DECIMALS
+  }
+
+  private final Digits digits;
+  private final int count;
+  private final char decimalSign;
+
+  /**
+   * Returns the formatter whose text reads back as the same value.
+   *
+   * @return the formatter, with a decimal point
+   */
+  public static QuantityFormatter exact() {
+    return new QuantityFormatter(Digits.EXACT, 0, '.');
+  }
+
+  /**
+   * Returns a formatter that rounds to a number of significant digits, halves away from zero.
+   *
+   * @param count the digits, from 1 to 60
+   * @return the formatter, with a decimal point
+   * @throws ProblemException if the count lies outside that range
+   */
+  public static QuantityFormatter ofSignificantDigits(int count) {
+    UnitsProblem.requireBetween(count, 1, MOST_DIGITS, "digits");
+    return new QuantityFormatter(Digits.SIGNIFICANT, count, '.');
+  }
+
+  /**
+   * Returns a formatter that rounds to a number of decimals, halves away from zero.
+   *
+   * @param count the decimals, from 0 to 60
+   * @return the formatter, with a decimal point
+   * @throws ProblemException if the count lies outside that range
+   */
+  public static QuantityFormatter ofDecimals(int count) {
+    UnitsProblem.requireBetween(count, 0, MOST_DIGITS, "digits");
+    return new QuantityFormatter(Digits.DECIMALS, count, '.');
+  }
+
+  private QuantityFormatter(Digits digits, int count, char decimalSign) {
+    this.digits = digits;
+    this.count = count;
+    this.decimalSign = decimalSign;
+  }
+
+  /**
+   * Returns a formatter that writes a decimal comma, for {@link QuantityParser#withDecimalComma()}.
+   *
+   * @return the formatter
+   */
+  public QuantityFormatter withDecimalComma() {
+    return new QuantityFormatter(digits, count, ',');
+  }
+
+  /**
+   * Returns a formatter that writes the decimal sign of a locale: a comma where the locale has one,
+   * else a point.
+   *
+   * @param locale the reader's locale
+   * @return the formatter
+   */
+  public QuantityFormatter withLocale(Locale locale) {
+    boolean comma = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator() == ',';
+    return new QuantityFormatter(digits, count, comma ? ',' : '.');
+  }
+
+  /**
+   * Writes a quantity in its own unit.
+   *
+   * @param <Q> the kind as a type
+   * @param quantity the quantity, of one of the kinds of {@link QuantityKind}
+   * @return for example "730 g"
+   * @throws ProblemException if its unit has no symbol here
+   */
+  public <Q extends Quantity<Q>> String format(Quantity<Q> quantity) {
+    return format(quantity, quantity.getUnit());
+  }
+
+  /**
+   * Writes a quantity in a unit.
+   *
+   * @param <Q> the kind as a type
+   * @param quantity the quantity, of one of the kinds of {@link QuantityKind}
+   * @param unit the unit wanted
+   * @return for example "0.73 kg"
+   * @throws ProblemException if the unit has no symbol here, or the value is not finite
+   */
+  public <Q extends Quantity<Q>> String format(Quantity<Q> quantity, Unit<Q> unit) {
+    QuantityKind<Q> kind = QuantityKind.of(unit);
+    UnitDefinition<Q> definition = kind.known(unit);
+    Number value = quantity.getValue();
+    double si = kind.toSi(quantity);
+    boolean own = quantity.getUnit() == unit && digits == Digits.EXACT;
+    return own && ManyDigits.of(value) == null
+        ? join(plain(BigDecimal.valueOf(value.doubleValue())), definition.symbol())
+        : format(si, definition);
+  }
+
+  /**
+   * Writes a number in the SI unit in another unit.
+   *
+   * @param <Q> the kind as a type
+   * @param kind the kind
+   * @param si the value in the kind's SI unit, finite
+   * @param unit the unit wanted
+   * @return for example "0.73 kg"
+   * @throws ProblemException if the unit has no symbol here, or the value is not finite
+   */
+  public <Q extends Quantity<Q>> String format(QuantityKind<Q> kind, double si, Unit<Q> unit) {
+    return format(UnitsProblem.requireFinite(si, kind.id()), kind.known(unit));
+  }
+
+  /**
+   * Writes a range of quantities in a unit.
+   *
+   * @param <Q> the kind as a type
+   * @param range the range
+   * @param unit the unit wanted
+   * @return for example "0.82–0.86 g/ml"
+   * @throws ProblemException if the unit has no symbol here
+   */
+  public <Q extends Quantity<Q>> String format(QuantityRange<Q> range, Unit<Q> unit) {
+    UnitDefinition<Q> definition = range.kind().known(unit);
+    return dashed(number(range.lowSi(), definition), number(range.highSi(), definition))
+        + ' '
+        + definition.symbol();
+  }
+
+  /**
+   * Writes a temperature.
+   *
+   * @param point the temperature
+   * @param scale the scale wanted
+   * @return for example "93.3 °C"
+   */
+  public String format(TemperaturePoint point, TemperatureScale scale) {
+    return join(number(point, scale), scale.symbol());
+  }
+
+  /**
+   * Writes a temperature range; one point for a range of a single one.
+   *
+   * @param range the range
+   * @param scale the scale wanted
+   * @return for example "62–65 °C"
+   */
+  public String format(TemperatureRange range, TemperatureScale scale) {
+    return join(dashed(number(range.low(), scale), number(range.high(), scale)), scale.symbol());
+  }
+
+  /**
+   * Writes a temperature difference.
+   *
+   * @param difference the difference
+   * @param scale the scale whose degrees are wanted
+   * @return for example "5 K"; "9 °F" is read back as a difference only where one is asked for
+   */
+  public String format(TemperatureDifference difference, TemperatureScale scale) {
+    return join(
+        number(scale.exactDifference(difference.kelvin()), difference.kelvin(), scale::kelvins),
+        scale.symbol());
+  }
+
+  /**
+   * Writes a mass fraction in per cent.
+   *
+   * @param fraction the fraction
+   * @return for example "10 % by mass"
+   */
+  public String format(MassFraction fraction) {
+    return join(percent(fraction.value()), "% by mass");
+  }
+
+  /**
+   * Writes a volume fraction in per cent.
+   *
+   * @param fraction the fraction
+   * @return for example "10 % by volume"
+   */
+  public String format(VolumeFraction fraction) {
+    return join(percent(fraction.value()), "% by volume");
+  }
+
+  /**
+   * Writes a mixing ratio with its sides.
+   *
+   * @param ratio the ratio
+   * @return for example "1:8 resin:wax"
+   */
+  public String format(MixingRatio ratio) {
+    return signed(plain(rounded(BigDecimal.valueOf(ratio.firstParts()))))
+        + ':'
+        + signed(plain(rounded(BigDecimal.valueOf(ratio.secondParts()))))
+        + ' '
+        + ratio.firstSide()
+        + ':'
+        + ratio.secondSide();
+  }
+
+  private <Q extends Quantity<Q>> String format(double si, UnitDefinition<Q> definition) {
+    return join(number(si, definition), definition.symbol());
+  }
+
+  private String number(double si, UnitDefinition<?> unit) {
+    return digits == Digits.EXACT
+        ? number(
+            unit.fromSiExact(new BigDecimal(si)),
+            si,
+            d -> ManyDigits.of(d) != null ? unit.toSi(d) : unit.toSi(d.doubleValue()))
+        : plain(rounded(BigDecimal.valueOf(unit.fromSi(si))));
+  }
+
+  private String percent(double share) {
+    return number(
+        new BigDecimal(share).movePointRight(2),
+        share,
+        d -> ManyDigits.of(d) != null ? d.movePointLeft(2).doubleValue() : d.doubleValue() / 100);
+  }
+
+  private String number(TemperaturePoint point, TemperatureScale scale) {
+    return number(scale.exactDegrees(point.celsius()), point.celsius(), scale::celsius);
+  }
+
+  /** Digits as asked for; exact ones are the fewest from which {@code back} finds the target. */
+  private String number(BigDecimal exact, double target, ToDoubleFunction<BigDecimal> back) {
+    return plain(digits == Digits.EXACT ? ExactDigits.find(exact, target, back) : rounded(exact));
+  }
+
+  private BigDecimal rounded(BigDecimal value) {
+    return switch (digits) {
+      case EXACT -> value;
+      case SIGNIFICANT -> value.round(new MathContext(count, RoundingMode.HALF_UP));
+      case DECIMALS -> value.setScale(count, RoundingMode.HALF_UP);
+    };
+  }
+
+  /** Without an exponent where a person would write none. */
+  private String plain(BigDecimal number) {
+    BigDecimal shown = digits == Digits.DECIMALS ? number : number.stripTrailingZeros();
+    int magnitude = shown.precision() - shown.scale();
+    boolean readable = shown.signum() == 0 || (magnitude <= 21 && magnitude > -9);
+    String text =
+        readable || digits == Digits.DECIMALS
+            ? shown.toPlainString()
+            : shown.toString().replace("E+", "e").replace('E', 'e');
+    return signed(text);
+  }
+
+  private String signed(String text) {
+    return decimalSign == '.' ? text : text.replace('.', decimalSign);
+  }
+
+  private static String dashed(String low, String high) {
+    return low.equals(high) ? low : low + '–' + high;
+  }
+
+  private static String join(String number, String symbol) {
+    return number + ' ' + symbol;
+  }
+}

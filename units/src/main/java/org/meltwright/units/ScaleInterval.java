@@ -1,0 +1,150 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.units;
+
+import java.math.BigDecimal;
+import java.util.Locale;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The smallest step of a balance's display, such as 1 g for a kitchen scale or 0.1 g for pigment.
+ *
+ * <p>A mass is rounded to a whole number of steps, halves up. 12.34 g on a balance of 0.1 g is 12.3
+ * g.
+ *
+ * <p>This class is immutable and thread-safe.
+ */
+public final class ScaleInterval implements Comparable<ScaleInterval> {
+
+  private static final double FINEST = 1e-9;
+  private static final double COARSEST = 1e6;
+  private static final double SNAP = 1e-9;
+
+  private final double kilograms;
+  private final BigDecimal step;
+
+  /**
+   * Returns the interval of a balance.
+   *
+   * @param step the smallest step, from 1 µg to 1000 t
+   * @return the interval
+   * @throws ProblemException if the step lies outside that range
+   */
+  public static ScaleInterval of(Quantity<Mass> step) {
+    return ofKilograms(QuantityKind.MASS.toSi(step));
+  }
+
+  /**
+   * Returns the interval of a balance.
+   *
+   * @param kilograms the smallest step in kg, from 1e-9 to 1e6
+   * @return the interval
+   * @throws ProblemException if the step lies outside that range
+   */
+  public static ScaleInterval ofKilograms(double kilograms) {
+    return new ScaleInterval(
+        UnitsProblem.requireBetween(kilograms, FINEST, COARSEST, "scale-interval"));
+  }
+
+  private ScaleInterval(double kilograms) {
+    this.kilograms = kilograms;
+    this.step = BigDecimal.valueOf(kilograms);
+  }
+
+  /**
+   * Returns the step.
+   *
+   * @return kg, above zero
+   */
+  public double intervalKilograms() {
+    return kilograms;
+  }
+
+  /**
+   * Returns the step.
+   *
+   * @return the quantity, in kg
+   */
+  public Quantity<Mass> interval() {
+    return QuantityKind.MASS.ofSi(kilograms);
+  }
+
+  /**
+   * Rounds a mass to whole steps, halves up.
+   *
+   * @param mass the mass
+   * @return the rounded mass, in kg
+   * @throws ProblemException if the mass is not finite or has more than 2^53 steps
+   */
+  public Quantity<Mass> round(Quantity<Mass> mass) {
+    return QuantityKind.MASS.ofSi(roundKilograms(QuantityKind.MASS.toSi(mass)));
+  }
+
+  /**
+   * Rounds a mass to whole steps, halves up.
+   *
+   * @param mass the mass in kg
+   * @return the rounded mass in kg
+   * @throws ProblemException if the mass is not finite or has more than 2^53 steps
+   */
+  public double roundKilograms(double mass) {
+    return kilogramsOf((long) Math.floor(steps(mass) + 0.5)).doubleValue();
+  }
+
+  /**
+   * Tells whether a balance with this interval cannot show a mass, since it is less than one step.
+   *
+   * @param mass the mass in kg
+   * @return whether the mass is above zero and below one step
+   */
+  public boolean isTooCoarseFor(double mass) {
+    return mass > 0 && !Limit.reaches(mass, kilograms);
+  }
+
+  /** The number of steps in a mass; a hair beside a whole or half number counts as that number. */
+  double steps(double mass) {
+    double steps = mass / kilograms;
+    UnitsProblem.requireBetween(steps, -MOST_STEPS, MOST_STEPS, "scale-steps");
+    double halves = Math.rint(steps * 2) / 2;
+    return Math.abs(steps - halves) <= SNAP * Math.max(1, Math.abs(steps)) ? halves : steps;
+  }
+
+  private static final double MOST_STEPS = 1L << 53;
+
+  /** A number of steps in kg, without the noise of a product of doubles. */
+  BigDecimal kilogramsOf(long steps) {
+    return step.multiply(BigDecimal.valueOf(steps));
+  }
+
+  /**
+   * Compares the steps.
+   *
+   * @param other the other interval
+   * @return below zero if this interval is the finer
+   */
+  @Override
+  public int compareTo(ScaleInterval other) {
+    return Double.compare(kilograms, other.kilograms);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof ScaleInterval that && kilograms == that.kilograms;
+  }
+
+  @Override
+  public int hashCode() {
+    return Double.hashCode(kilograms);
+  }
+
+  /**
+   * Returns the step, locale-free.
+   *
+   * @return for example "1.0E-4 kg"
+   */
+  @Override
+  public String toString() {
+    return String.format(Locale.ROOT, "%s kg", kilograms);
+  }
+}

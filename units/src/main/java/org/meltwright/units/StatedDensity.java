@@ -1,0 +1,49 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.units;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+
+/**
+ * A density and the state it belongs to, such as 0.55 g/ml bulk.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param kilogramsPerCubicMetre the density in kg/m³, above zero
+ * @param state the state
+ */
+public record StatedDensity(double kilogramsPerCubicMetre, DensityState state) {
+
+  private static final double MOST = 1e6;
+
+  /**
+   * Guards the values.
+   *
+   * @param kilogramsPerCubicMetre the density in kg/m³
+   * @param state the state
+   * @throws ProblemException if the density is not above zero and at most a million kg/m³
+   */
+  public StatedDensity {
+    UnitsProblem.requireBetween(kilogramsPerCubicMetre, Double.MIN_NORMAL, MOST, "density");
+    Objects.requireNonNull(state, "state");
+  }
+
+  /**
+   * Returns the density.
+   *
+   * @return the quantity, in kg/m³
+   */
+  public Quantity<Density> density() {
+    return QuantityKind.DENSITY.ofSi(kilogramsPerCubicMetre);
+  }
+
+  /**
+   * Returns the density with its state word, locale-free.
+   *
+   * @return for example "550.0 kg/m³ bulk"
+   */
+  @Override
+  public String toString() {
+    return kilogramsPerCubicMetre + " kg/m³ " + state.word();
+  }
+}

@@ -1,0 +1,166 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.units;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The units of one holder and how people write them: symbols to the letter, words in any case.
+ *
+ * <p>What runs while a holder initialises is free of lambdas and of joined strings, whose first use
+ * in a program costs more than the table itself.
+ *
+ * <p>Filled by its holder's initialiser and only read from then on.
+ */
+final class UnitTable {
+
+  private final Map<String, UnitDefinition<?>> definitions = new LinkedHashMap<>();
+  private final Map<String, UnitDefinition<?>> symbols = new HashMap<>();
+  private final Map<String, UnitDefinition<?>> words = new HashMap<>();
+  private final Map<String, List<UnitDefinition<?>>> shared = new HashMap<>();
+
+  /** Adds a coherent SI unit. */
+  <Q extends Quantity<Q>> Unit<Q> si(QuantityKind<Q> kind, String... spellings) {
+    return add(kind.siDefinition(), spellings);
+  }
+
+  /** Adds a unit of numerator / denominator SI units. */
+  <Q extends Quantity<Q>> Unit<Q> unit(
+      QuantityKind<Q> kind, String symbol, long numerator, long denominator, String... spellings) {
+    return add(UnitDefinition.of(kind, symbol, numerator, denominator), spellings);
+  }
+
+  /**
+   * Adds a unit whose bare name several countries share: each name is read only with one of the
+   * country's words before or behind it.
+   */
+  <Q extends Quantity<Q>> Unit<Q> national(
+      QuantityKind<Q> kind,
+      String country,
+      List<String> countries,
+      long numerator,
+      long denominator,
+      String... names) {
+    UnitDefinition<Q> definition =
+        UnitDefinition.of(kind, names[0].concat(country), numerator, denominator);
+    add(definition);
+    for (String name : names) {
+      share(name, definition);
+      for (String word : countries) {
+        addWord(word.concat(" ").concat(name), definition);
+        addWord(name.concat(" ").concat(word), definition);
+        addWord(name.concat(" (").concat(word).concat(")"), definition);
+      }
+    }
+    return definition.unit();
+  }
+
+  private <Q extends Quantity<Q>> Unit<Q> add(UnitDefinition<Q> definition, String... spellings) {
+    definitions.put(definition.symbol(), definition);
+    symbols.put(key(definition.symbol()), definition);
+    for (String spelling : spellings) {
+      if (isWord(spelling)) {
+        addWord(spelling, definition);
+      } else {
+        symbols.put(key(spelling), definition);
+      }
+    }
+    return definition.unit();
+  }
+
+  private void addWord(String word, UnitDefinition<?> definition) {
+    words.put(key(word).toLowerCase(Locale.ROOT), definition);
+  }
+
+  /** A word is read in any case, a symbol to the letter: Mg is not mg. */
+  private static boolean isWord(String spelling) {
+    for (int i = 0; i < spelling.length(); i++) {
+      char c = spelling.charAt(i);
+      if (c != ' ' && !Character.isLetter(c)) {
+        return false;
+      }
+    }
+    return spelling.length() > 3;
+  }
+
+  /** Marks a name as one that several units share, so that it is refused with the choices. */
+  void shared(String name, Unit<?> unit) {
+    for (UnitDefinition<?> definition : definitions.values()) {
+      if (definition.unit() == unit) {
+        share(name, definition);
+      }
+    }
+  }
+
+  private void share(String name, UnitDefinition<?> definition) {
+    String key = key(name);
+    List<UnitDefinition<?>> sharing = shared.get(key);
+    if (sharing == null) {
+      sharing = new ArrayList<>();
+      shared.put(key, sharing);
+    }
+    sharing.add(definition);
+  }
+
+  /** The units that share a bare name, empty if it is none. */
+  List<UnitDefinition<?>> choices(String key) {
+    List<UnitDefinition<?>> choices = shared.get(key);
+    return choices != null ? choices : shared.getOrDefault(key.toLowerCase(Locale.ROOT), List.of());
+  }
+
+  Iterable<UnitDefinition<?>> definitions() {
+    return definitions.values();
+  }
+
+  @Nullable UnitDefinition<?> find(String key) {
+    UnitDefinition<?> found = symbols.get(key);
+    return found != null ? found : words.get(key.toLowerCase(Locale.ROOT));
+  }
+
+  /** All spellings of a kind, for the nearest to a misspelt one. */
+  void collectSpellings(QuantityKind<?> kind, Collection<String> into) {
+    for (Map<String, UnitDefinition<?>> spellings : List.of(symbols, words)) {
+      spellings.forEach(
+          (spelling, definition) -> {
+            if (definition.kind() == kind) {
+              into.add(spelling);
+            }
+          });
+    }
+  }
+
+  /**
+   * The form that spellings are compared in: one space between words, "m³" and "m^3" as "m3", each
+   * of two micro signs as one.
+   */
+  static String key(CharSequence spelling) {
+    StringBuilder key = new StringBuilder(spelling.length());
+    for (int i = 0; i < spelling.length(); i++) {
+      char c = canonical(spelling.charAt(i));
+      boolean doubled = c == ' ' && (key.length() == 0 || key.charAt(key.length() - 1) == ' ');
+      if (c != 0 && !doubled) {
+        key.append(c);
+      }
+    }
+    return key.toString().stripTrailing();
+  }
+
+  private static char canonical(char c) {
+    return switch (c) {
+      case '^' -> 0;
+      case '²' -> '2';
+      case '³' -> '3';
+      case '\u03bc' -> '\u00b5';
+      case '·', '\u22c5', '*' -> ' ';
+      default -> QuantityText.isSpace(c) ? ' ' : c;
+    };
+  }
+}

@@ -50,9 +50,7 @@ public final class HazardIngredient {
 
   /** Tells whether a German label can name it in German. */
   boolean hasGermanName() {
-    return material != null
-        || hazards.germanName().isPresent()
-        || germanPigmentName().isPresent();
+    return material != null || hazards.germanName().isPresent() || germanPigmentName().isPresent();
   }
 
   /**

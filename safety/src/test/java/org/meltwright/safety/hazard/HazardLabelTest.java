@@ -30,7 +30,8 @@ class HazardLabelTest {
         .productName("Zinc white cake", "Zinkweiß-Block")
         .nominalMass(Quantities.getQuantity(40, MetricUnits.GRAM))
         .batch("2026-11-A")
-        .supplier(new Supplier("Studio Fern", "Mill Lane 1, Oldtown", "+00 123", "fern@example.org"))
+        .supplier(
+            new Supplier("Studio Fern", "Mill Lane 1, Oldtown", "+00 123", "fern@example.org"))
         .maximumTemperature(TemperaturePoint.ofCelsius(90))
         .disposal("a collection point for hazardous waste", "einer Schadstoffsammelstelle");
   }
@@ -97,8 +98,7 @@ class HazardLabelTest {
 
   @Test
   void missingDisposal_leavesTheStatementOutAndSaysByWhom() {
-    HazardLabel label =
-        HazardLabel.of(cake("1314-13-2", 30), details().disposal("", "").build());
+    HazardLabel label = HazardLabel.of(cake("1314-13-2", 30), details().disposal("", "").build());
     assertThat(label.isComplete()).isFalse();
     assertThat(label.gaps()).containsExactly(LabelGap.DISPOSAL);
     assertThat(label.precautionaryStatements()).doesNotContain("P501");
@@ -265,7 +265,8 @@ class HazardLabelTest {
           .ifPresent(
               rule ->
                   assertThat(rule.levels())
-                      .allSatisfy(level -> assertThat(LabelElements.statement(c, level)).isNotEmpty()));
+                      .allSatisfy(
+                          level -> assertThat(LabelElements.statement(c, level)).isNotEmpty()));
     }
   }
 

@@ -32,9 +32,11 @@ class HazardMixtureTest {
       Material.builder("zinc-paint")
           .names("Zinc white oil paint", "Zinkweiß-Ölfarbe")
           .constituent(
-              ZINC_WHITE, new MassFractionRange(MassFraction.ofPercent(80), MassFraction.ofPercent(84)))
+              ZINC_WHITE,
+              new MassFractionRange(MassFraction.ofPercent(80), MassFraction.ofPercent(84)))
           .constituent(
-              LINSEED, new MassFractionRange(MassFraction.ofPercent(16), MassFraction.ofPercent(20)))
+              LINSEED,
+              new MassFractionRange(MassFraction.ofPercent(16), MassFraction.ofPercent(20)))
           .build();
 
   @Test
@@ -63,8 +65,7 @@ class HazardMixtureTest {
 
   @Test
   void sharesBeyondTheWhole_areRefused() {
-    HazardMixture.Builder b =
-        HazardMixture.builder(RULES).cas("8012-89-3", 99).cas("1314-13-2", 2);
+    HazardMixture.Builder b = HazardMixture.builder(RULES).cas("8012-89-3", 99).cas("1314-13-2", 2);
     assertThatThrownBy(b::build).isInstanceOf(ProblemException.class);
   }
 
@@ -122,8 +123,8 @@ class HazardMixtureTest {
 
   @Test
   void missingFactor_isAnAssumptionOnShow() {
-    HazardReview review = HazardReview.ofCake(
-        Composition.ofParts(Map.of(BEESWAX, 90.0, ZINC_WHITE, 10.0)), RULES);
+    HazardReview review =
+        HazardReview.ofCake(Composition.ofParts(Map.of(BEESWAX, 90.0, ZINC_WHITE, 10.0)), RULES);
     assertThat(review.assumptions())
         .filteredOn(a -> a.kind() == Assumption.Kind.MISSING_FACTOR)
         .singleElement()

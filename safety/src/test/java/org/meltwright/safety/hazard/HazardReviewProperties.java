@@ -34,7 +34,8 @@ class HazardReviewProperties {
     Arbitrary<SubstanceHazards> known = Arbitraries.of(substances());
     Arbitrary<Double> parts =
         Arbitraries.oneOf(
-            Arbitraries.doubles().between(0.001, 1).ofScale(4), Arbitraries.doubles().between(1, 60));
+            Arbitraries.doubles().between(0.001, 1).ofScale(4),
+            Arbitraries.doubles().between(1, 60));
     return Combinators.combine(known, parts)
         .as(Part::new)
         .list()

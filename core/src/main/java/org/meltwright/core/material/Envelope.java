@@ -1,11 +1,11 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.material;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.Sourced;
@@ -19,8 +19,11 @@ final class Envelope {
 
   static Map<PropertyKey<?>, Sourced<?>> of(List<Material> candidates) {
     Map<PropertyKey<?>, Sourced<?>> figures = new LinkedHashMap<>();
-    if (!candidates.isEmpty()) {
-      PropertyKey.all().forEach(key -> span(key, candidates).ifPresent(f -> figures.put(key, f)));
+    for (PropertyKey<?> key : PropertyKey.all()) {
+      Sourced<?> figure = span(key, candidates);
+      if (figure != null) {
+        figures.put(key, figure);
+      }
     }
     return figures;
   }
@@ -30,26 +33,34 @@ final class Envelope {
   }
 
   /** A word that warns counts even if one candidate alone has it; a number must be known of all. */
-  private static <V> Optional<Sourced<V>> span(PropertyKey<V> key, List<Material> candidates) {
-    List<Sourced<V>> known = candidates.stream().flatMap(m -> m.find(key).stream()).toList();
-    if (known.isEmpty() || (known.size() < candidates.size() && !key.isText())) {
-      return Optional.empty();
+  private static <V> @Nullable Sourced<V> span(PropertyKey<V> key, List<Material> candidates) {
+    List<Sourced<V>> known = new ArrayList<>();
+    for (Material candidate : candidates) {
+      List<Sourced<V>> figures = candidate.figures(key);
+      known.addAll(figures.subList(0, Math.min(1, figures.size())));
     }
-    V value = known.stream().map(Sourced::value).reduce(key::span).orElseThrow();
-    Sourced<V> figure =
-        Sourced.of(value, SOURCE, weakest(known))
-            .withNote(candidates.stream().map(Material::id).collect(Collectors.joining(" or ")));
-    return Optional.of(
-        known.stream()
-            .flatMap(f -> f.barredBecause().stream())
-            .findFirst()
-            .map(figure::barredFromRules)
-            .orElse(figure));
+    boolean enough = key.isText() || known.size() == candidates.size();
+    return known.isEmpty() || !enough ? null : span(key, known, names(candidates));
   }
 
-  private static Knowledge weakest(List<? extends Sourced<?>> figures) {
-    return figures.stream().map(Sourced::knowledge).anyMatch(Knowledge.REMEMBERED::equals)
-        ? Knowledge.REMEMBERED
-        : Knowledge.DERIVED;
+  private static <V> Sourced<V> span(PropertyKey<V> key, List<Sourced<V>> known, String names) {
+    V value = known.get(0).value();
+    Knowledge weakest = Knowledge.DERIVED;
+    String barred = "";
+    for (Sourced<V> figure : known) {
+      value = key.span(value, figure.value());
+      weakest = figure.knowledge() == Knowledge.REMEMBERED ? figure.knowledge() : weakest;
+      barred = figure.barredBecause().orElse(barred);
+    }
+    Sourced<V> figure = Sourced.of(value, SOURCE, weakest).withNote(names);
+    return barred.isEmpty() ? figure : figure.barredFromRules(barred);
+  }
+
+  private static String names(List<Material> candidates) {
+    List<String> ids = new ArrayList<>();
+    for (Material candidate : candidates) {
+      ids.add(candidate.id());
+    }
+    return String.join(" or ", ids);
   }
 }

@@ -2,24 +2,27 @@
 package org.meltwright.core.material;
 
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
 /** A scheme that gives materials numbers or names. */
 public enum IdentifierScheme {
   /** CAS registry number, with its check digit: "8012-89-3". */
-  CAS("cas"),
+  CAS("cas", "[1-9][0-9]{1,6}-[0-9]{2}-[0-9]"),
   /** EC number of the European inventories, with its check digit: "232-383-7". */
-  EC("ec"),
+  EC("ec", "[1-9][0-9]{2}-[0-9]{3}-[0-9]"),
   /** Colour Index generic name: "PW6". */
-  COLOUR_INDEX_NAME("colour-index-name"),
+  COLOUR_INDEX_NAME("colour-index-name", "[PN](W|Y|O|R|V|B|G|Br|Bk|M)[0-9]+(:[0-9]+)?"),
   /** Colour Index constitution number: "77891". */
-  COLOUR_INDEX_NUMBER("colour-index-number");
+  COLOUR_INDEX_NUMBER("colour-index-number", "[0-9]{5}(:[0-9]+)?");
 
   private final String id;
+  private final Pattern form;
 
-  IdentifierScheme(String id) {
+  IdentifierScheme(String id, String form) {
     this.id = id;
+    this.form = Pattern.compile(form);
   }
 
   /**
@@ -55,12 +58,9 @@ public enum IdentifierScheme {
    * @return whether it can be right
    */
   public boolean accepts(String text) {
-    return switch (this) {
-      case CAS -> text.matches("[1-9][0-9]{1,6}-[0-9]{2}-[0-9]") && casCheck(text);
-      case EC -> text.matches("[1-9][0-9]{2}-[0-9]{3}-[0-9]") && ecCheck(text);
-      case COLOUR_INDEX_NAME -> text.matches("(P|N)(W|Y|O|R|V|B|G|Br|Bk|M)[0-9]+(:[0-9]+)?");
-      case COLOUR_INDEX_NUMBER -> text.matches("[0-9]{5}(:[0-9]+)?");
-    };
+    return form.matcher(text).matches()
+        && (this != CAS || casCheck(text))
+        && (this != EC || ecCheck(text));
   }
 
   /**

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 
 /** Turns entries of a file into materials and puts the catalogue's own materials in as parts. */
@@ -31,8 +30,12 @@ final class Linker {
   /** All materials, those already known in their old order first. */
   Map<String, Material> link() {
     Map<String, Material> all = new LinkedHashMap<>();
-    known.keySet().forEach(id -> all.put(id, material(id)));
-    entries.keySet().forEach(id -> all.put(id, material(id)));
+    for (String id : known.keySet()) {
+      all.put(id, material(id));
+    }
+    for (String id : entries.keySet()) {
+      all.put(id, material(id));
+    }
     return all;
   }
 
@@ -55,7 +58,7 @@ final class Linker {
       return Material.builder(id).build();
     }
     boolean alone = fresh.constituents().isEmpty() && fresh.alternatives().isEmpty();
-    return alone ? fresh : fresh.toBuilder().relinked(this::current).build();
+    return alone || old == null ? fresh : fresh.toBuilder().relinked(this::current).build();
   }
 
   private static Material overridden(Material fresh, @Nullable Material old) {
@@ -82,9 +85,11 @@ final class Linker {
       }
     }
     checkSum(entry, shares);
-    entry.alternatives.stream()
-        .filter(this::exists)
-        .forEach(a -> builder.alternative(material(a.id())));
+    for (MaterialEntry.Part candidate : entry.alternatives) {
+      if (exists(candidate)) {
+        builder.alternative(material(candidate.id()));
+      }
+    }
     return builder.build();
   }
 
@@ -102,8 +107,10 @@ final class Linker {
 
   /** The middles sum to one, and so do the ends that go together. */
   private void checkSum(MaterialEntry entry, List<MassFractionRange> shares) {
-    double middle =
-        shares.stream().map(MassFractionRange::middle).mapToDouble(MassFraction::value).sum();
+    double middle = 0;
+    for (MassFractionRange share : shares) {
+      middle += share.middle().value();
+    }
     if (entry.parts.size() == shares.size() && !shares.isEmpty() && Math.abs(middle - 1) > SLACK) {
       problems.add(
           Problem.of(MaterialProblem.PARTS_SUM, Span.plain(middle, -2) + " %").under(entry.path));

@@ -59,11 +59,24 @@ public final class Material {
     this.alternatives = List.copyOf(builder.alternatives);
     this.figures = copy(new LinkedHashMap<>(), builder.figures);
     this.absences = new LinkedHashMap<>(builder.absences);
-    Envelope.of(alternatives).forEach((key, figure) -> figures.putIfAbsent(key, List.of(figure)));
+    if (!alternatives.isEmpty()) {
+      addSpans();
+    }
+  }
+
+  /** Without lambdas, as all that the standard catalogue runs through when it is first read. */
+  private void addSpans() {
+    for (Map.Entry<PropertyKey<?>, Sourced<?>> span : Envelope.of(alternatives).entrySet()) {
+      if (!figures.containsKey(span.getKey())) {
+        figures.put(span.getKey(), List.of(span.getValue()));
+      }
+    }
   }
 
   private static <K, V> Map<K, List<V>> copy(Map<K, List<V>> target, Map<K, List<V>> source) {
-    source.forEach((key, list) -> target.put(key, List.copyOf(list)));
+    for (Map.Entry<K, List<V>> entry : source.entrySet()) {
+      target.put(entry.getKey(), List.copyOf(entry.getValue()));
+    }
     return target;
   }
 
@@ -407,7 +420,7 @@ public final class Material {
      */
     public Builder identifier(IdentifierScheme scheme, Sourced<String> identifier) {
       scheme.require(identifier.value());
-      identifiers.computeIfAbsent(scheme, s -> new ArrayList<>()).add(identifier);
+      add(identifiers, scheme, identifier);
       return this;
     }
 
@@ -466,8 +479,18 @@ public final class Material {
      * @return this builder
      */
     public <V> Builder figure(PropertyKey<V> key, Sourced<V> figure) {
-      figures.computeIfAbsent(key, k -> new ArrayList<>()).add(figure);
+      add(figures, key, figure);
       return this;
+    }
+
+    /** Without a lambda: thousands of figures are added before the compiler warms up. */
+    private static <K, V> void add(Map<K, List<V>> map, K key, V value) {
+      List<V> list = map.get(key);
+      if (list == null) {
+        list = new ArrayList<>();
+        map.put(key, list);
+      }
+      list.add(value);
     }
 
     /**

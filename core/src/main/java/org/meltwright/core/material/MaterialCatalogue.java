@@ -55,7 +55,9 @@ public final class MaterialCatalogue {
 
     private static MaterialCatalogue read() {
       MaterialsReader reader = new MaterialsReader(Map.of());
-      FILES.forEach(name -> reader.read(name, resource(name)));
+      for (String name : FILES) {
+        reader.read(name, resource(name));
+      }
       return catalogue(reader, Map.of());
     }
 

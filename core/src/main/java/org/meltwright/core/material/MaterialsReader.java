@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
@@ -24,11 +23,13 @@ import org.meltwright.units.ProblemException;
 final class MaterialsReader {
 
   private static final String FIELD = "\\|";
+  private static final String END = "\0";
 
   private final Map<String, Source> sources = new LinkedHashMap<>();
   private final Map<String, MaterialEntry> entries = new LinkedHashMap<>();
   private final List<Problem> problems = new ArrayList<>();
-  private String path = "";
+  private String file = "";
+  private int line;
   private @Nullable SourceLines source;
   private @Nullable MaterialEntry entry;
   private @Nullable Pending<?> pending;
@@ -55,23 +56,34 @@ final class MaterialsReader {
 
   /** Reads one file to its end. */
   void read(String name, String text) {
-    int number = 0;
-    for (String line : (Iterable<String>) text.lines()::iterator) {
-      path = "/" + name + "/" + ++number;
-      String content = line.strip();
-      if (!content.isEmpty() && content.charAt(0) != '#') {
-        guarded(() -> line(content));
-      }
+    file = name;
+    line = 0;
+    int start = 0;
+    while (start < text.length()) {
+      int end = text.indexOf('\n', start);
+      end = end < 0 ? text.length() : end;
+      line++;
+      guarded(text.substring(start, end).strip());
+      start = end + 1;
     }
-    guarded(this::close);
+    guarded(END);
   }
 
-  private void guarded(Runnable step) {
+  /** Reads one line, or closes the last block, and keeps what goes wrong. */
+  private void guarded(String content) {
     try {
-      step.run();
+      if (content.equals(END)) {
+        close();
+      } else if (!content.isEmpty() && content.charAt(0) != '#') {
+        line(content);
+      }
     } catch (ProblemException e) {
-      problems.addAll(e.under(path).problems());
+      problems.addAll(e.under(path()).problems());
     }
+  }
+
+  private String path() {
+    return String.join("/", "", file, Integer.toString(line));
   }
 
   private static ProblemException problem(MaterialProblem code, String found) {
@@ -100,7 +112,7 @@ final class MaterialsReader {
 
   private void startMaterial(String id) {
     close();
-    entry = new MaterialEntry(id, path);
+    entry = new MaterialEntry(id, path());
     if (entries.putIfAbsent(id, entry) != null) {
       throw problem(MaterialProblem.TWICE, id);
     }
@@ -120,8 +132,8 @@ final class MaterialsReader {
   private void flush() {
     Pending<?> ended = pending;
     pending = null;
-    if (ended != null) {
-      ended.addTo();
+    if (ended != null && entry != null) {
+      ended.addTo(entry.builder);
     }
   }
 
@@ -148,24 +160,26 @@ final class MaterialsReader {
     switch (key) {
       case "en" -> material.english = value;
       case "de" -> material.german = value;
-      case "also" -> words(value, ";").forEach(material.builder::otherName);
+      case "also" -> names(material, value);
       case "family" -> material.family = Words.parse(MaterialFamily.class, value);
       case "role" -> material.role = Words.parse(MaterialRole.class, value);
       case "part" -> part(material, value);
-      case "either" ->
-          words(value, ",")
-              .forEach(id -> material.alternatives.add(new MaterialEntry.Part(id, null, path)));
+      case "either" -> alternatives(material, value);
       case "unknown" -> absent(material, value);
-      default -> sourced(material, key, value);
+      default -> sourced(key, value);
     }
   }
 
-  private static List<String> words(String value, String separator) {
-    List<String> words = new ArrayList<>();
-    for (String word : value.split(separator, -1)) {
-      words.add(word.strip());
+  private static void names(MaterialEntry material, String value) {
+    for (String name : value.split(";", -1)) {
+      material.builder.otherName(name.strip());
     }
-    return words;
+  }
+
+  private void alternatives(MaterialEntry material, String value) {
+    for (String id : value.split(",", -1)) {
+      material.alternatives.add(new MaterialEntry.Part(id.strip(), null, path()));
+    }
   }
 
   private void part(MaterialEntry material, String value) {
@@ -174,7 +188,7 @@ final class MaterialsReader {
       throw problem(MaterialProblem.LINE, "part: " + value);
     }
     MassFractionRange share = new FractionType().parse(value.substring(comma + 1).strip());
-    material.parts.add(new MaterialEntry.Part(value.substring(0, comma).strip(), share, path));
+    material.parts.add(new MaterialEntry.Part(value.substring(0, comma).strip(), share, path()));
   }
 
   private static void absent(MaterialEntry material, String value) {
@@ -184,28 +198,32 @@ final class MaterialsReader {
   }
 
   private static PropertyKey<?> property(String id) {
-    return PropertyKey.find(id).orElseThrow(() -> problem(MaterialProblem.KEY, id));
+    Optional<PropertyKey<?>> key = PropertyKey.find(id);
+    if (key.isEmpty()) {
+      throw problem(MaterialProblem.KEY, id);
+    }
+    return key.get();
   }
 
-  private void sourced(MaterialEntry material, String key, String value) {
+  private void sourced(String key, String value) {
     Optional<IdentifierScheme> scheme = IdentifierScheme.find(key);
     if (scheme.isPresent()) {
-      identifier(material, scheme.get(), value);
+      identifier(scheme.get(), value);
     } else {
-      figure(material, property(key), value);
+      figure(property(key), value);
     }
   }
 
-  private void identifier(MaterialEntry material, IdentifierScheme scheme, String line) {
+  private void identifier(IdentifierScheme scheme, String line) {
     String[] fields = fields(scheme.id(), line);
     Sourced<String> sourced = sourced(scheme.require(fields[0]), fields);
-    pending = new Pending<>(sourced, s -> material.builder.identifier(scheme, s));
+    pending = new PendingIdentifier(scheme, sourced);
   }
 
-  private <V> void figure(MaterialEntry material, PropertyKey<V> key, String line) {
+  private <V> void figure(PropertyKey<V> key, String line) {
     String[] fields = fields(key.id(), line);
     Sourced<V> sourced = sourced(key.parse(fields[0]), fields);
-    pending = new Pending<>(sourced, s -> material.builder.figure(key, s));
+    pending = new PendingFigure<>(key, sourced);
   }
 
   /** Value, source and knowledge: a figure without one of them is not shipped. */
@@ -234,29 +252,54 @@ final class MaterialsReader {
     return comma < 0 ? found : found.at(citation.substring(comma + 1).strip());
   }
 
-  /** A figure whose remarks may still follow. */
-  private static final class Pending<V> {
+  /** A figure or an identifier whose remarks may still follow. */
+  private abstract static class Pending<V> {
 
-    private final java.util.function.Consumer<Sourced<V>> target;
-    private Sourced<V> sourced;
+    Sourced<V> sourced;
 
-    Pending(Sourced<V> sourced, java.util.function.Consumer<Sourced<V>> target) {
+    Pending(Sourced<V> sourced) {
       this.sourced = sourced;
-      this.target = target;
     }
 
     void remark(String key, String text) {
-      UnaryOperator<Sourced<V>> change =
+      sourced =
           switch (key) {
-            case "first" -> s -> s.preferred(text);
-            case "barred" -> s -> s.barredFromRules(text);
-            default -> s -> s.withNote(text);
+            case "first" -> sourced.preferred(text);
+            case "barred" -> sourced.barredFromRules(text);
+            default -> sourced.withNote(text);
           };
-      sourced = change.apply(sourced);
     }
 
-    void addTo() {
-      target.accept(sourced);
+    abstract void addTo(Material.Builder builder);
+  }
+
+  private static final class PendingFigure<V> extends Pending<V> {
+
+    private final PropertyKey<V> key;
+
+    PendingFigure(PropertyKey<V> key, Sourced<V> sourced) {
+      super(sourced);
+      this.key = key;
+    }
+
+    @Override
+    void addTo(Material.Builder builder) {
+      builder.figure(key, sourced);
+    }
+  }
+
+  private static final class PendingIdentifier extends Pending<String> {
+
+    private final IdentifierScheme scheme;
+
+    PendingIdentifier(IdentifierScheme scheme, Sourced<String> sourced) {
+      super(sourced);
+      this.scheme = scheme;
+    }
+
+    @Override
+    void addTo(Material.Builder builder) {
+      builder.identifier(scheme, sourced);
     }
   }
 

@@ -1,9 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.material;
 
-import java.util.ArrayList;
-import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.meltwright.units.Density;
 import org.meltwright.units.DynamicViscosity;
@@ -22,7 +22,7 @@ import org.meltwright.units.ThermalConductivity;
  */
 public final class PropertyKey<V> {
 
-  private static final List<PropertyKey<?>> ALL = new ArrayList<>();
+  private static final Map<String, PropertyKey<?>> ALL = new LinkedHashMap<>();
 
   /** Density of the solid. */
   public static final PropertyKey<PropertyRange<Density>> SOLID_DENSITY =
@@ -318,7 +318,7 @@ public final class PropertyKey<V> {
    * @return the keys
    */
   public static List<PropertyKey<?>> all() {
-    return Collections.unmodifiableList(ALL);
+    return List.copyOf(ALL.values());
   }
 
   /**
@@ -328,12 +328,12 @@ public final class PropertyKey<V> {
    * @return the key; empty if there is none
    */
   public static Optional<PropertyKey<?>> find(String id) {
-    return ALL.stream().<PropertyKey<?>>map(k -> k).filter(k -> k.id.equals(id)).findFirst();
+    return Optional.ofNullable(ALL.get(id));
   }
 
   private static <V> PropertyKey<V> key(String id, PropertyType<V> type) {
     PropertyKey<V> key = new PropertyKey<>(id, type);
-    ALL.add(key);
+    ALL.put(id, key);
     return key;
   }
 

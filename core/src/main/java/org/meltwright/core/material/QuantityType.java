@@ -2,6 +2,7 @@
 package org.meltwright.core.material;
 
 import java.util.Map;
+import java.util.Optional;
 import javax.measure.Quantity;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -78,6 +79,14 @@ record QuantityType<Q extends Quantity<Q>>(QuantityKind<Q> kind, MaterialState s
                 Math.min(one.range().lowSi(), other.range().lowSi()),
                 Math.max(one.range().highSi(), other.range().highSi())),
             state);
-    return one.at().equals(other.at()) ? one.at().map(range::at).orElse(range) : range;
+    Optional<TemperatureRange> at = one.at();
+    return at.isPresent() && isSame(at, other.at()) ? range.at(at.get()) : range;
+  }
+
+  /** By its ends: the first use of a record's own equals costs more than to read the catalogue. */
+  private static boolean isSame(Optional<TemperatureRange> one, Optional<TemperatureRange> other) {
+    return other.isPresent()
+        && one.get().low().equals(other.get().low())
+        && one.get().high().equals(other.get().high());
   }
 }

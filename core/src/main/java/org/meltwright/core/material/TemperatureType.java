@@ -29,14 +29,7 @@ record TemperatureType(@Nullable TemperatureDefinition usual)
     if (word.isBlank() && usual != null) {
       return usual;
     }
-    for (TemperatureDefinition definition : TemperatureDefinition.values()) {
-      if (definition.id().equals(word.strip())) {
-        return definition;
-      }
-    }
-    throw new ProblemException(
-        Problem.of(MaterialProblem.WORD, word.isBlank() ? text : word.strip())
-            .with("words", Words.ids(TemperatureDefinition.values(), TemperatureDefinition::id)));
+    return Words.parse(TemperatureDefinition.class, word.isBlank() ? text : word.strip());
   }
 
   private static TemperaturePoint point(double value, Span span, String text) {

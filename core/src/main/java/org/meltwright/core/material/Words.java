@@ -1,15 +1,17 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.material;
 
-import java.util.Arrays;
 import java.util.Locale;
-import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
 /** Words of a materials file that stand for the constants of an enum. */
 final class Words {
+
+  private static final Map<Class<?>, Map<String, Object>> KNOWN = new ConcurrentHashMap<>();
 
   private Words() {}
 
@@ -20,17 +22,24 @@ final class Words {
 
   /** The constant that a word stands for. */
   static <E extends Enum<E>> E parse(Class<E> type, String word) {
-    for (E constant : type.getEnumConstants()) {
-      if (of(constant).equals(word)) {
-        return constant;
-      }
+    Map<String, Object> words = known(type);
+    E constant = type.cast(words.get(word));
+    if (constant == null) {
+      throw new ProblemException(
+          Problem.of(MaterialProblem.WORD, word).with("words", String.join(", ", words.keySet())));
     }
-    throw new ProblemException(
-        Problem.of(MaterialProblem.WORD, word)
-            .with("words", ids(type.getEnumConstants(), Words::of)));
+    return constant;
   }
 
-  static <E> String ids(E[] constants, Function<E, String> id) {
-    return Arrays.stream(constants).map(id).collect(Collectors.joining(", "));
+  private static <E extends Enum<E>> Map<String, Object> known(Class<E> type) {
+    Map<String, Object> words = KNOWN.get(type);
+    if (words == null) {
+      words = new TreeMap<>();
+      for (E constant : type.getEnumConstants()) {
+        words.put(of(constant), constant);
+      }
+      KNOWN.put(type, words);
+    }
+    return words;
   }
 }

@@ -48,7 +48,7 @@ public record Source(String id, String title, String locator, String year, Sourc
    * @return the source with its longer locator
    */
   public Source at(String place) {
-    String longer = locator.equals(NOT_STATED) ? place : locator + ", " + place;
+    String longer = locator.equals(NOT_STATED) ? place : String.join(", ", locator, place);
     return new Source(id, title, longer, year, kind);
   }
 

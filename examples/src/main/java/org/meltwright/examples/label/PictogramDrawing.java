@@ -39,14 +39,20 @@ public final class PictogramDrawing {
     return switch (pictogram) {
       case GHS01 -> bomb();
       case GHS02 -> flame(50, 26) + line(34, 70, 66, 70);
-      case GHS03 -> flame(50, 20) + ring(50, 62, 12) + line(36, 79, 64, 79);
-      case GHS04 -> cylinder();
-      case GHS05 -> corrosion();
-      case GHS06 -> skull();
+      case GHS03 -> flame(50, 18) + ring(50, 60, 11) + line(38, 76, 62, 76);
+      case GHS04 -> scaled(0.84, cylinder());
+      case GHS05 -> scaled(0.88, corrosion());
+      case GHS06 -> scaled(0.78, skull());
       case GHS07 -> "<path d=\"M45 24h10l-2.5 34h-5Z\"/><circle cx=\"50\" cy=\"69\" r=\"5.5\"/>";
-      case GHS08 -> bust();
+      case GHS08 -> scaled(0.84, bust());
       case GHS09 -> treeAndFish();
     };
+  }
+
+  /** Draws a symbol smaller about the middle, so that it keeps clear of the frame. */
+  private static String scaled(double factor, String symbol) {
+    return "<g transform=\"translate(50 50) scale(%s) translate(-50 -50)\">%s</g>"
+        .formatted(factor, symbol);
   }
 
   /** A flame of three tongues, its tip at the given point, about 38 units high. */
@@ -109,8 +115,8 @@ public final class PictogramDrawing {
   /** A bare tree and a fish that floats on its back. */
   private static String treeAndFish() {
     return "<path stroke=\"#000\" stroke-width=\"3\" fill=\"none\" stroke-linecap=\"round\""
-        + " d=\"M44 66V34M44 48 33 38M44 44 54 34M44 56 35 50M44 34 39 25M44 34 49 26M24 66h36\"/>"
-        + "<path fill-rule=\"evenodd\" d=\"M48 72c8-9 20-9 27-1l6-5v13l-6-5c-7 7-19 7-27-2Z"
+        + " d=\"M44 66V34M44 48 33 38M44 44 54 34M44 56 35 50M44 34 39 25M44 34 49 26M30 66h30\"/>"
+        + "<path transform=\"translate(-3 14) scale(0.8)\" fill-rule=\"evenodd\" d=\"M48 72c8-9 20-9 27-1l6-5v13l-6-5c-7 7-19 7-27-2Z"
         + "M56 70a2 2 0 1 0 .1 0Z\"/>";
   }
 }

@@ -158,10 +158,14 @@ public final class SubstanceSheet {
    * Sets the metal that note 1 counts.
    *
    * @param symbol the symbol of the metal
-   * @param share its share by mass, from 0 to 1
+   * @param share its share by mass, from 0 to 1; not a number if it is not known
    * @return this sheet
+   * @throws ProblemException if the share lies outside
    */
   public SubstanceSheet metal(String symbol, double share) {
+    if (share < 0 || share > 1) {
+      throw HazardNotation.unreadable(symbol + " " + share);
+    }
     metal = symbol;
     metalShare = share;
     return this;

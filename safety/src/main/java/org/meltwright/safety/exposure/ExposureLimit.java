@@ -81,6 +81,21 @@ public record ExposureLimit(
   }
 
   /**
+   * Returns the average concentration after a mass has evaporated into closed air, as a share of
+   * the limit.
+   *
+   * <p>For example, 0.86 g of turpentine in 1.546 m³ reach a limit of 100 ppm: a share of 1.
+   *
+   * @param grams the mass that evaporated, in g
+   * @param roomCubicMetres the air it went into, in m³
+   * @return the share, where 1 is the limit; no clearance below it
+   */
+  public double shareAfterEvaporating(double grams, double roomCubicMetres) {
+    return agent.dilutingCubicMetres(grams, partsPerMillion())
+        / UnitsProblem.requireBetween(roomCubicMetres, 1e-6, 1e9, "volume of air in m³");
+  }
+
+  /**
    * Returns how much dust of a compound holds as much of the agent as the limit allows.
    *
    * <p>For example, a limit of 0.005 mg/m³ for cadmium allows 0.00643 mg/m³ of cadmium sulphide,

@@ -176,6 +176,13 @@ class AirTest {
     assertThat(TURPENTINE.dilutingCubicMetres(0.86, 8000)).isCloseTo(0.0193, within(5e-5));
   }
 
+  @Test
+  void evaporated_turpentine_is_held_against_the_limit_that_the_user_entered() {
+    assertThat(limit(TURPENTINE, 100).shareAfterEvaporating(0.86, 1.546))
+        .isCloseTo(1, within(1e-3));
+    assertThat(limit(TURPENTINE, 20).shareAfterEvaporating(8.6, 60)).isCloseTo(1.29, within(5e-3));
+  }
+
   /** Five grams of water at 130 °C, ideal gas, 1.836 l/g; own arithmetic. */
   @Test
   void water_in_hot_wax_becomes_litres_of_steam() {

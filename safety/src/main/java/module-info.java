@@ -17,6 +17,8 @@ module org.meltwright.safety {
   // the one look-up of texts reads the bundles that stand beside problem codes and rules
   opens org.meltwright.safety.exposure to
       org.meltwright.units;
+  opens org.meltwright.safety.hazard to
+      org.meltwright.units;
   opens org.meltwright.safety.heating to
       org.meltwright.units;
   opens org.meltwright.safety.heating.rule to

@@ -64,7 +64,14 @@ public record ComponentMelting(
 
   private static boolean tellsEnd(TemperatureDefinition definition) {
     return switch (definition) {
-      case CAPILLARY_RANGE, DROP_POINT, CONGEALING_POINT, DSC_PEAK, MELTING_POINT, NOT_STATED ->
+      case CAPILLARY_RANGE,
+          DROP_POINT,
+          CONGEALING_POINT,
+          COOLING_CURVE,
+          DSC_PEAK,
+          MELTING_POINT,
+          CLEAR_POINT,
+          NOT_STATED ->
           true;
       default -> false;
     };

@@ -17,13 +17,21 @@ module org.meltwright.core {
   exports org.meltwright.core.explain;
   exports org.meltwright.core.material;
   exports org.meltwright.core.mixture;
+  exports org.meltwright.core.planning;
   exports org.meltwright.core.source;
   exports org.meltwright.core.thermal;
 
+  // drafts are read by validation and by JSON libraries
+  opens org.meltwright.core.batch;
+
   // the one look-up of texts reads the bundles that stand beside the problem codes
+  opens org.meltwright.core.cost to
+      org.meltwright.units;
   opens org.meltwright.core.material to
       org.meltwright.units;
   opens org.meltwright.core.mixture to
+      org.meltwright.units;
+  opens org.meltwright.core.planning to
       org.meltwright.units;
   opens org.meltwright.core.thermal to
       org.meltwright.units;

@@ -10,6 +10,12 @@ module org.meltwright.units {
   requires transitive org.jspecify;
   requires tech.units.indriya;
   requires static org.apiguardian.api;
+  requires transitive jakarta.validation;
+  requires static org.hibernate.validator;
 
   exports org.meltwright.units;
+  exports org.meltwright.units.constraint;
+
+  provides jakarta.validation.ConstraintValidator with
+      org.meltwright.units.constraint.PositiveQuantityValidator;
 }

@@ -40,7 +40,8 @@ public final class MassFraction implements Comparable<MassFraction> {
    * @throws ProblemException if the number is not from 0 to 100
    */
   public static MassFraction ofPercent(double percent) {
-    return new MassFraction(UnitsProblem.requireBetween(percent, 0, 100, "mass-fraction-percent") / 100);
+    return new MassFraction(
+        UnitsProblem.requireBetween(percent, 0, 100, "mass-fraction-percent") / 100);
   }
 
   private MassFraction(double value) {

@@ -128,6 +128,24 @@ public final class Problem {
     return text("remedy", locale);
   }
 
+  /**
+   * Says all of it on one line: what is wrong, what was found, what is allowed, what to do.
+   *
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @return the line, without the path
+   */
+  public String inWords(Locale locale) {
+    return Messages.beside(Problem.class)
+        .text(
+            "problem.line",
+            locale,
+            Map.of(
+                "what", what(locale),
+                "found", found(),
+                "allowed", allowed(locale),
+                "remedy", remedy(locale)));
+  }
+
   private String text(String part, Locale locale) {
     return Messages.beside(code.getClass())
         .text("problem." + code.id() + "." + part, locale, details);
@@ -159,15 +177,6 @@ public final class Problem {
    */
   @Override
   public String toString() {
-    return (path.isEmpty() ? "" : path + ": ")
-        + code.id()
-        + ": "
-        + what(Locale.ENGLISH)
-        + " Found: "
-        + found()
-        + ". Allowed: "
-        + allowed(Locale.ENGLISH)
-        + ". "
-        + remedy(Locale.ENGLISH);
+    return (path.isEmpty() ? "" : path + ": ") + code.id() + ": " + inWords(Locale.ENGLISH);
   }
 }

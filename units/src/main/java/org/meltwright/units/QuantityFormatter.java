@@ -6,10 +6,9 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
-import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.Unit;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Writes values as text: the unit, the digits and the decimal sign are the caller's.
@@ -122,7 +121,7 @@ public final class QuantityFormatter {
     Number value = quantity.getValue();
     double si = kind.toSi(quantity);
     boolean own = quantity.getUnit() == unit && digits == Digits.EXACT;
-    return own && !(value instanceof BigDecimal)
+    return own && ManyDigits.of(value) == null
         ? join(plain(BigDecimal.valueOf(value.doubleValue())), definition.symbol())
         : format(si, definition);
   }
@@ -187,9 +186,9 @@ public final class QuantityFormatter {
    * @return for example "5 K"; "9 °F" is read back as a difference only where one is asked for
    */
   public String format(TemperatureDifference difference, TemperatureScale scale) {
-    double target = difference.kelvin();
-    Function<BigDecimal, Double> back = d -> scale.difference(d.doubleValue()).kelvin();
-    return join(number(scale.degrees(difference), target, back, null), scale.symbol());
+    return join(
+        number(scale.exactDifference(difference.kelvin()), difference.kelvin(), scale::kelvins),
+        scale.symbol());
   }
 
   /**
@@ -199,8 +198,7 @@ public final class QuantityFormatter {
    * @return for example "10 % by mass"
    */
   public String format(MassFraction fraction) {
-    Function<BigDecimal, Double> back = d -> MassFraction.ofPercent(percent(d)).value();
-    return join(number(fraction.percent(), fraction.value(), back, null), "% by mass");
+    return join(percent(fraction.value()), "% by mass");
   }
 
   /**
@@ -210,8 +208,7 @@ public final class QuantityFormatter {
    * @return for example "10 % by volume"
    */
   public String format(VolumeFraction fraction) {
-    Function<BigDecimal, Double> back = d -> VolumeFraction.ofPercent(percent(d)).value();
-    return join(number(fraction.percent(), fraction.value(), back, null), "% by volume");
+    return join(percent(fraction.value()), "% by volume");
   }
 
   /**
@@ -235,27 +232,28 @@ public final class QuantityFormatter {
   }
 
   private String number(double si, UnitDefinition<?> unit) {
-    Function<BigDecimal, Double> back =
-        d -> d.precision() > 17 ? unit.toSi(d) : unit.toSi(d.doubleValue());
-    return number(unit.fromSi(si), si, back, unit.fromSiExact(new BigDecimal(si)));
+    return digits == Digits.EXACT
+        ? number(
+            unit.fromSiExact(new BigDecimal(si)),
+            si,
+            d -> ManyDigits.of(d) != null ? unit.toSi(d) : unit.toSi(d.doubleValue()))
+        : plain(rounded(BigDecimal.valueOf(unit.fromSi(si))));
+  }
+
+  private String percent(double share) {
+    return number(
+        new BigDecimal(share).movePointRight(2),
+        share,
+        d -> ManyDigits.of(d) != null ? d.movePointLeft(2).doubleValue() : d.doubleValue() / 100);
   }
 
   private String number(TemperaturePoint point, TemperatureScale scale) {
-    Function<BigDecimal, Double> back =
-        d -> (d.precision() > 17 ? scale.point(d) : scale.point(d.doubleValue())).celsius();
-    return number(scale.degrees(point), point.celsius(), back, scale.exactDegrees(point.celsius()));
+    return number(scale.exactDegrees(point.celsius()), point.celsius(), scale::celsius);
   }
 
   /** Digits as asked for; exact ones are the fewest from which {@code back} finds the target. */
-  private String number(
-      double value,
-      double target,
-      Function<BigDecimal, Double> back,
-      @Nullable BigDecimal exactValue) {
-    if (digits != Digits.EXACT) {
-      return plain(rounded(BigDecimal.valueOf(value)));
-    }
-    return plain(ExactDigits.find(value, target, back, exactValue));
+  private String number(BigDecimal exact, double target, ToDoubleFunction<BigDecimal> back) {
+    return plain(digits == Digits.EXACT ? ExactDigits.find(exact, target, back) : rounded(exact));
   }
 
   private BigDecimal rounded(BigDecimal value) {
@@ -266,13 +264,9 @@ public final class QuantityFormatter {
     };
   }
 
-  private static double percent(BigDecimal percent) {
-    return Math.min(100, percent.doubleValue());
-  }
-
   /** Without an exponent where a person would write none. */
   private String plain(BigDecimal number) {
-    BigDecimal shown = digits == Digits.DECIMALS ? number : stripped(number);
+    BigDecimal shown = digits == Digits.DECIMALS ? number : number.stripTrailingZeros();
     int magnitude = shown.precision() - shown.scale();
     boolean readable = shown.signum() == 0 || (magnitude <= 21 && magnitude > -9);
     String text =
@@ -280,11 +274,6 @@ public final class QuantityFormatter {
             ? shown.toPlainString()
             : shown.toString().replace("E+", "e").replace('E', 'e');
     return signed(text);
-  }
-
-  /** A number of more digits than a double keeps its last zeros: they say that it is long. */
-  private static BigDecimal stripped(BigDecimal number) {
-    return number.precision() > 17 ? number : number.stripTrailingZeros();
   }
 
   private String signed(String text) {

@@ -155,7 +155,8 @@ public final class QuantityKind<Q extends Quantity<Q>> {
   /**
    * Turns a quantity into a number in the SI unit.
    *
-   * <p>A {@link BigDecimal} in a unit of this library is converted exactly and rounded once.
+   * <p>A number of more digits than a {@code double} holds, in a unit of this library, is converted
+   * exactly and rounded once.
    *
    * @param quantity the quantity, in any unit of this kind
    * @return its value in {@link #siUnit()}, finite
@@ -163,7 +164,8 @@ public final class QuantityKind<Q extends Quantity<Q>> {
    */
   public double toSi(Quantity<Q> quantity) {
     Number value = quantity.getValue();
-    if (value instanceof BigDecimal precise) {
+    BigDecimal precise = ManyDigits.of(value);
+    if (precise != null) {
       UnitDefinition<Q> definition = definition(quantity.getUnit());
       if (definition != null) {
         return UnitsProblem.requireFinite(definition.toSi(precise), id);
@@ -207,9 +209,16 @@ public final class QuantityKind<Q extends Quantity<Q>> {
     return unit == siUnit ? si : factors.get(unit).fromSi(si);
   }
 
-  /** The kind of a unit, by its definition or else by its dimension. */
+  /**
+   * Returns the kind of a unit, by its dimension.
+   *
+   * @param <Q> the kind as a type
+   * @param unit the unit, ours or another's
+   * @return the kind
+   * @throws ProblemException if no kind has its dimension
+   */
   @SuppressWarnings("unchecked") // the dimension decides the kind's type
-  static <Q extends Quantity<Q>> QuantityKind<Q> of(Unit<Q> unit) {
+  public static <Q extends Quantity<Q>> QuantityKind<Q> of(Unit<Q> unit) {
     for (QuantityKind<?> kind : ALL) {
       if (kind.siUnit.getDimension().equals(unit.getDimension())) {
         return (QuantityKind<Q>) kind;

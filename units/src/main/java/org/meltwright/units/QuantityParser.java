@@ -21,8 +21,7 @@ import javax.measure.quantity.Volume;
  * there mean thousands.
  *
  * <p>A quantity comes back in the unit that was written, the first one for "1 lb 4 oz". Its number
- * is a {@link Double}; a number of more than 17 digits is kept whole, as a {@link
- * java.math.BigDecimal}.
+ * is a {@link Double}; one of more digits than a {@code double} gives back is kept whole.
  *
  * <p>This class is immutable and thread-safe. A text of more than 100 characters is refused unread.
  */

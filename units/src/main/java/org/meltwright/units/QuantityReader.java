@@ -30,17 +30,22 @@ final class QuantityReader {
 
   static <Q extends Quantity<Q>> QuantityRange<Q> range(QuantityText text, QuantityKind<Q> kind) {
     text.readNumber();
-    double low = text.value();
+    Number low = text.number();
     String lowWords = text.wordsBeforeRange();
     if (text.isAtEnd()) {
-      double si = unit(text, lowWords, kind).toSi(low);
+      double si = si(low, unit(text, lowWords, kind));
       return new QuantityRange<>(kind, si, si);
     }
     readHighEnd(text);
-    double high = text.value();
+    Number high = text.number();
     UnitDefinition<Q> highUnit = unit(text, text.rest(), kind);
     UnitDefinition<Q> lowUnit = lowWords.isBlank() ? highUnit : unit(text, lowWords, kind);
-    return new QuantityRange<>(kind, lowUnit.toSi(low), highUnit.toSi(high));
+    return new QuantityRange<>(kind, si(low, lowUnit), si(high, highUnit));
+  }
+
+  private static double si(Number number, UnitDefinition<?> unit) {
+    BigDecimal precise = ManyDigits.of(number);
+    return precise == null ? unit.toSi(number.doubleValue()) : unit.toSi(precise);
   }
 
   static void readHighEnd(QuantityText text) {
@@ -53,7 +58,7 @@ final class QuantityReader {
 
   static StatedDensity statedDensity(QuantityText text) {
     text.readNumber();
-    double value = text.value();
+    Number value = text.number();
     String words = text.rest().strip();
     int space = words.lastIndexOf(' ');
     DensityState state = DensityState.find(words.substring(space + 1));
@@ -61,7 +66,7 @@ final class QuantityReader {
       throw new ProblemException(Problem.of(UnitsProblem.DENSITY_STATE, text.shown()));
     }
     UnitDefinition<Density> unit = unit(text, words.substring(0, space), QuantityKind.DENSITY);
-    return new StatedDensity(unit.toSi(value), state);
+    return new StatedDensity(si(value, unit), state);
   }
 
   /** "1 lb 4 oz": whole numbers but for the last, each unit smaller than the one before. */

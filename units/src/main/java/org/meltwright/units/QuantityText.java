@@ -13,8 +13,7 @@ final class QuantityText {
 
   static final int LONGEST = 100;
 
-  private static final int EXACT_DIGITS = 17;
-  private static final long EXACT_MANTISSA = 1L << 53;
+  private static final int EXACT_DIGITS = ManyDigits.DIGITS_OF_EVERY_DOUBLE;
   private static final String VULGAR = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒";
   private static final int[] NUMERATORS = {1, 1, 2, 1, 3, 1, 2, 3, 4, 1, 5, 1, 1, 3, 5, 7, 1, 1};
   private static final int[] DENOMINATORS = {2, 3, 3, 4, 4, 5, 5, 5, 5, 6, 6, 7, 8, 8, 8, 8, 9, 10};
@@ -254,14 +253,16 @@ final class QuantityText {
       }
     }
     int scale = exponent - (point < 0 ? 0 : to - point - 1);
-    if (digits <= EXACT_DIGITS && mantissa <= EXACT_MANTISSA && Math.abs(scale) < TENS.length) {
+    if (digits <= EXACT_DIGITS && Math.abs(scale) < TENS.length) {
       value = scale < 0 ? mantissa / TENS[-scale] : mantissa * TENS[scale];
       return;
     }
     computeSlowly(from, to, point, exponent, digits);
   }
 
-  /** Exact arithmetic has no answer in doubles here: more than 2^53, or a scale beyond 10^22. */
+  /**
+   * Exact arithmetic has no answer in doubles here: more than 15 digits, or a scale beyond 10^22.
+   */
   private void computeSlowly(int from, int to, int point, int exponent, int digits) {
     String plain =
         point < 0
@@ -272,7 +273,7 @@ final class QuantityText {
       throw new ProblemException(Problem.of(UnitsProblem.NUMBER_OUT_OF_REACH, shown()));
     }
     if (digits > EXACT_DIGITS) {
-      precise = new BigDecimal(plain + 'e' + exponent);
+      precise = ManyDigits.of(new BigDecimal(plain + 'e' + exponent));
     }
   }
 

@@ -43,7 +43,8 @@ public final class ScaleInterval implements Comparable<ScaleInterval> {
    * @throws ProblemException if the step lies outside that range
    */
   public static ScaleInterval ofKilograms(double kilograms) {
-    return new ScaleInterval(UnitsProblem.requireBetween(kilograms, FINEST, COARSEST, "scale-interval"));
+    return new ScaleInterval(
+        UnitsProblem.requireBetween(kilograms, FINEST, COARSEST, "scale-interval"));
   }
 
   private ScaleInterval(double kilograms) {

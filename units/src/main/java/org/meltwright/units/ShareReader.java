@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.units;
 
+import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -54,19 +55,27 @@ final class ShareReader {
   static MassFraction massFraction(QuantityText text) {
     text.readNumber();
     double value = text.value();
+    BigDecimal precise = text.precise();
     FractionUnit unit = unit(text, MASS);
-    return unit.perOne == 100
+    return unit.perOne == 100 && precise == null
         ? MassFraction.ofPercent(value)
-        : MassFraction.of(value / unit.perOne);
+        : MassFraction.of(share(value, precise, unit));
   }
 
   static VolumeFraction volumeFraction(QuantityText text) {
     text.readNumber();
     double value = text.value();
+    BigDecimal precise = text.precise();
     FractionUnit unit = unit(text, VOLUME);
-    return unit.perOne == 100
+    return unit.perOne == 100 && precise == null
         ? VolumeFraction.ofPercent(value)
-        : VolumeFraction.of(value / unit.perOne);
+        : VolumeFraction.of(share(value, precise, unit));
+  }
+
+  private static double share(double value, @Nullable BigDecimal precise, FractionUnit unit) {
+    return precise == null
+        ? value / unit.perOne
+        : precise.divide(BigDecimal.valueOf(unit.perOne)).doubleValue();
   }
 
   private static FractionUnit unit(QuantityText text, String basis) {

@@ -40,7 +40,7 @@ public final class TemperatureDifference implements Comparable<TemperatureDiffer
    * @throws ProblemException if the number is not finite
    */
   public static TemperatureDifference ofFahrenheitDegrees(double degrees) {
-    return ofKelvin(degrees * 5 / 9);
+    return TemperatureScale.FAHRENHEIT.difference(degrees);
   }
 
   /**

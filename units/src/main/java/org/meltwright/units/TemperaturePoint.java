@@ -17,7 +17,7 @@ import tech.units.indriya.quantity.Quantities;
  */
 public final class TemperaturePoint implements Comparable<TemperaturePoint> {
 
-  private static final double ICE_POINT = 273.15;
+  static final double ICE_POINT = 273.15;
   private static final double FAHRENHEIT_DEGREE = 5.0 / 9.0;
 
   /** Held as degrees Celsius, the scale that nearly all figures come in, so that they come back. */
@@ -47,7 +47,7 @@ public final class TemperaturePoint implements Comparable<TemperaturePoint> {
    * @throws ProblemException if the number is not finite or below absolute zero
    */
   public static TemperaturePoint ofFahrenheit(double fahrenheit) {
-    return ofCelsius((fahrenheit - 32) * 5 / 9);
+    return TemperatureScale.FAHRENHEIT.point(fahrenheit);
   }
 
   /**
@@ -58,7 +58,7 @@ public final class TemperaturePoint implements Comparable<TemperaturePoint> {
    * @throws ProblemException if the number is not finite or below zero
    */
   public static TemperaturePoint ofKelvin(double kelvin) {
-    return ofCelsius(kelvin - ICE_POINT);
+    return TemperatureScale.KELVIN.point(kelvin);
   }
 
   /**

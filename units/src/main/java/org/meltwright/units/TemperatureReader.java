@@ -40,12 +40,17 @@ final class TemperatureReader {
   static TemperatureDifference difference(QuantityText text) {
     text.readNumber();
     double value = text.value();
-    return scale(text, text.rest(), DIFFERENCE).difference(value);
+    BigDecimal precise = text.precise();
+    TemperatureScale scale = scale(text, text.rest(), DIFFERENCE);
+    return TemperatureDifference.ofKelvin(
+        precise == null ? scale.kelvins(value) : scale.kelvins(precise));
   }
 
   private static TemperaturePoint point(
       double value, @Nullable BigDecimal precise, TemperatureScale scale) {
-    return precise == null ? scale.point(value) : scale.point(precise);
+    return precise == null
+        ? scale.point(value)
+        : TemperaturePoint.ofCelsius(scale.celsius(precise));
   }
 
   private static TemperatureScale scale(QuantityText text, String words, String expected) {

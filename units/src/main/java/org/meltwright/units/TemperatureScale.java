@@ -15,6 +15,10 @@ public enum TemperatureScale {
   /** Kelvins. */
   KELVIN("K");
 
+  private static final BigDecimal ICE_POINT = BigDecimal.valueOf(TemperaturePoint.ICE_POINT);
+  private static final BigDecimal FREEZING_FAHRENHEIT = BigDecimal.valueOf(32);
+  private static final BigDecimal FAHRENHEIT_DEGREES = BigDecimal.valueOf(1.8);
+
   private static final Map<String, TemperatureScale> BY_WORD =
       Map.ofEntries(
           Map.entry("°C", CELSIUS),
@@ -70,36 +74,58 @@ public enum TemperatureScale {
    * @throws ProblemException if the number is not finite or below absolute zero
    */
   public TemperaturePoint point(double degrees) {
+    return TemperaturePoint.ofCelsius(celsius(degrees));
+  }
+
+  /** Degrees Celsius at a number of this scale's degrees, whether or not there is such a point. */
+  double celsius(double degrees) {
+    boolean asItIs = this == CELSIUS || !Double.isFinite(degrees);
+    return asItIs ? degrees : celsius(BigDecimal.valueOf(degrees));
+  }
+
+  /**
+   * The same in decimals, rounded once: the points of 33.8 °F and 1 °C are equal, which doubles
+   * alone would miss by a digit.
+   */
+  double celsius(BigDecimal degrees) {
     return switch (this) {
-      case CELSIUS -> TemperaturePoint.ofCelsius(degrees);
-      case FAHRENHEIT -> TemperaturePoint.ofFahrenheit(degrees);
-      case KELVIN -> TemperaturePoint.ofKelvin(degrees);
+      case CELSIUS -> degrees.doubleValue();
+      case FAHRENHEIT -> fiveNinths(degrees.subtract(FREEZING_FAHRENHEIT));
+      case KELVIN -> degrees.subtract(ICE_POINT).doubleValue();
     };
   }
 
-  /** The point at a number of more digits than a double holds, rounded once. */
-  TemperaturePoint point(BigDecimal degrees) {
-    return switch (this) {
-      case CELSIUS -> TemperaturePoint.ofCelsius(degrees.doubleValue());
-      case FAHRENHEIT ->
-          TemperaturePoint.ofCelsius(
-              degrees
-                  .subtract(BigDecimal.valueOf(32))
-                  .multiply(BigDecimal.valueOf(5))
-                  .divide(BigDecimal.valueOf(9), MathContext.DECIMAL128)
-                  .doubleValue());
-      case KELVIN ->
-          TemperaturePoint.ofCelsius(degrees.subtract(new BigDecimal("273.15")).doubleValue());
-    };
+  /** The kelvins in a difference of a number of this scale's degrees. */
+  double kelvins(double degrees) {
+    boolean asItIs = this != FAHRENHEIT || !Double.isFinite(degrees);
+    return asItIs ? degrees : kelvins(BigDecimal.valueOf(degrees));
   }
 
-  /** The degrees of a point, without rounding, as far as a decimal can. */
+  /** The same in decimals, rounded once. */
+  double kelvins(BigDecimal degrees) {
+    return this == FAHRENHEIT ? fiveNinths(degrees) : degrees.doubleValue();
+  }
+
+  private static double fiveNinths(BigDecimal degrees) {
+    return degrees
+        .multiply(BigDecimal.valueOf(5))
+        .divide(BigDecimal.valueOf(9), MathContext.DECIMAL128)
+        .doubleValue();
+  }
+
+  /** The degrees in a difference, in decimals. */
+  BigDecimal exactDifference(double kelvins) {
+    BigDecimal exact = BigDecimal.valueOf(kelvins);
+    return this == FAHRENHEIT ? exact.multiply(FAHRENHEIT_DEGREES) : exact;
+  }
+
+  /** The degrees of a point, in decimals. */
   BigDecimal exactDegrees(double celsius) {
-    BigDecimal exact = new BigDecimal(celsius);
+    BigDecimal exact = BigDecimal.valueOf(celsius);
     return switch (this) {
       case CELSIUS -> exact;
-      case FAHRENHEIT -> exact.multiply(new BigDecimal("1.8")).add(BigDecimal.valueOf(32));
-      case KELVIN -> exact.add(new BigDecimal("273.15"));
+      case FAHRENHEIT -> exact.multiply(FAHRENHEIT_DEGREES).add(FREEZING_FAHRENHEIT);
+      case KELVIN -> exact.add(ICE_POINT);
     };
   }
 
@@ -111,9 +137,7 @@ public enum TemperatureScale {
    * @throws ProblemException if the number is not finite
    */
   public TemperatureDifference difference(double degrees) {
-    return this == FAHRENHEIT
-        ? TemperatureDifference.ofFahrenheitDegrees(degrees)
-        : TemperatureDifference.ofKelvin(degrees);
+    return TemperatureDifference.ofKelvin(kelvins(degrees));
   }
 
   /**

@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.batch;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -13,7 +14,6 @@ import org.meltwright.units.LineRounding;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.RoundedLine;
-import org.meltwright.units.ScaleInterval;
 
 /**
  * What to weigh for a batch: each line to the interval of its own balance, the total within half
@@ -86,7 +86,7 @@ public final class WeighingSheet {
     List<ExactLine> weighed = new ArrayList<>();
     for (int i = 0; i < exact.size(); i++) {
       if (!isUsedUp(batch, exact.get(i))) {
-        weighed.add(new ExactLine(exact.get(i).massKilograms(), interval(balances.get(i))));
+        weighed.add(new ExactLine(exact.get(i).massKilograms(), balances.get(i).interval()));
       }
     }
     var printed = LineRounding.of(weighed).lines().iterator();
@@ -95,7 +95,7 @@ public final class WeighingSheet {
       double mass = exact.get(i).massKilograms();
       all.add(
           isUsedUp(batch, exact.get(i))
-              ? new RoundedLine(mass, mass, interval(balances.get(i)))
+              ? new RoundedLine(mass, mass, balances.get(i).interval())
               : printed.next());
     }
     return all;
@@ -103,10 +103,6 @@ public final class WeighingSheet {
 
   private static boolean isUsedUp(Batch batch, BatchLine line) {
     return batch.usedUp().filter(line.ingredient()::equals).isPresent();
-  }
-
-  private static ScaleInterval interval(Balance balance) {
-    return ScaleInterval.ofKilograms(balance.intervalKilograms());
   }
 
   /**
@@ -166,7 +162,10 @@ public final class WeighingSheet {
    * @return the mass in kg, within half the coarsest interval of the exact total
    */
   public double printedTotalKilograms() {
-    return LineSums.sum(lines);
+    return lines.stream()
+        .map(l -> BigDecimal.valueOf(l.rounded().printedKilograms()))
+        .reduce(BigDecimal.ZERO, BigDecimal::add)
+        .doubleValue();
   }
 
   /**

@@ -28,6 +28,8 @@ public enum CostProblem implements ProblemCode {
   DUTY_TWICE("cost.duty.twice"),
   /** A price or a duty used on a day on which it does not hold. */
   NOT_VALID("cost.price.not-valid"),
+  /** An ingredient without a price. */
+  PRICE_MISSING("cost.price.missing"),
   /** A last day before the first. */
   DATES_REVERSED("cost.dates.reversed"),
   /** A selling price that does not cover what one more unit costs. */

@@ -4,6 +4,7 @@ package org.meltwright.core.equipment;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.meltwright.units.QuantityKind;
+import org.meltwright.units.ScaleInterval;
 import org.meltwright.units.UnitsProblem;
 
 /**
@@ -27,8 +28,7 @@ public record Balance(String name, double capacityKilograms, double intervalKilo
    */
   public Balance {
     UnitsProblem.requireBetween(capacityKilograms, 1e-9, 1e6, "capacity of the balance in kg");
-    UnitsProblem.requireBetween(
-        intervalKilograms, 1e-12, capacityKilograms, "scale interval in kg");
+    UnitsProblem.requireBetween(intervalKilograms, 1e-9, capacityKilograms, "scale interval in kg");
   }
 
   /**
@@ -42,5 +42,14 @@ public record Balance(String name, double capacityKilograms, double intervalKilo
    */
   public static Balance of(String name, Quantity<Mass> capacity, Quantity<Mass> interval) {
     return new Balance(name, QuantityKind.MASS.toSi(capacity), QuantityKind.MASS.toSi(interval));
+  }
+
+  /**
+   * Returns its scale interval for rounding.
+   *
+   * @return the interval
+   */
+  public ScaleInterval interval() {
+    return ScaleInterval.ofKilograms(intervalKilograms);
   }
 }

@@ -47,6 +47,20 @@ public record Mould(String name, VesselMaterial material, int cups, double cupCu
   }
 
   /**
+   * Returns a mould whose cups were measured or weighed with water.
+   *
+   * @param name what the studio calls it
+   * @param material what it is made of
+   * @param cups how many cups it has
+   * @param cup the inside of one cup
+   * @return the mould
+   * @throws org.meltwright.units.ProblemException if number or volume cannot be
+   */
+  public static Mould of(String name, VesselMaterial material, int cups, CupShape cup) {
+    return new Mould(name, material, cups, cup.cubicMetres());
+  }
+
+  /**
    * Returns the volume of one cup up to the brim.
    *
    * @return the volume

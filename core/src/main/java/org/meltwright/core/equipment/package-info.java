@@ -4,7 +4,8 @@
  *
  * <ol>
  *   <li>{@link org.meltwright.core.equipment.Vessel} and {@link
- *       org.meltwright.core.equipment.Mould} — what holds a melt.
+ *       org.meltwright.core.equipment.Mould} — what holds a melt; {@link
+ *       org.meltwright.core.equipment.CupShape} — how large a cup is.
  *   <li>{@link org.meltwright.core.equipment.Balance} and {@link
  *       org.meltwright.core.equipment.Thermometer} — what measures.
  *   <li>{@link org.meltwright.core.equipment.HeatSource} — what heats.

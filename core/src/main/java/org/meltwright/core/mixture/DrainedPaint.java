@@ -15,8 +15,9 @@ import org.meltwright.units.QuantityKind;
 /**
  * A paint that lay on paper to lose oil: what it lost in weight is oil, what is left is counted.
  *
- * <p>For example, 20 g with 35 % oil that weigh 17 g after draining hold 4 g of oil in 17 g: 23.5
- * %. Little pigment may stain the paper; if much does, the loss is not oil alone.
+ * <p>For example, 20 g with 20 to 25 % oil that weigh 18 g after draining hold 2 to 3 g of oil in
+ * 18 g: 11.1 to 16.7 %. Little pigment may stain the paper; if much does, the loss is not oil
+ * alone.
  *
  * <p>Immutable and thread-safe.
  */

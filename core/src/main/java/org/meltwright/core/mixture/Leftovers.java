@@ -9,8 +9,8 @@ import org.meltwright.units.ProblemException;
 /**
  * Leftovers combined to target shares, with as much of them used as possible.
  *
- * <p>For example, of 500 g at 14.3 % and 300 g at 9.1 % all 500 g and 106.7 g make 13.3 %... the
- * rest stays for another day. Immutable and thread-safe.
+ * <p>For example, of 500 g at 1 : 6 and 300 g at 1 : 10, all of the first and 261.9 g of the second
+ * make 1 : 7; the rest stays for another day. Immutable and thread-safe.
  */
 public final class Leftovers {
 

@@ -40,13 +40,15 @@ public record ComponentMelting(
   }
 
   /**
-   * Returns the figure that tells where melting ends: the first whose definition is not an onset or
-   * a softening.
+   * Returns the figure that tells where melting ends: the first that a rule may use and whose
+   * definition is not an onset or a softening.
    *
    * @return the figure; empty if none tells
    */
   public Optional<Sourced<DefinedTemperature>> endOfMelting() {
-    return figures.stream().filter(f -> tellsEnd(f.value().definition())).findFirst();
+    return figures.stream()
+        .filter(f -> f.isUsableForRules() && tellsEnd(f.value().definition()))
+        .findFirst();
   }
 
   /**

@@ -20,6 +20,8 @@ import org.meltwright.units.TemperatureRange;
  */
 public final class DissolvingBound {
 
+  private static final String NO = "no";
+
   private final Material material;
   private final TemperaturePoint ceiling;
   private final @Nullable Sourced<DefinedTemperature> figure;
@@ -43,6 +45,19 @@ public final class DissolvingBound {
    */
   public Material material() {
     return material;
+  }
+
+  /**
+   * Tells whether the resin dissolves in a melt at all: some run only far above any ceiling.
+   *
+   * @return whether no source says that it does not
+   */
+  public boolean dissolves() {
+    return dissolves(material);
+  }
+
+  static boolean dissolves(Material material) {
+    return material.find(PropertyKey.DISSOLVES_IN_MELT).filter(f -> f.value().equals(NO)).isEmpty();
   }
 
   /**
@@ -80,8 +95,8 @@ public final class DissolvingBound {
 
   @Override
   public String toString() {
-    return material
-        + " dissolves from "
-        + shown().map(TemperatureRange::toString).orElse("unknown");
+    return dissolves()
+        ? material + " dissolves from " + shown().map(TemperatureRange::toString).orElse("unknown")
+        : material + " does not dissolve in a melt";
   }
 }

@@ -78,7 +78,10 @@ public record ExactFreezing(double lambda, double interfaceCelsius, double diffu
     requireOrder(
         wallCelsius < melting && melting <= meltCelsius, wallCelsius, melting, meltCelsius);
     double lambda =
-        Roots.bisect(l -> balance(l, melt, meltCelsius, wallCelsius), SMALLEST, LARGEST);
+        Roots.bisect(
+            l -> balance(l, melt, meltCelsius, (melting - wallCelsius) / Erf.value(l)),
+            SMALLEST,
+            LARGEST);
     return new ExactFreezing(lambda, wallCelsius, melt.solid().diffusivity());
   }
 
@@ -107,34 +110,30 @@ public record ExactFreezing(double lambda, double interfaceCelsius, double diffu
     double ratio = melt.solid().effusivity() / panel.effusivity();
     double lambda =
         Roots.bisect(
-            l -> balance(l, melt, meltCelsius, meeting(l, melting, panelCelsius, ratio)),
+            l -> balance(l, melt, meltCelsius, (melting - panelCelsius) / (Erf.value(l) + ratio)),
             SMALLEST,
             LARGEST);
-    return new ExactFreezing(
-        lambda, meeting(lambda, melting, panelCelsius, ratio), melt.solid().diffusivity());
+    double gradient = (melting - panelCelsius) / (Erf.value(lambda) + ratio);
+    return new ExactFreezing(lambda, panelCelsius + ratio * gradient, melt.solid().diffusivity());
   }
 
-  /** Returns the interface temperature that conducts into the panel what the crust lets through. */
-  private static double meeting(double l, double melting, double panel, double ratio) {
-    double weight = ratio / Erf.value(l);
-    return (panel + weight * melting) / (1 + weight);
-  }
-
-  /** Returns the two-phase condition times St: falls with λ, zero at the solution. */
-  private static double balance(double l, MeltSubstance melt, double hot, double wall) {
-    double melting = melt.meltingCelsius();
-    double drop = melting - wall;
+  /**
+   * Returns the two-phase condition times the drop across the crust: falls with λ, zero at the
+   * solution.
+   *
+   * @param gradient the drop across the crust over erf λ, which stays exact as λ goes to zero
+   */
+  private static double balance(double l, MeltSubstance melt, double hot, double gradient) {
     double nu = Math.sqrt(melt.solid().diffusivity() / melt.liquid().diffusivity());
-    double solid = drop * Math.exp(-l * l) / Erf.value(l);
     double liquid =
         melt.liquidConductivity()
             / melt.solidConductivity()
             * nu
-            * (hot - melting)
+            * (hot - melt.meltingCelsius())
             / Erfcx.value(nu * l);
     double fusion =
         l * Math.sqrt(Math.PI) * melt.heat().heatOfFusion() / melt.heat().solidSpecificHeat();
-    return solid - liquid - fusion;
+    return gradient * Math.exp(-l * l) - liquid - fusion;
   }
 
   /**

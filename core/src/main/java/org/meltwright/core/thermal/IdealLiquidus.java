@@ -13,14 +13,19 @@ import org.meltwright.core.mixture.Composition;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.TemperatureRange;
 
 /**
  * The temperature at which the last crystals of a mix vanish, by ideal solubility: an estimate of a
  * lower bound.
  *
- * <p>Each component that melts is taken at the top of its range and lowered by what is dissolved
- * beside it; the highest of them is the liquidus. Resins and oils dilute; pigments do not. Natural
- * materials form solid solutions, which crystallise higher than this.
+ * <p>Each component that melts is taken at the low end of its range, the most favourable lot or
+ * grade, and lowered by what is dissolved beside it; the highest of them is the liquidus. Resins
+ * and oils dilute; pigments do not. Natural materials form solid solutions, which crystallise
+ * higher than this.
+ *
+ * <p>The top of the highest-melting component stands beside it: the mix is clear there at the
+ * latest.
  *
  * <p>Immutable and thread-safe.
  *
@@ -74,7 +79,7 @@ public record IdealLiquidus(
           IdealSolubility.liquidusKelvin(
               Math.min(1, moles.getOrDefault(material, 0.0) / total),
               assumptions.heatOfFusion(material) * assumptions.molarMass(material),
-              top(component).kelvin());
+              range(component).low().kelvin());
       if (liquidus > kelvin) {
         kelvin = liquidus;
         governing = component;
@@ -110,8 +115,12 @@ public record IdealLiquidus(
     return melting;
   }
 
-  static TemperaturePoint top(ComponentMelting component) {
-    return component.endOfMelting().orElseThrow().value().range().high();
+  private static TemperaturePoint top(ComponentMelting component) {
+    return range(component).high();
+  }
+
+  private static TemperatureRange range(ComponentMelting component) {
+    return component.endOfMelting().orElseThrow().value().range();
   }
 
   private static Map<Material, Double> moles(

@@ -83,7 +83,9 @@ public record MeltingReport(
     melting.stream()
         .filter(m -> m.endOfMelting().isEmpty())
         .forEach(m -> unknown.add(m.material()));
-    dissolving.stream().filter(d -> d.figure().isEmpty()).forEach(d -> unknown.add(d.material()));
+    dissolving.stream()
+        .filter(d -> d.dissolves() && d.figure().isEmpty())
+        .forEach(d -> unknown.add(d.material()));
     return unknown;
   }
 
@@ -111,6 +113,10 @@ public record MeltingReport(
   }
 
   private static void explain(DissolvingBound bound, Explanation.Builder builder) {
+    if (!bound.dissolves()) {
+      builder.warning(bound + ".");
+      return;
+    }
     bound
         .figure()
         .ifPresent(

@@ -3,6 +3,7 @@ package org.meltwright.core.thermal;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.PropertyKey;
@@ -27,6 +28,8 @@ public final class SolubilityAssumptions {
    */
   public static final SolubilityAssumptions TYPICAL =
       new SolubilityAssumptions(0.747, 0.443, 0.873, 175_000, Map.of());
+
+  private static final double GRAMS_PER_KILOGRAM = 1000;
 
   private final double meltingMolarMass;
   private final double resinMolarMass;
@@ -81,7 +84,8 @@ public final class SolubilityAssumptions {
   }
 
   /**
-   * Returns the molar mass that stands for a material.
+   * Returns the molar mass that stands for a material: the one given here, else the middle of its
+   * own figure, else that of its family.
    *
    * @param material the material
    * @return the molar mass, in kg/mol
@@ -90,6 +94,13 @@ public final class SolubilityAssumptions {
     Double stated = own.get(material);
     if (stated != null) {
       return stated;
+    }
+    Optional<Double> known =
+        material
+            .find(PropertyKey.MOLECULAR_WEIGHT)
+            .map(f -> f.value().middle() / GRAMS_PER_KILOGRAM);
+    if (known.isPresent()) {
+      return known.get();
     }
     return switch (material.family()) {
       case RESIN -> resinMolarMass;
@@ -111,10 +122,10 @@ public final class SolubilityAssumptions {
         .orElse(heatOfFusion);
   }
 
-  /** Tells whether a material becomes part of the melt: a pigment stays solid. */
+  /** Tells whether a material becomes part of the melt: a pigment stays solid, some resins too. */
   static boolean joinsMelt(Material material) {
     return MeltingReport.melts(material)
-        || material.family() == MaterialFamily.RESIN
+        || (material.family() == MaterialFamily.RESIN && DissolvingBound.dissolves(material))
         || material.family() == MaterialFamily.DRYING_OIL;
   }
 }

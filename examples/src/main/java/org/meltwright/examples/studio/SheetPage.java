@@ -34,6 +34,7 @@ final class SheetPage {
   private Page page() {
     page.add(new Heading(2, "Today at a glance"));
     page.add(glance());
+    page.add(shelf());
     page.add(new Heading(2, "Before the heat goes on"));
     page.add(new Bullets(advice()));
     sheet.jobs().forEach(job -> new JobPage(job, page).add());
@@ -52,6 +53,38 @@ final class SheetPage {
         List.of("Recipe", "in the pot", "net", "cakes", "own", "ready-made", "findings"),
         rows,
         false);
+  }
+
+  /** What the jobs that may be done take from the shelf, and what it lacks. */
+  private Table shelf() {
+    List<List<String>> rows = new ArrayList<>();
+    for (ShelfItem item : sheet.studio().shelf()) {
+      double needed = needed(item);
+      double left = item.stockKilograms() - needed;
+      double interval = item.balance().intervalKilograms();
+      rows.add(
+          List.of(
+              item.material().name(Locale.ENGLISH),
+              Say.grams(item.stockKilograms(), interval),
+              Say.grams(needed, interval),
+              left < -interval / 2
+                  ? "short by " + Say.grams(-left, interval)
+                  : Say.grams(left, interval)));
+    }
+    return new Table(
+        "The shelf: what is there, what today's recipes take, what is left.",
+        List.of("Material", "there", "taken", "left"),
+        rows,
+        false);
+  }
+
+  private double needed(ShelfItem item) {
+    return sheet.jobs().stream()
+        .filter(job -> !job.isBlocked())
+        .flatMap(job -> job.weighing().lines().stream())
+        .filter(line -> line.ingredient().material().filter(item.material()::equals).isPresent())
+        .mapToDouble(line -> line.rounded().printedKilograms())
+        .sum();
   }
 
   private static List<String> row(JobSheet job) {

@@ -21,8 +21,6 @@ public enum StudioProblem implements ProblemCode {
   SHARES("studio.shares"),
   /** A price in another currency than the studio's. */
   CURRENCY("studio.currency"),
-  /** A line that its balance cannot carry. */
-  BALANCE_TOO_SMALL("studio.balance-too-small"),
   /** A text that is no money. */
   MONEY("studio.money"),
   /** A code that no currency has. */

@@ -1,11 +1,22 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 /**
- * The hazards of what is mixed in a studio: of each pigment, and of the mixture.
+ * The hazards of what is mixed in a studio: of each pigment, and of the mixture with its label.
  *
  * <ol>
  *   <li>{@link org.meltwright.safety.hazard.PigmentHazards} — the one table of pigments: heat and
  *       dust.
+ *   <li>{@link org.meltwright.safety.hazard.RuleSet} — the law on one day, with what it says of
+ *       single substances ({@link org.meltwright.safety.hazard.SubstanceHazards}).
+ *   <li>{@link org.meltwright.safety.hazard.HazardMixture} — ingredients by mass, and what was
+ *       measured on the whole.
+ *   <li>{@link org.meltwright.safety.hazard.HazardReview} — the answer of each class, with its
+ *       arithmetic.
+ *   <li>{@link org.meltwright.safety.hazard.HazardLabel} — the label, finished or honestly
+ *       incomplete, in English and German.
  * </ol>
+ *
+ * <p>A screening aid, not a legal classification: the suppliers' data sheets and local law come
+ * first. Unknown is never "not hazardous".
  */
 @NullMarked
 package org.meltwright.safety.hazard;

@@ -75,6 +75,15 @@ public record BindingTemperature(TemperaturePoint value, Basis basis) {
   }
 
   /**
+   * Tells whether a thermometer read it.
+   *
+   * @return whether it was measured
+   */
+  public boolean isMeasured() {
+    return basis.isMeasured();
+  }
+
+  /**
    * Works out the binding temperature of a plan.
    *
    * @param plan the plan

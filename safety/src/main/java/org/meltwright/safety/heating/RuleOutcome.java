@@ -112,6 +112,16 @@ public final class RuleOutcome {
     return and(new Missing(material, property));
   }
 
+  /**
+   * Returns a copy that is a finding as well if a condition holds.
+   *
+   * @param condition the condition
+   * @return the new outcome
+   */
+  public RuleOutcome andFoundIf(boolean condition) {
+    return condition && found == null ? new RuleOutcome(Map.of(), missing) : this;
+  }
+
   private RuleOutcome and(Missing one) {
     List<Missing> more = new ArrayList<>(missing);
     more.add(one);

@@ -23,7 +23,7 @@ class OrdinaryRulesTest {
     "50, NOTICE oil-paint-too-much",
   })
   void oil_paint_share_has_this_finding(double percent, String expected) {
-    String mix = "mix beeswax-yellow " + (100 - percent) + ", paint-titanium " + percent;
+    String mix = "mix beeswax-yellow " + (100 - percent) + ", oil-paint-titanium-white " + percent;
     HeatingReview review = Plans.review(mix + "; plate 80 +5; liquid 84");
     assertThat(String.join("|", oilPaint(review))).isEqualTo(expected);
     assertThat(review.isBlocking()).isEqualTo(percent >= 30);
@@ -33,7 +33,7 @@ class OrdinaryRulesTest {
   void usual_recipe_of_27_8_g_in_250_g_does_not_flicker() {
     HeatingReview review =
         Plans.review(
-            "mix beeswax-yellow 222.2, damar 27.8, paint-titanium 27.8; plate 80 +5; liquid 84");
+            "mix beeswax-yellow 222.2, damar 27.8, oil-paint-titanium-white 27.8; plate 80 +5; liquid 84");
     assertThat(oilPaint(review)).isEmpty();
   }
 

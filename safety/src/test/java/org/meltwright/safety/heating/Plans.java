@@ -14,6 +14,9 @@ import org.meltwright.core.equipment.Thermometer;
 import org.meltwright.core.equipment.Vessel;
 import org.meltwright.core.equipment.VesselMaterial;
 import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialCatalogue;
+import org.meltwright.core.material.MaterialFamily;
+import org.meltwright.core.material.MaterialRole;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.units.MetricUnits;
 import org.meltwright.units.TemperatureDifference;
@@ -45,6 +48,9 @@ final class Plans {
   static HeatingPlan parse(String text) {
     HeatingPlan.Builder plan = null;
     for (String clause : text.split(";")) {
+      if (clause.isBlank()) {
+        continue;
+      }
       String[] words = clause.strip().split("\\s+", 2);
       String rest = words.length > 1 ? words[1] : "";
       if (words[0].equals("mix")) {
@@ -61,11 +67,27 @@ final class Plans {
     List<Double> parts = new ArrayList<>();
     for (String part : text.split(",")) {
       String[] words = part.strip().split("\\s+");
-      materials.add(TestMaterials.of(words[0]));
+      materials.add(material(words[0]));
       parts.add(words.length > 1 ? Double.parseDouble(words[1]) : 1);
     }
     return Composition.ofParts(
         materials, parts.stream().mapToDouble(Double::doubleValue).toArray());
+  }
+
+  /** A material of the catalogue, or one that the user states: "pigment:PG21", "own:cold-wax". */
+  private static Material material(String text) {
+    if (text.startsWith("own:")) {
+      return Material.builder(text.substring(4)).build();
+    }
+    if (!text.startsWith("pigment:")) {
+      return MaterialCatalogue.standard().require(text);
+    }
+    String name = text.substring(8);
+    Material.Builder pigment =
+        Material.builder("pigment-" + name.toLowerCase(Locale.ROOT))
+            .names(name, name)
+            .family(MaterialFamily.PIGMENT, MaterialRole.COLOURANT);
+    return (name.startsWith("P") ? pigment.colourIndexName(name) : pigment.cas(name)).build();
   }
 
   private static void add(HeatingPlan.Builder plan, String word, String[] rest) {

@@ -170,7 +170,7 @@ class TemperatureTableTest {
   @Test
   void oil_paint_is_judged_by_its_oil() {
     HeatingReview review =
-        Plans.review("mix beeswax-yellow 9, paint-titanium 1; plate 80 +5; liquid 88");
+        Plans.review("mix beeswax-yellow 9, oil-paint-titanium-white 1; plate 80 +5; liquid 88");
     assertThat(review.notAssessed())
         .extracting(NotAssessed::property)
         .doesNotContain("flash-point");

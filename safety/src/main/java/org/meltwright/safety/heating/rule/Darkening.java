@@ -1,7 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating.rule;
 
+import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleInfo.Topic;
+import org.meltwright.safety.heating.RuleOutcome;
 import org.meltwright.safety.heating.TemperatureTable;
 import org.meltwright.units.Limit;
 import org.meltwright.units.TemperaturePoint;
@@ -16,5 +18,15 @@ final class Darkening extends WaxTemperatureRule {
   @Override
   boolean begins(TemperaturePoint wax) {
     return Limit.exceeds(wax, TemperatureTable.DARKENING);
+  }
+
+  @Override
+  RuleOutcome completed(HeatingPlan plan, RuleOutcome outcome) {
+    if (!outcome.isFound()) {
+      return outcome;
+    }
+    return plan.hoursHeld().isPresent()
+        ? outcome.with("hours", plan.hoursHeld().getAsDouble())
+        : outcome.andNotAssessed("hours-held");
   }
 }

@@ -63,8 +63,7 @@ final class FlashPoints {
   }
 
   private static Stream<TemperaturePoint> usable(Material material) {
-    return material.figures(PropertyKey.FLASH_POINT).stream()
-        .filter(Sourced::isUsableForRules)
+    return material.usableFigures(PropertyKey.FLASH_POINT).stream()
         .map(Sourced::value)
         .map(DefinedTemperature::range)
         .map(range -> range.low());

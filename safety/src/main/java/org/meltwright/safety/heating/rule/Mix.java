@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
+import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.units.MassFraction;
 
@@ -37,10 +38,10 @@ final class Mix {
     return parts(material).anyMatch(wanted);
   }
 
-  /** Returns a material and all that it is made of. */
+  /** Returns a material, what its name may stand for, and all that it is made of. */
   static Stream<Material> parts(Material material) {
     return Stream.concat(
-        Stream.of(material),
+        Stream.concat(Stream.of(material), material.alternatives().stream()),
         material.constituents().stream()
             .filter(c -> c.share().high().value() > 0)
             .map(Constituent::material)
@@ -67,5 +68,17 @@ final class Mix {
     double resin = share(mix, family(MaterialFamily.RESIN)).value();
     double wax = share(mix, family(MaterialFamily.WAX)).value();
     return resin == 0 ? 0 : resin / (resin + wax);
+  }
+
+  /** Tells whether a material's data state that it holds water, at the low end too. */
+  static boolean statesWater(Material material) {
+    return material
+        .find(PropertyKey.WATER_CONTENT)
+        .filter(water -> water.value().low().value() > 0)
+        .isPresent();
+  }
+
+  static boolean isWaterMixable(Material material) {
+    return material.id().contains("water-mixable");
   }
 }

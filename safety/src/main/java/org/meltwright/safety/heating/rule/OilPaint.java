@@ -1,13 +1,17 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating.rule;
 
+import java.util.List;
+import java.util.Optional;
+import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.mixture.Composition;
+import org.meltwright.core.mixture.ShareOf;
 import org.meltwright.safety.heating.RuleOutcome;
 import org.meltwright.units.Limit;
 import org.meltwright.units.MassFraction;
 
-/** The share of oil paint in a mix. */
+/** The share of oil paint in a mix, and beside it the share of free oil, which is another thing. */
 final class OilPaint {
 
   private OilPaint() {}
@@ -16,6 +20,23 @@ final class OilPaint {
   static RuleOutcome review(Composition mix, double from, double below) {
     MassFraction share = Mix.share(mix, Mix.family(MaterialFamily.OIL_PAINT));
     boolean within = Limit.reaches(share.value(), from) && !Limit.reaches(share.value(), below);
-    return RuleOutcome.foundIf(within).with("paint", share);
+    return within
+        ? withFreeOil(mix, RuleOutcome.found().with("paint", share))
+        : RuleOutcome.NOTHING;
+  }
+
+  private static RuleOutcome withFreeOil(Composition mix, RuleOutcome found) {
+    List<Material> unstated =
+        Mix.materials(mix).stream()
+            .filter(m -> m.family() == MaterialFamily.OIL_PAINT && m.constituents().isEmpty())
+            .toList();
+    if (unstated.isEmpty()) {
+      return found.with("oil", Optional.of(mix.share(ShareOf.FREE_OIL)));
+    }
+    RuleOutcome outcome = found.with("oil", Optional.empty());
+    for (Material paint : unstated) {
+      outcome = outcome.andNotAssessed(paint, "constituents");
+    }
+    return outcome;
   }
 }

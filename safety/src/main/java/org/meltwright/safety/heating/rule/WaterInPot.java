@@ -17,8 +17,18 @@ final class WaterInPot extends StandardRule {
 
   @Override
   public RuleOutcome review(HeatingPlan plan) {
-    List<Material> found =
-        Mix.holding(plan.mix(), material -> material.family() == MaterialFamily.WATER);
+    List<Material> found = Mix.materials(plan.mix()).stream().filter(WaterInPot::isMeant).toList();
     return RuleOutcome.foundIf(!found.isEmpty()).with("materials", found);
+  }
+
+  /** Dispersions and water-mixable paints have rules of their own. */
+  private static boolean isMeant(Material material) {
+    return material.family() != MaterialFamily.DISPERSION
+        && !Mix.isWaterMixable(material)
+        && Mix.holds(material, WaterInPot::isWet);
+  }
+
+  private static boolean isWet(Material material) {
+    return material.family() == MaterialFamily.WATER || Mix.statesWater(material);
   }
 }

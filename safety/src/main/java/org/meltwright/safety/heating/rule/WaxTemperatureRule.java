@@ -30,8 +30,13 @@ abstract class WaxTemperatureRule extends StandardRule {
   @Override
   public final RuleOutcome review(HeatingPlan plan) {
     return plan.bindingTemperature()
-        .map(this::review)
+        .map(wax -> completed(plan, review(wax)))
         .orElseGet(() -> RuleOutcome.notAssessed("wax-temperature"));
+  }
+
+  /** Adds what else a row wants to know once it has begun. */
+  RuleOutcome completed(HeatingPlan plan, RuleOutcome outcome) {
+    return outcome;
   }
 
   private RuleOutcome review(BindingTemperature wax) {

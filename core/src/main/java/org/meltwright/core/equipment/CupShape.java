@@ -1,0 +1,211 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.equipment;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
+import org.meltwright.units.Density;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * The inside of one cup of a mould, measured with a rule or weighed full of water.
+ *
+ * <p>Sold sizes of cups differ by half; weighing one cup full of water settles it. Immutable and
+ * thread-safe.
+ */
+public sealed interface CupShape {
+
+  /** The density of water at 20 °C in kg/m³; a remembered handbook value. */
+  double WATER_AT_20_CELSIUS = 998.2;
+
+  /**
+   * Returns the volume up to the brim.
+   *
+   * @return the volume in m³
+   */
+  double cubicMetres();
+
+  /**
+   * Returns the volume up to a height above the bottom.
+   *
+   * @param metres the height in m, from 0 to the depth of the cup
+   * @return the volume in m³
+   * @throws org.meltwright.units.ProblemException if the height lies outside, or the shape is not
+   *     known
+   */
+  double cubicMetresTo(double metres);
+
+  /**
+   * Returns the volume up to the brim.
+   *
+   * @return the volume
+   */
+  default Quantity<Volume> volume() {
+    return QuantityKind.VOLUME.ofSi(cubicMetres());
+  }
+
+  /**
+   * Returns a cup that is wider at the top than at the bottom, or the other way round.
+   *
+   * <p>V = π h (R² + R r + r²) / 3. For example, 70 and 50 mm across and 30 mm deep is 85.6 ml.
+   *
+   * @param topDiameter the inner diameter at the brim, not negative
+   * @param bottomDiameter the inner diameter at the bottom, not negative
+   * @param depth the inner depth, above zero
+   * @return the shape
+   * @throws org.meltwright.units.ProblemException if a length cannot be
+   */
+  static CupShape frustum(
+      Quantity<Length> topDiameter, Quantity<Length> bottomDiameter, Quantity<Length> depth) {
+    return new Frustum(metres(topDiameter) / 2, metres(bottomDiameter) / 2, metres(depth));
+  }
+
+  /**
+   * Returns a round cup with straight walls.
+   *
+   * @param diameter the inner diameter, above zero
+   * @param depth the inner depth, above zero
+   * @return the shape
+   * @throws org.meltwright.units.ProblemException if a length cannot be
+   */
+  static CupShape cylinder(Quantity<Length> diameter, Quantity<Length> depth) {
+    return new Frustum(metres(diameter) / 2, metres(diameter) / 2, metres(depth));
+  }
+
+  /**
+   * Returns a rectangular cup with straight walls.
+   *
+   * @param length the inner length, above zero
+   * @param width the inner width, above zero
+   * @param depth the inner depth, above zero
+   * @return the shape
+   * @throws org.meltwright.units.ProblemException if a length cannot be
+   */
+  static CupShape block(Quantity<Length> length, Quantity<Length> width, Quantity<Length> depth) {
+    return new Block(metres(length), metres(width), metres(depth));
+  }
+
+  /**
+   * Returns a cup that was weighed full of water at room temperature.
+   *
+   * @param water the mass of the water that fills it to the brim, above zero
+   * @return the shape
+   * @throws org.meltwright.units.ProblemException if the mass cannot be
+   */
+  static CupShape weighedWithWater(Quantity<Mass> water) {
+    return weighedWith(water, QuantityKind.DENSITY.ofSi(WATER_AT_20_CELSIUS));
+  }
+
+  /**
+   * Returns a cup that was weighed full of a liquid.
+   *
+   * @param liquid the mass of the liquid that fills it to the brim, above zero
+   * @param density the density of the liquid, above zero
+   * @return the shape
+   * @throws org.meltwright.units.ProblemException if the mass or the density cannot be
+   */
+  static CupShape weighedWith(Quantity<Mass> liquid, Quantity<Density> density) {
+    double kilograms =
+        UnitsProblem.requireBetween(
+            QuantityKind.MASS.toSi(liquid), 1e-9, 1e6, "mass of the liquid in kg");
+    double kilogramsPerCubicMetre =
+        UnitsProblem.requireBetween(
+            QuantityKind.DENSITY.toSi(density), 1, 1e5, "density of the liquid in kg/m³");
+    return new Weighed(kilograms / kilogramsPerCubicMetre);
+  }
+
+  private static double metres(Quantity<Length> length) {
+    return QuantityKind.LENGTH.toSi(length);
+  }
+
+  /**
+   * A round cup whose radius changes evenly from bottom to brim.
+   *
+   * @param topRadius the inner radius at the brim in m
+   * @param bottomRadius the inner radius at the bottom in m
+   * @param depth the inner depth in m
+   */
+  record Frustum(double topRadius, double bottomRadius, double depth) implements CupShape {
+
+    /**
+     * Guards the lengths.
+     *
+     * @param topRadius the inner radius at the brim in m
+     * @param bottomRadius the inner radius at the bottom in m
+     * @param depth the inner depth in m
+     * @throws org.meltwright.units.ProblemException if a length cannot be
+     */
+    public Frustum {
+      UnitsProblem.requireBetween(topRadius, 0, 10, "radius at the brim in m");
+      UnitsProblem.requireBetween(bottomRadius, 0, 10, "radius at the bottom in m");
+      UnitsProblem.requireBetween(topRadius + bottomRadius, 1e-5, 20, "sum of the radii in m");
+      UnitsProblem.requireBetween(depth, 1e-5, 10, "depth in m");
+    }
+
+    @Override
+    public double cubicMetres() {
+      return volume(topRadius, bottomRadius, depth);
+    }
+
+    @Override
+    public double cubicMetresTo(double metres) {
+      UnitsProblem.requireBetween(metres, 0, depth, "fill height in m");
+      double radius = bottomRadius + (topRadius - bottomRadius) * metres / depth;
+      return volume(radius, bottomRadius, metres);
+    }
+
+    private static double volume(double top, double bottom, double height) {
+      return Math.PI * height * (top * top + top * bottom + bottom * bottom) / 3;
+    }
+  }
+
+  /**
+   * A rectangular cup with straight walls.
+   *
+   * @param length the inner length in m
+   * @param width the inner width in m
+   * @param depth the inner depth in m
+   */
+  record Block(double length, double width, double depth) implements CupShape {
+
+    /**
+     * Guards the lengths.
+     *
+     * @param length the inner length in m
+     * @param width the inner width in m
+     * @param depth the inner depth in m
+     * @throws org.meltwright.units.ProblemException if a length cannot be
+     */
+    public Block {
+      UnitsProblem.requireBetween(length, 1e-5, 10, "length in m");
+      UnitsProblem.requireBetween(width, 1e-5, 10, "width in m");
+      UnitsProblem.requireBetween(depth, 1e-5, 10, "depth in m");
+    }
+
+    @Override
+    public double cubicMetres() {
+      return length * width * depth;
+    }
+
+    @Override
+    public double cubicMetresTo(double metres) {
+      return length * width * UnitsProblem.requireBetween(metres, 0, depth, "fill height in m");
+    }
+  }
+
+  /**
+   * A cup of which only the volume is known.
+   *
+   * @param cubicMetres the volume up to the brim in m³
+   */
+  record Weighed(double cubicMetres) implements CupShape {
+
+    @Override
+    public double cubicMetresTo(double metres) {
+      UnitsProblem.requireBetween(metres, 0, 0, "fill height in m of a cup of unknown shape");
+      return 0;
+    }
+  }
+}

@@ -1,0 +1,249 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.planning;
+
+import java.util.Locale;
+import javax.measure.Quantity;
+import javax.measure.quantity.Area;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.units.Density;
+import org.meltwright.units.Limit;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.UnitsProblem;
+import org.meltwright.units.VolumeFraction;
+
+/**
+ * How much goes onto an area, and how far a mass reaches: film thickness, layers, what an absorbent
+ * ground drinks, what never reaches the ground, and what leaves the film as it dries.
+ *
+ * <p>mass = area × (density × film × layers ÷ solids + drunk) ÷ transferred, with density in kg/m³
+ * as applied, film in m as it stays, solids the share of volume that stays (1 for a melt), drunk in
+ * kg/m² for the first coat, transferred the share of mass that reaches the ground.
+ *
+ * <p>For example, 0.3 m × 0.4 m with ten layers of 0.3 mm at 970 kg/m³, a fifth lost: 436.5 g.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Coverage {
+
+  private final double filmMetres;
+  private final int layers;
+  private final double densityKilogramsPerCubicMetre;
+  private final double drunkKilogramsPerSquareMetre;
+  private final double transferred;
+  private final double solids;
+
+  /**
+   * Returns layers of a film on a ground that drinks nothing, with nothing lost.
+   *
+   * @param film the thickness of one layer, as it stays, from 1 nm to 1 m
+   * @param layers how many layers, at least one
+   * @param density the density as applied
+   * @return the coverage
+   * @throws ProblemException if a value cannot be
+   */
+  public static Coverage of(Quantity<Length> film, int layers, Quantity<Density> density) {
+    return new Coverage(
+        UnitsProblem.requireBetween(
+            QuantityKind.LENGTH.toSi(film), 1e-9, 1, "thickness of a film in m"),
+        (int) UnitsProblem.requireBetween(layers, 1, 1e6, "number of layers"),
+        UnitsProblem.requireBetween(QuantityKind.DENSITY.toSi(density), 1, 1e5, "density in kg/m³"),
+        0,
+        1,
+        1);
+  }
+
+  private Coverage(
+      double filmMetres,
+      int layers,
+      double densityKilogramsPerCubicMetre,
+      double drunkKilogramsPerSquareMetre,
+      double transferred,
+      double solids) {
+    this.filmMetres = filmMetres;
+    this.layers = layers;
+    this.densityKilogramsPerCubicMetre = densityKilogramsPerCubicMetre;
+    this.drunkKilogramsPerSquareMetre = drunkKilogramsPerSquareMetre;
+    this.transferred = transferred;
+    this.solids = solids;
+  }
+
+  /**
+   * Returns a copy with a loss on the way.
+   *
+   * @param lost the share of the mass that does not reach the ground: scrapings, drips; from 0 to
+   *     0.99
+   * @return the new coverage
+   * @throws ProblemException if the share cannot be
+   */
+  public Coverage withLoss(double lost) {
+    UnitsProblem.requireBetween(lost, 0, 0.99, "share that is lost");
+    return new Coverage(
+        filmMetres,
+        layers,
+        densityKilogramsPerCubicMetre,
+        drunkKilogramsPerSquareMetre,
+        1 - lost,
+        solids);
+  }
+
+  /**
+   * Returns a copy on a ground that drinks.
+   *
+   * @param mass what the first coat loses into the ground
+   * @param area the area that drinks it, above zero
+   * @return the new coverage
+   * @throws ProblemException if the mass is below zero or the area not above zero
+   */
+  public Coverage withAbsorbentGround(Quantity<Mass> mass, Quantity<Area> area) {
+    double kilograms = QuantityKind.MASS.toSi(mass);
+    UnitsProblem.requireBetween(kilograms, 0, 1e6, "mass that the ground drinks in kg");
+    return new Coverage(
+        filmMetres,
+        layers,
+        densityKilogramsPerCubicMetre,
+        kilograms / squareMetres(area),
+        transferred,
+        solids);
+  }
+
+  /**
+   * Returns a copy of a stuff of which a part leaves the film, such as a solvent.
+   *
+   * @param stays the share of the volume that stays, above zero
+   * @return the new coverage
+   * @throws ProblemException if the share is zero
+   */
+  public Coverage withSolids(VolumeFraction stays) {
+    UnitsProblem.requireBetween(stays.value(), 1e-6, 1, "share of volume that stays");
+    return new Coverage(
+        filmMetres,
+        layers,
+        densityKilogramsPerCubicMetre,
+        drunkKilogramsPerSquareMetre,
+        transferred,
+        stays.value());
+  }
+
+  private static double squareMetres(Quantity<Area> area) {
+    return UnitsProblem.requireBetween(QuantityKind.AREA.toSi(area), 1e-9, 1e9, "area in m²");
+  }
+
+  /**
+   * Returns what a square metre takes.
+   *
+   * @return the mass to charge per area, in kg/m²
+   */
+  public double kilogramsPerSquareMetre() {
+    double film = densityKilogramsPerCubicMetre * wetMetres() * layers;
+    return (film + drunkKilogramsPerSquareMetre) / transferred;
+  }
+
+  private double wetMetres() {
+    return filmMetres / solids;
+  }
+
+  /**
+   * Returns how thick one layer is as applied.
+   *
+   * @return film ÷ solids
+   */
+  public Quantity<Length> wetFilm() {
+    return QuantityKind.LENGTH.ofSi(wetMetres());
+  }
+
+  /**
+   * Returns the mass for an area.
+   *
+   * @param area the area, above zero
+   * @return the mass to charge
+   * @throws ProblemException if the area is not above zero
+   */
+  public Quantity<Mass> mass(Quantity<Area> area) {
+    return QuantityKind.MASS.ofSi(kilograms(squareMetres(area)));
+  }
+
+  double kilograms(double squareMetres) {
+    return squareMetres * kilogramsPerSquareMetre();
+  }
+
+  /**
+   * Returns the mass that stays on an area: what a panel gains.
+   *
+   * @param area the area, above zero
+   * @return film and what the ground drank, without losses
+   * @throws ProblemException if the area is not above zero
+   */
+  public Quantity<Mass> massThatStays(Quantity<Area> area) {
+    double film = densityKilogramsPerCubicMetre * filmMetres * layers;
+    return QuantityKind.MASS.ofSi(squareMetres(area) * (film + drunkKilogramsPerSquareMetre));
+  }
+
+  /**
+   * Returns how many cakes an area takes.
+   *
+   * @param area the area, above zero
+   * @param cake the mass of one cake, above zero
+   * @return the number, rounded up
+   * @throws ProblemException if the area or the mass is not above zero
+   */
+  public long cakes(Quantity<Area> area, Quantity<Mass> cake) {
+    double each = QuantityKind.MASS.toSi(cake);
+    UnitsProblem.requireBetween(each, 1e-9, 1e9, "mass of a cake in kg");
+    return wholeUp(kilograms(squareMetres(area)) / each);
+  }
+
+  /** Rounds up, with the slack of limits: 3.0000000001 cakes are three. */
+  static long wholeUp(double value) {
+    return (long) Math.ceil(value * (1 - Limit.RELATIVE_SLACK));
+  }
+
+  /**
+   * Returns how far a mass reaches.
+   *
+   * @param mass the mass, of a cake say
+   * @return the area that can be covered with all layers
+   * @throws ProblemException if the mass is below zero
+   */
+  public Quantity<Area> area(Quantity<Mass> mass) {
+    double kilograms = QuantityKind.MASS.toSi(mass);
+    UnitsProblem.requireBetween(kilograms, 0, 1e9, "mass in kg");
+    return QuantityKind.AREA.ofSi(kilograms / kilogramsPerSquareMetre());
+  }
+
+  /**
+   * Returns how far a volume reaches.
+   *
+   * @param volume the volume as applied
+   * @return the area that can be covered with all layers
+   * @throws ProblemException if the volume is below zero
+   */
+  public Quantity<Area> areaOfVolume(Quantity<Volume> volume) {
+    double cubicMetres = QuantityKind.VOLUME.toSi(volume);
+    UnitsProblem.requireBetween(cubicMetres, 0, 1e6, "volume in m³");
+    return QuantityKind.AREA.ofSi(
+        cubicMetres * densityKilogramsPerCubicMetre / kilogramsPerSquareMetre());
+  }
+
+  /**
+   * Explains what an area takes.
+   *
+   * @param area the area, above zero
+   * @return the inputs, the formula and the mass
+   * @throws ProblemException if the area is not above zero
+   */
+  public Explanation explanation(Quantity<Area> area) {
+    return Explanation.of("Mass for an area")
+        .given("area " + squareMetres(area) + " m²")
+        .given("film " + filmMetres + " m, layers " + layers)
+        .given("density " + densityKilogramsPerCubicMetre + " kg/m³")
+        .given("drunk by the ground " + drunkKilogramsPerSquareMetre + " kg/m²")
+        .given("share that reaches the ground " + transferred + ", that stays " + solids)
+        .formula("mass = area × (density × film × layers ÷ solids + drunk) ÷ transferred")
+        .step(String.format(Locale.ROOT, "%.4f kg", kilograms(squareMetres(area))))
+        .build();
+  }
+}

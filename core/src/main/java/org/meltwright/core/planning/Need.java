@@ -1,0 +1,64 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.planning;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * How much of a material is wanted, and how much of it is on the shelf.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param material what the offers call it
+ * @param neededKilograms what is wanted, in kg
+ * @param stockKilograms what is there, in kg
+ */
+public record Need(String material, double neededKilograms, double stockKilograms) {
+
+  /**
+   * Guards the masses.
+   *
+   * @param material what the offers call it
+   * @param neededKilograms what is wanted, in kg
+   * @param stockKilograms what is there, in kg
+   * @throws org.meltwright.units.ProblemException if a mass is below zero or not finite
+   */
+  public Need {
+    UnitsProblem.requireBetween(neededKilograms, 0, 1e6, "need of " + material + " in kg");
+    UnitsProblem.requireBetween(stockKilograms, 0, 1e6, "stock of " + material + " in kg");
+  }
+
+  /**
+   * Returns a need with nothing on the shelf.
+   *
+   * @param material what the offers call it
+   * @param needed what is wanted
+   * @return the need
+   * @throws org.meltwright.units.ProblemException if the mass is below zero or not finite
+   */
+  public static Need of(String material, Quantity<Mass> needed) {
+    return new Need(material, QuantityKind.MASS.toSi(needed), 0);
+  }
+
+  /**
+   * Returns a copy with something on the shelf.
+   *
+   * @param stock what is there
+   * @return the new need
+   * @throws org.meltwright.units.ProblemException if the mass is below zero or not finite
+   */
+  public Need withStock(Quantity<Mass> stock) {
+    return new Need(material, neededKilograms, QuantityKind.MASS.toSi(stock));
+  }
+
+  /**
+   * Returns what must be bought.
+   *
+   * @return the need less the stock in kg, at least zero
+   */
+  public double missingKilograms() {
+    return Math.max(0, neededKilograms - stockKilograms);
+  }
+}

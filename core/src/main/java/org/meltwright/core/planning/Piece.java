@@ -1,0 +1,66 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.planning;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Area;
+import javax.measure.quantity.Length;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * Pieces of one size that each person of a class makes.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param count how many of them, at least one
+ * @param squareMetres the area of one, in m², above zero
+ */
+public record Piece(int count, double squareMetres) {
+
+  /**
+   * Guards number and area.
+   *
+   * @param count how many of them
+   * @param squareMetres the area of one, in m²
+   * @throws ProblemException if there is none or it has no area
+   */
+  public Piece {
+    UnitsProblem.requireBetween(count, 1, 1e6, "number of pieces");
+    UnitsProblem.requireBetween(squareMetres, 1e-9, 1e6, "area of a piece in m²");
+  }
+
+  /**
+   * Returns pieces of an area.
+   *
+   * @param count how many of them, at least one
+   * @param area the area of one
+   * @return the pieces
+   * @throws ProblemException if there is none or it has no area
+   */
+  public static Piece of(int count, Quantity<Area> area) {
+    return new Piece(count, QuantityKind.AREA.toSi(area));
+  }
+
+  /**
+   * Returns rectangular pieces.
+   *
+   * @param count how many of them, at least one
+   * @param width the width of one
+   * @param height the height of one
+   * @return the pieces
+   * @throws ProblemException if there is none or it has no area
+   */
+  public static Piece of(int count, Quantity<Length> width, Quantity<Length> height) {
+    return new Piece(count, QuantityKind.LENGTH.toSi(width) * QuantityKind.LENGTH.toSi(height));
+  }
+
+  /**
+   * Returns the area of all of them.
+   *
+   * @return count × area, in m²
+   */
+  public double totalSquareMetres() {
+    return count * squareMetres;
+  }
+}

@@ -1,0 +1,112 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.planning;
+
+import org.joda.money.BigMoneyProvider;
+import org.joda.money.CurrencyUnit;
+import org.meltwright.core.cost.ExactMoney;
+import org.meltwright.core.cost.FreightTariff;
+import org.meltwright.core.cost.Rate;
+import org.meltwright.core.cost.Vat;
+
+/**
+ * What a supplier charges on an order beside the prices of the packages.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param supplier who it is
+ * @param freight what carriage costs, in the currency of the offers
+ * @param freightVat how tax stands in that
+ * @param handling what each order costs in any case, tax borne included; zero or more
+ * @param onGoods what comes on top of the packages and is borne: duty, insurance, import tax
+ * @param onFreight what comes on top of carriage and is borne: duty and import tax
+ */
+public record SupplierTerms(
+    String supplier,
+    FreightTariff freight,
+    Vat freightVat,
+    ExactMoney handling,
+    Rate onGoods,
+    Rate onFreight) {
+
+  /**
+   * Guards the handling fee.
+   *
+   * @param supplier who it is
+   * @param freight what carriage costs
+   * @param freightVat how tax stands in that
+   * @param handling what each order costs in any case
+   * @param onGoods what comes on top of the packages
+   * @param onFreight what comes on top of carriage
+   * @throws org.meltwright.units.ProblemException if the currencies differ
+   */
+  public SupplierTerms {
+    handling = ExactMoney.zero(freight.currency()).plus(handling);
+  }
+
+  /**
+   * Returns terms of carriage only.
+   *
+   * @param supplier who it is
+   * @param freight what carriage costs, all in
+   * @return the terms
+   */
+  public static SupplierTerms of(String supplier, FreightTariff freight) {
+    ExactMoney nothing = ExactMoney.zero(freight.currency());
+    return new SupplierTerms(supplier, freight, Vat.NONE, nothing, Rate.ZERO, Rate.ZERO);
+  }
+
+  /**
+   * Returns terms of a supplier who asks nothing for carriage.
+   *
+   * @param supplier who it is
+   * @param currency the currency of the offers
+   * @return the terms
+   */
+  public static SupplierTerms free(String supplier, CurrencyUnit currency) {
+    return of(supplier, FreightTariff.free(currency));
+  }
+
+  /**
+   * Returns a copy that says how tax stands in the carriage.
+   *
+   * @param vat the tax
+   * @return the new terms
+   */
+  public SupplierTerms withFreightVat(Vat vat) {
+    return new SupplierTerms(supplier, freight, vat, handling, onGoods, onFreight);
+  }
+
+  /**
+   * Returns a copy with a fee for each order.
+   *
+   * @param fee the fee, tax borne included
+   * @return the new terms
+   * @throws org.meltwright.units.ProblemException if the currencies differ
+   */
+  public SupplierTerms withHandling(BigMoneyProvider fee) {
+    return new SupplierTerms(supplier, freight, freightVat, ExactMoney.of(fee), onGoods, onFreight);
+  }
+
+  /**
+   * Returns a copy with duty and import tax on top.
+   *
+   * @param goods the rate on packages: with 6.5 % duty and 19 % tax on that, 26.735 %
+   * @param carriage the rate on carriage
+   * @return the new terms
+   */
+  public SupplierTerms withImport(Rate goods, Rate carriage) {
+    return new SupplierTerms(supplier, freight, freightVat, handling, goods, carriage);
+  }
+
+  /** What one package costs the buyer, without carriage. */
+  ExactMoney borne(PackageOffer offer) {
+    ExactMoney price = offer.price().borne();
+    return price.plus(onGoods.of(price));
+  }
+
+  /** What an amount of carriage costs the buyer. */
+  ExactMoney borneFreight(ExactMoney carriage) {
+    ExactMoney price = freightVat.borne(carriage);
+    return price.plus(onFreight.of(price));
+  }
+}

@@ -1,0 +1,17 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+/**
+ * How much of what: from areas and people to masses, and from masses to packages.
+ *
+ * <ol>
+ *   <li>{@link org.meltwright.core.planning.Coverage} — area, film and layers to mass, and back.
+ *   <li>{@link org.meltwright.core.planning.ClassPlan} — what a class needs, costs and must bring
+ *       in.
+ *   <li>{@link org.meltwright.core.planning.PurchaseQuestion} — needs, stock, offers, suppliers.
+ *   <li>{@link org.meltwright.core.planning.PurchasePlan} — the packages to buy, and how sure it is
+ *       that no other choice is better.
+ * </ol>
+ */
+@NullMarked
+package org.meltwright.core.planning;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,84 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.thermal;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.meltwright.units.Limit;
+import org.meltwright.units.Messages;
+import org.meltwright.units.TemperaturePoint;
+
+/**
+ * The temperature of a panel at which a melt forms no skin on contact.
+ *
+ * <p>Formula: Tp = Tm − (e of the melt/e of the panel)(T − Tm): where two half spaces meet at the
+ * melting point, as in the exact solution where the crust stops growing.
+ *
+ * <p>Beyond a cap it counts as not reachable: a panel that hot burns the hand. This class is
+ * immutable and thread-safe.
+ */
+public final class NoFreezePanel {
+
+  private final double ruleCelsius;
+  private final TemperaturePoint cap;
+
+  /**
+   * Returns the temperature for a melt on a panel.
+   *
+   * @param melt the figures of the melt; its liquidus is the melting point here
+   * @param temperature the temperature of the melt on contact
+   * @param panel the figures of what it touches
+   * @param cap the highest temperature that a panel may have
+   * @return the temperature, or that it is not reachable
+   */
+  public static NoFreezePanel of(
+      MeltSubstance melt, TemperaturePoint temperature, Substance panel, TemperaturePoint cap) {
+    double melting = melt.heat().liquidusCelsius();
+    double ratio = melt.liquid().effusivity() / panel.effusivity();
+    double lead = temperature.celsius() - melting;
+    return new NoFreezePanel(lead < 0 ? Double.POSITIVE_INFINITY : melting - ratio * lead, cap);
+  }
+
+  private NoFreezePanel(double ruleCelsius, TemperaturePoint cap) {
+    this.ruleCelsius = ruleCelsius;
+    this.cap = cap;
+  }
+
+  /**
+   * Returns the temperature of the panel.
+   *
+   * @return the temperature; empty if it lies above the cap: not reachable on this panel
+   */
+  public Optional<TemperaturePoint> temperature() {
+    return Limit.exceeds(ruleCelsius, cap.celsius())
+        ? Optional.empty()
+        : Optional.of(TemperaturePoint.ofCelsius(Math.max(-273.15, ruleCelsius)));
+  }
+
+  /** Returns what the rule gives, whatever the cap, in °C; infinite for a melt below its range. */
+  double ruleCelsius() {
+    return ruleCelsius;
+  }
+
+  /**
+   * Returns the caution that belongs to every warmed panel.
+   *
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @return the caution
+   */
+  public String touchCaution(Locale locale) {
+    return Messages.beside(NoFreezePanel.class).text("no-freeze.touch", locale);
+  }
+
+  /**
+   * Returns the answer on one line.
+   *
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @return the temperature, or that it is not reachable
+   */
+  public String text(Locale locale) {
+    return temperature()
+        .map(t -> Texts.celsius(t.celsius()))
+        .orElseGet(
+            () -> Messages.beside(NoFreezePanel.class).text("no-freeze.not-reachable", locale));
+  }
+}

@@ -1,0 +1,161 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.thermal;
+
+import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * A panel that a film of melt is laid on: its body, a ground on it, its temperature, and what is
+ * below.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param body what it is made of
+ * @param thicknessMetres its thickness with the ground, in m, from 0.1 mm
+ * @param ground what the ground is made of; the body itself if there is none
+ * @param groundMetres the thickness of the ground, in m; 0 if there is none
+ * @param temperature its temperature throughout when the film is laid
+ * @param backTransfer heat transfer below, in W/(m² K); 0 where it lies insulated
+ * @param backCelsius the temperature below, in °C
+ * @param spread how far its conductivity may lie off either way, as a share
+ */
+public record Panel(
+    Substance body,
+    double thicknessMetres,
+    Substance ground,
+    double groundMetres,
+    TemperaturePoint temperature,
+    double backTransfer,
+    double backCelsius,
+    double spread) {
+
+  /**
+   * Guards the figures.
+   *
+   * @param body what it is made of
+   * @param thicknessMetres its thickness
+   * @param ground what the ground is made of
+   * @param groundMetres the thickness of the ground
+   * @param temperature its temperature
+   * @param backTransfer heat transfer below
+   * @param backCelsius the temperature below
+   * @param spread how far its conductivity may lie off
+   * @throws org.meltwright.units.ProblemException if a figure cannot be
+   */
+  public Panel {
+    UnitsProblem.requireBetween(thicknessMetres, 1e-4, 10, "thickness of the panel in m");
+    UnitsProblem.requireBetween(groundMetres, 0, thicknessMetres, "thickness of the ground in m");
+    UnitsProblem.requireBetween(backTransfer, 0, 1e6, "heat transfer below in W/(m² K)");
+    UnitsProblem.requireBetween(backCelsius, -100, 1000, "temperature below in °C");
+    UnitsProblem.requireBetween(spread, 0, 0.9, "spread of the conductivity");
+  }
+
+  /**
+   * Returns a panel of a kind, lying insulated.
+   *
+   * @param kind the kind
+   * @param thicknessMetres its thickness, in m
+   * @param temperature its temperature throughout
+   * @return the panel
+   * @throws org.meltwright.units.ProblemException if the thickness cannot be
+   */
+  public static Panel of(PanelKind kind, double thicknessMetres, TemperaturePoint temperature) {
+    return of(kind.substance(), thicknessMetres, temperature).withSpread(kind.spread());
+  }
+
+  /**
+   * Returns a panel of known figures, lying insulated, with no spread.
+   *
+   * @param body what it is made of
+   * @param thicknessMetres its thickness, in m
+   * @param temperature its temperature throughout
+   * @return the panel
+   * @throws org.meltwright.units.ProblemException if the thickness cannot be
+   */
+  public static Panel of(Substance body, double thicknessMetres, TemperaturePoint temperature) {
+    return new Panel(body, thicknessMetres, body, 0, temperature, 0, 20, 0);
+  }
+
+  /**
+   * Returns a copy with a ground laid on, within the thickness.
+   *
+   * @param substance what the ground is made of
+   * @param metres its thickness, in m
+   * @return the new panel
+   * @throws org.meltwright.units.ProblemException if the thickness cannot be
+   */
+  public Panel withGround(Substance substance, double metres) {
+    return new Panel(
+        body, thicknessMetres, substance, metres, temperature, backTransfer, backCelsius, spread);
+  }
+
+  /**
+   * Returns a copy that is open to air, or to a plate, below.
+   *
+   * @param transfer heat transfer below, in W/(m² K)
+   * @param below the temperature below
+   * @return the new panel
+   * @throws org.meltwright.units.ProblemException if the transfer cannot be
+   */
+  public Panel withBack(double transfer, TemperaturePoint below) {
+    return new Panel(
+        body,
+        thicknessMetres,
+        ground,
+        groundMetres,
+        temperature,
+        transfer,
+        below.celsius(),
+        spread);
+  }
+
+  /**
+   * Returns a copy at another temperature.
+   *
+   * @param point its temperature throughout
+   * @return the new panel
+   */
+  public Panel withTemperature(TemperaturePoint point) {
+    return new Panel(
+        body, thicknessMetres, ground, groundMetres, point, backTransfer, backCelsius, spread);
+  }
+
+  /**
+   * Returns a copy with another spread of its conductivity.
+   *
+   * @param share how far it may lie off either way, from 0 to 0.9
+   * @return the new panel
+   * @throws org.meltwright.units.ProblemException if the share cannot be
+   */
+  public Panel withSpread(double share) {
+    return new Panel(
+        body, thicknessMetres, ground, groundMetres, temperature, backTransfer, backCelsius, share);
+  }
+
+  /**
+   * Returns what the film touches: the ground if there is one, else the body.
+   *
+   * @return its figures
+   */
+  public Substance surface() {
+    return groundMetres > 0 ? ground : body;
+  }
+
+  /** Returns the panel with its conductivities multiplied. */
+  Panel conducting(double factor) {
+    return new Panel(
+        times(body, factor),
+        thicknessMetres,
+        times(ground, factor),
+        groundMetres,
+        temperature,
+        backTransfer,
+        backCelsius,
+        spread);
+  }
+
+  private static Substance times(Substance substance, double factor) {
+    return new Substance(
+        substance.conductivity() * factor, substance.density(), substance.specificHeat());
+  }
+}

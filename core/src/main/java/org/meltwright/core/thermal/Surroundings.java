@@ -1,0 +1,43 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.thermal;
+
+import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * The air above a film or around a cake, and how well it takes heat away.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param air the temperature of the air and the walls
+ * @param lowTransfer the lowest heat transfer coefficient, radiation included, in W/(m² K)
+ * @param highTransfer the highest, in W/(m² K)
+ */
+public record Surroundings(TemperaturePoint air, double lowTransfer, double highTransfer) {
+
+  /**
+   * Guards the figures.
+   *
+   * @param air the temperature of the air and the walls
+   * @param lowTransfer the lowest heat transfer coefficient
+   * @param highTransfer the highest
+   * @throws org.meltwright.units.ProblemException if a figure cannot be
+   */
+  public Surroundings {
+    UnitsProblem.requireBetween(
+        lowTransfer, 1e-3, highTransfer, "lowest heat transfer in W/(m² K)");
+    UnitsProblem.requireBetween(
+        highTransfer, lowTransfer, 1e5, "highest heat transfer in W/(m² K)");
+  }
+
+  /**
+   * Returns a room without draught: 8 to 12 W/(m² K), of which radiation at 40 °C is 6.6 and free
+   * convection the rest (remembered from heat-transfer tables).
+   *
+   * @param air the temperature of the air and the walls
+   * @return the surroundings
+   */
+  public static Surroundings stillRoom(TemperaturePoint air) {
+    return new Surroundings(air, 8, 12);
+  }
+}

@@ -1,0 +1,113 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.planning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.ShrinkingMode;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.LongRange;
+import org.joda.money.Money;
+
+class PurchaseProperties {
+
+  private static PurchaseSearch.Outcome search(PackageModel model, boolean isMassFirst) {
+    long deadline = System.nanoTime() + Duration.ofSeconds(20).toNanos();
+    return new PurchaseSearch(new Incumbent(model, isMassFirst, deadline)).run();
+  }
+
+  /** The more packages to choose from, the fewer of each that brute force can try. */
+  private static int mostGrams(int packages) {
+    return packages > 4 ? 200 : 700;
+  }
+
+  @Property(tries = 150, shrinking = ShrinkingMode.OFF)
+  void noPlanIsCheaperThanTheProvedOneNorAsCheapWithLessLeftOver(
+      @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
+      @ForAll @IntRange(min = 1, max = 2) int materials,
+      @ForAll @IntRange(min = 1, max = 2) int suppliers,
+      @ForAll @IntRange(min = 1, max = 2) int sizes) {
+    PackageModel model =
+        PurchaseInstance.of(
+                seed, materials, suppliers, sizes, mostGrams(materials * suppliers * sizes))
+            .model();
+    PurchaseSearch.Outcome found = search(model, false);
+    BruteForce all = new BruteForce(model, false);
+    assertThat(found.isProved()).isTrue();
+    assertThat(found.cost()).as("seed %s", seed).isEqualTo(all.cost());
+    assertThat(model.massOf(found.plan())).as("seed %s", seed).isEqualTo(all.mass());
+    assertThat(model.costOf(found.plan())).isEqualTo(found.cost());
+  }
+
+  @Property(tries = 150, shrinking = ShrinkingMode.OFF)
+  void noPlanLeavesLessThanTheOneOfLeastLeftOverNorAsLittleForLess(
+      @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
+      @ForAll @IntRange(min = 1, max = 2) int materials,
+      @ForAll @IntRange(min = 1, max = 2) int suppliers,
+      @ForAll @IntRange(min = 1, max = 2) int sizes) {
+    PackageModel model =
+        PurchaseInstance.of(
+                seed, materials, suppliers, sizes, mostGrams(materials * suppliers * sizes))
+            .model();
+    PurchaseSearch.Outcome found = search(model, true);
+    BruteForce all = new BruteForce(model, true);
+    assertThat(found.isProved()).isTrue();
+    assertThat(model.massOf(found.plan())).as("seed %s", seed).isEqualTo(all.mass());
+    assertThat(found.cost()).as("seed %s", seed).isEqualTo(all.cost());
+  }
+
+  @Property(tries = 12, shrinking = ShrinkingMode.OFF)
+  void aGeneralIntegerSolverFindsNothingCheaper(
+      @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
+      @ForAll @IntRange(min = 2, max = 4) int materials,
+      @ForAll @IntRange(min = 2, max = 3) int suppliers) {
+    PackageModel model = PurchaseInstance.of(seed, materials, suppliers, 3, 3000).model();
+    PurchaseSearch.Outcome found = search(model, false);
+    assertThat(found.isProved()).isTrue();
+    int[] general = GeneralSolver.solve(model);
+    assertThat(found.cost()).as("seed %s", seed).isLessThanOrEqualTo(model.costOf(general));
+    assertThat((double) model.costOf(general))
+        .as("the general solver's own tolerance, seed %s", seed)
+        .isLessThanOrEqualTo(found.cost() * (1 + 1e-3));
+  }
+
+  @Property(tries = 60, shrinking = ShrinkingMode.OFF)
+  void everyPlanMeetsItsNeedsAndItsMoneyAddsUp(
+      @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
+      @ForAll @IntRange(min = 1, max = 6) int materials,
+      @ForAll @IntRange(min = 1, max = 3) int suppliers) {
+    PurchaseInstance instance = PurchaseInstance.of(seed, materials, suppliers, 4, 5000);
+    PurchaseQuestion question = instance.question();
+    PurchasePlan cheapest = question.cheapest();
+    PurchasePlan least = question.leastLeftOver();
+    for (PurchasePlan plan : new PurchasePlan[] {cheapest, least}) {
+      for (Need need : instance.needs()) {
+        double bought =
+            plan.lines().stream()
+                .filter(l -> l.offer().material().equals(need.material()))
+                .mapToDouble(PurchaseLine::massKilograms)
+                .sum();
+        assertThat(bought).isGreaterThanOrEqualTo(need.missingKilograms() * (1 - 1e-8));
+      }
+      assertThat(plan.total())
+          .isEqualTo(Money.total(plan.orders().stream().map(SupplierOrder::total).toList()));
+    }
+    assertThat(least.leftOverKilograms()).isLessThanOrEqualTo(cheapest.leftOverKilograms() + 1e-9);
+    assertThat(cheapest.total().minus(least.total()).getAmountMinorLong())
+        .as("cheapest against least left over, up to the cents of rounding each order")
+        .isLessThanOrEqualTo(2L * suppliers);
+  }
+
+  @Property(tries = 30, shrinking = ShrinkingMode.OFF)
+  void withoutTimeAPlanIsFoundAllTheSameAndItsBoundHolds(
+      @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
+    PurchaseQuestion question = PurchaseInstance.of(seed, 6, 3, 6, 8000).question();
+    PurchasePlan hasty = question.withTimeLimit(Duration.ZERO).cheapest();
+    PurchasePlan proved = question.cheapest();
+    assertThat(hasty.total().isLessThan(proved.total().minusMinor(3))).isFalse();
+    assertThat(hasty.lowerBound().isGreaterThan(proved.total().plusMinor(3))).isFalse();
+    assertThat(hasty.gap()).isBetween(0.0, 1.0);
+  }
+}

@@ -1,0 +1,30 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.studio;
+
+import java.util.ResourceBundle;
+import org.meltwright.examples.json.RecordSchema;
+
+/** Prints the JSON Schema of the studio file, generated from the draft records. */
+public final class StudioSchema {
+
+  private StudioSchema() {}
+
+  /**
+   * Prints the schema.
+   *
+   * @param args none
+   */
+  public static void main(String[] args) {
+    System.out.print(text());
+  }
+
+  /** Returns the schema, indented, ending with a line break. */
+  static String text() {
+    return RecordSchema.of(StudioDraft.class, "Studio file", StudioSchema::field);
+  }
+
+  /** Returns what a field means, asked as {@code RecordName.field}. */
+  static String field(String key) {
+    return ResourceBundle.getBundle("org.meltwright.examples.studio.fields").getString(key);
+  }
+}

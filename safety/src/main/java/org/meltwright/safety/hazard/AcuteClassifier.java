@@ -1,0 +1,83 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.meltwright.units.Limit;
+
+/** Works out the acute toxicity estimate of a mixture for one form of uptake. */
+final class AcuteClassifier {
+
+  private final List<HazardIngredient> ingredients;
+  private final UptakeForm form;
+  private final List<AcuteLimit> limits;
+  private final RuleSet rules;
+
+  AcuteClassifier(List<HazardIngredient> ingredients, UptakeForm form, RuleSet rules) {
+    this.ingredients = ingredients;
+    this.form = form;
+    this.limits = rules.acuteLimits(form);
+    this.rules = rules;
+  }
+
+  /** The estimate of the mixture; infinite if no ingredient falls in a category. */
+  Working working() {
+    List<Contribution> contributions = contributions();
+    double sum = contributions.stream().mapToDouble(Contribution::quotient).sum();
+    double unknown = unknownPercent();
+    boolean corrected = Limit.exceeds(unknown, rules.bound("unknown-corrected-above-per-cent"));
+    double numerator = corrected ? Math.max(100 - unknown, 0) : 100;
+    double estimate = sum > 0 ? numerator / sum : Double.POSITIVE_INFINITY;
+    Working.Kind kind = corrected ? Working.Kind.ACUTE_CORRECTED : Working.Kind.ACUTE;
+    return new Working(kind, form.id(), estimate, unknown, contributions);
+  }
+
+  /** The category of an estimate; empty above the last. */
+  Optional<AcuteLimit> category(double estimate) {
+    return limits.stream().filter(l -> !Limit.exceeds(estimate, l.upTo())).findFirst();
+  }
+
+  /** The share of ingredients of unknown toxicity that are there in relevant amounts. */
+  double unknownPercent() {
+    return unknown().stream().mapToDouble(HazardIngredient::percent).sum();
+  }
+
+  List<HazardIngredient> unknown() {
+    double from = rules.rule(form.hazardClass()).map(ClassRule::openFromPercent).orElse(0.0);
+    return ingredients.stream()
+        .filter(i -> i.hazards().isOpenFor(form.hazardClass()))
+        .filter(i -> estimate(i.hazards()).isEmpty())
+        .filter(i -> Limit.reaches(i.percent(), from))
+        .toList();
+  }
+
+  private List<Contribution> contributions() {
+    List<Contribution> contributions = new ArrayList<>();
+    for (HazardIngredient i : ingredients) {
+      OptionalDouble estimate = estimate(i.hazards());
+      if (estimate.isPresent() && isRelevant(i, estimate.getAsDouble())) {
+        contributions.add(new Contribution(i, i.percent(), estimate.getAsDouble()));
+      }
+    }
+    return contributions;
+  }
+
+  private boolean isRelevant(HazardIngredient i, double estimate) {
+    return category(estimate).map(l -> Limit.reaches(i.percent(), l.cutOffPercent())).orElse(false);
+  }
+
+  /** The stated estimate, else the point estimate of the category. */
+  private OptionalDouble estimate(SubstanceHazards s) {
+    OptionalDouble stated = s.estimate(form);
+    boolean otherForm = form.hazardClass() == HazardClass.ACUTE_INHALATION && s.inhaledAs() != form;
+    if (stated.isPresent() || otherForm) {
+      return stated;
+    }
+    return s.claims(form.hazardClass(), "").stream()
+        .flatMap(c -> limits.stream().filter(l -> l.category().equals(c.category())))
+        .mapToDouble(AcuteLimit::pointEstimate)
+        .min();
+  }
+}

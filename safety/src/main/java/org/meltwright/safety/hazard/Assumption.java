@@ -1,0 +1,67 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.meltwright.units.Messages;
+
+/**
+ * Something that was taken for granted, shown with the result.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param kind what was assumed
+ * @param ingredients for which ingredients
+ */
+public record Assumption(Kind kind, List<HazardIngredient> ingredients) {
+
+  /** What can be assumed. */
+  public enum Kind {
+    /** No harmonised entry; taken as not classified, as suppliers usually do. */
+    PRESUMED_NONE("presumed-none"),
+    /** No M-factor is stated; taken as 1. */
+    MISSING_FACTOR("missing-factor"),
+    /** The entry is a minimum; better data may be stricter. */
+    MINIMUM_CATEGORY("minimum-category"),
+    /** The share of the metal is not known; the whole compound counts. */
+    METAL_SHARE_UNKNOWN("metal-share-unknown"),
+    /** The entry speaks of part of the compound only. */
+    PART_OF_COMPOUND("part-of-compound"),
+    /** The entry holds unless the supplier states that a note's condition is met. */
+    NOTE_NOT_LIFTED("note-not-lifted"),
+    /** The user's data sheet stands in place of a harmonised entry. */
+    DATA_SHEET_OVERRIDES("data-sheet-overrides"),
+    /** The user's data sheet is milder than the harmonised entry, which binds. */
+    DATA_SHEET_MILDER("data-sheet-milder");
+
+    private final String id;
+
+    Kind(String id) {
+      this.id = id;
+    }
+  }
+
+  /**
+   * Copies the ingredients.
+   *
+   * @param kind what was assumed
+   * @param ingredients for which ingredients
+   */
+  public Assumption {
+    ingredients = List.copyOf(ingredients);
+  }
+
+  /**
+   * Says what was assumed.
+   *
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @return a sentence that names the ingredients
+   */
+  public String text(Locale locale) {
+    String names = ingredients.stream().map(i -> i.name(locale)).collect(Collectors.joining(", "));
+    return Messages.beside(Assumption.class)
+        .text("assumption." + kind.id, locale, Map.of("names", names));
+  }
+}

@@ -1,0 +1,61 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+
+/** Finds what a classification takes for granted. */
+final class Assumptions {
+
+  private static final Set<String> LIFTABLE = Set.of("P", "N", "L", "M");
+
+  private Assumptions() {}
+
+  static List<Assumption> of(HazardMixture mixture) {
+    List<Assumption> all = new ArrayList<>();
+    for (Assumption.Kind kind : Assumption.Kind.values()) {
+      List<HazardIngredient> who =
+          mixture.ingredients().stream().filter(i -> i.percent() > 0).filter(test(kind)).toList();
+      if (!who.isEmpty()) {
+        all.add(new Assumption(kind, who));
+      }
+    }
+    return List.copyOf(all);
+  }
+
+  private static Predicate<HazardIngredient> test(Assumption.Kind kind) {
+    return switch (kind) {
+      case PRESUMED_NONE -> i -> i.hazards().evidence() == HazardEvidence.PRESUMED_NONE;
+      case MISSING_FACTOR -> i -> lacksFactor(i.hazards());
+      case MINIMUM_CATEGORY ->
+          i -> i.hazards().categories().stream().anyMatch(HazardCategory::minimum);
+      case METAL_SHARE_UNKNOWN ->
+          i -> i.hazards().notes().contains("1") && i.hazards().metalShare().isEmpty();
+      case PART_OF_COMPOUND -> i -> i.hazards().notes().contains("X");
+      case NOTE_NOT_LIFTED -> i -> i.hazards().notes().stream().anyMatch(LIFTABLE::contains);
+      case DATA_SHEET_OVERRIDES -> i -> i.overridden().isPresent() && !isMilder(i);
+      case DATA_SHEET_MILDER -> Assumptions::isMilder;
+    };
+  }
+
+  private static boolean lacksFactor(SubstanceHazards s) {
+    return s.categories().stream().anyMatch(c -> lacksFactor(s, c));
+  }
+
+  private static boolean lacksFactor(SubstanceHazards s, HazardCategory c) {
+    return switch (c.hazardClass()) {
+      case AQUATIC_ACUTE -> s.acuteFactor().isEmpty();
+      case AQUATIC_CHRONIC -> c.category().equals("1") && s.chronicFactor().isEmpty();
+      default -> false;
+    };
+  }
+
+  /** Whether the sheet leaves out a class that the harmonised entry names. */
+  private static boolean isMilder(HazardIngredient i) {
+    return i.overridden().stream()
+        .flatMap(entry -> entry.categories().stream())
+        .anyMatch(c -> !i.hazards().isClassifiedFor(c.hazardClass()));
+  }
+}

@@ -1,0 +1,35 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import java.util.Locale;
+
+/**
+ * The signal word of a label under the law on chemicals.
+ *
+ * <p>It does not convert into the words of safety signs: "Warning" stands here for as little as an
+ * irritated eye, there for possible death.
+ */
+public enum ChemicalSignalWord {
+  /** For the more severe categories. */
+  DANGER("Danger", "Gefahr"),
+  /** For the less severe categories. */
+  WARNING("Warning", "Achtung");
+
+  private final String english;
+  private final String german;
+
+  ChemicalSignalWord(String english, String german) {
+    this.english = english;
+    this.german = german;
+  }
+
+  /**
+   * Returns the word as printed.
+   *
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @return for example "Danger"
+   */
+  public String word(Locale locale) {
+    return HazardTexts.isGerman(locale) ? german : english;
+  }
+}

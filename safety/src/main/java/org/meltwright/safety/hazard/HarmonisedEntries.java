@@ -1,0 +1,139 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.meltwright.core.source.Knowledge;
+import org.meltwright.core.source.Source;
+import org.meltwright.core.source.SourceKind;
+
+/** The table of harmonised entries as it applies on one day. */
+final class HarmonisedEntries {
+
+  private static final Source ABSENCE =
+      new Source(
+          "clp-annex-vi",
+          "Regulation (EC) No 1272/2008, Annex VI, published table up to the 23rd adaptation",
+          "no entry under this CAS number",
+          "2025",
+          SourceKind.REGULATION);
+
+  private final Map<String, SubstanceHazards> byCas = new HashMap<>();
+  private final Map<String, String> germanNames = new HashMap<>();
+  private final Map<String, String> aliases = new HashMap<>();
+  private final Map<String, SubstanceHazards> byIndex = new HashMap<>();
+
+  static HarmonisedEntries on(LocalDate day) {
+    HarmonisedEntries entries = new HarmonisedEntries();
+    List<List<String>> members = new ArrayList<>();
+    List<List<String>> rows = TextTable.rows("harmonised-entries.txt");
+    rows.stream()
+        .filter(r -> r.get(0).equals("german"))
+        .forEach(r -> entries.germanNames.put(r.get(1), r.get(2)));
+    for (List<String> row : rows) {
+      switch (row.get(0)) {
+        case "entry" -> entries.addEntry(row, day);
+        case "member" -> members.add(row);
+        case "none" -> entries.addAbsence(row);
+        case "alias" -> entries.aliases.put(row.get(1), row.get(2));
+        default -> {}
+      }
+    }
+    members.forEach(entries::addMember);
+    return entries;
+  }
+
+  private HarmonisedEntries() {}
+
+  Optional<SubstanceHazards> find(String cas) {
+    return Optional.ofNullable(byCas.get(cas));
+  }
+
+  Optional<SubstanceHazards> alias(String name) {
+    return Optional.ofNullable(aliases.get(name)).flatMap(this::find);
+  }
+
+  List<SubstanceHazards> all() {
+    return List.copyOf(byIndex.values());
+  }
+
+  private void addEntry(List<String> row, LocalDate day) {
+    boolean applies =
+        !day.isBefore(LocalDate.parse(row.get(4)))
+            && (row.get(5).isEmpty() || !day.isAfter(LocalDate.parse(row.get(5))));
+    if (!applies) {
+      return;
+    }
+    SubstanceHazards group = entry(row, TextTable.items(row.get(2), ","));
+    byIndex.put(row.get(1), group);
+    group.casNumbers().forEach(cas -> byCas.put(cas, entry(row, List.of(cas))));
+  }
+
+  private SubstanceHazards entry(List<String> row, List<String> casNumbers) {
+    SubstanceSheet b =
+        SubstanceHazards.builder(row.get(3), HazardEvidence.HARMONISED)
+            .index(row.get(1))
+            .germanName(germanNames.getOrDefault(row.get(1), ""))
+            .classified(row.get(6))
+            .limits(row.get(7))
+            .factors(factor(row.get(8)), factor(row.get(9)))
+            .notes(row.get(13))
+            .supplements(row.get(14))
+            .source(act(row.get(1), row.get(15)), Knowledge.RESTATED);
+    casNumbers.forEach(b::cas);
+    for (String item : TextTable.items(row.get(10), ";")) {
+      String[] words = item.split(" ", -1);
+      b.estimate(UptakeForm.ofId(words[0]), Double.parseDouble(words[1]));
+    }
+    b.inhaledAs(UptakeForm.ofId(row.get(11)));
+    return row.get(12).isEmpty() ? b.build() : b.notAdditive().build();
+  }
+
+  private static double factor(String cell) {
+    return cell.isEmpty() ? 0 : Double.parseDouble(cell);
+  }
+
+  private static Source act(String index, String celex) {
+    return new Source(
+        "eu-" + celex,
+        "Regulation (EC) No 1272/2008, Annex VI, as made by act CELEX " + celex,
+        "entry " + index,
+        celex.substring(1, 5),
+        SourceKind.REGULATION);
+  }
+
+  /** A member of a group, or the metal share of an entry's own substance. */
+  private void addMember(List<String> row) {
+    SubstanceHazards entry = byIndex.get(row.get(2));
+    String cas = row.get(1);
+    boolean ownEntryPrevails = byCas.containsKey(cas) && !entryOf(cas).equals(row.get(2));
+    if (entry == null || ownEntryPrevails) {
+      return;
+    }
+    SubstanceHazards base = byCas.getOrDefault(cas, entry);
+    SubstanceSheet b =
+        byCas.containsKey(cas) ? base.toSheet() : base.toSheet().cas(cas);
+    double share = row.get(4).isEmpty() ? Double.NaN : Double.parseDouble(row.get(4));
+    byCas.put(cas, b.metal(row.get(3), share).remark(row.get(6)).build());
+  }
+
+  private String entryOf(String cas) {
+    return find(cas).flatMap(SubstanceHazards::indexNumber).orElse("");
+  }
+
+  private void addAbsence(List<String> row) {
+    boolean presumed = row.get(3).equals("presumed-none");
+    SubstanceHazards none =
+        SubstanceHazards.builder(
+                row.get(2), presumed ? HazardEvidence.PRESUMED_NONE : HazardEvidence.NO_ENTRY)
+            .cas(row.get(1))
+            .source(ABSENCE, Knowledge.valueOf(row.get(4)))
+            .remark(row.get(5))
+            .build();
+    byCas.put(row.get(1), none);
+  }
+}

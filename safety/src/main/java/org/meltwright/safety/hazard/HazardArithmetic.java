@@ -1,0 +1,68 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import java.util.Locale;
+import org.meltwright.core.explain.Explanation;
+
+/** Writes the arithmetic of an answer, on demand. */
+final class HazardArithmetic {
+
+  private HazardArithmetic() {}
+
+  static void describe(Working w, Explanation.Builder b) {
+    w.contributions().forEach(c -> b.step(step(w, c)));
+    switch (w.kind()) {
+      case SUM -> {
+        b.formula("sum of share / limit, reached at 1");
+        b.step("category " + w.level() + ": sum " + number(w.value()) + " against 1");
+      }
+      case HIGHEST -> {
+        b.formula("highest share / limit, reached at 1");
+        b.step("category " + w.level() + ": highest " + number(w.value()) + " against 1");
+      }
+      case ACUTE -> {
+        b.formula("100 / ATE of the mixture = sum of share / ATE");
+        b.step(w.level() + ": ATE of the mixture " + number(w.value()));
+      }
+      case ACUTE_CORRECTED -> {
+        b.formula("(100 - unknown share) / ATE of the mixture = sum of share / ATE");
+        b.step(
+            String.format(
+                Locale.ROOT,
+                "%s: unknown share %s %%, ATE of the mixture %s",
+                w.level(),
+                number(w.unknownPercent()),
+                number(w.value())));
+      }
+    }
+  }
+
+  private static String step(Working w, Contribution c) {
+    HazardIngredient i = c.ingredient();
+    String metal =
+        c.percent() == i.percent()
+            ? ""
+            : " (" + number(i.percent()) + " % counted as " + i.hazards().metal() + ")";
+    return String.format(
+        Locale.ROOT,
+        "%s: %s %%%s / %s = %s",
+        i.name(Locale.ENGLISH),
+        number(c.percent()),
+        metal,
+        w.kind() == Working.Kind.SUM || w.kind() == Working.Kind.HIGHEST
+            ? number(c.divisor()) + " %"
+            : number(c.divisor()),
+        number(c.quotient()));
+  }
+
+  /** Four significant figures, without an exponent for the sizes met here. */
+  static String number(double value) {
+    if (Double.isInfinite(value)) {
+      return "without limit";
+    }
+    return new java.math.BigDecimal(value)
+        .round(new java.math.MathContext(4))
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+}

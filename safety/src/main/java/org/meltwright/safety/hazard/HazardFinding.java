@@ -1,0 +1,114 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.source.Source;
+
+/**
+ * The answer for one hazard class: status, categories, paragraph, arithmetic, and what is open.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param hazardClass the class
+ * @param status the answer
+ * @param categories the categories reached, empty unless classified
+ * @param rule the paragraph of the law
+ * @param workings the arithmetic; empty if there was nothing to add up
+ * @param open ingredients of which too little is known for this class
+ * @param remarks what else decided, as stable keys of the message bundle, for example
+ *     "viscosity-missing"
+ */
+public record HazardFinding(
+    HazardClass hazardClass,
+    HazardStatus status,
+    List<HazardCategory> categories,
+    Source rule,
+    List<Working> workings,
+    List<HazardIngredient> open,
+    List<String> remarks) {
+
+  /**
+   * Copies the lists.
+   *
+   * @param hazardClass the class
+   * @param status the answer
+   * @param categories the categories reached
+   * @param rule the paragraph of the law
+   * @param workings the arithmetic
+   * @param open ingredients of which too little is known
+   * @param remarks what else decided
+   */
+  public HazardFinding {
+    categories = List.copyOf(categories);
+    workings = List.copyOf(workings);
+    open = List.copyOf(open);
+    remarks = List.copyOf(remarks);
+  }
+
+  /**
+   * Tells whether the mixture falls in the class.
+   *
+   * @return whether it is classified
+   */
+  public boolean isClassified() {
+    return status == HazardStatus.CLASSIFIED;
+  }
+
+  /**
+   * Returns the most severe category reached.
+   *
+   * @return the category, for example "1B"; empty text if not classified
+   */
+  public String category() {
+    return categories.isEmpty() ? "" : categories.get(0).category();
+  }
+
+  /**
+   * Returns the ingredients that made the class.
+   *
+   * @return the contributing ingredients; empty unless classified
+   */
+  public List<HazardIngredient> contributors() {
+    return isClassified()
+        ? workings.stream()
+            .flatMap(w -> w.contributions().stream())
+            .map(Contribution::ingredient)
+            .distinct()
+            .toList()
+        : List.of();
+  }
+
+  /**
+   * Explains the answer.
+   *
+   * @return inputs, arithmetic, warnings and the paragraph, in English
+   */
+  public Explanation explanation() {
+    Explanation.Builder b = Explanation.of(hazardClass.name(Locale.ENGLISH) + ": " + outcome());
+    workings.forEach(w -> HazardArithmetic.describe(w, b));
+    remarks.forEach(r -> b.warning(HazardTexts.remark(r, Locale.ENGLISH)));
+    if (!open.isEmpty()) {
+      b.warning("nothing known for this class of " + names(open));
+    }
+    contributors().forEach(i -> b.source(i.hazards().source()));
+    return b.source(rule).build();
+  }
+
+  private String outcome() {
+    return switch (status) {
+      case CLASSIFIED ->
+          categories.stream()
+              .map(c -> "category " + c.category() + " (" + c.statement() + ")")
+              .collect(Collectors.joining(", "));
+      case NOT_CLASSIFIED -> "not classified";
+      case INSUFFICIENT_DATA -> "insufficient data";
+    };
+  }
+
+  private static String names(List<HazardIngredient> ingredients) {
+    return ingredients.stream().map(i -> i.name(Locale.ENGLISH)).collect(Collectors.joining(", "));
+  }
+}

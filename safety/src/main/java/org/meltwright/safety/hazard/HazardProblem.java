@@ -1,0 +1,31 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import org.meltwright.units.ProblemCode;
+
+/** The problems that classification and labels report. */
+public enum HazardProblem implements ProblemCode {
+  /** A day before the rules that are held here. */
+  DAY_TOO_EARLY("hazard.day-too-early"),
+  /** A classification, limit or estimate that cannot be read. */
+  NOTATION("hazard.notation"),
+  /** Shares that leave part of the mixture unsaid, or exceed it. */
+  SHARES("hazard.shares"),
+  /** A label by rules that know a classification only. */
+  NO_LABEL_BY_THESE_RULES("hazard.no-label-by-these-rules"),
+  /** A note of the law that no condition lifts. */
+  NOTE("hazard.note"),
+  /** A class that is worked out from the ingredients, or one unknown, stated from a test. */
+  NOT_FOR_TEST("hazard.not-for-test");
+
+  private final String id;
+
+  HazardProblem(String id) {
+    this.id = id;
+  }
+
+  @Override
+  public String id() {
+    return id;
+  }
+}

@@ -1,0 +1,218 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import static java.util.stream.Collectors.joining;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.mixture.Composition;
+
+/**
+ * A mixture classified by a rule set: an answer for each class, and what it rests on.
+ *
+ * <p>A screening aid, not a legal classification: tests of the mixture and the suppliers' data
+ * sheets come first, and local law decides. It never says "safe". Immutable and thread-safe.
+ */
+public final class HazardReview {
+
+  private final HazardMixture mixture;
+  private final RuleSet rules;
+  private final List<HazardFinding> findings;
+  private final List<SupplementalStatement> supplements;
+  private final List<HazardIngredient> elicitors;
+  private final List<HazardIngredient> onRequest;
+  private final List<LegalNotice> notices;
+  private final List<Assumption> assumptions;
+
+  /**
+   * Classifies a mixture.
+   *
+   * @param mixture the mixture
+   * @param rules the rules
+   * @return the review
+   */
+  public static HazardReview of(HazardMixture mixture, RuleSet rules) {
+    return new HazardReview(mixture, rules);
+  }
+
+  /**
+   * Classifies a solid cake of materials, with what the tables hold of each.
+   *
+   * @param cake the shares by mass of what is solid when handed over
+   * @param rules the rules
+   * @return the review
+   */
+  public static HazardReview ofCake(Composition cake, RuleSet rules) {
+    return of(HazardMixture.of(cake, rules).state(PhysicalState.SOLID).build(), rules);
+  }
+
+  private HazardReview(HazardMixture mixture, RuleSet rules) {
+    this.mixture = mixture;
+    this.rules = rules;
+    this.findings = new Classifier(mixture, rules).findings();
+    Supplements s = new Supplements(mixture, rules, findings);
+    boolean full = rules.hasLabels();
+    this.supplements = full ? s.statements() : List.of();
+    this.elicitors = full ? s.elicitors() : List.of();
+    this.onRequest = full ? s.onRequest() : List.of();
+    this.notices = full ? s.notices() : List.of();
+    this.assumptions = Assumptions.of(mixture);
+  }
+
+  /**
+   * Returns the mixture.
+   *
+   * @return the mixture
+   */
+  public HazardMixture mixture() {
+    return mixture;
+  }
+
+  /**
+   * Returns the rules.
+   *
+   * @return the rule set
+   */
+  public RuleSet rules() {
+    return rules;
+  }
+
+  /**
+   * Returns the answer of each class that the rules know.
+   *
+   * @return the findings, in the order of the classes
+   */
+  public List<HazardFinding> findings() {
+    return findings;
+  }
+
+  /**
+   * Returns the answer of one class.
+   *
+   * @param hazardClass the class
+   * @return the finding
+   * @throws IllegalArgumentException if the rules do not compute this class
+   */
+  public HazardFinding finding(HazardClass hazardClass) {
+    return findings.stream()
+        .filter(f -> f.hazardClass() == hazardClass)
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException(hazardClass.id()));
+  }
+
+  /**
+   * Returns all categories reached, those from tests of the mixture included.
+   *
+   * @return the categories; empty if none is reached, which is not a word of safety
+   */
+  public List<HazardCategory> categories() {
+    return Stream.concat(
+            findings.stream().flatMap(f -> f.categories().stream()), mixture.tested().stream())
+        .toList();
+  }
+
+  /**
+   * Returns the classes that something is missing for.
+   *
+   * @return the findings with insufficient data, or with ingredients that could make them worse
+   */
+  public List<HazardFinding> open() {
+    return findings.stream()
+        .filter(f -> f.status() == HazardStatus.INSUFFICIENT_DATA || !f.open().isEmpty())
+        .toList();
+  }
+
+  /**
+   * Returns the statements that single ingredients add.
+   *
+   * @return the supplements, such as EUH208
+   */
+  public List<SupplementalStatement> supplements() {
+    return supplements;
+  }
+
+  /**
+   * Returns the sensitisers that may set off an allergy at their share.
+   *
+   * @return the ingredients to be named on the label
+   */
+  public List<HazardIngredient> elicitors() {
+    return elicitors;
+  }
+
+  /**
+   * Returns the ingredients for which a data sheet is due on request.
+   *
+   * @return the ingredients; a duty only where the mixture itself is not classified
+   */
+  public List<HazardIngredient> dataSheetOnRequestFor() {
+    return onRequest;
+  }
+
+  /**
+   * Returns pointers to other law.
+   *
+   * @return the notices
+   */
+  public List<LegalNotice> notices() {
+    return notices;
+  }
+
+  /**
+   * Returns what was taken for granted.
+   *
+   * @return the assumptions
+   */
+  public List<Assumption> assumptions() {
+    return assumptions;
+  }
+
+  /**
+   * Returns the pigments whose dust asks for care.
+   *
+   * @return the pigments in the mixture, strictest first
+   */
+  public List<PigmentHazard> dusts() {
+    return mixture.ingredients().stream()
+        .filter(i -> i.percent() > 0)
+        .flatMap(i -> i.pigment().stream())
+        .distinct()
+        .sorted(java.util.Comparator.comparing(PigmentHazard::dust))
+        .toList();
+  }
+
+  /**
+   * Returns the share of unknown acute toxicity by one form of uptake.
+   *
+   * @param form the form of uptake
+   * @return the share in per cent; zero if none is relevant
+   */
+  public double unknownAcutePercent(UptakeForm form) {
+    return new AcuteClassifier(mixture.ingredients(), form, rules).unknownPercent();
+  }
+
+  /**
+   * Explains all answers.
+   *
+   * @return one explanation a class that has any arithmetic, gap or remark, in English
+   */
+  public List<Explanation> explanations() {
+    return findings.stream()
+        .filter(f -> !f.workings().isEmpty() || !f.open().isEmpty() || !f.remarks().isEmpty())
+        .map(HazardFinding::explanation)
+        .toList();
+  }
+
+  /**
+   * Returns the review on one line, locale-free.
+   *
+   * @return for example "skin-sensitisation 1 H317"; "no class reached on the data given" if empty
+   */
+  @Override
+  public String toString() {
+    return categories().isEmpty()
+        ? "no class reached on the data given"
+        : categories().stream().map(HazardCategory::toString).collect(joining("; "));
+  }
+}

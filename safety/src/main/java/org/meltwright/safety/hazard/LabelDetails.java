@@ -1,0 +1,251 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.TemperaturePoint;
+
+/**
+ * What the maker states for a label: name, mass, batch, supplier, highest temperature, disposal.
+ *
+ * <p>What is not stated leaves the label incomplete; nothing is made up. Immutable and thread-safe.
+ */
+public final class LabelDetails {
+
+  private final String englishName;
+  private final String germanName;
+  private final double massKilograms;
+  private final String batch;
+  private final Supplier supplier;
+  private final @Nullable TemperaturePoint maximumTemperature;
+  private final String englishDisposal;
+  private final String germanDisposal;
+  private final String englishExtinguisher;
+  private final String germanExtinguisher;
+  private final boolean forThePublic;
+
+  /**
+   * Starts the details of a label for the public.
+   *
+   * @return a builder
+   */
+  public static Builder builder() {
+    return new Builder();
+  }
+
+  private LabelDetails(Builder b) {
+    this.englishName = b.englishName;
+    this.germanName = b.germanName;
+    this.massKilograms = b.massKilograms;
+    this.batch = b.batch;
+    this.supplier = b.supplier;
+    this.maximumTemperature = b.maximumTemperature;
+    this.englishDisposal = b.englishDisposal;
+    this.germanDisposal = b.germanDisposal;
+    this.englishExtinguisher = b.englishExtinguisher;
+    this.germanExtinguisher = b.germanExtinguisher;
+    this.forThePublic = b.forThePublic;
+  }
+
+  /**
+   * Returns the product's name.
+   *
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @return the name; empty if not stated
+   */
+  public String productName(Locale locale) {
+    return HazardTexts.isGerman(locale) ? germanName : englishName;
+  }
+
+  /**
+   * Returns the nominal mass.
+   *
+   * @return the mass in kilograms; empty if not stated
+   */
+  public OptionalDouble massKilograms() {
+    return massKilograms > 0 ? OptionalDouble.of(massKilograms) : OptionalDouble.empty();
+  }
+
+  /**
+   * Returns the batch.
+   *
+   * @return the batch number or date; empty if not stated
+   */
+  public String batch() {
+    return batch;
+  }
+
+  /**
+   * Returns the supplier.
+   *
+   * @return the supplier
+   */
+  public Supplier supplier() {
+    return supplier;
+  }
+
+  /**
+   * Returns the highest temperature that the mixture is to be heated to.
+   *
+   * @return the temperature; empty if not stated
+   */
+  public Optional<TemperaturePoint> maximumTemperature() {
+    return Optional.ofNullable(maximumTemperature);
+  }
+
+  /**
+   * Returns where contents and container are to be taken.
+   *
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @return a phrase, for example "a hazardous-waste collection point"; empty if not stated
+   */
+  public String disposal(Locale locale) {
+    return HazardTexts.isGerman(locale) ? germanDisposal : englishDisposal;
+  }
+
+  /**
+   * Returns what puts its fire out.
+   *
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @return a phrase, for example "dry powder or foam"; empty if not stated
+   */
+  public String extinguisher(Locale locale) {
+    return HazardTexts.isGerman(locale) ? germanExtinguisher : englishExtinguisher;
+  }
+
+  /**
+   * Tells whether the mixture goes to the public, by sale or gift.
+   *
+   * @return whether it does
+   */
+  public boolean isForThePublic() {
+    return forThePublic;
+  }
+
+  /** Collects the details of a label; not thread-safe. */
+  public static final class Builder {
+
+    private String englishName = "";
+    private String germanName = "";
+    private double massKilograms;
+    private String batch = "";
+    private Supplier supplier = Supplier.UNSTATED;
+    private @Nullable TemperaturePoint maximumTemperature;
+    private String englishDisposal = "";
+    private String germanDisposal = "";
+    private String englishExtinguisher = "";
+    private String germanExtinguisher = "";
+    private boolean forThePublic = true;
+
+    private Builder() {}
+
+    /**
+     * Sets the product's name.
+     *
+     * @param english the English name
+     * @param german the German name
+     * @return this builder
+     */
+    public Builder productName(String english, String german) {
+      englishName = english;
+      germanName = german;
+      return this;
+    }
+
+    /**
+     * Sets the nominal mass.
+     *
+     * @param mass the mass
+     * @return this builder
+     */
+    public Builder nominalMass(Quantity<Mass> mass) {
+      massKilograms = QuantityKind.MASS.toSi(mass);
+      return this;
+    }
+
+    /**
+     * Sets the batch.
+     *
+     * @param text the batch number or date
+     * @return this builder
+     */
+    public Builder batch(String text) {
+      batch = text;
+      return this;
+    }
+
+    /**
+     * Sets the supplier.
+     *
+     * @param who the supplier
+     * @return this builder
+     */
+    public Builder supplier(Supplier who) {
+      supplier = who;
+      return this;
+    }
+
+    /**
+     * Sets the highest temperature that the mixture is to be heated to.
+     *
+     * @param value the temperature
+     * @return this builder
+     */
+    public Builder maximumTemperature(TemperaturePoint value) {
+      maximumTemperature = value;
+      return this;
+    }
+
+    /**
+     * Sets where contents and container are to be taken, by local rules.
+     *
+     * @param english a phrase that follows "dispose of … to", for example "a hazardous-waste
+     *     collection point"
+     * @param german a phrase in the dative before "zuführen", for example "einer
+     *     Schadstoffsammelstelle"
+     * @return this builder
+     */
+    public Builder disposal(String english, String german) {
+      englishDisposal = english;
+      germanDisposal = german;
+      return this;
+    }
+
+    /**
+     * Sets what puts its fire out.
+     *
+     * @param english for example "dry powder or foam"
+     * @param german for example "Löschpulver oder Schaum"
+     * @return this builder
+     */
+    public Builder extinguisher(String english, String german) {
+      englishExtinguisher = english;
+      germanExtinguisher = german;
+      return this;
+    }
+
+    /**
+     * Says that the mixture goes to professionals only.
+     *
+     * @return this builder
+     */
+    public Builder forProfessionals() {
+      forThePublic = false;
+      return this;
+    }
+
+    /**
+     * Returns the details.
+     *
+     * @return what was collected so far
+     */
+    public LabelDetails build() {
+      return new LabelDetails(this);
+    }
+  }
+}

@@ -1,0 +1,201 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.units.ProblemException;
+
+/**
+ * Pictograms, signal word and statements that follow from the categories of a mixture, by the rules
+ * of precedence.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class LabelElements {
+
+  private static final Map<String, Row> ROWS = read();
+
+  private static final Set<HazardClass> IRRITATION = EnumSet.of(HazardClass.SKIN, HazardClass.EYE);
+
+  private final List<HazardCategory> categories;
+
+  /** One line of the table: what a category asks for. */
+  private record Row(
+      String statement,
+      @Nullable Pictogram pictogram,
+      @Nullable ChemicalSignalWord signalWord,
+      List<String> precautions) {}
+
+  /**
+   * Returns the label elements of categories.
+   *
+   * @param categories the categories of a mixture, one or several of each class
+   * @return its label elements
+   * @throws ProblemException if the European rules know no label for a category
+   */
+  public static LabelElements of(List<HazardCategory> categories) {
+    return new LabelElements(categories);
+  }
+
+  private LabelElements(List<HazardCategory> categories) {
+    categories.stream()
+        .filter(c -> !knows(c))
+        .findFirst()
+        .ifPresent(
+            c -> {
+              throw HazardNotation.unreadable(c.toString());
+            });
+    this.categories = List.copyOf(categories);
+  }
+
+  /**
+   * Returns the pictograms.
+   *
+   * <p>Of one class only the most severe category's counts; the bomb makes flame and flame over
+   * circle dispensable, skull and crossbones the exclamation mark, corrosion the exclamation mark
+   * for skin and eye, the health hazard for respiratory sensitisation that for skin and eye too
+   * (Article 26).
+   *
+   * @return the pictograms, in the order of their codes
+   */
+  public List<Pictogram> pictograms() {
+    Set<Pictogram> all =
+        rows().flatMap(r -> Stream.ofNullable(r.pictogram())).collect(Collectors.toSet());
+    if (all.contains(Pictogram.GHS07) && !needsExclamationMark(all)) {
+      all.remove(Pictogram.GHS07);
+    }
+    if (all.contains(Pictogram.GHS01)) {
+      all.removeAll(Set.of(Pictogram.GHS02, Pictogram.GHS03));
+    }
+    if (all.contains(Pictogram.GHS02) || all.contains(Pictogram.GHS06)) {
+      all.remove(Pictogram.GHS04);
+    }
+    return all.stream().sorted().toList();
+  }
+
+  private boolean needsExclamationMark(Set<Pictogram> all) {
+    if (all.contains(Pictogram.GHS06)) {
+      return false;
+    }
+    boolean respiratory = has(HazardClass.RESPIRATORY_SENSITISATION);
+    boolean corrosion = all.contains(Pictogram.GHS05);
+    return categories.stream()
+        .filter(c -> row(c).pictogram() == Pictogram.GHS07)
+        .map(HazardCategory::hazardClass)
+        .filter(c -> !((respiratory || corrosion) && IRRITATION.contains(c)))
+        .anyMatch(c -> !(respiratory && c == HazardClass.SKIN_SENSITISATION));
+  }
+
+  private boolean has(HazardClass hazardClass) {
+    return categories.stream().anyMatch(c -> c.hazardClass() == hazardClass);
+  }
+
+  /**
+   * Returns the signal word; Danger drops Warning.
+   *
+   * @return the word; empty if no category asks for one
+   */
+  public Optional<ChemicalSignalWord> signalWord() {
+    return rows().flatMap(r -> Stream.ofNullable(r.signalWord())).min(Comparator.naturalOrder());
+  }
+
+  /**
+   * Returns the codes of the hazard statements, health and physical hazards before the environment.
+   *
+   * <p>H410 covers H400, and H314 covers H318; acute toxicity of one category by several routes is
+   * said in one statement, such as "H302+H332".
+   *
+   * @return the codes
+   */
+  public List<String> hazardStatements() {
+    Set<String> codes =
+        categories.stream()
+            .map(HazardCategory::statement)
+            .sorted()
+            .collect(Collectors.toCollection(LinkedHashSet::new));
+    dropCovered(codes, "H410", "H400");
+    dropCovered(codes, "H314", "H318");
+    return joinRoutes(codes);
+  }
+
+  private static void dropCovered(Set<String> codes, String covering, String covered) {
+    if (codes.contains(covering)) {
+      codes.remove(covered);
+    }
+  }
+
+  private static List<String> joinRoutes(Set<String> codes) {
+    for (char category : new char[] {'0', '1', '2'}) {
+      List<String> routes =
+          Stream.of("H30", "H31", "H33").map(h -> h + category).filter(codes::contains).toList();
+      String joined = String.join("+", routes);
+      if (routes.size() > 1 && Statements.has(joined)) {
+        routes.forEach(codes::remove);
+        codes.add(joined);
+      }
+    }
+    return codes.stream().sorted().toList();
+  }
+
+  /**
+   * Returns what the categories offer as precautionary statements, before a choice is made.
+   *
+   * @return the codes
+   */
+  public Set<String> offeredPrecautions() {
+    return rows()
+        .flatMap(r -> r.precautions().stream())
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  private Stream<Row> rows() {
+    return categories.stream().map(LabelElements::row);
+  }
+
+  private static Row row(HazardCategory c) {
+    return row(c.hazardClass(), c.category());
+  }
+
+  private static Row row(HazardClass hazardClass, String category) {
+    String key = hazardClass.id() + " " + category;
+    return Objects.requireNonNull(ROWS.get(key), key);
+  }
+
+  /** The statement of a category; acute categories of the UN system without one give empty text. */
+  static String statement(HazardClass hazardClass, String category) {
+    Row row = ROWS.get(hazardClass.id() + " " + category);
+    return row == null ? "" : row.statement();
+  }
+
+  static boolean knows(HazardCategory c) {
+    return ROWS.containsKey(c.hazardClass().id() + " " + c.category());
+  }
+
+  private static Map<String, Row> read() {
+    Map<String, Row> rows = new HashMap<>();
+    for (List<String> cells : TextTable.rows("label-elements.txt")) {
+      rows.put(cells.get(0) + " " + cells.get(1), row(cells));
+    }
+    return Map.copyOf(rows);
+  }
+
+  private static Row row(List<String> cells) {
+    return new Row(
+        cells.get(2),
+        cells.get(3).isEmpty() ? null : Pictogram.valueOf(cells.get(3)),
+        cells.get(4).isEmpty()
+            ? null
+            : ChemicalSignalWord.valueOf(cells.get(4).toUpperCase(java.util.Locale.ROOT)),
+        TextTable.items(cells.get(5), " "));
+  }
+}

@@ -1,0 +1,50 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import java.util.Locale;
+
+/** What a label lacks, and by whom it is to be completed. */
+public enum LabelGap {
+  /** The product's name. */
+  PRODUCT_NAME("product-name"),
+  /** The nominal mass. */
+  NOMINAL_MASS("nominal-mass"),
+  /** The supplier's name. */
+  SUPPLIER_NAME("supplier-name"),
+  /** The supplier's postal address. */
+  SUPPLIER_ADDRESS("supplier-address"),
+  /** The supplier's telephone number. */
+  SUPPLIER_TELEPHONE("supplier-telephone"),
+  /** The batch. */
+  BATCH("batch"),
+  /** The highest temperature that the mixture is to be heated to. */
+  MAXIMUM_TEMPERATURE("maximum-temperature"),
+  /** Where contents and container are to be taken. */
+  DISPOSAL("disposal"),
+  /** Whether the mixture is solid or liquid, which decides what must not be breathed. */
+  STATE("state"),
+  /** What puts its fire out. */
+  EXTINGUISHER("extinguisher"),
+  /** An organ or route that has no name in the label's other language. */
+  ORGAN_NAME("organ-name"),
+  /** A named ingredient has no German name. */
+  INGREDIENT_NAME("ingredient-name"),
+  /** Classes that lack data of ingredients. */
+  CLASSIFICATION("classification");
+
+  private final String id;
+
+  LabelGap(String id) {
+    this.id = id;
+  }
+
+  /**
+   * Says what is to be completed and by whom.
+   *
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @return a sentence
+   */
+  public String text(Locale locale) {
+    return HazardTexts.text("gap." + id, locale);
+  }
+}

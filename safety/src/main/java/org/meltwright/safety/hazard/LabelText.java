@@ -1,0 +1,181 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import static java.util.stream.Collectors.joining;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Writes a label as plain text, a line each. */
+final class LabelText {
+
+  private final HazardLabel label;
+  private final Locale locale;
+  private final List<String> lines = new ArrayList<>();
+
+  LabelText(HazardLabel label, Locale locale) {
+    this.label = label;
+    this.locale = locale;
+  }
+
+  String text() {
+    completeness();
+    head();
+    hazards();
+    precautions();
+    supplier();
+    care();
+    small();
+    return String.join("\n", lines);
+  }
+
+  private void completeness() {
+    List<LabelGap> gaps = label.gaps();
+    if (!gaps.isEmpty()) {
+      lines.add(HazardTexts.label("incomplete", locale));
+      gaps.forEach(g -> lines.add("  - " + g.text(locale)));
+    }
+  }
+
+  private void head() {
+    LabelDetails d = label.details();
+    add("product", d.productName(locale));
+    d.massKilograms().ifPresent(kg -> add("mass", grams(kg)));
+    add("batch", d.batch());
+  }
+
+  private void hazards() {
+    String pictograms =
+        label.pictograms().stream()
+            .map(p -> p + " (" + p.symbol(locale) + ")")
+            .collect(joining(", "));
+    add("pictograms", pictograms);
+    label.signalWord().ifPresent(w -> lines.add(w.word(locale)));
+    statements(label.hazardStatements());
+    statements(label.supplementalStatements());
+    add(
+        "contains",
+        label.namedIngredients().stream().map(i -> i.name(locale)).collect(joining(", ")));
+    if (label.hazardStatements().isEmpty()) {
+      lines.add(HazardTexts.label("no-class", locale));
+    }
+    unknownToxicity();
+  }
+
+  private void unknownToxicity() {
+    for (UptakeForm form : new UptakeForm[] {UptakeForm.ORAL, UptakeForm.DERMAL, UptakeForm.DUST}) {
+      double percent = label.review().unknownAcutePercent(form);
+      double above = label.review().rules().bound("unknown-stated-above-per-cent");
+      if (org.meltwright.units.Limit.exceeds(percent, above)) {
+        String route = HazardTexts.label("route." + form.id(), locale);
+        lines.add(
+            HazardTexts.label(
+                "unknown-toxicity", locale, Map.of("percent", percent(percent), "route", route)));
+      }
+    }
+  }
+
+  private void precautions() {
+    statements(label.precautionaryStatements());
+  }
+
+  private void statements(List<String> codes) {
+    codes.forEach(code -> lines.add(code + " " + label.text(code, locale)));
+  }
+
+  private void supplier() {
+    Supplier s = label.details().supplier();
+    add(
+        "supplier",
+        java.util.stream.Stream.of(
+                s.name(), s.postalAddress(), s.telephone(), s.electronicAddress())
+            .filter(part -> !part.isBlank())
+            .collect(joining(", ")));
+  }
+
+  private void care() {
+    add(
+        "composition",
+        label.review().mixture().declared().stream()
+            .map(share -> share.name(locale) + " " + range(share))
+            .collect(joining(", ")));
+    label
+        .details()
+        .maximumTemperature()
+        .ifPresent(
+            t ->
+                lines.add(
+                    HazardTexts.label(
+                        "temperature", locale, Map.of("limit", number(t.celsius())))));
+    lines.add(HazardTexts.label("use", locale));
+    lines.add(HazardTexts.label("not-a-toy", locale));
+    dust();
+  }
+
+  private void dust() {
+    List<PigmentHazard> dusts = label.review().dusts();
+    for (PigmentHazard p : dusts) {
+      if (p.dust() != DustClass.FINE) {
+        lines.add(p.name(locale) + ": " + p.dustAdvice(locale));
+      }
+      if (p.heatUse() != HeatUse.NO_LIMIT_KNOWN) {
+        lines.add(p.name(locale) + ": " + p.reason(locale));
+      }
+    }
+  }
+
+  private void small() {
+    section("assumed", label.review().assumptions().stream().map(a -> a.text(locale)).toList());
+    section("open", label.review().open().stream().map(this::openLine).toList());
+    section("notices", label.review().notices().stream().map(n -> n.text(locale)).toList());
+    section("not-assessed", HazardLabel.notAssessed(locale));
+    lines.add(HazardTexts.label("screening", locale));
+  }
+
+  private String openLine(HazardFinding f) {
+    String who = f.open().stream().map(i -> i.name(locale)).collect(joining(", "));
+    String why =
+        f.remarks().stream().map(r -> HazardTexts.remark(r, locale)).collect(joining("; "));
+    String reason = who.isEmpty() ? why : HazardTexts.label("no-data-of", locale) + " " + who;
+    return f.hazardClass().name(locale) + ": " + reason;
+  }
+
+  private void section(String key, List<String> items) {
+    if (!items.isEmpty()) {
+      lines.add(HazardTexts.label(key, locale));
+      items.forEach(item -> lines.add("  - " + item));
+    }
+  }
+
+  private void add(String key, String value) {
+    if (!value.isBlank()) {
+      lines.add(HazardTexts.label(key, locale) + ": " + value);
+    }
+  }
+
+  private String grams(double kilograms) {
+    return number(kilograms * 1000) + " g";
+  }
+
+  private String range(DeclaredShare share) {
+    return share.lowPercent() == share.highPercent()
+        ? percent(share.highPercent())
+        : percent(share.lowPercent()) + " – " + percent(share.highPercent());
+  }
+
+  private String percent(double value) {
+    return number(value) + " %";
+  }
+
+  /** Three significant figures, or all digits before the point, with the language's own point. */
+  private String number(double value) {
+    BigDecimal exact = new BigDecimal(value);
+    int digits = Math.max(3, exact.precision() - exact.scale());
+    String plain = exact.round(new MathContext(digits)).stripTrailingZeros().toPlainString();
+    return HazardTexts.isGerman(locale) ? plain.replace('.', ',') : plain;
+  }
+}

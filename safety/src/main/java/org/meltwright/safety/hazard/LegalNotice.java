@@ -1,0 +1,41 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import java.util.Locale;
+
+/** A rule of law beside the label that the mixture may fall under: a pointer, not an answer. */
+public enum LegalNotice {
+  /** Lead carbonates and sulphates in paints (REACH, Annex XVII, entries 16 and 17). */
+  LEAD_PAINT("lead-paint"),
+  /** Lead chromates (REACH, Annex XIV: sunset 2015-05-21). */
+  LEAD_CHROMATE_AUTHORISATION("lead-chromate-authorisation"),
+  /** Carcinogens, mutagens and reprotoxicants for the public (REACH, Annex XVII, 28 to 30). */
+  CMR_TO_THE_PUBLIC("cmr-to-the-public"),
+  /** Cadmium in paints (REACH, Annex XVII, entry 23). */
+  CADMIUM_PAINT("cadmium-paint");
+
+  private final String id;
+
+  LegalNotice(String id) {
+    this.id = id;
+  }
+
+  /**
+   * Returns the stable id.
+   *
+   * @return lower case and hyphens
+   */
+  public String id() {
+    return id;
+  }
+
+  /**
+   * Says what to look up.
+   *
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @return one or two sentences
+   */
+  public String text(Locale locale) {
+    return HazardTexts.text("notice." + id, locale);
+  }
+}

@@ -1,0 +1,147 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.units.Limit;
+
+/** Holds the ingredients' shares against the limits of one class, most severe category first. */
+final class LimitClassifier {
+
+  private static final Comparator<Working> BY_VALUE = Comparator.comparingDouble(Working::value);
+
+  private final List<HazardIngredient> ingredients;
+  private final ClassRule rule;
+  private final LimitLadder ladder;
+
+  LimitClassifier(
+      List<HazardIngredient> ingredients,
+      ClassRule rule,
+      String strand,
+      @Nullable PhysicalState state) {
+    this.ingredients = ingredients;
+    this.rule = rule;
+    this.ladder = new LimitLadder(rule, strand, state);
+  }
+
+  /** The workings that reach a category, the most severe one only; empty if none is reached. */
+  Optional<Working> reached() {
+    return rule.levels().stream().flatMap(this::reachedAt).findFirst();
+  }
+
+  /** All workings that reach their category. */
+  List<Working> allReached() {
+    return rule.levels().stream().flatMap(this::reachedAt).toList();
+  }
+
+  /** The working that comes nearest to a category that is not reached. */
+  Optional<Working> nearest() {
+    return rule.levels().stream()
+        .flatMap(this::workings)
+        .filter(w -> !w.contributions().isEmpty())
+        .max(BY_VALUE);
+  }
+
+  private Stream<Working> reachedAt(String level) {
+    return workings(level).filter(w -> Limit.reaches(w.value(), 1));
+  }
+
+  private Stream<Working> workings(String level) {
+    List<Contribution> contributions = contributions(level);
+    return rule.isAdditive()
+        ? Stream.concat(Stream.of(sum(level, contributions)), notAdditive(level))
+        : byGroup(contributions).stream().map(group -> highest(level, group));
+  }
+
+  private static Working sum(String level, List<Contribution> contributions) {
+    return new Working(Working.Kind.SUM, level, total(contributions), 0, contributions);
+  }
+
+  private static Working highest(String level, List<Contribution> group) {
+    Working.Kind kind = group.size() > 1 ? Working.Kind.SUM : Working.Kind.HIGHEST;
+    return new Working(kind, level, total(group), 0, group);
+  }
+
+  private static double total(List<Contribution> contributions) {
+    return contributions.stream().mapToDouble(Contribution::quotient).sum();
+  }
+
+  /** Shares are held one by one, save in groups that the law adds up (notes 11 and 12). */
+  private static Collection<List<Contribution>> byGroup(List<Contribution> contributions) {
+    Map<String, List<Contribution>> groups = new LinkedHashMap<>();
+    for (Contribution c : contributions) {
+      groups
+          .computeIfAbsent(c.ingredient().hazards().additiveGroup(), k -> new ArrayList<>())
+          .add(c);
+    }
+    return groups.values();
+  }
+
+  private List<Contribution> contributions(String level) {
+    List<Contribution> contributions = new ArrayList<>();
+    for (HazardIngredient i : ingredients) {
+      OptionalDouble limit = ladder.limit(i.hazards(), level);
+      if (limit.isPresent() && isRelevant(i)) {
+        contributions.add(new Contribution(i, i.limitPercent(), limit.getAsDouble()));
+      }
+    }
+    return contributions;
+  }
+
+  private Stream<Working> notAdditive(String level) {
+    return ingredients.stream()
+        .filter(i -> !i.hazards().isAdditive())
+        .flatMap(i -> notAdditive(i, level).stream());
+  }
+
+  private Optional<Working> notAdditive(HazardIngredient i, String level) {
+    boolean ownLimit = !i.hazards().limits(rule.hazardClass(), "").isEmpty();
+    OptionalDouble limit =
+        ownLimit
+            ? ladder.limit(i.hazards(), level)
+            : categories(i.hazards())
+                .flatMapToDouble(c -> rule.nonAdditive(c, level).stream())
+                .min();
+    return limit.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            highest(level, List.of(new Contribution(i, i.limitPercent(), limit.getAsDouble()))));
+  }
+
+  /** Below the cut-off an ingredient is not counted, unless a limit of its own lies lower. */
+  private boolean isRelevant(HazardIngredient i) {
+    SubstanceHazards s = i.hazards();
+    double cutOff = categories(s).mapToDouble(c -> rule.cutOff(c) / factor(s, c)).min().orElse(0);
+    double own =
+        LimitLadder.lowest(s.limits(rule.hazardClass(), "").stream()).orElse(Double.MAX_VALUE);
+    return Limit.reaches(i.percent(), Math.min(cutOff, own));
+  }
+
+  private double factor(SubstanceHazards s, String category) {
+    if (!category.equals("1")) {
+      return 1;
+    }
+    return switch (rule.hazardClass()) {
+      case AQUATIC_ACUTE -> s.acuteFactor().orElse(1);
+      case AQUATIC_CHRONIC -> s.chronicFactor().orElse(1);
+      default -> 1;
+    };
+  }
+
+  private Stream<String> categories(SubstanceHazards s) {
+    if (rule.hazardClass() == HazardClass.EYE && EyeLadder.damages(s)) {
+      return Stream.of("1");
+    }
+    return s.categories().stream()
+        .filter(c -> c.hazardClass() == rule.hazardClass())
+        .map(HazardCategory::category);
+  }
+}

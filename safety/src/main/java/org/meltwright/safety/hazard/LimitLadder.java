@@ -1,0 +1,82 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * From which share an ingredient alone takes the mixture to a category: its own limit where it has
+ * one, else the general one.
+ */
+final class LimitLadder {
+
+  private final ClassRule rule;
+  private final String strand;
+  private final @Nullable PhysicalState state;
+
+  LimitLadder(ClassRule rule, String strand, @Nullable PhysicalState state) {
+    this.rule = rule;
+    this.strand = strand;
+    this.state = state;
+  }
+
+  ClassRule rule() {
+    return rule;
+  }
+
+  /** The limit in per cent; empty if the ingredient never leads to this level by itself. */
+  OptionalDouble limit(SubstanceHazards s, String level) {
+    return switch (rule.hazardClass()) {
+      case SKIN -> skin(s, level);
+      case EYE -> EyeLadder.limit(s, level, rule);
+      case AQUATIC_ACUTE -> general(s, level, factor(s.acuteFactor()));
+      case AQUATIC_CHRONIC -> general(s, level, level.equals("4") ? 1 : factor(s.chronicFactor()));
+      default -> ownElseGeneral(s, level);
+    };
+  }
+
+  private static double factor(OptionalDouble stated) {
+    return stated.orElse(1);
+  }
+
+  /** A substance with a limit of its own for the class is held against nothing else in it. */
+  private OptionalDouble ownElseGeneral(SubstanceHazards s, String level) {
+    List<SpecificLimit> own = s.limits(rule.hazardClass(), strand);
+    return own.isEmpty()
+        ? general(s, level, 1)
+        : lowest(own.stream().filter(l -> l.category().equals(level)));
+  }
+
+  private OptionalDouble general(SubstanceHazards s, String level, double factor) {
+    return s.claims(rule.hazardClass(), strand).stream()
+        .map(Claim::category)
+        .flatMapToDouble(
+            c -> {
+              double m = c.equals("1") ? factor : 1;
+              return rule.limit(c, level, state).stream().map(x -> x / m);
+            })
+        .min();
+  }
+
+  /**
+   * Corrosion and irritation: an own limit at the level or above it prevails; where only corrosion
+   * has one, irritation begins at the lower of it and the general limit.
+   */
+  private OptionalDouble skin(SubstanceHazards s, String level) {
+    List<SpecificLimit> own = s.limits(HazardClass.SKIN, "");
+    OptionalDouble ownLimit =
+        lowest(own.stream().filter(l -> rule.rank(l.category()) <= rule.rank(level)));
+    boolean ownAtLevel = own.stream().anyMatch(l -> l.category().equals(level));
+    if (ownLimit.isPresent() && (ownAtLevel || !level.equals("2"))) {
+      return ownLimit;
+    }
+    OptionalDouble general = general(s, level, 1);
+    return DoubleStream.concat(ownLimit.stream(), general.stream()).min();
+  }
+
+  static OptionalDouble lowest(java.util.stream.Stream<SpecificLimit> limits) {
+    return limits.mapToDouble(SpecificLimit::fromPercent).min();
+  }
+}

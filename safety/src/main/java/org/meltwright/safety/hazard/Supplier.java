@@ -1,0 +1,19 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+/**
+ * Who hands the mixture over, as the label names them; empty text where it is not yet known.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param name the name
+ * @param postalAddress the postal address
+ * @param telephone the telephone number
+ * @param electronicAddress the e-mail or web address
+ */
+public record Supplier(
+    String name, String postalAddress, String telephone, String electronicAddress) {
+
+  /** A supplier of whom nothing is stated. */
+  public static final Supplier UNSTATED = new Supplier("", "", "", "");
+}

@@ -1,0 +1,80 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import java.util.stream.Stream;
+
+/** How a poison is taken up, which decides the unit of its acute toxicity estimate. */
+public enum UptakeForm {
+  /** Swallowed; mg per kg of body weight. */
+  ORAL("oral", "mg/kg", HazardClass.ACUTE_ORAL),
+  /** Through the skin; mg per kg of body weight. */
+  DERMAL("dermal", "mg/kg", HazardClass.ACUTE_DERMAL),
+  /** Inhaled as gas; parts per million by volume over four hours. */
+  GAS("gas", "ppmV", HazardClass.ACUTE_INHALATION),
+  /** Inhaled as vapour; mg per litre over four hours. */
+  VAPOUR("vapour", "mg/l", HazardClass.ACUTE_INHALATION),
+  /** Inhaled as dust or mist; mg per litre over four hours. */
+  DUST("dust", "mg/l", HazardClass.ACUTE_INHALATION);
+
+  private final String id;
+  private final String unit;
+  private final HazardClass hazardClass;
+
+  UptakeForm(String id, String unit, HazardClass hazardClass) {
+    this.id = id;
+    this.unit = unit;
+    this.hazardClass = hazardClass;
+  }
+
+  /**
+   * Returns the stable id.
+   *
+   * @return for example {@code oral}
+   */
+  public String id() {
+    return id;
+  }
+
+  /**
+   * Returns the unit of its estimates.
+   *
+   * @return for example "mg/kg"
+   */
+  public String unit() {
+    return unit;
+  }
+
+  /**
+   * Returns the class that it belongs to.
+   *
+   * @return the class of acute toxicity
+   */
+  public HazardClass hazardClass() {
+    return hazardClass;
+  }
+
+  /**
+   * Returns the estimate for four hours from one measured over one hour.
+   *
+   * <p>Half of it for gases and vapours, a quarter for dusts and mists (OECD integrated document,
+   * acute toxicity chapter, note a): 8 mg/l of dust over one hour is 2 mg/l over four.
+   *
+   * @param estimate the lethal concentration over one hour, in {@link #unit()}
+   * @return that over four hours, in the same unit
+   * @throws UnsupportedOperationException for what is not inhaled
+   */
+  public double fourHoursFromOne(double estimate) {
+    return switch (this) {
+      case GAS, VAPOUR -> estimate / 2;
+      case DUST -> estimate / 4;
+      case ORAL, DERMAL -> throw new UnsupportedOperationException(id + " knows no hours");
+    };
+  }
+
+  static UptakeForm ofId(String id) {
+    return Stream.of(values())
+        .filter(f -> f.id.equals(id))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException(id));
+  }
+}

@@ -1,0 +1,118 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.heating;
+
+import java.util.OptionalDouble;
+import org.meltwright.units.Limit;
+import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * What a thermometer shows, where it measures, and for how long that has been so: "this pot reads
+ * 97 °C — what now?"
+ *
+ * <p>For example, 97 °C in the liquid is above the hard ceiling: heat off at once, and later a set
+ * point lower by at least 7 K. Immutable and thread-safe.
+ *
+ * @param place where the probe is
+ * @param value what it shows
+ * @param minutesHeld for how many minutes it has shown about that; NaN if not stated
+ */
+public record HeatingReading(Place place, TemperaturePoint value, double minutesHeld) {
+
+  /** Where the probe is. */
+  public enum Place {
+    /** In the liquid wax. */
+    LIQUID,
+    /** On the surface of a heated palette, where the wax lies on the plate itself. */
+    PALETTE_SURFACE,
+    /** On the plate under a pot, or on the pot's floor. */
+    POT_FLOOR,
+    /** In the air of a heat gun, or over the pot. */
+    AIR
+  }
+
+  /**
+   * Guards the minutes.
+   *
+   * @param place where the probe is
+   * @param value what it shows
+   * @param minutesHeld for how many minutes
+   * @throws org.meltwright.units.ProblemException if the minutes are negative
+   */
+  public HeatingReading {
+    if (!Double.isNaN(minutesHeld)) {
+      UnitsProblem.requireBetween(minutesHeld, 0, 1e6, "minutes held");
+    }
+  }
+
+  /**
+   * Returns a reading of which the duration is not stated.
+   *
+   * @param place where the probe is
+   * @param value what it shows
+   * @return the reading
+   */
+  public static HeatingReading of(Place place, TemperaturePoint value) {
+    return new HeatingReading(place, value, Double.NaN);
+  }
+
+  /**
+   * Returns a copy with a duration.
+   *
+   * @param minutes for how many minutes it has shown about that
+   * @return the new reading
+   * @throws org.meltwright.units.ProblemException if they are negative
+   */
+  public HeatingReading heldForMinutes(double minutes) {
+    return new HeatingReading(
+        place, value, UnitsProblem.requireBetween(minutes, 0, 1e6, "minutes held"));
+  }
+
+  /**
+   * Returns for how long it has shown about that.
+   *
+   * @return the minutes; empty if they are not stated
+   */
+  public OptionalDouble minutes() {
+    return Double.isNaN(minutesHeld) ? OptionalDouble.empty() : OptionalDouble.of(minutesHeld);
+  }
+
+  /**
+   * Returns what to do.
+   *
+   * @return the action, at once and later
+   */
+  public HeatingAction action() {
+    return new HeatingAction(this, level());
+  }
+
+  private HeatingAction.Level level() {
+    return switch (place) {
+      case LIQUID, PALETTE_SURFACE -> levelOfWax();
+      case POT_FLOOR -> levelOfFloor();
+      case AIR -> HeatingAction.Level.MEASURE_THE_WAX;
+    };
+  }
+
+  private HeatingAction.Level levelOfWax() {
+    if (Limit.reaches(value, TemperatureTable.FUME)) {
+      return HeatingAction.Level.LEAVE_THE_FUMES;
+    } else if (Limit.reaches(value, TemperatureTable.HARD_CEILING)) {
+      return HeatingAction.Level.HEAT_OFF;
+    } else if (Limit.exceeds(value, TemperatureTable.TARGET)) {
+      return HeatingAction.Level.LOWER;
+    }
+    return Limit.exceeds(value, TemperatureTable.DARKENING)
+        ? HeatingAction.Level.COUNT_THE_HOURS
+        : HeatingAction.Level.KEEP_WATCH;
+  }
+
+  private HeatingAction.Level levelOfFloor() {
+    if (Limit.reaches(value, TemperatureTable.FUME)) {
+      return HeatingAction.Level.FLOOR_OFF;
+    }
+    return Limit.reaches(value, TemperatureTable.HARD_CEILING)
+        ? HeatingAction.Level.FLOOR_LOWER
+        : HeatingAction.Level.MEASURE_THE_WAX;
+  }
+}

@@ -1,0 +1,30 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.heating.rule;
+
+import org.meltwright.core.source.Source;
+import org.meltwright.safety.heating.HeatingPlan;
+import org.meltwright.safety.heating.People;
+import org.meltwright.safety.heating.RuleInfo.Topic;
+import org.meltwright.safety.heating.RuleOutcome;
+
+/** More than 12 learners to a teacher, or a class without one. */
+final class ClassSize extends StandardRule {
+
+  ClassSize() {
+    super(caution("class-size", Topic.PLACE, Source.COMMON_PRACTICE));
+  }
+
+  @Override
+  public RuleOutcome review(HeatingPlan plan) {
+    return plan.people().map(ClassSize::review).orElseGet(() -> RuleOutcome.notAssessed("people"));
+  }
+
+  private static RuleOutcome review(People people) {
+    int learners = people.adults() + people.minors();
+    boolean tooMany =
+        people.teachers() == 0 ? people.minors() > 0 : learners > 12 * people.teachers();
+    return RuleOutcome.foundIf(tooMany)
+        .with("learners", learners)
+        .with("teachers", people.teachers());
+  }
+}

@@ -1,0 +1,23 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.heating.rule;
+
+import org.meltwright.core.equipment.HeatSource.Kind;
+import org.meltwright.core.source.Source;
+import org.meltwright.safety.heating.Circumstance;
+import org.meltwright.safety.heating.HeatingPlan;
+import org.meltwright.safety.heating.RuleInfo.Topic;
+import org.meltwright.safety.heating.RuleOutcome;
+
+/** A torch near paper or over a paper collage. */
+final class FlameNearPaper extends StandardRule {
+
+  FlameNearPaper() {
+    super(warning("flame-near-paper", Topic.TOOL, Source.COMMON_PRACTICE));
+  }
+
+  @Override
+  public RuleOutcome review(HeatingPlan plan) {
+    boolean hot = plan.uses(Kind.TORCH);
+    return RuleOutcome.foundIf(hot && plan.has(Circumstance.PAPER_NEAR));
+  }
+}

@@ -1,0 +1,24 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.heating.rule;
+
+import org.meltwright.safety.hazard.PigmentHazard;
+import org.meltwright.safety.heating.HeatingPlan;
+import org.meltwright.safety.heating.RuleInfo.Topic;
+
+/** A pigment of lead: never heated. */
+final class Lead extends PigmentRule {
+
+  Lead() {
+    super(danger("lead", Topic.PIGMENT, Sources.STATE_ENCAUSTICS).asBlocking().asFixed());
+  }
+
+  @Override
+  boolean applies(HeatingPlan plan) {
+    return true;
+  }
+
+  @Override
+  boolean isMeant(PigmentHazard pigment) {
+    return pigment.holds("Pb");
+  }
+}

@@ -1,0 +1,23 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.heating.rule;
+
+import org.meltwright.core.source.Source;
+import org.meltwright.safety.heating.Circumstance;
+import org.meltwright.safety.heating.HeatingPlan;
+import org.meltwright.safety.heating.RuleInfo.Topic;
+import org.meltwright.safety.heating.RuleOutcome;
+
+/** Varnish in the pot. */
+final class Varnish extends StandardRule {
+
+  Varnish() {
+    super(warning("varnish", Topic.MIX, Source.COMMON_PRACTICE).asBlocking());
+  }
+
+  @Override
+  public RuleOutcome review(HeatingPlan plan) {
+    boolean weighed =
+        !Mix.holding(plan.mix(), material -> material.id().contains("varnish")).isEmpty();
+    return RuleOutcome.foundIf(weighed || plan.has(Circumstance.VARNISH_ADDED));
+  }
+}

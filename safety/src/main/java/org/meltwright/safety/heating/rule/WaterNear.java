@@ -1,0 +1,21 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.heating.rule;
+
+import org.meltwright.core.source.Source;
+import org.meltwright.safety.heating.Circumstance;
+import org.meltwright.safety.heating.HeatingPlan;
+import org.meltwright.safety.heating.RuleInfo.Topic;
+import org.meltwright.safety.heating.RuleOutcome;
+
+/** An open vessel of water beside the pot. */
+final class WaterNear extends StandardRule {
+
+  WaterNear() {
+    super(caution("water-near", Topic.PLACE, Source.COMMON_PRACTICE));
+  }
+
+  @Override
+  public RuleOutcome review(HeatingPlan plan) {
+    return RuleOutcome.foundIf(plan.has(Circumstance.WATER_NEAR));
+  }
+}

@@ -1,0 +1,326 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.meltwright.safety.heating.Severity;
+import org.meltwright.units.MetricUnits;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.TemperaturePoint;
+import tech.units.indriya.quantity.Quantities;
+
+class HazardLabelTest {
+
+  private static final RuleSet RULES = RuleSet.clpOn(LocalDate.of(2026, 5, 1));
+
+  private static LabelDetails.Builder details() {
+    return LabelDetails.builder()
+        .productName("Zinc white cake", "Zinkweiß-Block")
+        .nominalMass(Quantities.getQuantity(40, MetricUnits.GRAM))
+        .batch("2026-11-A")
+        .supplier(
+            new Supplier("Studio Fern", "Mill Lane 1, Oldtown", "+00 123", "fern@example.org"))
+        .maximumTemperature(TemperaturePoint.ofCelsius(90))
+        .disposal("a collection point for hazardous waste", "einer Schadstoffsammelstelle");
+  }
+
+  private static HazardReview cake(String pigmentCas, double percent) {
+    return HazardReview.of(
+        HazardMixture.builder(RULES)
+            .cas("8012-89-3", 100 - percent)
+            .cas(pigmentCas, percent)
+            .state(PhysicalState.SOLID)
+            .build(),
+        RULES);
+  }
+
+  @Test
+  void completeLabel_saysWhatTheLawAndACarefulMakerSay() {
+    HazardLabel label = HazardLabel.of(cake("1314-13-2", 30), details().build());
+    assertThat(label.isComplete()).isTrue();
+    assertThat(label.text(Locale.ENGLISH).lines())
+        .contains(
+            "Product: Zinc white cake",
+            "Net mass: 40 g",
+            "Batch: 2026-11-A",
+            "Pictograms: GHS09 (environment)",
+            "Warning",
+            "H410 Very toxic to aquatic life with long lasting effects.",
+            "P102 Keep out of reach of children.",
+            "P273 Avoid release to the environment.",
+            "P391 Collect spillage.",
+            "P501 Dispose of contents and container to a collection point for hazardous waste.",
+            "Composition by mass: beeswax 70 %, zinc oxide 30 %",
+            "Heat to 90 °C at most, with a thermometer in the wax.",
+            "Not a toy. Not for children under 14 years. Not for food or skin.");
+  }
+
+  @Test
+  void germanLabel_isGermanThroughout() {
+    HazardLabel label = HazardLabel.of(cake("1314-13-2", 30), details().build());
+    assertThat(label.text(Locale.GERMAN).lines())
+        .contains(
+            "Produkt: Zinkweiß-Block",
+            "Achtung",
+            "H410 Sehr giftig für Wasserorganismen mit langfristiger Wirkung.",
+            "P501 Inhalt und Behälter einer Schadstoffsammelstelle zuführen.",
+            "Auf höchstens 90 °C erhitzen, mit einem Thermometer im Wachs.");
+  }
+
+  @Test
+  void everyLabel_listsWhatIsNotAssessed() {
+    for (HazardReview review : List.of(cake("1314-13-2", 30), cake("9000-16-2", 10))) {
+      String text = HazardLabel.of(review, details().build()).text(Locale.ENGLISH);
+      assertThat(text).contains("Not assessed:").contains("flammable solids").contains("closures");
+      assertThat(text).contains("poison centres").contains("small packages");
+      assertThat(text).contains("A screening aid, not a legal classification.");
+    }
+  }
+
+  @Test
+  void mixtureInNoClass_isNotCalledSafe() {
+    String text = HazardLabel.of(cake("9000-16-2", 10), details().build()).text(Locale.ENGLISH);
+    assertThat(text).contains("No hazard class was reached").contains("not a word of safety");
+    assertThat(text).contains("taken as not classified");
+  }
+
+  @Test
+  void missingDisposal_leavesTheStatementOutAndSaysByWhom() {
+    HazardLabel label = HazardLabel.of(cake("1314-13-2", 30), details().disposal("", "").build());
+    assertThat(label.isComplete()).isFalse();
+    assertThat(label.gaps()).containsExactly(LabelGap.DISPOSAL);
+    assertThat(label.precautionaryStatements()).doesNotContain("P501");
+    assertThat(label.text(Locale.ENGLISH))
+        .startsWith("THIS LABEL IS INCOMPLETE")
+        .contains("by the supplier, by local rules");
+  }
+
+  @Test
+  void nothingStated_listsEveryGap() {
+    HazardLabel label = HazardLabel.of(cake("1314-13-2", 30), LabelDetails.builder().build());
+    assertThat(label.gaps())
+        .containsExactly(
+            LabelGap.PRODUCT_NAME,
+            LabelGap.NOMINAL_MASS,
+            LabelGap.SUPPLIER_NAME,
+            LabelGap.SUPPLIER_ADDRESS,
+            LabelGap.SUPPLIER_TELEPHONE,
+            LabelGap.BATCH,
+            LabelGap.MAXIMUM_TEMPERATURE,
+            LabelGap.DISPOSAL);
+  }
+
+  @Test
+  void ingredientWithoutData_leavesTheLabelIncomplete() {
+    HazardLabel label = HazardLabel.of(cake("58339-34-7", 10), details().build());
+    assertThat(label.gaps()).contains(LabelGap.CLASSIFICATION);
+    assertThat(label.text(Locale.ENGLISH))
+        .contains("10 % of the mixture consists of ingredients of unknown acute toxicity (oral).")
+        .contains("Cadmium red: Do not breathe or swallow the dust")
+        .contains("Carcinogenicity: no data of cadmium sulphoselenide red (PR108)");
+  }
+
+  @Test
+  void leadWhite_isNamedWithItsLaw() {
+    HazardLabel label = HazardLabel.of(cake("1319-46-6", 10), details().build());
+    assertThat(label.text(Locale.ENGLISH))
+        .contains("Danger")
+        .contains("EUH201 Contains lead.")
+        .contains("Contains: lead compounds (group)")
+        .contains("REACH, Annex XVII, entries 16 and 17")
+        .contains("Lead: never heated.");
+  }
+
+  @Test
+  void elicitingRosin_isNamedInItsStatement() {
+    HazardLabel label = HazardLabel.of(cake("8050-09-7", 0.5), details().build());
+    assertThat(label.supplementalStatements()).containsExactly("EUH208");
+    assertThat(label.text("EUH208", Locale.GERMAN))
+        .isEqualTo("Enthält Kolophonium. Kann allergische Reaktionen hervorrufen.");
+  }
+
+  @Test
+  void dataSheetOnRequest_isPrintedForProfessionalsOnly() {
+    HazardReview review = cake("136-52-7", 0.29);
+    assertThat(HazardLabel.of(review, details().build()).supplementalStatements()).isEmpty();
+    assertThat(
+            HazardLabel.of(review, details().forProfessionals().build()).supplementalStatements())
+        .containsExactly("EUH210");
+  }
+
+  @Test
+  void rulesWithoutLabels_refuseOne() {
+    RuleSet ghs = RuleSet.unGhsAcuteToxicity();
+    HazardReview review =
+        HazardReview.of(
+            HazardMixture.builder(ghs).substance(SubstanceHazards.presumedNone("x"), 100).build(),
+            ghs);
+    assertThatThrownBy(() -> HazardLabel.of(review, details().build()))
+        .isInstanceOf(ProblemException.class);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Skin Sens. 1 H317, P102 P261 P280 P302+P352 P333+P313 P501",
+    "Carc. 1B H350, P102 P201 P280 P308+P313 P405 P501",
+    "Acute Tox. 4 H302, P102 P264 P270 P301+P312 P330 P501",
+    "Asp. Tox. 1 H304, P102 P301+P310 P331 P405 P501",
+    "Eye Irrit. 2 H319, P102 P264 P280 P305+P351+P338 P337+P313"
+  })
+  void precautions_areChosenWithinTheUsualNumber(String category, String codes) {
+    Set<String> offered =
+        LabelElements.of(List.of(HazardCategory.parse(category))).offeredPrecautions();
+    assertThat(PrecautionChoice.choose(offered, true)).isEqualTo(List.of(codes.split(" ")));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Acute Tox. 3 H301; Skin Irrit. 2 H315 | GHS06",
+        "Skin Corr. 1 H314; Skin Irrit. 2 H315 | GHS05",
+        "Eye Dam. 1 H318; Skin Irrit. 2 H315 | GHS05",
+        "Eye Dam. 1 H318; Acute Tox. 4 H302 | GHS05,GHS07",
+        "Eye Dam. 1 H318; STOT SE 3 H335 | GHS05,GHS07",
+        "Resp. Sens. 1 H334; Skin Sens. 1 H317; Eye Irrit. 2 H319 | GHS08",
+        "Resp. Sens. 1 H334; STOT SE 3 H336 | GHS07,GHS08",
+        "Carc. 2 H351; Skin Sens. 1 H317 | GHS07,GHS08",
+        "Aquatic Chronic 3 H412 | ''",
+        "Flam. Sol. 1 H228; Carc. 1B H350 | GHS02,GHS08"
+      })
+  void pictograms_followThePrecedence(String categories, String expected) {
+    List<HazardCategory> all =
+        TextTable.items(categories, ";").stream().map(HazardCategory::parse).toList();
+    assertThat(LabelElements.of(all).pictograms())
+        .extracting(Enum::name)
+        .isEqualTo(TextTable.items(expected, ","));
+  }
+
+  @Test
+  void acuteToxicityByTwoRoutes_isOneStatement() {
+    assertThat(
+            LabelElements.of(
+                    List.of(
+                        HazardCategory.parse("Acute Tox. 4 H302"),
+                        HazardCategory.parse("Acute Tox. 4 H332")))
+                .hazardStatements())
+        .containsExactly("H302+H332");
+  }
+
+  @Test
+  void organs_arePrintedWhereAllContributorsNameThem() {
+    HazardLabel label = HazardLabel.of(cake("68909-20-6", 12), details().build());
+    assertThat(label.text("H373", Locale.ENGLISH))
+        .isEqualTo(
+            "May cause damage to organs (lungs) through prolonged or repeated exposure"
+                + " by inhalation.");
+    assertThat(label.text("H373", Locale.GERMAN)).contains("(Lunge)").contains("bei Einatmen");
+  }
+
+  static Stream<String> codes() {
+    return Statements.codes().stream().sorted();
+  }
+
+  @ParameterizedTest
+  @MethodSource("codes")
+  void textWithAGap_hasAFinishedForm(String code) {
+    for (Locale locale : new Locale[] {Locale.ENGLISH, Locale.GERMAN}) {
+      String published = Statements.published(code, locale);
+      boolean open = published.matches(".*[<…/\\[].*");
+      assertThat(open ? Statements.hasForm(code) : !published.isBlank()).as(published).isTrue();
+    }
+  }
+
+  @Test
+  void everyOfferedPrecaution_isRankedAndHasAText() {
+    for (List<String> row : TextTable.rows("label-elements.txt")) {
+      assertThat(row.get(2)).satisfies(code -> assertThat(Statements.has(code)).as(code).isTrue());
+      TextTable.items(row.get(5), " ").stream()
+          .filter(code -> !Set.of("P320", "P321", "P501").contains(code))
+          .forEach(
+              code -> {
+                assertThat(Statements.has(code)).as(code).isTrue();
+                assertThat(PrecautionChoice.ranked()).contains(code);
+              });
+    }
+  }
+
+  @Test
+  void everyCategoryOfTheRules_hasLabelElements() {
+    for (HazardClass c : HazardClass.values()) {
+      RULES
+          .rule(c)
+          .ifPresent(
+              rule ->
+                  assertThat(rule.levels())
+                      .allSatisfy(
+                          level -> assertThat(LabelElements.statement(c, level)).isNotEmpty()));
+    }
+  }
+
+  @Test
+  void jar_holdsTheNoticeOfTheLawTexts() throws IOException {
+    try (InputStream in = HazardLabel.class.getResourceAsStream("/META-INF/NOTICE")) {
+      assertThat(new String(in.readAllBytes(), StandardCharsets.UTF_8))
+          .contains("© European Union, eur-lex.europa.eu")
+          .contains("CC BY 4.0");
+    }
+  }
+
+  @Test
+  void everyClassRemarkAndAssumption_hasTextsInBothLanguages() {
+    for (Locale locale : new Locale[] {Locale.ENGLISH, Locale.GERMAN}) {
+      assertThat(HazardClass.values()).allSatisfy(c -> assertThat(c.name(locale)).isNotBlank());
+      assertThat(Pictogram.values()).allSatisfy(p -> assertThat(p.symbol(locale)).isNotBlank());
+      assertThat(LabelGap.values()).allSatisfy(g -> assertThat(g.text(locale)).endsWith("."));
+      assertThat(LegalNotice.values()).allSatisfy(n -> assertThat(n.text(locale)).endsWith("."));
+      assertThat(Assumption.Kind.values())
+          .allSatisfy(k -> assertThat(new Assumption(k, List.of()).text(locale)).isNotBlank());
+    }
+  }
+
+  @Test
+  void corrosiveIngredient_isNamedButAnIrritantIsNot() {
+    HazardReview corrosive = cake("1310-73-2", 6);
+    HazardReview irritant = cake("1310-73-2", 1);
+    assertThat(HazardLabel.of(corrosive, details().build()).namedIngredients()).hasSize(1);
+    assertThat(HazardLabel.of(irritant, details().build()).namedIngredients()).isEmpty();
+  }
+
+  @Test
+  void categoryWithoutALabel_isAProblem() {
+    List<HazardCategory> five = List.of(HazardCategory.parse("Acute Tox. 5 H303"));
+    assertThatThrownBy(() -> LabelElements.of(five)).isInstanceOf(ProblemException.class);
+  }
+
+  @Test
+  void signalWordsOfChemicalsAndOfSigns_doNotConvert() {
+    for (Class<?> chemical : List.of(ChemicalSignalWord.class, LabelElements.class)) {
+      assertThat(chemical.getMethods())
+          .allSatisfy(
+              m -> {
+                assertThat(m.getReturnType()).isNotEqualTo(Severity.class);
+                assertThat(m.getParameterTypes()).doesNotContain(Severity.class);
+              });
+    }
+    assertThat(Severity.class.getMethods())
+        .allSatisfy(
+            m -> {
+              assertThat(m.getReturnType()).isNotEqualTo(ChemicalSignalWord.class);
+              assertThat(m.getParameterTypes()).doesNotContain(ChemicalSignalWord.class);
+            });
+  }
+}

@@ -1,0 +1,196 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.time.LocalDate;
+import java.util.Locale;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.meltwright.core.material.MassFractionRange;
+import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialCatalogue;
+import org.meltwright.core.mixture.Composition;
+import org.meltwright.units.MassFraction;
+import org.meltwright.units.ProblemException;
+
+class HazardMixtureTest {
+
+  private static final RuleSet RULES = RuleSet.clpOn(LocalDate.of(2026, 5, 1));
+
+  private static final Material BEESWAX =
+      Material.builder("beeswax-bleached").names("Beeswax", "Bienenwachs").cas("8012-89-3").build();
+  private static final Material ZINC_WHITE =
+      Material.builder("zinc-white")
+          .names("Zinc white", "Zinkweiß")
+          .cas("1314-13-2")
+          .colourIndexName("PW4")
+          .build();
+  private static final Material LINSEED =
+      Material.builder("linseed-oil").names("Linseed oil", "Leinöl").cas("8001-26-1").build();
+  private static final Material PAINT =
+      Material.builder("zinc-paint")
+          .names("Zinc white oil paint", "Zinkweiß-Ölfarbe")
+          .constituent(
+              ZINC_WHITE,
+              new MassFractionRange(MassFraction.ofPercent(80), MassFraction.ofPercent(84)))
+          .constituent(
+              LINSEED,
+              new MassFractionRange(MassFraction.ofPercent(16), MassFraction.ofPercent(20)))
+          .build();
+
+  @Test
+  void materialThatIsAMix_isTakenApartAtTheUpperEnds() {
+    HazardMixture mixture =
+        HazardMixture.of(Composition.ofParts(Map.of(BEESWAX, 90.0, PAINT, 10.0)), RULES).build();
+    assertThat(mixture.ingredients())
+        .extracting(i -> i.name(Locale.ENGLISH))
+        .containsExactlyInAnyOrder("Beeswax", "Zinc white", "Linseed oil");
+    assertThat(mixture.ingredients())
+        .filteredOn(i -> i.name(Locale.GERMAN).equals("Zinkweiß"))
+        .singleElement()
+        .satisfies(i -> assertThat(i.percent()).isCloseTo(8.4, within()));
+    assertThat(mixture.declared()).hasSize(2);
+  }
+
+  private static org.assertj.core.data.Offset<Double> within() {
+    return org.assertj.core.data.Offset.offset(1e-9);
+  }
+
+  @Test
+  void sharesThatLeaveARest_areRefused() {
+    HazardMixture.Builder b = HazardMixture.builder(RULES).cas("8012-89-3", 99);
+    assertThatThrownBy(b::build).isInstanceOf(ProblemException.class).hasMessageContaining("99");
+  }
+
+  @Test
+  void sharesBeyondTheWhole_areRefused() {
+    HazardMixture.Builder b = HazardMixture.builder(RULES).cas("8012-89-3", 99).cas("1314-13-2", 2);
+    assertThatThrownBy(b::build).isInstanceOf(ProblemException.class);
+  }
+
+  @Test
+  void negativeShare_isRefused() {
+    HazardMixture.Builder b =
+        HazardMixture.builder(RULES).cas("8012-89-3", 101).cas("1314-13-2", -1);
+    assertThatThrownBy(b::build).isInstanceOf(ProblemException.class);
+  }
+
+  @Test
+  void ownDataSheet_overridesAndStaysVisible() {
+    SubstanceHazards sheet =
+        SubstanceHazards.ofDataSheet("Zinc white, coated")
+            .cas("1314-13-2")
+            .classified("Aquatic Chronic 3 H412")
+            .build();
+    HazardReview review =
+        HazardReview.of(
+            HazardMixture.of(Composition.ofParts(Map.of(BEESWAX, 70.0, ZINC_WHITE, 30.0)), RULES)
+                .dataSheet("zinc-white", sheet)
+                .state(PhysicalState.SOLID)
+                .build(),
+            RULES);
+    assertThat(review.finding(HazardClass.AQUATIC_CHRONIC).category()).isEqualTo("3");
+    assertThat(review.assumptions())
+        .extracting(Assumption::kind)
+        .contains(Assumption.Kind.DATA_SHEET_MILDER);
+    assertThat(review.mixture().ingredients())
+        .anySatisfy(
+            i ->
+                assertThat(i.overridden())
+                    .map(SubstanceHazards::evidence)
+                    .hasValue(HazardEvidence.HARMONISED));
+  }
+
+  @Test
+  void sheetForWhatHasNoEntry_closesTheClasses() {
+    HazardReview open =
+        HazardReview.of(
+            HazardMixture.builder(RULES).cas("58339-34-7", 10).cas("8012-89-3", 90).build(), RULES);
+    HazardReview closed =
+        HazardReview.of(
+            HazardMixture.builder(RULES)
+                .cas("58339-34-7", 10)
+                .cas("8012-89-3", 90)
+                .dataSheet("58339-34-7", SubstanceHazards.ofDataSheet("Cadmium red").build())
+                .build(),
+            RULES);
+    assertThat(open.finding(HazardClass.CARCINOGENICITY).status())
+        .isEqualTo(HazardStatus.INSUFFICIENT_DATA);
+    assertThat(closed.finding(HazardClass.CARCINOGENICITY).status())
+        .isEqualTo(HazardStatus.NOT_CLASSIFIED);
+  }
+
+  @Test
+  void missingFactor_isAnAssumptionOnShow() {
+    HazardReview review =
+        HazardReview.ofCake(Composition.ofParts(Map.of(BEESWAX, 90.0, ZINC_WHITE, 10.0)), RULES);
+    assertThat(review.assumptions())
+        .filteredOn(a -> a.kind() == Assumption.Kind.MISSING_FACTOR)
+        .singleElement()
+        .satisfies(a -> assertThat(a.text(Locale.GERMAN)).contains("Zinkweiß"));
+  }
+
+  @Test
+  void explanation_showsTheArithmeticAndTheParagraph() {
+    HazardReview review =
+        HazardReview.of(
+            HazardMixture.builder(RULES).cas("8006-64-2", 25).cas("8001-26-1", 75).build(), RULES);
+    assertThat(review.finding(HazardClass.ACUTE_ORAL).explanation().text())
+        .contains("Acute toxicity, oral: category 4 (H302)")
+        .contains("turpentine oil: 25 % / 500 = 0.05")
+        .contains("ATE of the mixture 2000")
+        .contains("3.1.3.6");
+  }
+
+  @Test
+  void explanation_countsTheMetal() {
+    HazardReview review =
+        HazardReview.of(
+            HazardMixture.builder(RULES).cas("1319-46-6", 10).cas("8012-89-3", 90).build(), RULES);
+    assertThat(review.finding(HazardClass.STOT_REPEATED).explanation().text())
+        .contains("8.014 % (10 % counted as Pb) / 0.5 % = 16.03");
+  }
+
+  @Test
+  void classComputedFromIngredients_isNotTakenFromATest() {
+    HazardMixture.Builder b = HazardMixture.builder(RULES);
+    assertThatThrownBy(() -> b.tested("Carc. 1B H350")).isInstanceOf(ProblemException.class);
+  }
+
+  @Test
+  void paint_isDeclaredWithTheColourIndexNameOfItsPigment() {
+    HazardMixture mixture =
+        HazardMixture.of(Composition.ofParts(Map.of(BEESWAX, 90.0, PAINT, 10.0)), RULES).build();
+    assertThat(mixture.declared())
+        .extracting(share -> share.name(Locale.GERMAN))
+        .contains("Zinkweiß-Ölfarbe (PW4)");
+  }
+
+  /** The code of the guide page on labels. */
+  @Test
+  void guide_entersADataSheet() {
+    RuleSet rules = RULES;
+    MaterialCatalogue catalogue = MaterialCatalogue.standard();
+    Composition cake =
+        Composition.ofParts(
+            Map.of(
+                catalogue.require("beeswax-bleached"), 90.0, catalogue.require("cadmium-red"), 10.0));
+
+    SubstanceHazards sheet =
+        SubstanceHazards.ofDataSheet("Cadmium red")
+            .classified("Aquatic Chronic 4 H413")
+            .openFor(HazardClass.CARCINOGENICITY)
+            .build();
+    HazardMixture mixture =
+        HazardMixture.of(cake, rules).dataSheet("cadmium-red", sheet).state(PhysicalState.SOLID).build();
+    HazardReview review = HazardReview.of(mixture, rules);
+
+    assertThat(review.open())
+        .extracting(HazardFinding::hazardClass)
+        .containsExactly(HazardClass.CARCINOGENICITY);
+    assertThat(review.finding(HazardClass.SKIN_SENSITISATION).status())
+        .isEqualTo(HazardStatus.NOT_CLASSIFIED);
+  }
+}

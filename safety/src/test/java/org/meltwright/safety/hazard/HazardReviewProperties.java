@@ -1,0 +1,175 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import java.util.stream.Stream;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.meltwright.units.MetricUnits;
+import org.meltwright.units.TemperaturePoint;
+import tech.units.indriya.quantity.Quantities;
+
+class HazardReviewProperties {
+
+  private static final RuleSet RULES = RuleSet.clpOn(LocalDate.of(2027, 2, 1));
+  private static final SubstanceHazards INERT = SubstanceHazards.presumedNone("inert");
+
+  /** A substance and its parts by mass. */
+  record Part(SubstanceHazards substance, double parts) {}
+
+  @Provide
+  Arbitrary<List<Part>> mixes() {
+    Arbitrary<SubstanceHazards> known = Arbitraries.of(substances());
+    Arbitrary<Double> parts =
+        Arbitraries.oneOf(
+            Arbitraries.doubles().between(0.001, 1).ofScale(4),
+            Arbitraries.doubles().between(1, 60));
+    return Combinators.combine(known, parts)
+        .as(Part::new)
+        .list()
+        .ofMinSize(1)
+        .ofMaxSize(5)
+        .uniqueElements(p -> p.substance().key());
+  }
+
+  private static List<SubstanceHazards> substances() {
+    Stream<SubstanceHazards> entries =
+        RULES.entries().stream()
+            .flatMap(e -> e.casNumbers().stream().limit(1))
+            .flatMap(cas -> RULES.find(cas).stream());
+    Stream<SubstanceHazards> others =
+        Stream.of(
+            RULES.find("1319-46-6").orElseThrow(),
+            RULES.find("8050-09-7").orElseThrow(),
+            RULES.find("136-52-7").orElseThrow(),
+            RULES.find("58339-34-7").orElseThrow(),
+            RULES.find("1345-16-0").orElseThrow(),
+            SubstanceHazards.unknown("unknown"));
+    return Stream.concat(entries, others)
+        .sorted(Comparator.comparing(SubstanceHazards::key))
+        .toList();
+  }
+
+  private static HazardReview review(List<Part> mix, double inertParts) {
+    double total = inertParts + mix.stream().mapToDouble(Part::parts).sum();
+    HazardMixture.Builder b = HazardMixture.builder(RULES).state(PhysicalState.LIQUID);
+    mix.forEach(p -> b.substance(p.substance(), p.parts() / total * 100));
+    b.substance(INERT, inertParts / total * 100);
+    return HazardReview.of(
+        b.viscosityAt40(1).flashPoint(TemperaturePoint.ofCelsius(80)).build(), RULES);
+  }
+
+  /** How severe an answer is: 0 for none, the more the worse. */
+  private static int severity(HazardFinding f) {
+    ClassRule rule = RULES.rule(f.hazardClass()).orElseThrow();
+    return f.isClassified() ? rule.levels().size() - rule.rank(f.category()) : 0;
+  }
+
+  private static void assertNoWorse(HazardReview milder, HazardReview worse) {
+    for (HazardFinding f : milder.findings()) {
+      HazardFinding other = worse.finding(f.hazardClass());
+      assertThat(severity(f))
+          .as("%s against %s", f.explanation().text(), other.explanation().text())
+          .isLessThanOrEqualTo(severity(other));
+    }
+  }
+
+  @Property(tries = 300)
+  void adding_an_inert_ingredient_never_worsens_a_class(
+      @ForAll("mixes") List<Part> mix,
+      @ForAll("inert") double inert,
+      @ForAll("inert") double more) {
+    assertNoWorse(review(mix, inert + more), review(mix, inert));
+  }
+
+  @Property(tries = 300)
+  void raising_a_classified_ingredient_at_the_expense_of_an_inert_one_never_improves_a_class(
+      @ForAll("mixes") List<Part> mix, @ForAll("inert") double moved) {
+    List<Part> raised = new ArrayList<>(mix);
+    Part first = raised.get(0);
+    raised.set(0, new Part(first.substance(), first.parts() + moved));
+    if (!first.substance().evidence().isOpen()
+        && first.substance().notes().stream().noneMatch("X"::equals)) {
+      assertNoWorse(review(mix, 20 + moved), review(raised, 20));
+    }
+  }
+
+  @Provide
+  Arbitrary<Double> inert() {
+    return Arbitraries.doubles().between(0, 200);
+  }
+
+  @Property(tries = 200)
+  void the_same_substance_on_two_lines_is_added_first(
+      @ForAll("mixes") List<Part> mix, @ForAll("half") double share) {
+    List<Part> split = new ArrayList<>(mix);
+    Part first = split.remove(0);
+    split.add(new Part(first.substance(), first.parts() * share));
+    split.add(new Part(first.substance(), first.parts() * (1 - share)));
+    assertThat(answers(review(split, 10))).isEqualTo(answers(review(mix, 10)));
+  }
+
+  @Provide
+  Arbitrary<Double> half() {
+    return Arbitraries.of(0.25, 0.5, 0.125);
+  }
+
+  @Property(tries = 200)
+  void the_order_of_ingredients_changes_nothing(
+      @ForAll("mixes") List<Part> mix, @ForAll Random random) {
+    List<Part> shuffled = new ArrayList<>(mix);
+    Collections.shuffle(shuffled, random);
+    assertThat(answers(review(shuffled, 10))).isEqualTo(answers(review(mix, 10)));
+  }
+
+  private static List<String> answers(HazardReview review) {
+    return review.findings().stream()
+        .map(f -> f.hazardClass() + " " + f.status() + " " + f.category() + statements(f))
+        .toList();
+  }
+
+  private static List<String> statements(HazardFinding f) {
+    return f.categories().stream().map(HazardCategory::statement).toList();
+  }
+
+  @Property(tries = 300)
+  void every_code_of_every_label_is_a_finished_text_in_both_languages(
+      @ForAll("mixes") List<Part> mix, @ForAll("inert") double inert) {
+    HazardLabel label = HazardLabel.of(review(mix, inert), details());
+    for (String code : label.statements()) {
+      for (Locale locale : new Locale[] {Locale.ENGLISH, Locale.GERMAN}) {
+        assertThat(label.text(code, locale))
+            .as(code + " " + locale)
+            .endsWith(".")
+            .hasSizeGreaterThan(8)
+            .doesNotContain("…", "...", "<", ">", "[", "]", "{", "}", "/", "  ");
+      }
+    }
+    assertThat(label.precautionaryStatements()).hasSizeLessThanOrEqualTo(6);
+    assertThat(label.isComplete()).isEqualTo(label.review().open().isEmpty());
+  }
+
+  private static LabelDetails details() {
+    return LabelDetails.builder()
+        .productName("Test mix", "Probemischung")
+        .nominalMass(Quantities.getQuantity(40, MetricUnits.GRAM))
+        .batch("1")
+        .supplier(new Supplier("Studio", "Street 1, Town", "+00 0", ""))
+        .maximumTemperature(TemperaturePoint.ofCelsius(90))
+        .disposal("a collection point for hazardous waste", "einer Schadstoffsammelstelle")
+        .extinguisher("dry powder or foam", "Löschpulver oder Schaum")
+        .build();
+  }
+}

@@ -1,0 +1,39 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.units.constraint;
+
+import jakarta.validation.ConstraintValidator;
+import jakarta.validation.ConstraintValidatorContext;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Checks {@link Between}.
+ *
+ * <p>Made and called by the validation provider.
+ */
+public final class BetweenValidator implements ConstraintValidator<Between, Object> {
+
+  /** What the annotation says; set by the provider before first use. */
+  private @Nullable Between constraint;
+
+  /** Creates a validator for the provider. */
+  public BetweenValidator() {}
+
+  @Override
+  public void initialize(Between annotation) {
+    constraint = annotation;
+  }
+
+  @Override
+  public boolean isValid(@Nullable Object value, ConstraintValidatorContext context) {
+    Between declared = Objects.requireNonNull(constraint, "not initialised");
+    if (value == null) {
+      return true;
+    }
+    Amount amount = Amount.of(value);
+    return Violations.report(
+        amount.atLeast(declared.low(), true).or(() -> amount.atMost(declared.high(), true)),
+        declared.message().equals("must be between {low} and {high}"),
+        context);
+  }
+}

@@ -1,0 +1,77 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.units.constraint;
+
+import jakarta.validation.Constraint;
+import jakarta.validation.Payload;
+import java.lang.annotation.Documented;
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Repeatable;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+
+/**
+ * The fractions of an object sum to one, within 1e-9.
+ *
+ * <p>Stands on a class. The named properties are record components or getters that give a {@link
+ * org.meltwright.units.MassFraction}, a {@link org.meltwright.units.VolumeFraction}, or text that
+ * reads as a fraction of the {@link #basis()}. Where one is {@code null} or unreadable text, the
+ * sum is not judged: a constraint on that property says so. Fractions by mass and by volume in one
+ * sum are a violation.
+ */
+@Documented
+@Constraint(validatedBy = FractionsSumToOneValidator.class)
+@Target({ElementType.TYPE, ElementType.ANNOTATION_TYPE})
+@Retention(RetentionPolicy.RUNTIME)
+@Repeatable(FractionsSumToOne.List.class)
+public @interface FractionsSumToOne {
+
+  /**
+   * The properties that hold the fractions.
+   *
+   * @return their names; none for all components of a record that are fractions
+   */
+  String[] properties() default {};
+
+  /**
+   * What text properties are read as.
+   *
+   * @return {@link TextKind#MASS_FRACTION} or {@link TextKind#VOLUME_FRACTION}
+   */
+  TextKind basis() default TextKind.MASS_FRACTION;
+
+  /**
+   * The message; the default is replaced by the problem's own words.
+   *
+   * @return the message template
+   */
+  String message() default "must have fractions that sum to one";
+
+  /**
+   * The validation groups.
+   *
+   * @return the groups, none for the default group
+   */
+  Class<?>[] groups() default {};
+
+  /**
+   * The payload for who reads the violations.
+   *
+   * @return the payload types
+   */
+  Class<? extends Payload>[] payload() default {};
+
+  /** Several of these constraints on one element. */
+  @Documented
+  @Target({ElementType.TYPE, ElementType.ANNOTATION_TYPE})
+  @Retention(RetentionPolicy.RUNTIME)
+  @interface List {
+
+    /**
+     * The constraints.
+     *
+     * @return all of them apply
+     */
+    FractionsSumToOne[] value();
+  }
+}

@@ -1,0 +1,108 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.units.constraint;
+
+import jakarta.validation.Constraint;
+import jakarta.validation.Payload;
+import java.lang.annotation.Documented;
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Repeatable;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+
+/**
+ * The text reads as a value of a kind, within bounds if given, such as {@code @QuantityText(kind =
+ * TextKind.MASS, min = "1 g", max = "20 kg")}.
+ *
+ * <p>Stands on a {@link CharSequence}; {@code null} is valid. The text is read by {@link
+ * org.meltwright.units.QuantityParser}, and what is wrong is said in the words of its problems.
+ */
+@Documented
+@Constraint(validatedBy = QuantityTextValidator.class)
+@Target({
+  ElementType.FIELD,
+  ElementType.METHOD,
+  ElementType.PARAMETER,
+  ElementType.ANNOTATION_TYPE,
+  ElementType.TYPE_USE
+})
+@Retention(RetentionPolicy.RUNTIME)
+@Repeatable(QuantityText.List.class)
+public @interface QuantityText {
+
+  /**
+   * The kind of value.
+   *
+   * @return the kind
+   */
+  TextKind kind();
+
+  /**
+   * The least value allowed.
+   *
+   * @return text of the kind, with a decimal point; empty for none
+   */
+  String min() default "";
+
+  /**
+   * The greatest value allowed.
+   *
+   * @return text of the kind, with a decimal point; empty for none
+   */
+  String max() default "";
+
+  /**
+   * Whether the value must be above zero.
+   *
+   * @return true if it must
+   */
+  boolean positive() default false;
+
+  /**
+   * Whether the text has a decimal comma. The bounds never do.
+   *
+   * @return true for a comma, false for a point
+   */
+  boolean decimalComma() default false;
+
+  /**
+   * The message; the default is replaced by the problem's own words.
+   *
+   * @return the message template
+   */
+  String message() default "must be text of the kind {kind}";
+
+  /**
+   * The validation groups.
+   *
+   * @return the groups, none for the default group
+   */
+  Class<?>[] groups() default {};
+
+  /**
+   * The payload for who reads the violations.
+   *
+   * @return the payload types
+   */
+  Class<? extends Payload>[] payload() default {};
+
+  /** Several of these constraints on one element. */
+  @Documented
+  @Target({
+    ElementType.FIELD,
+    ElementType.METHOD,
+    ElementType.PARAMETER,
+    ElementType.ANNOTATION_TYPE,
+    ElementType.TYPE_USE
+  })
+  @Retention(RetentionPolicy.RUNTIME)
+  @interface List {
+
+    /**
+     * The constraints.
+     *
+     * @return all of them apply
+     */
+    QuantityText[] value();
+  }
+}

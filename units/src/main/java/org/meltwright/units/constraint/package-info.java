@@ -1,0 +1,24 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+/**
+ * Jakarta Bean Validation for input objects: quantity text, quantities, temperatures and fractions
+ * within bounds that are written as a person writes them.
+ *
+ * <p>Read in this order:
+ *
+ * <ol>
+ *   <li>{@link org.meltwright.units.constraint.QuantityText} — text that reads as a kind of value.
+ *   <li>{@link org.meltwright.units.constraint.AtLeast}, {@link
+ *       org.meltwright.units.constraint.AtMost}, {@link org.meltwright.units.constraint.Between}
+ *       and {@link org.meltwright.units.constraint.PositiveAmount} — values within bounds, such as
+ *       {@code @AtMost("93.3 °C")}.
+ *   <li>{@link org.meltwright.units.constraint.FractionsSumToOne} — the fractions of an object.
+ * </ol>
+ *
+ * <p>The constraints work on any provider, with an English message. With the reference provider the
+ * message is in English or German, and the violation carries the {@link
+ * org.meltwright.units.Problem} as its dynamic payload; no expression language is needed.
+ */
+@NullMarked
+package org.meltwright.units.constraint;
+
+import org.jspecify.annotations.NullMarked;

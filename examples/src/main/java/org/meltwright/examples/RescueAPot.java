@@ -20,7 +20,11 @@ public final class RescueAPot {
 
   private RescueAPot() {}
 
-  /** Prints what to add, both shares that "30 %" may mean, and what cannot be had. */
+  /**
+   * Prints what to add, both shares that "30 %" may mean, and what cannot be had.
+   *
+   * @param args none
+   */
   public static void main(String[] args) {
     MaterialCatalogue catalogue = MaterialCatalogue.standard();
     Material wax = catalogue.require("beeswax-yellow");

@@ -28,7 +28,11 @@ public final class WeighOutAMedium {
 
   private WeighOutAMedium() {}
 
-  /** Prints what to weigh, what is left after losses, and the cakes. */
+  /**
+   * Prints what to weigh, what is left after losses, and the cakes.
+   *
+   * @param args none
+   */
   public static void main(String[] args) {
     MaterialCatalogue catalogue = MaterialCatalogue.standard();
     Material wax = catalogue.require("beeswax-yellow");

@@ -18,8 +18,8 @@ import org.meltwright.units.QuantityKind;
  * drags (assumed). <em>Fully set</em> is when 99 % is. Both come from one-dimensional conduction
  * with freezing through panel, film and air.
  *
- * <p>Absolute seconds are good to a factor of about two either way, since the thickness of a film
- * decides most; ratios of two set-ups to 20–30 %. Cooling on the tool before contact is not in it.
+ * <p>Even with all inputs known, seconds are good to a factor of about two either way; ratios of two
+ * set-ups to 20–30 %. Cooling on the tool before contact is not in it.
  *
  * <p>This class is immutable and thread-safe.
  */
@@ -180,7 +180,7 @@ public final class OpenTime {
     builder
         .step("half set after " + Texts.estimate(halfSet(), 1, "s (low / central / high)"))
         .step("fully set after " + Texts.estimate(fullySet(), 1, "s (low / central / high)"))
-        .warning("Good to a factor of two either way; ratios of two set-ups to 20–30 %.")
+        .warning("The model itself is good to a factor of two; ratios of two set-ups to 20–30 %.")
         .warning("Assumed: a tool drags when half of the film is solid.")
         .warning("Not in it: cooling on the tool, draughts, a panel that cools before the film.");
     film.melt().assumed().forEach(a -> builder.warning("Assumed, not stated: " + a + "."));

@@ -1,0 +1,53 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.assertj.core.api.InstanceOfAssertFactories;
+import org.junit.jupiter.api.Test;
+import org.meltwright.core.material.MaterialCatalogue;
+import org.meltwright.core.thermal.MeltBath;
+import org.meltwright.core.thermal.StirringInterval;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.QuantityRange;
+import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.VolumeFraction;
+
+class HowOftenToStirTest {
+
+  @Test
+  void prints_what_the_guide_shows() throws IOException {
+    String guide = Files.readString(Path.of("../docs/guide/how-often-to-stir.md"));
+    String output = Output.of(() -> HowOftenToStir.main(new String[0]));
+
+    assertThat(guide.replace("\r", "")).contains(output.replace("\r", "").strip());
+  }
+
+  @Test
+  void the_densest_of_equal_pieces_comes_first() {
+    assertThat(Output.of(() -> HowOftenToStir.main(new String[0])).lines())
+        .hasSize(4)
+        .first(InstanceOfAssertFactories.STRING)
+        .startsWith("Vermilion");
+  }
+
+  @Test
+  void interval_of_the_guide_is_about_two_minutes() {
+    MaterialCatalogue catalogue = MaterialCatalogue.standard();
+    MeltBath tin =
+        MeltBath.of(820, 850, 0.010, 0.030, 0.030, 0.005, TemperaturePoint.ofCelsius(80));
+    StirringInterval interval =
+        StirringInterval.of(
+            catalogue.require("red-iron-oxide"),
+            new QuantityRange<>(QuantityKind.LENGTH, 2e-6, 10e-6),
+            VolumeFraction.ofPercent(2),
+            tin,
+            0.1);
+
+    assertThat(interval.quiet().centralSi() / 60).isBetween(1.5, 3.0);
+    assertThat(interval.neverSettles()).isFalse();
+  }
+}

@@ -21,6 +21,9 @@ module org.meltwright.core {
   exports org.meltwright.core.source;
   exports org.meltwright.core.thermal;
 
+  // drafts are read by validation and by JSON libraries
+  opens org.meltwright.core.batch;
+
   // the one look-up of texts reads the bundles that stand beside the problem codes
   opens org.meltwright.core.cost to
       org.meltwright.units;

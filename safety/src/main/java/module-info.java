@@ -8,11 +8,17 @@
 @org.jspecify.annotations.NullMarked
 module org.meltwright.safety {
   requires transitive org.meltwright.core;
+  requires org.apache.commons.numbers.gamma;
 
+  exports org.meltwright.safety.exposure;
   exports org.meltwright.safety.hazard;
   exports org.meltwright.safety.heating;
 
   // the one look-up of texts reads the bundles that stand beside problem codes and rules
+  opens org.meltwright.safety.exposure to
+      org.meltwright.units;
+  opens org.meltwright.safety.hazard to
+      org.meltwright.units;
   opens org.meltwright.safety.heating to
       org.meltwright.units;
   opens org.meltwright.safety.heating.rule to

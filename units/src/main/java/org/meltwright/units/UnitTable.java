@@ -8,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.jspecify.annotations.Nullable;
@@ -123,6 +125,33 @@ final class UnitTable {
   @Nullable UnitDefinition<?> find(String key) {
     UnitDefinition<?> found = symbols.get(key);
     return found != null ? found : words.get(key.toLowerCase(Locale.ROOT));
+  }
+
+  /** How else a unit is written; names that need a country stand in parentheses, without it. */
+  List<String> spellings(UnitDefinition<?> unit) {
+    Set<String> spellings = new TreeSet<>();
+    boolean national = false;
+    for (Map.Entry<String, List<UnitDefinition<?>>> name : shared.entrySet()) {
+      if (name.getValue().contains(unit)) {
+        spellings.add("(" + name.getKey() + ")");
+        national |= unit.symbol().startsWith(name.getKey() + " ");
+      }
+    }
+    if (!national) {
+      addSpellings(unit, symbols, spellings);
+      addSpellings(unit, words, spellings);
+    }
+    return List.copyOf(spellings);
+  }
+
+  private static void addSpellings(
+      UnitDefinition<?> unit, Map<String, UnitDefinition<?>> from, Set<String> into) {
+    from.forEach(
+        (spelling, definition) -> {
+          if (definition == unit && !spelling.equals(key(unit.symbol()))) {
+            into.add(spelling);
+          }
+        });
   }
 
   /** All spellings of a kind, for the nearest to a misspelt one. */

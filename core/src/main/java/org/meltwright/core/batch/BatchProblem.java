@@ -16,7 +16,23 @@ public enum BatchProblem implements ProblemCode {
   /** A fill level of nothing, or above the brim. */
   FILL_LEVEL("batch.fill-level"),
   /** No balance to weigh on. */
-  NO_BALANCE("batch.no-balance");
+  NO_BALANCE("batch.no-balance"),
+  /** Two of the same name. */
+  NAME_TWICE("batch.name-twice"),
+  /** Drafts that contain themselves, directly or through others. */
+  CIRCLE("batch.circle"),
+  /** A draft that names a recipe that is not there. */
+  UNKNOWN_RECIPE("batch.unknown-recipe"),
+  /** A draft that names a batch that is not there. */
+  UNKNOWN_BATCH("batch.unknown-batch"),
+  /** A line that names none or both of two things. */
+  ONE_OF_TWO("batch.one-of-two"),
+  /** A line without an amount. */
+  PARTS_MISSING("batch.parts-missing"),
+  /** A form of another version. */
+  VERSION("batch.version"),
+  /** A text that is not a point in time. */
+  TIME("batch.time");
 
   private final String id;
 

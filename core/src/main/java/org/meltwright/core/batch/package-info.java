@@ -11,7 +11,13 @@
  *       which order it goes into the pot.
  *   <li>{@link org.meltwright.core.batch.Casting} and {@link org.meltwright.core.batch.VesselRoom}
  *       — cakes, and room in the pot.
+ *   <li>{@link org.meltwright.core.batch.BatchRecord} and {@link
+ *       org.meltwright.core.batch.BatchLedger} — what was really weighed, and which lots are in
+ *       which cake.
  * </ol>
+ *
+ * <p>Beside recipes and records stand their drafts, as files hold them; {@link
+ * org.meltwright.core.batch.RecipeBook} and the ledger check them, all problems at once.
  */
 @NullMarked
 package org.meltwright.core.batch;

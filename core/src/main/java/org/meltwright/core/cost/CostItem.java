@@ -127,6 +127,20 @@ public final class CostItem {
   }
 
   /**
+   * Returns what a number of units cost, such as packages or hours.
+   *
+   * @param kind what it is spent on
+   * @param label what it is
+   * @param each what one unit costs
+   * @param count how many
+   * @return the item
+   */
+  public static CostItem counted(
+      CostKind kind, String label, BigMoneyProvider each, BigDecimal count) {
+    return of(kind, label, ExactMoney.of(each).times(count));
+  }
+
+  /**
    * Returns items added up under one name.
    *
    * @param label the name
@@ -154,24 +168,6 @@ public final class CostItem {
     this.massKilograms = massKilograms;
     this.cost = cost;
     this.parts = List.copyOf(parts);
-  }
-
-  /**
-   * Returns the same item for another amount of everything in it, as when a recipe gives more than
-   * is taken from it.
-   *
-   * @param factor what masses and costs are multiplied with, zero or more
-   * @return the scaled item
-   * @throws ProblemException if the factor is below zero or not finite
-   */
-  public CostItem times(double factor) {
-    UnitsProblem.requireBetween(factor, 0, 1e12, "factor");
-    return scaled(factor, Ratio.of(factor));
-  }
-
-  private CostItem scaled(double factor, Ratio exact) {
-    List<CostItem> more = parts.stream().map(p -> p.scaled(factor, exact)).toList();
-    return new CostItem(kind, label, massKilograms * factor, cost.times(exact), more);
   }
 
   /**
@@ -220,16 +216,20 @@ public final class CostItem {
   }
 
   /**
-   * Multiplies an amount of money with a number of units, such as packages.
+   * Returns the same item for another amount of everything in it, as when a recipe gives more than
+   * is taken from it.
    *
-   * @param kind what it is spent on
-   * @param label what it is
-   * @param each what one unit costs
-   * @param count how many
-   * @return the item
+   * @param factor what masses and costs are multiplied with, zero or more
+   * @return the scaled item
+   * @throws ProblemException if the factor is below zero or not finite
    */
-  public static CostItem counted(
-      CostKind kind, String label, BigMoneyProvider each, BigDecimal count) {
-    return of(kind, label, ExactMoney.of(each).times(count));
+  public CostItem times(double factor) {
+    UnitsProblem.requireBetween(factor, 0, 1e12, "factor");
+    return scaled(factor, Ratio.of(factor));
+  }
+
+  private CostItem scaled(double factor, Ratio exact) {
+    List<CostItem> more = parts.stream().map(p -> p.scaled(factor, exact)).toList();
+    return new CostItem(kind, label, massKilograms * factor, cost.times(exact), more);
   }
 }

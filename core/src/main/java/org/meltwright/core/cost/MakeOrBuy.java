@@ -186,7 +186,7 @@ public final class MakeOrBuy {
    *
    * @param rise the rise of each input, one at a time, for example 10 %
    * @return the three inputs with the biggest effect on the saving, the biggest first: lines of the
-   *     batch of one kind and name taken together, and the price of the best offer
+   *     batch of one name taken together, and the price of the best offer
    */
   public List<Sensitivity> sensitivity(Rate rise) {
     List<Sensitivity> all = new ArrayList<>();

@@ -2,123 +2,120 @@
 package org.meltwright.core.planning;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** All bundles of packages of one material whose lowered prices lie within a gap of the least. */
+/**
+ * All bundles of packages of one material that can be part of a better plan, dominated ones left
+ * out: a dynamic programme over the steps that are left to cover.
+ */
 final class BundleList {
 
-  private static final int STEPS_BETWEEN_LOOKS_AT_THE_CLOCK = 4096;
-
-  private final PackageModel model;
+  private final FreeFreightSearch search;
   private final Incumbent best;
+  private final PackageModel model;
   private final int[] packages;
   private final int[] steps;
-  private final long[] lowered;
-  private final long[] prices;
-  private final int[] suppliers;
-  private final CoverTable table;
-  private final int[] chosen = new int[4096];
-  private final List<Bundle> found = new ArrayList<>();
   private final int need;
-  private long gap;
-  private int looks;
-  private boolean isTimeUp;
+  private final int material;
+  private final List<Multipliers> multipliers;
+  private final List<CoverTable> tables = new ArrayList<>();
+  private int kept;
 
   BundleList(
+      FreeFreightSearch search,
       Incumbent best,
       Relaxation relaxation,
       int material,
-      long[] lowered,
-      long[] prices,
-      int[] suppliers) {
-    this.model = best.model();
+      List<Multipliers> multipliers) {
+    this.search = search;
     this.best = best;
+    this.model = best.model();
+    this.material = material;
     this.packages = model.packagesOf()[material];
     this.steps = relaxation.grid(material).low();
     this.need = relaxation.grid(material).steps();
-    this.lowered = relaxation.values(material, lowered);
-    this.prices = relaxation.values(material, prices);
-    this.suppliers = suppliers;
-    this.table = relaxation.table(material, lowered, best.isMassFirst(), steps);
+    this.multipliers = multipliers;
+    for (Multipliers m : multipliers) {
+      tables.add(relaxation.table(material, m.lowered(), best.isMassFirst(), steps));
+    }
   }
 
-  /** The bundles; null if the time was up before all were found. */
-  @Nullable List<Bundle> within(long newGap) {
-    gap = newGap;
-    if (table.isCovered()) {
-      add(0, need, 0, 0, 0, new long[suppliers.length], 0);
+  /** The bundles; null if the time was up, or memory short, before all were found. */
+  @Nullable List<Bundle> all() {
+    List<List<Bundle>> byLeft = new ArrayList<>();
+    for (int left = 0; left <= need; left++) {
+      byLeft.add(new ArrayList<>());
     }
-    return isTimeUp ? null : found;
+    byLeft.get(need).add(Bundle.empty(search.suppliers().length));
+    for (int left = need; left > 0; left--) {
+      for (Bundle bundle : Bundle.undominated(byLeft.get(left))) {
+        extend(bundle, left, byLeft);
+      }
+      byLeft.set(left, List.of());
+      if (best.isTimeUp() || kept > FreeFreightSearch.MOST_BUNDLES) {
+        return null;
+      }
+    }
+    return beyondTheNeed(Bundle.undominated(byLeft.get(0)));
   }
 
-  private void add(int from, int left, long price, long mass, long cost, long[] values, int count) {
-    if (++looks % STEPS_BETWEEN_LOOKS_AT_THE_CLOCK == 0) {
-      isTimeUp |= best.isTimeUp();
-    }
-    if (isTimeUp || isBeyond(left, price, mass)) {
-      return;
-    }
-    if (left <= 0) {
-      found.add(new Bundle(cost, mass, excess(price), values, Arrays.copyOf(chosen, count), null));
-    }
-    if (count == chosen.length) {
-      isTimeUp = true;
-      return;
-    }
-    for (int k = from; k < packages.length; k++) {
-      if (lowered[k] != CoverTable.NONE && (left > 0 || helps(k, values))) {
-        chosen[count] = packages[k];
-        add(
-            k,
-            left - steps[k],
-            price + lowered[k],
-            mass + model.mass()[packages[k]],
-            cost + prices[k],
-            plus(values, k),
-            count + 1);
+  private void extend(Bundle bundle, int left, List<List<Bundle>> byLeft) {
+    for (int k = 0; k < packages.length; k++) {
+      if (search.isUsable(packages[k])) {
+        int rest = Math.max(0, left - steps[k]);
+        Bundle more = search.plus(bundle, packages[k]);
+        if (!isBeyond(more, rest)) {
+          byLeft.get(rest).add(more);
+          kept++;
+        }
       }
     }
   }
 
-  private boolean isBeyond(int left, long price, long mass) {
-    long first = table.first(left);
-    if (first == CoverTable.NONE) {
-      return true;
+  /** Adds packages only to bring a supplier nearer to its value, until that cannot pay any more. */
+  private @Nullable List<Bundle> beyondTheNeed(List<Bundle> covering) {
+    List<Bundle> all = new ArrayList<>(covering);
+    List<Bundle> last = covering;
+    while (!last.isEmpty()) {
+      List<Bundle> next = new ArrayList<>();
+      for (Bundle bundle : last) {
+        for (int p : packages) {
+          if (search.helps(bundle, p)) {
+            Bundle more = search.plus(bundle, p);
+            if (!isBeyond(more, 0)) {
+              next.add(more);
+            }
+          }
+        }
+      }
+      if (best.isTimeUp()) {
+        return null;
+      }
+      last = new ArrayList<>(Bundle.undominated(next));
+      all.addAll(last);
+      all = new ArrayList<>(Bundle.undominated(all));
+      last.retainAll(new HashSet<>(all));
     }
-    if (best.isMassFirst()) {
-      long wholeMass = mass + first;
-      return wholeMass > table.first()
-          || (wholeMass == table.first() && price + table.second(left) - table.second() > gap);
-    }
-    return price + first - table.first() > gap;
+    return all;
   }
 
-  private long excess(long price) {
-    return price - (best.isMassFirst() ? table.second() : table.first());
-  }
-
-  /** Whether one more package, beyond the need, still brings a supplier nearer to its value. */
-  private boolean helps(int k, long[] values) {
-    int supplier = model.supplier()[packages[k]];
-    for (int b = 0; b < suppliers.length; b++) {
-      if (suppliers[b] == supplier) {
-        return model.goods()[packages[k]] > 0 && values[b] < model.freeFrom()[supplier];
+  private boolean isBeyond(Bundle bundle, int left) {
+    long limit = search.limit();
+    for (int m = 0; m < tables.size(); m++) {
+      CoverTable table = tables.get(m);
+      long first = table.first(left);
+      if (first == CoverTable.NONE
+          || (best.isMassFirst() && bundle.mass() + first > table.first())) {
+        return true;
+      }
+      long rest = best.isMassFirst() ? table.second(left) : first;
+      Multipliers by = multipliers.get(m);
+      if (by.of(bundle) + rest + by.withoutMaterial(material) > limit) {
+        return true;
       }
     }
     return false;
-  }
-
-  private long[] plus(long[] values, int k) {
-    int supplier = model.supplier()[packages[k]];
-    for (int b = 0; b < suppliers.length; b++) {
-      if (suppliers[b] == supplier) {
-        long[] more = values.clone();
-        more[b] = Math.min(model.freeFrom()[supplier], more[b] + model.goods()[packages[k]]);
-        return more;
-      }
-    }
-    return values;
   }
 }

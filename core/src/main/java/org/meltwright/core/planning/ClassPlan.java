@@ -3,6 +3,7 @@ package org.meltwright.core.planning;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
@@ -188,6 +189,10 @@ public final class ClassPlan {
     }
   }
 
+  private static String kilograms(double value) {
+    return String.format(Locale.ROOT, "%.4f kg", value);
+  }
+
   /**
    * Explains the total.
    *
@@ -199,8 +204,8 @@ public final class ClassPlan {
         .given("left in the tins of each " + leftInTinsKilograms + " kg")
         .given("spare " + spare)
         .formula("total = (area × mass per area + people × left in tins) × (1 + spare)")
-        .step(coverage.kilograms(squareMetres()) + " kg for the area, losses included")
-        .step(totalKilograms() + " kg in all")
+        .step(kilograms(coverage.kilograms(squareMetres())) + " for the area, losses included")
+        .step(kilograms(totalKilograms()) + " in all")
         .build();
   }
 }

@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.planning;
 
+import java.util.Locale;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
@@ -242,7 +243,7 @@ public final class Coverage {
         .given("drunk by the ground " + drunkKilogramsPerSquareMetre + " kg/m²")
         .given("share that reaches the ground " + transferred + ", that stays " + solids)
         .formula("mass = area × (density × film × layers ÷ solids + drunk) ÷ transferred")
-        .step(kilograms(squareMetres(area)) + " kg")
+        .step(String.format(Locale.ROOT, "%.4f kg", kilograms(squareMetres(area))))
         .build();
   }
 }

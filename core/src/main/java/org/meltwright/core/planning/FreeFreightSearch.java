@@ -9,27 +9,30 @@ import org.jspecify.annotations.Nullable;
 /**
  * The best plan when some suppliers must reach the value from which they carry for nothing.
  *
- * <p>A multiplier per such supplier lowers the price of its packages and pays for the value that is
- * asked: that gives a bound (Lagrangian relaxation; J. E. Beasley in C. R. Reeves, ed., Modern
- * Heuristic Techniques for Combinatorial Problems, 1993, chapter 6; remembered). Only bundles of
- * packages within the gap between bound and best plan can be part of a better one; they are listed
- * for each material and joined, dropping what another join beats in cost, mass and every value.
+ * <p>A multiplier per such supplier lowers the prices of its packages and pays for the value that
+ * is asked: that gives a bound (Lagrangian relaxation; J. E. Beasley in C. R. Reeves, ed., Modern
+ * Heuristic Techniques for Combinatorial Problems, 1993, chapter 6; remembered). Then bundles of
+ * packages are built up material by material, dropping what the bounds rule out and what another
+ * bundle beats in cost, mass and every value.
  */
 final class FreeFreightSearch {
 
-  /** Multipliers are whole thousandths, so that all arithmetic stays exact. */
-  private static final int SCALE = 1000;
+  private static final int ROUNDS = 3;
+  private static final int MOST_TABLES = 4;
+  private static final int MOST_FILLINGS = 64;
 
-  private static final int ROUNDS = 2;
+  /** More bundles than this are not held in memory; the search is then given up, unproved. */
+  static final int MOST_BUNDLES = 1_000_000;
 
   private final PackageModel model;
   private final Incumbent best;
   private final Relaxation relaxation;
   private final long[] prices;
   private final long fixed;
-  private final int[] bound;
-  private final int[] multipliers;
-  private int[] bestMultipliers;
+  private final int[] suppliers;
+  private final long[] asked;
+  private final int[] thousandths;
+  private final List<Multipliers> tried = new ArrayList<>();
   private Score lowest = new Score(0, 0);
 
   FreeFreightSearch(
@@ -39,12 +42,15 @@ final class FreeFreightSearch {
     this.relaxation = relaxation;
     this.prices = prices;
     this.fixed = fixed;
-    this.bound = boundSuppliers(modes);
-    this.multipliers = new int[model.suppliers()];
-    this.bestMultipliers = multipliers.clone();
+    this.suppliers = askingSuppliers(modes);
+    this.asked = new long[suppliers.length];
+    for (int k = 0; k < asked.length; k++) {
+      asked[k] = model.freeFrom()[suppliers[k]];
+    }
+    this.thousandths = new int[suppliers.length];
   }
 
-  private int[] boundSuppliers(byte[] modes) {
+  private int[] askingSuppliers(byte[] modes) {
     List<Integer> found = new ArrayList<>();
     for (int s = 0; s < modes.length; s++) {
       boolean asks = model.freeFrom()[s] > 0 && model.freeFrom()[s] != PackageModel.NEVER;
@@ -69,138 +75,210 @@ final class FreeFreightSearch {
     return lowest;
   }
 
+  int[] suppliers() {
+    return suppliers;
+  }
+
+  /** What the packages of a plan may cost at most to be of use, scaled. */
+  long limit() {
+    return Multipliers.SCALE * (best.cost() - fixed);
+  }
+
+  boolean isUsable(int p) {
+    return prices[p] != CoverTable.NONE;
+  }
+
+  /** Whether one more package still brings a supplier nearer to its value. */
+  boolean helps(Bundle bundle, int p) {
+    int k = asking(model.supplier()[p]);
+    return k >= 0 && isUsable(p) && model.goods()[p] > 0 && bundle.value(k) < asked[k];
+  }
+
+  Bundle plus(Bundle bundle, int p) {
+    int k = asking(model.supplier()[p]);
+    return bundle.plus(p, prices[p], model.mass()[p], k, model.goods()[p], k < 0 ? 0 : asked[k]);
+  }
+
+  private int asking(int supplier) {
+    for (int k = 0; k < suppliers.length; k++) {
+      if (suppliers[k] == supplier) {
+        return k;
+      }
+    }
+    return -1;
+  }
+
   /** Raises each multiplier until its supplier's value is reached. */
   private void raise() {
     solve();
-    for (int round = 0; round < (bound.length > 1 ? ROUNDS : 1); round++) {
-      for (int s : bound) {
-        bisect(s);
+    for (int round = 0; round < (suppliers.length > 1 ? ROUNDS : 1); round++) {
+      for (int k = 0; k < suppliers.length; k++) {
+        bisect(k);
       }
     }
   }
 
-  private void bisect(int s) {
+  private boolean isSettled() {
+    return lowest.compareTo(best.score()) > 0 || best.isTimeUp();
+  }
+
+  private void bisect(int k) {
     int low = 0;
-    int high = most(s);
-    while (low < high && !best.isTimeUp()) {
-      multipliers[s] = (low + high) / 2;
-      if (model.goodsOf(solve(), s) >= model.freeFrom()[s]) {
-        high = multipliers[s];
+    int high = most(suppliers[k]);
+    while (low < high && !isSettled()) {
+      thousandths[k] = (low + high) / 2;
+      if (model.goodsOf(solve(), suppliers[k]) >= asked[k]) {
+        high = thousandths[k];
       } else {
-        low = multipliers[s] + 1;
+        low = thousandths[k] + 1;
       }
     }
-    multipliers[s] = low;
-    solve();
+    thousandths[k] = low;
+    if (!isSettled()) {
+      solve();
+    }
   }
 
   /** The largest multiplier that leaves no package with a price below zero. */
   private int most(int s) {
-    long most = SCALE - 1L;
+    long most = Multipliers.SCALE - 1L;
     for (int p = 0; p < model.packages(); p++) {
-      if (model.supplier()[p] == s && model.goods()[p] > 0) {
-        most = Math.min(most, SCALE * prices[p] / model.goods()[p]);
+      if (model.supplier()[p] == s && isUsable(p) && model.goods()[p] > 0) {
+        most = Math.min(most, Multipliers.SCALE * prices[p] / model.goods()[p]);
       }
     }
     return (int) most;
   }
 
   private int[] solve() {
-    Relaxation.Answer answer = relaxation.solve(lowered(), best.isMassFirst());
+    long[] lowered = lowered();
+    Relaxation.Answer answer = relaxation.solve(lowered, best.isMassFirst());
     best.offer(answer.plan());
-    long scaled = answer.cost();
-    for (int s : bound) {
-      scaled += multipliers[s] * model.freeFrom()[s];
-    }
-    Score of = best.score(Grid.ceilingDiv(scaled, SCALE) + fixed, answer.mass());
-    if (costOf(of) > costOf(lowest)) {
-      lowest = best.isMassFirst() ? of : new Score(of.first(), 0);
-      bestMultipliers = multipliers.clone();
+    best.offer(filled(answer.plan()));
+    Multipliers of =
+        new Multipliers(suppliers, asked, thousandths.clone(), lowered, answer.costs());
+    tried.add(of);
+    long cost = Grid.ceilingDiv(of.bound(), Multipliers.SCALE) + fixed;
+    if (best.isMassFirst()) {
+      lowest = new Score(answer.mass(), Math.max(cost, lowest.second()));
+    } else {
+      lowest = new Score(Math.max(cost, lowest.first()), 0);
     }
     return answer.plan();
-  }
-
-  private long costOf(Score score) {
-    return best.isMassFirst() ? score.second() : score.first();
   }
 
   private long[] lowered() {
     long[] lowered = new long[prices.length];
     for (int p = 0; p < lowered.length; p++) {
-      lowered[p] =
-          prices[p] == CoverTable.NONE
-              ? CoverTable.NONE
-              : SCALE * prices[p] - multipliers[model.supplier()[p]] * model.goods()[p];
+      int k = asking(model.supplier()[p]);
+      long less = k < 0 ? 0 : thousandths[k] * model.goods()[p];
+      lowered[p] = isUsable(p) ? Multipliers.SCALE * prices[p] - less : CoverTable.NONE;
     }
     return lowered;
   }
 
+  /** A plan with packages added until each value is reached: rarely the best, but a good start. */
+  private int[] filled(int[] plan) {
+    int[] more = plan.clone();
+    for (int k = 0; k < suppliers.length; k++) {
+      long lacking = asked[k] - model.goodsOf(more, suppliers[k]);
+      for (int n = 0; n < MOST_FILLINGS && lacking > 0; n++) {
+        int p = filling(suppliers[k], lacking);
+        if (p < 0) {
+          return plan;
+        }
+        more[p]++;
+        lacking -= model.goods()[p];
+      }
+    }
+    return more;
+  }
+
+  /** The package that just fills what is lacking, else the largest that does not. */
+  private int filling(int supplier, long lacking) {
+    int found = -1;
+    for (int p = 0; p < model.packages(); p++) {
+      if (model.supplier()[p] == supplier && isUsable(p) && model.goods()[p] > 0) {
+        found = found < 0 || fillsBetter(p, found, lacking) ? p : found;
+      }
+    }
+    return found;
+  }
+
+  private boolean fillsBetter(int p, int than, long lacking) {
+    long value = model.goods()[p];
+    long other = model.goods()[than];
+    if (value >= lacking && other >= lacking) {
+      return value < other;
+    }
+    return value >= lacking || (other < lacking && value > other);
+  }
+
   /** Joins bundles material by material; tells whether it came to an end in time. */
   private boolean join() {
-    System.arraycopy(bestMultipliers, 0, multipliers, 0, multipliers.length);
-    long[] lowered = lowered();
-    long gap = gap(lowered);
-    List<Bundle> joined = List.of(Bundle.empty(bound.length));
+    tried.sort(Comparator.comparingLong(Multipliers::bound).reversed());
+    List<Multipliers> few = few();
+    List<Bundle> joined = List.of(Bundle.empty(suppliers.length));
     for (int i = 0; i < model.materials() && !joined.isEmpty(); i++) {
-      BundleList bundles = new BundleList(best, relaxation, i, lowered, prices, bound);
-      List<Bundle> next = best.isTimeUp() ? null : joinAll(joined, bundles.within(gap), gap);
+      List<Bundle> bundles = new BundleList(this, best, relaxation, i, few).all();
+      List<Bundle> next = bundles == null ? null : joinAll(joined, bundles, i + 1);
       if (next == null) {
         return false;
       }
       joined = next;
     }
-    joined.stream().filter(this::reachesAll).forEach(b -> best.offer(b.plan(model.packages())));
+    joined.stream().filter(this::reachesAll).forEach(b -> best.offer(plan(b)));
     return true;
   }
 
-  /** How far reduced prices may add up beyond the bound, in scaled money. */
-  private long gap(long[] lowered) {
-    long scaled = relaxation.solve(lowered, best.isMassFirst()).cost();
-    for (int s : bound) {
-      scaled += multipliers[s] * model.freeFrom()[s];
+  /** The best multipliers and some that differ from them. */
+  private List<Multipliers> few() {
+    int step = Math.max(1, tried.size() / MOST_TABLES);
+    List<Multipliers> few = new ArrayList<>();
+    for (int m = 0; m < tried.size() && few.size() < MOST_TABLES; m += step) {
+      few.add(tried.get(m));
     }
-    return SCALE * (best.cost() - fixed) - scaled;
+    return few;
   }
 
-  private @Nullable List<Bundle> joinAll(
-      List<Bundle> left, @Nullable List<Bundle> right, long gap) {
-    if (right == null) {
-      return null;
-    }
+  private @Nullable List<Bundle> joinAll(List<Bundle> left, List<Bundle> right, int next) {
     List<Bundle> all = new ArrayList<>();
     for (Bundle a : left) {
       for (Bundle b : right) {
-        if (a.excess() + b.excess() <= gap) {
-          all.add(a.join(b, bound, model.freeFrom()));
+        Bundle both = a.join(b, asked);
+        if (!isBeyond(both, next)) {
+          all.add(both);
         }
       }
-      if (best.isTimeUp()) {
+      if (best.isTimeUp() || all.size() > MOST_BUNDLES) {
         return null;
       }
     }
-    return undominated(all);
+    return Bundle.undominated(all);
   }
 
-  private @Nullable List<Bundle> undominated(List<Bundle> all) {
-    all.sort(Comparator.comparingLong(Bundle::cost).thenComparingLong(Bundle::mass));
-    List<Bundle> kept = new ArrayList<>();
-    for (Bundle candidate : all) {
-      if (kept.stream().noneMatch(k -> k.hasAllValuesOf(candidate))) {
-        kept.add(candidate);
-      }
-      if (best.isTimeUp()) {
-        return null;
+  private boolean isBeyond(Bundle bundle, int next) {
+    long limit = limit();
+    for (Multipliers by : tried) {
+      if (by.of(bundle) + by.fromMaterial(next) > limit) {
+        return true;
       }
     }
-    return kept;
+    return false;
   }
 
   private boolean reachesAll(Bundle bundle) {
-    for (int k = 0; k < bound.length; k++) {
-      if (bundle.values()[k] < model.freeFrom()[bound[k]]) {
+    for (int k = 0; k < asked.length; k++) {
+      if (bundle.value(k) < asked[k]) {
         return false;
       }
     }
     return true;
+  }
+
+  private int[] plan(Bundle bundle) {
+    int[] plan = new int[model.packages()];
+    bundle.addTo(plan);
+    return plan;
   }
 }

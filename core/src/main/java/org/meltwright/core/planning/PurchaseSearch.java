@@ -173,7 +173,7 @@ final class PurchaseSearch {
 
   /** The open supplier whose real charges most exceed what the bound counts; -1 if none is open. */
   private int branchOn(Node node) {
-    int best = -1;
+    int found = -1;
     long most = -1;
     for (int s = 0; s < model.suppliers(); s++) {
       if (node.modes[s] == OPEN) {
@@ -181,11 +181,11 @@ final class PurchaseSearch {
             model.isUsed(node.plan, s) ? model.freightOf(node.plan, s) + model.handling()[s] : 0;
         if (charges > most) {
           most = charges;
-          best = s;
+          found = s;
         }
       }
     }
-    return best;
+    return found;
   }
 
   private void settle(Node node) {

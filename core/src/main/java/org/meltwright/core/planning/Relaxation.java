@@ -23,11 +23,13 @@ final class Relaxation {
 
     private final long cost;
     private final long mass;
+    private final long[] costs;
     private final int[] plan;
 
-    Answer(long cost, long mass, int[] plan) {
+    Answer(long cost, long mass, long[] costs, int[] plan) {
       this.cost = cost;
       this.mass = mass;
+      this.costs = costs;
       this.plan = plan;
     }
 
@@ -41,6 +43,11 @@ final class Relaxation {
     /** The sum of the masses. */
     long mass() {
       return mass;
+    }
+
+    /** The part of the cost of each material. */
+    long[] costs() {
+      return costs;
     }
 
     /** A plan that covers all needs, the best one where all grids are exact. */
@@ -79,17 +86,19 @@ final class Relaxation {
   /** Solves with a price for each package; {@link CoverTable#NONE} leaves it out. */
   Answer solve(long[] prices, boolean isMassFirst) {
     int[] plan = new int[model.packages()];
+    long[] costs = new long[grids.length];
     long cost = 0;
     long mass = 0;
     for (int i = 0; i < grids.length; i++) {
       CoverTable bound = table(i, prices, isMassFirst, grids[i].high());
       if (!bound.isCovered() || !cover(i, bound, prices, isMassFirst, plan)) {
-        return new Answer(CoverTable.NONE, CoverTable.NONE, plan);
+        return new Answer(CoverTable.NONE, CoverTable.NONE, costs, plan);
       }
-      cost += isMassFirst ? bound.second() : bound.first();
+      costs[i] = isMassFirst ? bound.second() : bound.first();
+      cost += costs[i];
       mass += Math.max(model.need()[i], isMassFirst ? bound.first() : bound.second());
     }
-    return new Answer(cost, mass, plan);
+    return new Answer(cost, mass, costs, plan);
   }
 
   private boolean cover(

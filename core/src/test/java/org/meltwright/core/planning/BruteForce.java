@@ -47,7 +47,7 @@ final class BruteForce {
     }
     int forNeed = (int) ((need + model.mass()[p] - 1) / model.mass()[p]);
     long saved = model.perOrder()[model.supplier()[p]] + forNeed * model.freight()[p];
-    return forNeed + (int) Math.min(3, saved / model.cost()[p]);
+    return forNeed + (int) (saved / model.cost()[p] + 1);
   }
 
   private void judge() {

@@ -90,11 +90,6 @@ final class ClassRule {
     return get("on-request " + category);
   }
 
-  /** All limits of the file, by their key, for tests and tables. */
-  Map<String, Double> numbers() {
-    return Map.copyOf(numbers);
-  }
-
   private OptionalDouble get(String key) {
     Double value = numbers.get(key);
     return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);

@@ -74,7 +74,7 @@ final class HarmonisedEntries {
   }
 
   private SubstanceHazards entry(List<String> row, List<String> casNumbers) {
-    SubstanceHazards.Builder b =
+    SubstanceSheet b =
         SubstanceHazards.builder(row.get(3), HazardEvidence.HARMONISED)
             .index(row.get(1))
             .germanName(germanNames.getOrDefault(row.get(1), ""))
@@ -115,8 +115,8 @@ final class HarmonisedEntries {
       return;
     }
     SubstanceHazards base = byCas.getOrDefault(cas, entry);
-    SubstanceHazards.Builder b =
-        byCas.containsKey(cas) ? base.toBuilder() : base.toBuilder().cas(cas);
+    SubstanceSheet b =
+        byCas.containsKey(cas) ? base.toSheet() : base.toSheet().cas(cas);
     double share = row.get(4).isEmpty() ? Double.NaN : Double.parseDouble(row.get(4));
     byCas.put(cas, b.metal(row.get(3), share).remark(row.get(6)).build());
   }

@@ -25,6 +25,8 @@ public final class HazardLabel {
           HazardClass.ACUTE_ORAL,
           HazardClass.ACUTE_DERMAL,
           HazardClass.ACUTE_INHALATION,
+          HazardClass.SKIN,
+          HazardClass.EYE,
           HazardClass.RESPIRATORY_SENSITISATION,
           HazardClass.SKIN_SENSITISATION,
           HazardClass.MUTAGENICITY,
@@ -165,11 +167,19 @@ public final class HazardLabel {
   public List<HazardIngredient> namedIngredients() {
     return Stream.concat(
             review.findings().stream()
-                .filter(f -> NAMED_FOR.contains(f.hazardClass()))
+                .filter(HazardLabel::isNamedFor)
                 .flatMap(f -> f.contributors().stream()),
             review.elicitors().stream())
         .distinct()
         .toList();
+  }
+
+  /** Irritation of skin and eye alone asks for no name. */
+  private static boolean isNamedFor(HazardFinding f) {
+    boolean irritation =
+        (f.hazardClass() == HazardClass.SKIN || f.hazardClass() == HazardClass.EYE)
+            && !f.category().startsWith("1");
+    return NAMED_FOR.contains(f.hazardClass()) && !irritation;
   }
 
   /**

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.Material;
@@ -186,11 +187,24 @@ public final class HazardMixture {
           new DeclaredShare(
               material.name(Locale.ENGLISH),
               material.name(Locale.GERMAN),
-              material.colourIndexName().orElse(""),
+              colourIndexNames(material),
               percent,
               percent));
       takeApart(material, percent);
       return this;
+    }
+
+    /** The material's own Colour Index name, else those of what it is made of. */
+    private static String colourIndexNames(Material material) {
+      return material
+          .colourIndexName()
+          .orElseGet(
+              () ->
+                  material.constituents().stream()
+                      .map(c -> colourIndexNames(c.material()))
+                      .filter(name -> !name.isEmpty())
+                      .distinct()
+                      .collect(Collectors.joining(", ")));
     }
 
     private void declare(DeclaredShare share) {
@@ -323,7 +337,7 @@ public final class HazardMixture {
      */
     public Builder tested(String category) {
       HazardCategory stated = HazardCategory.parse(category);
-      if (stated.hazardClass().isComputed()) {
+      if (stated.hazardClass().isComputed() || !LabelElements.knows(stated)) {
         throw new ProblemException(Problem.of(HazardProblem.NOT_FOR_TEST, category));
       }
       tested.add(stated);

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.units.ProblemException;
 
 /**
  * Pictograms, signal word and statements that follow from the categories of a mixture, by the rules
@@ -40,12 +41,20 @@ public final class LabelElements {
    *
    * @param categories the categories of a mixture, one or several of each class
    * @return its label elements
+   * @throws ProblemException if the European rules know no label for a category
    */
   public static LabelElements of(List<HazardCategory> categories) {
     return new LabelElements(categories);
   }
 
   private LabelElements(List<HazardCategory> categories) {
+    categories.stream()
+        .filter(c -> !knows(c))
+        .findFirst()
+        .ifPresent(
+            c -> {
+              throw HazardNotation.unreadable(c.toString());
+            });
     this.categories = List.copyOf(categories);
   }
 

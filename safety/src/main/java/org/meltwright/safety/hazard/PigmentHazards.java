@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.meltwright.core.material.IdentifierScheme;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
@@ -80,22 +81,26 @@ public final class PigmentHazards {
    * number that the table knows under another id than the material's own prevails if it is
    * stricter.
    *
-   * @param material the material; one that names several numbers or names between slashes is taken
-   *     at the strictest
+   * @param material the material; one that may be several, or that has several numbers or names, is
+   *     taken at the strictest
    * @return the pigment; empty if it is not in the table
    */
   public static Optional<PigmentHazard> of(Material material) {
+    return Stream.concat(Stream.of(material), material.alternatives().stream())
+        .flatMap(m -> ofOne(m).stream())
+        .min(STRICTEST_FIRST);
+  }
+
+  private static Optional<PigmentHazard> ofOne(Material material) {
     Stream<PigmentHazard> byNumber =
-        material.cas().stream()
-            .flatMap(cas -> TextTable.items(cas, "/").stream())
-            .flatMap(cas -> byCas(cas).stream());
+        material.identifiers(IdentifierScheme.CAS).stream()
+            .flatMap(cas -> byCas(cas.value()).stream());
     Optional<PigmentHazard> found =
         Stream.concat(byId(material.id()).stream(), byNumber).min(STRICTEST_FIRST);
     return found.or(
         () ->
-            material.colourIndexName().stream()
-                .flatMap(names -> TextTable.items(names, "/").stream())
-                .flatMap(name -> byColourIndexName(name).stream())
+            material.identifiers(IdentifierScheme.COLOUR_INDEX_NAME).stream()
+                .flatMap(name -> byColourIndexName(name.value()).stream())
                 .min(STRICTEST_FIRST));
   }
 

@@ -11,10 +11,12 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.meltwright.core.material.IdentifierScheme;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.SourceKind;
+import org.meltwright.core.source.Sourced;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
@@ -156,27 +158,29 @@ public final class RuleSet {
    * @return the entry, the absence of one, or "not looked up"
    */
   public SubstanceHazards of(Material material) {
-    Stream<SubstanceHazards> candidates =
-        material.cas().isPresent() ? byNumbers(material.cas().orElseThrow()) : byNames(material);
-    return candidates
+    return Stream.concat(Stream.of(material), material.alternatives().stream())
+        .flatMap(this::candidates)
         .max(Comparator.comparingInt(RuleSet::gravity))
         .orElseGet(() -> notLookedUp(material));
   }
 
-  private Stream<SubstanceHazards> byNumbers(String numbers) {
-    return TextTable.items(numbers, "/").stream().flatMap(cas -> find(cas).stream());
+  private Stream<SubstanceHazards> candidates(Material material) {
+    List<Sourced<String>> numbers = material.identifiers(IdentifierScheme.CAS);
+    return numbers.isEmpty()
+        ? byNames(material)
+        : numbers.stream().map(cas -> find(cas.value()).orElseGet(() -> notLookedUp(material)));
   }
 
   private Stream<SubstanceHazards> byNames(Material material) {
-    Optional<SubstanceHazards> alias = entries.alias(material.id());
-    List<String> names =
-        material.colourIndexName().map(n -> TextTable.items(n, "/")).orElse(List.of());
-    Stream<SubstanceHazards> byColourIndex = names.stream().flatMap(n -> entries.alias(n).stream());
+    Stream<SubstanceHazards> byColourIndex =
+        material.identifiers(IdentifierScheme.COLOUR_INDEX_NAME).stream()
+            .flatMap(n -> entries.alias(n.value()).stream());
     Stream<SubstanceHazards> byPigment =
         PigmentHazards.of(material).stream()
             .flatMap(p -> p.casNumbers().stream())
             .flatMap(cas -> find(cas).stream());
-    return Stream.of(alias.stream(), byColourIndex, byPigment).flatMap(s -> s);
+    return Stream.of(entries.alias(material.id()).stream(), byColourIndex, byPigment)
+        .flatMap(s -> s);
   }
 
   /** Orders candidates: more categories are graver, then "nothing known", then "presumed none". */
@@ -185,7 +189,7 @@ public final class RuleSet {
   }
 
   private static SubstanceHazards notLookedUp(Material material) {
-    SubstanceHazards.Builder b =
+    SubstanceSheet b =
         SubstanceHazards.builder(material.id(), HazardEvidence.NOT_LOOKED_UP);
     material.cas().ifPresent(b::cas);
     return b.build();

@@ -1,16 +1,12 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
-import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
 import org.meltwright.units.Problem;
@@ -49,14 +45,14 @@ public final class SubstanceHazards {
   /**
    * Starts a classification from the user's own data sheet or test.
    *
-   * <p>What the sheet does not name is taken as not classified; name with {@link Builder#openFor}
+   * <p>What the sheet does not name is taken as not classified; name with {@link SubstanceSheet#openFor}
    * what the sheet says it does not know.
    *
    * @param name the name of the substance
-   * @return a builder
+   * @return a sheet to fill in
    */
-  public static Builder ofDataSheet(String name) {
-    return new Builder(name, HazardEvidence.DATA_SHEET);
+  public static SubstanceSheet ofDataSheet(String name) {
+    return new SubstanceSheet(name, HazardEvidence.DATA_SHEET);
   }
 
   /**
@@ -66,7 +62,7 @@ public final class SubstanceHazards {
    * @return the substance; it leaves classes open
    */
   public static SubstanceHazards unknown(String name) {
-    return new Builder(name, HazardEvidence.NOT_LOOKED_UP).build();
+    return new SubstanceSheet(name, HazardEvidence.NOT_LOOKED_UP).build();
   }
 
   /**
@@ -76,14 +72,14 @@ public final class SubstanceHazards {
    * @return the substance; the assumption stays visible
    */
   public static SubstanceHazards presumedNone(String name) {
-    return new Builder(name, HazardEvidence.PRESUMED_NONE).build();
+    return new SubstanceSheet(name, HazardEvidence.PRESUMED_NONE).build();
   }
 
-  static Builder builder(String name, HazardEvidence evidence) {
-    return new Builder(name, evidence);
+  static SubstanceSheet builder(String name, HazardEvidence evidence) {
+    return new SubstanceSheet(name, evidence);
   }
 
-  private SubstanceHazards(Builder b) {
+  SubstanceHazards(SubstanceSheet b) {
     this.name = b.name;
     this.germanName = b.germanName;
     this.casNumbers = List.copyOf(b.casNumbers);
@@ -320,7 +316,7 @@ public final class SubstanceHazards {
     if (!notes.contains(note) || !Set.of("P", "N", "L", "M").contains(note)) {
       throw new ProblemException(Problem.of(HazardProblem.NOTE, note).with("name", name));
     }
-    Builder lighter = toBuilder();
+    SubstanceSheet lighter = toSheet();
     lighter.categories.removeIf(c -> c.hazardClass() == HazardClass.CARCINOGENICITY);
     if (note.equals("P")) {
       lighter.categories.removeIf(c -> c.hazardClass() == HazardClass.MUTAGENICITY);
@@ -330,8 +326,8 @@ public final class SubstanceHazards {
     return lighter.build();
   }
 
-  Builder toBuilder() {
-    Builder b = new Builder(name, evidence);
+  SubstanceSheet toSheet() {
+    SubstanceSheet b = new SubstanceSheet(name, evidence);
     b.casNumbers.addAll(casNumbers);
     b.germanName = germanName;
     b.indexNumber = indexNumber;
@@ -390,227 +386,5 @@ public final class SubstanceHazards {
   @Override
   public String toString() {
     return name + " " + categories;
-  }
-
-  /** Collects what is known of a substance; not thread-safe. */
-  public static final class Builder {
-
-    private final String name;
-    private final HazardEvidence evidence;
-    private final List<String> casNumbers = new ArrayList<>();
-    private final List<HazardCategory> categories = new ArrayList<>();
-    private final List<SpecificLimit> specificLimits = new ArrayList<>();
-    private final Map<UptakeForm, Double> estimates = new EnumMap<>(UptakeForm.class);
-    private final Set<String> notes = new java.util.TreeSet<>();
-    private final List<String> supplements = new ArrayList<>();
-    private final Set<HazardClass> openClasses = EnumSet.noneOf(HazardClass.class);
-    private String germanName = "";
-    private String indexNumber = "";
-    private Source source = Source.USER;
-    private Knowledge knowledge = Knowledge.READ;
-    private String remark = "";
-    private double acuteFactor;
-    private double chronicFactor;
-    private UptakeForm inhaledAs = UptakeForm.DUST;
-    private boolean additive = true;
-    private String metal = "";
-    private double metalShare = Double.NaN;
-
-    private Builder(String name, HazardEvidence evidence) {
-      this.name = name;
-      this.evidence = evidence;
-    }
-
-    /**
-     * Adds a CAS registry number.
-     *
-     * @param number the number with hyphens
-     * @return this builder
-     */
-    public Builder cas(String number) {
-      casNumbers.add(number);
-      return this;
-    }
-
-    /**
-     * Sets the German name.
-     *
-     * @param german the name as a German label prints it
-     * @return this builder
-     */
-    public Builder germanName(String german) {
-      germanName = german;
-      return this;
-    }
-
-    /**
-     * Adds categories in the notation of the law.
-     *
-     * @param text categories between semicolons, for example "Skin Sens. 1 H317; Repr. 2 H361f"
-     * @return this builder
-     * @throws ProblemException if one cannot be read
-     */
-    public Builder classified(String text) {
-      TextTable.items(text, ";").forEach(item -> categories.add(HazardCategory.parse(item)));
-      return this;
-    }
-
-    /**
-     * Adds limits of its own.
-     *
-     * @param text limits between semicolons, for example "Carc. 1B H350 1; STOT SE 2 H371 3 to 10"
-     * @return this builder
-     * @throws ProblemException if one cannot be read
-     */
-    public Builder limits(String text) {
-      TextTable.items(text, ";").forEach(item -> specificLimits.add(SpecificLimit.parse(item)));
-      return this;
-    }
-
-    /**
-     * Sets the M-factors.
-     *
-     * @param acute the factor for the short-term hazard, at least 1; 0 if none is stated
-     * @param chronic the factor for the long-term hazard, at least 1; 0 if none is stated
-     * @return this builder
-     * @throws ProblemException if one is neither 0 nor at least 1
-     */
-    public Builder factors(double acute, double chronic) {
-      acuteFactor = requireFactor(acute);
-      chronicFactor = requireFactor(chronic);
-      return this;
-    }
-
-    private static double requireFactor(double factor) {
-      if (factor == 0 || (factor >= 1 && factor < Double.POSITIVE_INFINITY)) {
-        return factor;
-      }
-      throw HazardNotation.unreadable("M-factor " + factor);
-    }
-
-    /**
-     * Sets an acute toxicity estimate, LD50 or LC50.
-     *
-     * @param form the form of uptake
-     * @param value the estimate in the form's unit, above zero
-     * @return this builder
-     * @throws ProblemException if the value is not above zero
-     */
-    public Builder estimate(UptakeForm form, double value) {
-      if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
-        throw HazardNotation.unreadable(form.id() + " " + value);
-      }
-      estimates.put(form, value);
-      if (form.hazardClass() == HazardClass.ACUTE_INHALATION) {
-        inhaledAs = form;
-      }
-      return this;
-    }
-
-    /**
-     * Sets the form in which it is inhaled.
-     *
-     * @param form gas, vapour or dust
-     * @return this builder
-     */
-    public Builder inhaledAs(UptakeForm form) {
-      inhaledAs = form;
-      return this;
-    }
-
-    /**
-     * Says that it does not add up with others on skin and eye: acids, bases, inorganic salts,
-     * aldehydes, phenols, surfactants.
-     *
-     * @return this builder
-     */
-    public Builder notAdditive() {
-      additive = false;
-      return this;
-    }
-
-    /**
-     * Sets the metal that note 1 counts.
-     *
-     * @param symbol the symbol of the metal
-     * @param share its share by mass, from 0 to 1
-     * @return this builder
-     */
-    public Builder metal(String symbol, double share) {
-      metal = symbol;
-      metalShare = share;
-      return this;
-    }
-
-    /**
-     * Adds notes of the law.
-     *
-     * @param marks the notes between spaces, for example "A 1"
-     * @return this builder
-     */
-    public Builder notes(String marks) {
-      Stream.of(marks.split(" ", -1)).filter(m -> !m.isEmpty()).forEach(notes::add);
-      return this;
-    }
-
-    /**
-     * Adds supplements of the label.
-     *
-     * @param codes the codes between commas
-     * @return this builder
-     */
-    public Builder supplements(String codes) {
-      supplements.addAll(TextTable.items(codes, ","));
-      return this;
-    }
-
-    /**
-     * Says that nothing is known for classes.
-     *
-     * @param hazardClasses the classes that stay open
-     * @return this builder
-     */
-    public Builder openFor(HazardClass... hazardClasses) {
-      openClasses.addAll(List.of(hazardClasses));
-      return this;
-    }
-
-    /**
-     * Sets where the classification stands.
-     *
-     * @param where the source
-     * @param how how it came to us
-     * @return this builder
-     */
-    public Builder source(Source where, Knowledge how) {
-      source = where;
-      knowledge = how;
-      return this;
-    }
-
-    /**
-     * Sets a remark.
-     *
-     * @param text what else a reader should know
-     * @return this builder
-     */
-    public Builder remark(String text) {
-      remark = text;
-      return this;
-    }
-
-    Builder index(String number) {
-      indexNumber = number;
-      return this;
-    }
-
-    /**
-     * Returns what is known of the substance.
-     *
-     * @return what was collected so far
-     */
-    public SubstanceHazards build() {
-      return new SubstanceHazards(this);
-    }
   }
 }

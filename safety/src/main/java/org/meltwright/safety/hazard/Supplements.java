@@ -63,8 +63,7 @@ final class Supplements {
   }
 
   private List<HazardIngredient> containing(String code) {
-    double from = rules.bound("supplement-from-per-cent");
-    return where(i -> i.hazards().supplements().contains(code) && Limit.reaches(i.percent(), from));
+    return where(i -> i.hazards().supplements().contains(code));
   }
 
   /** Sensitisers that are there in amounts that may set off an allergy. */

@@ -33,16 +33,23 @@ public record PotFloor(TemperaturePoint value, boolean isKnown) {
   }
 
   private static Optional<PotFloor> of(HeatSource heat, Optional<TemperaturePoint> reading) {
-    Optional<TemperaturePoint> highest = heat.highestSurface();
-    if (highest.isPresent() || reading.isPresent()) {
-      return highest
-          .map(h -> reading.filter(r -> r.isAbove(h)).orElse(h))
-          .or(() -> reading)
-          .map(t -> new PotFloor(t, true));
+    Optional<TemperaturePoint> setPoint = heat.setPoint();
+    Optional<TemperaturePoint> stated = heat.highestSurface();
+    if (stated.isPresent()) {
+      return Optional.of(new PotFloor(higher(stated.get(), reading), true));
     }
-    if (heat.kind() == Kind.WATER_BATH && heat.setPoint().isEmpty()) {
+    if (reading.isPresent()) {
+      // a reading below the set point cannot be the highest over one thermostat cycle
+      TemperaturePoint floor = higher(reading.get(), setPoint);
+      return Optional.of(new PotFloor(floor, floor.equals(reading.get())));
+    }
+    if (heat.kind() == Kind.WATER_BATH && setPoint.isEmpty()) {
       return Optional.of(new PotFloor(BOILING_BATH, true));
     }
-    return heat.setPoint().map(t -> new PotFloor(t, false));
+    return setPoint.map(t -> new PotFloor(t, false));
+  }
+
+  private static TemperaturePoint higher(TemperaturePoint one, Optional<TemperaturePoint> other) {
+    return other.filter(o -> o.isAbove(one)).orElse(one);
   }
 }

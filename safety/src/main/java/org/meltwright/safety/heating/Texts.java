@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -30,11 +32,11 @@ final class Texts {
   static String write(Object value, Locale reader) {
     Locale locale = reader.getLanguage().equals("de") ? Locale.GERMAN : Locale.ENGLISH;
     if (value instanceof TemperaturePoint t) {
-      return String.format(locale, "%.1f °C (%.1f °F)", t.celsius(), t.fahrenheit());
+      return String.format(locale, "%.1f °C (%.1f °F)", plain(t.celsius()), plain(t.fahrenheit()));
     } else if (value instanceof TemperatureDifference d) {
-      return String.format(locale, "%.1f K", d.kelvin());
+      return String.format(locale, "%.1f K", plain(d.kelvin()));
     } else if (value instanceof MassFraction f) {
-      return String.format(locale, "%.1f %%", f.percent());
+      return String.format(locale, "%.1f %%", plain(f.percent()));
     } else if (value instanceof Material m) {
       return m.name(locale);
     } else if (value instanceof MassFractionRange r) {
@@ -49,8 +51,13 @@ final class Texts {
     } else if (value instanceof List<?> list) {
       return list.stream().map(each -> write(each, locale)).collect(Collectors.joining(", "));
     } else if (value instanceof Double number) {
-      return String.format(locale, "%.1f", number);
+      return String.format(locale, "%.1f", plain(number));
     }
     return value.toString();
+  }
+
+  /** Twelve digits: else 28.85 would print as 28.8 or 28.9, by the last bit of a sum. */
+  private static BigDecimal plain(double number) {
+    return BigDecimal.valueOf(number).round(new MathContext(12));
   }
 }

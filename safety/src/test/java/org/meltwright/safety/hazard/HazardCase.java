@@ -71,7 +71,7 @@ record HazardCase(
       String cas = known.substring(4);
       return rules.find(cas).orElseGet(() -> SubstanceHazards.unknown("CAS " + cas));
     }
-    SubstanceHazards.Builder b = SubstanceHazards.ofDataSheet(name);
+    SubstanceSheet b = SubstanceHazards.ofDataSheet(name);
     BRACES.matcher(known).results().forEach(r -> b.classified(r.group(1)));
     ESTIMATE
         .matcher(known)

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.meltwright.safety.heating.Severity;
 import org.meltwright.units.MetricUnits;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.TemperaturePoint;
@@ -289,5 +290,37 @@ class HazardLabelTest {
       assertThat(Assumption.Kind.values())
           .allSatisfy(k -> assertThat(new Assumption(k, List.of()).text(locale)).isNotBlank());
     }
+  }
+
+  @Test
+  void corrosiveIngredient_isNamedButAnIrritantIsNot() {
+    HazardReview corrosive = cake("1310-73-2", 6);
+    HazardReview irritant = cake("1310-73-2", 1);
+    assertThat(HazardLabel.of(corrosive, details().build()).namedIngredients()).hasSize(1);
+    assertThat(HazardLabel.of(irritant, details().build()).namedIngredients()).isEmpty();
+  }
+
+  @Test
+  void categoryWithoutALabel_isAProblem() {
+    List<HazardCategory> five = List.of(HazardCategory.parse("Acute Tox. 5 H303"));
+    assertThatThrownBy(() -> LabelElements.of(five)).isInstanceOf(ProblemException.class);
+  }
+
+  @Test
+  void signalWordsOfChemicalsAndOfSigns_doNotConvert() {
+    for (Class<?> chemical : List.of(ChemicalSignalWord.class, LabelElements.class)) {
+      assertThat(chemical.getMethods())
+          .allSatisfy(
+              m -> {
+                assertThat(m.getReturnType()).isNotEqualTo(Severity.class);
+                assertThat(m.getParameterTypes()).doesNotContain(Severity.class);
+              });
+    }
+    assertThat(Severity.class.getMethods())
+        .allSatisfy(
+            m -> {
+              assertThat(m.getReturnType()).isNotEqualTo(ChemicalSignalWord.class);
+              assertThat(m.getParameterTypes()).doesNotContain(ChemicalSignalWord.class);
+            });
   }
 }

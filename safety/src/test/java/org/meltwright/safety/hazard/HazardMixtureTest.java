@@ -10,6 +10,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.ProblemException;
@@ -156,5 +157,40 @@ class HazardMixtureTest {
   void classComputedFromIngredients_isNotTakenFromATest() {
     HazardMixture.Builder b = HazardMixture.builder(RULES);
     assertThatThrownBy(() -> b.tested("Carc. 1B H350")).isInstanceOf(ProblemException.class);
+  }
+
+  @Test
+  void paint_isDeclaredWithTheColourIndexNameOfItsPigment() {
+    HazardMixture mixture =
+        HazardMixture.of(Composition.ofParts(Map.of(BEESWAX, 90.0, PAINT, 10.0)), RULES).build();
+    assertThat(mixture.declared())
+        .extracting(share -> share.name(Locale.GERMAN))
+        .contains("Zinkweiß-Ölfarbe (PW4)");
+  }
+
+  /** The code of the guide page on labels. */
+  @Test
+  void guide_entersADataSheet() {
+    RuleSet rules = RULES;
+    MaterialCatalogue catalogue = MaterialCatalogue.standard();
+    Composition cake =
+        Composition.ofParts(
+            Map.of(
+                catalogue.require("beeswax-bleached"), 90.0, catalogue.require("cadmium-red"), 10.0));
+
+    SubstanceHazards sheet =
+        SubstanceHazards.ofDataSheet("Cadmium red")
+            .classified("Aquatic Chronic 4 H413")
+            .openFor(HazardClass.CARCINOGENICITY)
+            .build();
+    HazardMixture mixture =
+        HazardMixture.of(cake, rules).dataSheet("cadmium-red", sheet).state(PhysicalState.SOLID).build();
+    HazardReview review = HazardReview.of(mixture, rules);
+
+    assertThat(review.open())
+        .extracting(HazardFinding::hazardClass)
+        .containsExactly(HazardClass.CARCINOGENICITY);
+    assertThat(review.finding(HazardClass.SKIN_SENSITISATION).status())
+        .isEqualTo(HazardStatus.NOT_CLASSIFIED);
   }
 }

@@ -63,7 +63,7 @@ class LimitTableTest {
     return rows("cut-off");
   }
 
-  private static SubstanceHazards.Builder classified(HazardClass c, String category) {
+  private static SubstanceSheet classified(HazardClass c, String category) {
     return SubstanceHazards.ofDataSheet("substance")
         .classified(notation(c, category))
         .factors(1, 1);

@@ -8,6 +8,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialCatalogue;
+import org.meltwright.core.material.MaterialFamily;
 
 class PigmentHazardsTest {
 
@@ -53,7 +55,7 @@ class PigmentHazardsTest {
   void of_findsByIdThenNumberThenName() {
     Material undecided = Material.builder("cadmium-yellow").build();
     Material byNumber = Material.builder("my-red").cas("58339-34-7").build();
-    Material byName = Material.builder("my-green").colourIndexName("PG7 / PG36").build();
+    Material byName = Material.builder("my-green").colourIndexName("PG36").build();
     assertThat(PigmentHazards.of(undecided))
         .map(PigmentHazard::heatUse)
         .hasValue(HeatUse.MELTED_ONLY);
@@ -92,5 +94,36 @@ class PigmentHazardsTest {
         .filteredOn(p -> p.holds("Pb") || p.holds("Hg") || p.holds("As"))
         .isNotEmpty()
         .allMatch(p -> p.heatUse() == HeatUse.NEVER_HEATED);
+  }
+
+  @Test
+  void nothingElse_isNeverHeated() {
+    assertThat(PigmentHazards.all())
+        .filteredOn(p -> p.heatUse() == HeatUse.NEVER_HEATED)
+        .allMatch(p -> p.holds("Pb") || p.holds("Hg") || p.holds("As"));
+  }
+
+  @Test
+  void casNumbers_haveTheirCheckDigit() {
+    assertThat(PigmentHazards.all())
+        .flatExtracting(PigmentHazard::casNumbers)
+        .allSatisfy(cas -> assertThat(hasCheckDigit((String) cas)).as("%s", cas).isTrue());
+  }
+
+  private static boolean hasCheckDigit(String cas) {
+    String digits = cas.replace("-", "");
+    int sum = 0;
+    for (int i = 1; i < digits.length(); i++) {
+      sum += i * Character.digit(digits.charAt(digits.length() - 1 - i), 10);
+    }
+    return sum % 10 == Character.digit(digits.charAt(digits.length() - 1), 10);
+  }
+
+  @Test
+  void everyPigmentOfTheCatalogue_isInTheTable() {
+    assertThat(MaterialCatalogue.standard().byFamily(MaterialFamily.PIGMENT))
+        .filteredOn(m -> !m.id().equals("pigment-unspecified"))
+        .isNotEmpty()
+        .allSatisfy(m -> assertThat(PigmentHazards.of(m)).as(m.id()).isPresent());
   }
 }

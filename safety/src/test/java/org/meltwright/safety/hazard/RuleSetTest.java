@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.units.ProblemException;
 
 class RuleSetTest {
@@ -56,8 +57,8 @@ class RuleSetTest {
 
   @Test
   void numberThatNobodyLookedUp_isNotTheAbsenceOfAnEntry() {
-    assertThat(RULES.find("99999-99-9")).isEmpty();
-    assertThat(RULES.of(Material.builder("moon-dust").cas("99999-99-9").build()).evidence())
+    assertThat(RULES.find("50-78-2")).isEmpty();
+    assertThat(RULES.of(Material.builder("moon-dust").cas("50-78-2").build()).evidence())
         .isEqualTo(HazardEvidence.NOT_LOOKED_UP);
   }
 
@@ -99,7 +100,7 @@ class RuleSetTest {
   @Test
   void materialWithTwoNumbers_takesTheGraver() {
     Material spirits =
-        Material.builder("odourless-mineral-spirits").cas("64742-48-9 / 64742-47-8").build();
+        Material.builder("odourless-mineral-spirits").cas("64742-47-8").cas("64742-48-9").build();
     assertThat(RULES.of(spirits).indexNumber()).hasValue("649-327-00-6");
   }
 
@@ -170,5 +171,30 @@ class RuleSetTest {
   @CsvSource({"GAS, 100, 50", "VAPOUR, 8, 4", "DUST, 8, 2"})
   void oneHourValue_becomesAFourHourValue(UptakeForm form, double one, double four) {
     assertThat(form.fourHoursFromOne(one)).isEqualTo(four);
+  }
+
+  @Test
+  void everyMaterialOfTheCatalogue_hasAnAnswer() {
+    assertThat(MaterialCatalogue.standard().all())
+        .allSatisfy(m -> assertThat(RULES.of(m)).as(m.id()).isNotNull());
+    assertThat(evidenceOf("zinc-white")).isEqualTo(HazardEvidence.HARMONISED);
+    assertThat(evidenceOf("damar")).isEqualTo(HazardEvidence.PRESUMED_NONE);
+    assertThat(evidenceOf("cadmium-red")).isEqualTo(HazardEvidence.NO_ENTRY);
+    assertThat(evidenceOf("colophony")).isEqualTo(HazardEvidence.HARMONISED);
+  }
+
+  private static HazardEvidence evidenceOf(String id) {
+    return RULES.of(MaterialCatalogue.standard().require(id)).evidence();
+  }
+
+  @Test
+  void cadmiumYellowOfTheCatalogue_takesTheWorse() {
+    MaterialCatalogue catalogue = MaterialCatalogue.standard();
+    assertThat(RULES.of(catalogue.require("cadmium-yellow")).indexNumber())
+        .hasValue("048-010-00-4");
+    assertThat(RULES.of(catalogue.require("cadmium-yellow-zinc")).evidence())
+        .isEqualTo(HazardEvidence.NO_ENTRY);
+    assertThat(RULES.of(catalogue.require("cadmium-yellow-pure")).indexNumber())
+        .hasValue("048-010-00-4");
   }
 }

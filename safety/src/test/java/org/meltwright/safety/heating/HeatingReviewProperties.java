@@ -18,6 +18,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
+import org.meltwright.core.equipment.HeatSource;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.mixture.Composition;
@@ -173,7 +174,7 @@ class HeatingReviewProperties {
   private static final List<Function<HeatingPlan, HeatingPlan>> REMOVALS =
       List.of(
           plan -> plan.toBuilder().liquidReading(null).build(),
-          plan -> plan.toBuilder().surfaceReading(null).build(),
+          HeatingReviewProperties::withoutSurfaceReading,
           plan -> plan.toBuilder().measuredOffset(null).build(),
           plan -> plan.toBuilder().thermometer(null).build(),
           plan -> plan.toBuilder().vessel(null).build(),
@@ -184,15 +185,23 @@ class HeatingReviewProperties {
           HeatingReviewProperties::withoutOvershoot,
           HeatingReviewProperties::withoutFlashPoints);
 
+  /** A reading that refutes the stated overshoot takes it along: both were one datum. */
+  private static HeatingPlan withoutSurfaceReading(HeatingPlan plan) {
+    HeatingPlan without = plan.toBuilder().surfaceReading(null).build();
+    boolean refuted =
+        plan.surfaceReading().isPresent()
+            && plan.heat()
+                .flatMap(HeatSource::highestSurface)
+                .filter(plan.surfaceReading().get()::isAbove)
+                .isPresent();
+    return refuted ? withoutOvershoot(without) : without;
+  }
+
   private static HeatingPlan withoutOvershoot(HeatingPlan plan) {
     return plan.heat()
         .flatMap(
             heat ->
-                heat.setPoint()
-                    .map(
-                        t ->
-                            org.meltwright.core.equipment.HeatSource.of(heat.name(), heat.kind())
-                                .withSetPoint(t)))
+                heat.setPoint().map(t -> HeatSource.of(heat.name(), heat.kind()).withSetPoint(t)))
         .map(bare -> plan.toBuilder().heat(bare).build())
         .orElse(plan);
   }

@@ -20,6 +20,8 @@ class RulePagesTest {
 
   private static final Path DOCS = Path.of("..", "docs", "rules");
 
+  private static final Map<String, String> PAGES = pages();
+
   private static Map<String, String> pages() {
     Map<String, String> pages = new TreeMap<>();
     pages.put("README.md", RulePages.index());
@@ -31,11 +33,11 @@ class RulePagesTest {
   void pages_and_index_are_those_of_the_rules() throws IOException {
     if (Boolean.getBoolean("pages.write")) {
       Files.createDirectories(DOCS);
-      for (Map.Entry<String, String> page : pages().entrySet()) {
+      for (Map.Entry<String, String> page : PAGES.entrySet()) {
         Files.writeString(DOCS.resolve(page.getKey()), page.getValue(), StandardCharsets.UTF_8);
       }
     }
-    for (Map.Entry<String, String> page : pages().entrySet()) {
+    for (Map.Entry<String, String> page : PAGES.entrySet()) {
       assertThat(DOCS.resolve(page.getKey()))
           .content(StandardCharsets.UTF_8)
           .isEqualTo(page.getValue());
@@ -46,7 +48,7 @@ class RulePagesTest {
   void no_page_stands_without_a_rule() throws IOException {
     try (Stream<Path> files = Files.list(DOCS)) {
       assertThat(files.map(f -> f.getFileName().toString()))
-          .allMatch(name -> pages().containsKey(name) || name.equals("left-out.md"));
+          .allMatch(name -> PAGES.containsKey(name) || name.equals("left-out.md"));
     }
   }
 }

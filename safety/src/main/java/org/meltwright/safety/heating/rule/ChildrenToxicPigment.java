@@ -17,10 +17,10 @@ final class ChildrenToxicPigment extends StandardRule {
 
   @Override
   public RuleOutcome review(HeatingPlan plan) {
-    List<Material> toxic = PigmentHeat.holding(plan.mix(), p -> !p.metal().equals("-"));
+    List<Material> toxic = Pigments.holding(plan.mix(), Pigments::hasToxicMetal);
     RuleOutcome outcome =
         toxic.isEmpty() ? RuleOutcome.NOTHING : ofAge(plan).with("materials", toxic);
-    for (Material unknown : PigmentHeat.unknownIn(plan.mix())) {
+    for (Material unknown : Pigments.unknownIn(plan.mix())) {
       outcome = outcome.andNotAssessed(unknown, "pigment");
     }
     return outcome;

@@ -2,6 +2,7 @@
 package org.meltwright.safety.heating.rule;
 
 import org.meltwright.core.source.Source;
+import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.safety.heating.BindingTemperature;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleInfo.Topic;
@@ -31,6 +32,11 @@ final class ColderThanWindow extends StandardRule {
   }
 
   private static RuleOutcome below(HeatingPlan plan, TemperaturePoint wax) {
-    return Window.review(plan, window -> wax.isBelow(window.lowerBound().low())).with("wax", wax);
+    return Window.review(plan, window -> isColder(wax, window)).with("wax", wax);
+  }
+
+  /** A closed window asks for more than the ceiling allows: that is the other rule's to say. */
+  private static boolean isColder(TemperaturePoint wax, WorkingWindow window) {
+    return window.state() != WorkingWindow.State.CLOSED && wax.isBelow(window.lowerBound().low());
   }
 }

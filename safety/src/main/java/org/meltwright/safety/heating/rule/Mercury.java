@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating.rule;
 
+import org.meltwright.safety.hazard.PigmentHazard;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleInfo.Topic;
 
@@ -17,7 +18,7 @@ final class Mercury extends PigmentRule {
   }
 
   @Override
-  boolean isMeant(PigmentHeat pigment) {
-    return pigment.metal().equals("mercury");
+  boolean isMeant(PigmentHazard pigment) {
+    return pigment.holds("Hg");
   }
 }

@@ -3,14 +3,12 @@ package org.meltwright.safety.heating.rule;
 
 import java.util.Optional;
 import org.meltwright.core.source.Source;
-import org.meltwright.safety.heating.BindingTemperature;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.PotFloor;
 import org.meltwright.safety.heating.RuleInfo.Topic;
 import org.meltwright.safety.heating.RuleOutcome;
 import org.meltwright.safety.heating.TemperatureTable;
 import org.meltwright.units.Limit;
-import org.meltwright.units.TemperaturePoint;
 
 /** Paper that holds wax on a plate at the hard ceiling or above. */
 final class PaperAboveCeiling extends StandardRule {
@@ -27,18 +25,13 @@ final class PaperAboveCeiling extends StandardRule {
     if (!Paper.holdsTheWax(plan)) {
       return RuleOutcome.NOTHING;
     }
-    Optional<PotFloor> floor = plan.potFloor();
-    Optional<TemperaturePoint> surface =
-        floor
-            .map(PotFloor::value)
-            .or(() -> plan.bindingTemperature().map(BindingTemperature::value));
-    if (surface.filter(t -> Limit.reaches(t, TemperatureTable.HARD_CEILING)).isPresent()) {
-      return RuleOutcome.found().with("floor", surface.get());
-    }
-    if (surface.isEmpty()) {
+    Optional<PotFloor> floor = Paper.floor(plan);
+    if (floor.isEmpty()) {
       return RuleOutcome.notAssessed("set-point");
     }
-    boolean known = floor.map(PotFloor::isKnown).orElse(true);
-    return known ? RuleOutcome.NOTHING : RuleOutcome.notAssessed("overshoot");
+    if (Limit.reaches(floor.get().value(), TemperatureTable.HARD_CEILING)) {
+      return RuleOutcome.found().with("floor", floor.get().value());
+    }
+    return floor.get().isKnown() ? RuleOutcome.NOTHING : RuleOutcome.notAssessed("overshoot");
   }
 }

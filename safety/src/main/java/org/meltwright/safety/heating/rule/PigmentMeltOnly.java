@@ -3,6 +3,8 @@ package org.meltwright.safety.heating.rule;
 
 import org.meltwright.core.equipment.HeatSource.Kind;
 import org.meltwright.core.source.Source;
+import org.meltwright.safety.hazard.HeatUse;
+import org.meltwright.safety.hazard.PigmentHazard;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleInfo.Topic;
 
@@ -19,7 +21,7 @@ final class PigmentMeltOnly extends PigmentRule {
   }
 
   @Override
-  boolean isMeant(PigmentHeat pigment) {
-    return pigment.heat() == PigmentHeat.Heat.MELT_ONLY;
+  boolean isMeant(PigmentHazard pigment) {
+    return pigment.heatUse() == HeatUse.MELTED_ONLY;
   }
 }

@@ -3,6 +3,7 @@ package org.meltwright.safety.heating.rule;
 
 import java.util.List;
 import org.meltwright.core.material.Material;
+import org.meltwright.safety.hazard.PigmentHazard;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleInfo;
 import org.meltwright.safety.heating.RuleOutcome;
@@ -18,16 +19,16 @@ abstract class PigmentRule extends StandardRule {
   abstract boolean applies(HeatingPlan plan);
 
   /** Tells whether the rule is about a pigment. */
-  abstract boolean isMeant(PigmentHeat pigment);
+  abstract boolean isMeant(PigmentHazard pigment);
 
   @Override
   public final RuleOutcome review(HeatingPlan plan) {
     if (!applies(plan)) {
       return RuleOutcome.NOTHING;
     }
-    List<Material> found = PigmentHeat.holding(plan.mix(), this::isMeant);
+    List<Material> found = Pigments.holding(plan.mix(), this::isMeant);
     RuleOutcome outcome = RuleOutcome.foundIf(!found.isEmpty()).with("materials", found);
-    for (Material unknown : PigmentHeat.unknownIn(plan.mix())) {
+    for (Material unknown : Pigments.unknownIn(plan.mix())) {
       outcome = outcome.andNotAssessed(unknown, "pigment");
     }
     return outcome;

@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating.rule;
 
+import org.meltwright.safety.hazard.PigmentHazard;
 import org.meltwright.safety.heating.Circumstance;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleInfo.Topic;
@@ -18,7 +19,7 @@ final class ToxicPowder extends PigmentRule {
   }
 
   @Override
-  boolean isMeant(PigmentHeat pigment) {
-    return !pigment.metal().equals("-");
+  boolean isMeant(PigmentHazard pigment) {
+    return Pigments.hasToxicMetal(pigment);
   }
 }

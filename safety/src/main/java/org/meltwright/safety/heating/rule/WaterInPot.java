@@ -3,6 +3,7 @@ package org.meltwright.safety.heating.rule;
 
 import java.util.List;
 import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleInfo.Topic;
 import org.meltwright.safety.heating.RuleOutcome;
@@ -16,16 +17,18 @@ final class WaterInPot extends StandardRule {
 
   @Override
   public RuleOutcome review(HeatingPlan plan) {
-    List<Material> found = Mix.holding(plan.mix(), WaterInPot::isWet);
+    List<Material> found = Mix.materials(plan.mix()).stream().filter(WaterInPot::isMeant).toList();
     return RuleOutcome.foundIf(!found.isEmpty()).with("materials", found);
   }
 
   /** Dispersions and water-mixable paints have rules of their own. */
+  private static boolean isMeant(Material material) {
+    return material.family() != MaterialFamily.DISPERSION
+        && !Mix.isWaterMixable(material)
+        && Mix.holds(material, WaterInPot::isWet);
+  }
+
   private static boolean isWet(Material material) {
-    return switch (material.family()) {
-      case WATER -> true;
-      case DISPERSION -> false;
-      default -> Mix.statesWater(material) && !Mix.isWaterMixable(material);
-    };
+    return material.family() == MaterialFamily.WATER || Mix.statesWater(material);
   }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialProblem;
+import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleOutcome;
@@ -22,7 +23,29 @@ final class Window {
   /** The least room that one can work in. */
   private static final TemperatureDifference LEAST_WIDTH = TemperatureDifference.ofKelvin(5);
 
+  /** A melting range wider than this, in K, spans several grades: which one it is decides. */
+  private static final double ONE_GRADE = 15;
+
   private Window() {}
+
+  /** Tells whether there is no room for any grade of the component that melts highest. */
+  static boolean isClosed(WorkingWindow window) {
+    return window.state() == WorkingWindow.State.CLOSED && !isGradeUnknown(window);
+  }
+
+  /** Tells whether there may be no room: by the strict estimate, or for some of the grades. */
+  static boolean mayBeClosed(WorkingWindow window) {
+    return window.state() == WorkingWindow.State.MAY_BE_CLOSED
+        || (window.state() == WorkingWindow.State.CLOSED && isGradeUnknown(window));
+  }
+
+  private static boolean isGradeUnknown(WorkingWindow window) {
+    return window
+        .highestMelting()
+        .flatMap(material -> material.find(PropertyKey.MELTING_RANGE))
+        .filter(melting -> melting.value().range().width().kelvin() > ONE_GRADE)
+        .isPresent();
+  }
 
   /** Returns a finding if the window of the plan's mix is as asked for. */
   static RuleOutcome review(HeatingPlan plan, Predicate<WorkingWindow> wanted) {

@@ -2,7 +2,6 @@
 package org.meltwright.safety.heating.rule;
 
 import org.meltwright.core.source.Source;
-import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleInfo.Topic;
 import org.meltwright.safety.heating.RuleOutcome;
@@ -16,6 +15,6 @@ final class WindowMayBeClosed extends StandardRule {
 
   @Override
   public RuleOutcome review(HeatingPlan plan) {
-    return Window.review(plan, window -> window.state() == WorkingWindow.State.MAY_BE_CLOSED);
+    return Window.review(plan, Window::mayBeClosed);
   }
 }

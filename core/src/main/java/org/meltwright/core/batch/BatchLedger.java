@@ -1,0 +1,184 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.batch;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import org.meltwright.core.material.Material;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+
+/**
+ * The batches of a studio: from a cake to all lots that are in it, from a lot to all cakes that
+ * hold it, through batches made of batches.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class BatchLedger {
+
+  /**
+   * A lot of a material.
+   *
+   * <p>Immutable and thread-safe.
+   *
+   * @param material the material
+   * @param lot the lot; empty if unknown
+   */
+  public record Lot(Material material, String lot) {}
+
+  private final Map<String, BatchRecord> batches;
+  private final Map<String, BatchRecord> byCake;
+
+  /**
+   * Returns the ledger of records; batches that they are made of belong to it too.
+   *
+   * @param records the records
+   * @return the ledger
+   * @throws ProblemException if two batches or two cakes have the same number
+   */
+  public static BatchLedger of(Collection<BatchRecord> records) {
+    Map<String, BatchRecord> all = new LinkedHashMap<>();
+    List<Problem> problems = new ArrayList<>();
+    Deque<BatchRecord> waiting = new ArrayDeque<>(records);
+    Set<BatchRecord> seen = Collections.newSetFromMap(new java.util.IdentityHashMap<>());
+    while (!waiting.isEmpty()) {
+      BatchRecord record = waiting.remove();
+      if (seen.add(record)) {
+        if (all.putIfAbsent(record.id(), record) != null) {
+          problems.add(Problem.of(BatchProblem.NAME_TWICE, record.id()));
+        }
+        record.lines().forEach(l -> l.batch().ifPresent(waiting::add));
+      }
+    }
+    Map<String, BatchRecord> byCake = new LinkedHashMap<>();
+    for (BatchRecord record : all.values()) {
+      for (String cake : record.cakes()) {
+        if (byCake.putIfAbsent(cake, record) != null) {
+          problems.add(Problem.of(BatchProblem.NAME_TWICE, cake));
+        }
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw new ProblemException(problems);
+    }
+    return new BatchLedger(all, byCake);
+  }
+
+  /**
+   * Returns the ledger of drafts, in any order.
+   *
+   * @param drafts the drafts
+   * @param recipes finds a recipe by its name
+   * @param materials finds a material by its id
+   * @return the ledger
+   * @throws ProblemException if anything is wrong; it carries all problems found
+   */
+  public static BatchLedger ofDrafts(
+      List<BatchRecordDraft> drafts,
+      Function<String, Optional<Recipe>> recipes,
+      Function<String, Optional<Material>> materials) {
+    return of(new BatchRecordReader(drafts, recipes, materials).read());
+  }
+
+  private BatchLedger(Map<String, BatchRecord> batches, Map<String, BatchRecord> byCake) {
+    this.batches = Collections.unmodifiableMap(batches);
+    this.byCake = byCake;
+  }
+
+  /**
+   * Returns all batches.
+   *
+   * @return the batches by number
+   */
+  public Map<String, BatchRecord> batches() {
+    return batches;
+  }
+
+  /**
+   * Returns the batch that a cake came of.
+   *
+   * @param cake the number of the cake
+   * @return the batch; empty if the ledger does not know the cake
+   */
+  public Optional<BatchRecord> batchOfCake(String cake) {
+    return Optional.ofNullable(byCake.get(cake));
+  }
+
+  /**
+   * Returns all lots that are in a cake, through nested batches.
+   *
+   * @param cake the number of the cake
+   * @return the lots; empty if the ledger does not know the cake
+   */
+  public Set<Lot> lotsIn(String cake) {
+    return batchOfCake(cake).map(this::lotsIn).orElse(Set.of());
+  }
+
+  /**
+   * Returns all lots that are in a batch, through nested batches.
+   *
+   * @param batch the batch
+   * @return the lots
+   */
+  public Set<Lot> lotsIn(BatchRecord batch) {
+    Set<Lot> lots = new LinkedHashSet<>();
+    for (BatchRecord each : within(batch)) {
+      for (WeighedLine line : each.lines()) {
+        line.ingredient().material().ifPresent(m -> lots.add(new Lot(m, line.lot())));
+      }
+    }
+    return Collections.unmodifiableSet(lots);
+  }
+
+  /**
+   * Returns all cakes that hold a lot, through nested batches.
+   *
+   * @param lot the lot
+   * @return the numbers of the cakes
+   */
+  public Set<String> cakesWith(Lot lot) {
+    Set<String> holding = new LinkedHashSet<>();
+    Map<String, List<BatchRecord>> usedIn = new LinkedHashMap<>();
+    Deque<BatchRecord> waiting = new ArrayDeque<>();
+    for (BatchRecord batch : batches.values()) {
+      for (WeighedLine line : batch.lines()) {
+        line.batch()
+            .ifPresent(b -> usedIn.computeIfAbsent(b.id(), k -> new ArrayList<>()).add(batch));
+        boolean holds = line.ingredient().material().filter(lot.material()::equals).isPresent();
+        if (holds && line.lot().equals(lot.lot())) {
+          waiting.add(batch);
+        }
+      }
+    }
+    Set<String> cakes = new LinkedHashSet<>();
+    while (!waiting.isEmpty()) {
+      BatchRecord batch = waiting.remove();
+      if (holding.add(batch.id())) {
+        cakes.addAll(batch.cakes());
+        waiting.addAll(usedIn.getOrDefault(batch.id(), List.of()));
+      }
+    }
+    return Collections.unmodifiableSet(cakes);
+  }
+
+  private static Set<BatchRecord> within(BatchRecord batch) {
+    Set<BatchRecord> all = new LinkedHashSet<>();
+    Deque<BatchRecord> waiting = new ArrayDeque<>(List.of(batch));
+    while (!waiting.isEmpty()) {
+      BatchRecord next = waiting.remove();
+      if (all.add(next)) {
+        next.lines().forEach(l -> l.batch().ifPresent(waiting::add));
+      }
+    }
+    return all;
+  }
+}

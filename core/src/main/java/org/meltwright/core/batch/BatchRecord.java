@@ -1,0 +1,222 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.batch;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.core.mixture.Composition;
+import org.meltwright.core.mixture.Mixture;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+
+/**
+ * What was really made: what was weighed, when, from which lots, and the cakes that came of it.
+ *
+ * <p>A batch can hold only batches that were there before it, so a trace always ends. Its form for
+ * files is its draft, {@link #toDraft}; {@link BatchLedger} reads drafts and traces both ways.
+ *
+ * <p>Two records are equal if their ids are. Immutable and thread-safe.
+ */
+public final class BatchRecord {
+
+  private final String id;
+  private final Recipe recipe;
+  private final Instant startedAt;
+  private final List<WeighedLine> lines;
+  private final List<String> cakes;
+  private final String note;
+  private final Mixture charge;
+
+  /**
+   * Returns a record.
+   *
+   * @param id the batch number, not blank
+   * @param recipe the recipe that was followed
+   * @param startedAt when the batch was started
+   * @param lines what was weighed, at least one line above zero
+   * @return the record, without cakes
+   * @throws ProblemException if the id is blank or nothing was weighed
+   */
+  public static BatchRecord of(
+      String id, Recipe recipe, Instant startedAt, List<WeighedLine> lines) {
+    return new BatchRecord(id, recipe, startedAt, lines, List.of(), "");
+  }
+
+  private BatchRecord(
+      String id,
+      Recipe recipe,
+      Instant startedAt,
+      List<WeighedLine> lines,
+      List<String> cakes,
+      String note) {
+    if (id.isBlank()) {
+      throw new ProblemException(Problem.of(BatchProblem.NAME_MISSING, id));
+    }
+    this.id = id;
+    this.recipe = recipe;
+    this.startedAt = startedAt;
+    this.lines = List.copyOf(lines);
+    this.cakes = List.copyOf(cakes);
+    this.note = note;
+    this.charge =
+        Mixture.blend(
+            lines.stream().map(l -> new Mixture(compositionOf(l), l.massKilograms())).toList());
+  }
+
+  /** An earlier batch counts as what it really was, not as its recipe. */
+  private static Composition compositionOf(WeighedLine line) {
+    return line.batch().map(b -> b.charge.composition()).orElse(line.ingredient().composition());
+  }
+
+  /**
+   * Returns the batch number.
+   *
+   * @return the id
+   */
+  public String id() {
+    return id;
+  }
+
+  /**
+   * Returns the recipe that was followed.
+   *
+   * @return the recipe
+   */
+  public Recipe recipe() {
+    return recipe;
+  }
+
+  /**
+   * Returns when the batch was started.
+   *
+   * @return the time
+   */
+  public Instant startedAt() {
+    return startedAt;
+  }
+
+  /**
+   * Returns what was weighed.
+   *
+   * @return the lines, in the order of weighing
+   */
+  public List<WeighedLine> lines() {
+    return lines;
+  }
+
+  /**
+   * Returns the cakes that came of it.
+   *
+   * @return their numbers
+   */
+  public List<String> cakes() {
+    return cakes;
+  }
+
+  /**
+   * Returns what else there is to say.
+   *
+   * @return a text; may be empty
+   */
+  public String note() {
+    return note;
+  }
+
+  /**
+   * Returns what is in the pot by what was weighed, before losses.
+   *
+   * @return the charge
+   */
+  public Mixture charge() {
+    return charge;
+  }
+
+  /**
+   * Returns how far each line lies from the recipe.
+   *
+   * @return a deviation for each ingredient of the recipe and each that was weighed beside it
+   */
+  public List<LineDeviation> deviations() {
+    Set<Ingredient> all = new LinkedHashSet<>();
+    recipe.parts().forEach(p -> all.add(p.ingredient()));
+    lines.forEach(l -> all.add(l.ingredient()));
+    List<LineDeviation> deviations = new ArrayList<>();
+    for (Ingredient ingredient : all) {
+      deviations.add(
+          new LineDeviation(ingredient, recipe.lineShare(ingredient), weighedShare(ingredient)));
+    }
+    return List.copyOf(deviations);
+  }
+
+  private double weighedShare(Ingredient ingredient) {
+    return lines.stream()
+            .filter(l -> l.ingredient().equals(ingredient))
+            .mapToDouble(WeighedLine::massKilograms)
+            .sum()
+        / charge.massKilograms();
+  }
+
+  /**
+   * Returns a copy with the cakes that came of it.
+   *
+   * @param numbers the numbers of the cakes
+   * @return the new record
+   */
+  public BatchRecord withCakes(List<String> numbers) {
+    return new BatchRecord(id, recipe, startedAt, lines, numbers, note);
+  }
+
+  /**
+   * Returns a copy with a note.
+   *
+   * @param text what else there is to say
+   * @return the new record
+   */
+  public BatchRecord withNote(String text) {
+    return new BatchRecord(id, recipe, startedAt, lines, cakes, text);
+  }
+
+  /**
+   * Returns the form for files: materials, recipe and earlier batches by name.
+   *
+   * @return the draft
+   */
+  public BatchRecordDraft toDraft() {
+    return new BatchRecordDraft(
+        BatchRecordDraft.VERSION,
+        id,
+        recipe.name(),
+        startedAt.toString(),
+        lines.stream().map(BatchRecord::draft).toList(),
+        cakes,
+        note);
+  }
+
+  private static WeighedLineDraft draft(WeighedLine line) {
+    boolean made = line.batch().isPresent();
+    return new WeighedLineDraft(
+        made ? null : line.ingredient().name(),
+        made ? null : line.lot(),
+        made ? line.lot() : null,
+        line.massKilograms(),
+        line.at().toString());
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof BatchRecord that && id.equals(that.id);
+  }
+
+  @Override
+  public int hashCode() {
+    return id.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return id + ": " + charge.massKilograms() + " kg of " + recipe.name() + ", " + startedAt;
+  }
+}

@@ -1,0 +1,82 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.cost;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.meltwright.units.ProblemException;
+
+class ExactMoneyTest {
+
+  private static final ExactMoney TEN = ExactMoney.of(Money.parse("EUR 10.00"));
+
+  @Test
+  void aThirdTimesThree_isTheWhole() {
+    assertThat(TEN.dividedBy(3)).hasToString("10/3 EUR");
+    assertThat(TEN.dividedBy(3).times(3)).isEqualTo(TEN).hasSameHashCodeAs(TEN);
+    assertThat(TEN.dividedBy(new BigDecimal("0.3")).toBigMoney(4, RoundingMode.HALF_UP))
+        .hasToString("EUR 33.3333");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0.125, HALF_UP, 0.13",
+    "0.125, HALF_EVEN, 0.12",
+    "0.1249999, HALF_UP, 0.12",
+    "-0.125, HALF_UP, -0.13",
+    "0.121, CEILING, 0.13",
+    "-0.121, FLOOR, -0.13",
+  })
+  void toMoney_roundsAsAsked(String amount, RoundingMode mode, String rounded) {
+    ExactMoney money =
+        ExactMoney.of(org.joda.money.BigMoney.of(CurrencyUnit.EUR, new BigDecimal(amount)));
+    assertThat(money.toMoney(mode)).isEqualTo(Money.parse("EUR " + rounded));
+  }
+
+  @Test
+  void signs_areKnown() {
+    assertThat(TEN.isPositive()).isTrue();
+    assertThat(TEN.negated().isNegative()).isTrue();
+    assertThat(TEN.minus(TEN).isZero()).isTrue();
+    assertThat(TEN.compareTo(TEN.times(2))).isNegative();
+    assertThat(TEN).isNotEqualTo(ExactMoney.of(Money.parse("USD 10.00")));
+  }
+
+  @Test
+  void twoCurrencies_doNotMix() {
+    ExactMoney dollars = ExactMoney.of(Money.parse("USD 1.00"));
+    assertThatExceptionOfType(ProblemException.class).isThrownBy(() -> TEN.plus(dollars));
+    assertThatExceptionOfType(ProblemException.class).isThrownBy(() -> TEN.compareTo(dollars));
+    assertThatExceptionOfType(ProblemException.class).isThrownBy(() -> TEN.dividedBy(dollars));
+  }
+
+  @Test
+  void rates_areEqualByValue() {
+    assertThat(Rate.ofPercent("19")).isEqualTo(Rate.ofPercent("19.0"));
+    assertThat(Rate.ofPercent("19")).hasSameHashCodeAs(Rate.ofPercent("19.0"));
+    assertThat(Rate.ofPercent("6.5")).hasToString("6.5 %");
+    assertThat(Duty.percent("3213", Rate.ofPercent("6.5"))).hasToString("3213: 6.5 %");
+    assertThatExceptionOfType(ProblemException.class).isThrownBy(() -> Rate.ofPercent("-1"));
+  }
+
+  @Test
+  void validity_includesBothEnds() {
+    LocalDate first = LocalDate.of(2026, 7, 1);
+    LocalDate last = LocalDate.of(2026, 7, 31);
+    Validity july = new Validity(first, last);
+    assertThat(july.contains(first)).isTrue();
+    assertThat(july.contains(last)).isTrue();
+    assertThat(july.contains(first.minusDays(1))).isFalse();
+    assertThat(july.contains(last.plusDays(1))).isFalse();
+    assertThatExceptionOfType(ProblemException.class)
+        .isThrownBy(() -> new Validity(last, first));
+  }
+}

@@ -1,0 +1,59 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialCatalogue;
+import org.meltwright.core.mixture.Composition;
+import org.meltwright.safety.hazard.HazardClass;
+import org.meltwright.safety.hazard.HazardLabel;
+import org.meltwright.safety.hazard.HazardReview;
+import org.meltwright.safety.hazard.LabelDetails;
+import org.meltwright.safety.hazard.RuleSet;
+import org.meltwright.safety.hazard.Supplier;
+import org.meltwright.units.MetricUnits;
+import org.meltwright.units.TemperaturePoint;
+import tech.units.indriya.quantity.Quantities;
+
+/** Answers what the label of a zinc white cake must say, and shows the arithmetic behind it. */
+public final class WhatMustTheLabelSay {
+
+  private WhatMustTheLabelSay() {}
+
+  /**
+   * Prints the label in English and German.
+   *
+   * @param arguments none
+   */
+  public static void main(String[] arguments) {
+    MaterialCatalogue catalogue = MaterialCatalogue.standard();
+    Map<Material, Double> parts = new LinkedHashMap<>();
+    parts.put(catalogue.require("beeswax-bleached"), 62.0);
+    parts.put(catalogue.require("damar"), 8.0);
+    parts.put(catalogue.require("zinc-white"), 30.0);
+
+    RuleSet rules = RuleSet.clpOn(LocalDate.of(2026, 11, 25));
+    HazardReview review = HazardReview.ofCake(Composition.ofParts(parts), rules);
+    HazardLabel label = HazardLabel.of(review, details());
+
+    System.out.println(label.text(Locale.ENGLISH));
+    System.out.println();
+    System.out.println(label.text(Locale.GERMAN));
+    System.out.println();
+    System.out.println(review.finding(HazardClass.AQUATIC_CHRONIC).explanation().text());
+  }
+
+  private static LabelDetails details() {
+    return LabelDetails.builder()
+        .productName("Zinc white cake", "Zinkweiß-Block")
+        .nominalMass(Quantities.getQuantity(40, MetricUnits.GRAM))
+        .batch("2026-11-A")
+        .supplier(new Supplier("Atelier Fernhof", "Mill Lane 1, Oldtown", "+00 123", "fernhof.example"))
+        .maximumTemperature(TemperaturePoint.ofCelsius(90))
+        .disposal("a collection point for hazardous waste", "einer Schadstoffsammelstelle")
+        .build();
+  }
+}

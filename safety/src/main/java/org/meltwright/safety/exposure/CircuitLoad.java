@@ -1,0 +1,202 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.exposure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.units.Limit;
+import org.meltwright.units.Messages;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * What hangs on one circuit: plates, guns, irons by their nameplates, held against the rating of
+ * the circuit with the factor that the user's own code states for continuous loads.
+ *
+ * <p>A load counts as continuous as the code states it, mostly from three hours. A thermostat does
+ * not lower the running current. For example, 1100 W and 300 W, both continuous, on 15 A at 120 V
+ * with a factor of 1.25 need 14.6 A. Ask an electrician; local code decides.
+ *
+ * <p>This class is immutable and thread-safe.
+ */
+public final class CircuitLoad {
+
+  private final double volts;
+  private final double ratedAmperes;
+  private final double continuousFactor;
+  private final List<Device> devices;
+
+  /** What a load comes to. */
+  public enum Outcome {
+    /** The rating holds it, with the factor for continuous loads. */
+    WITHIN_THE_NUMBERS_GIVEN,
+    /** The rating holds the nameplates, but not with the factor for continuous loads. */
+    ABOVE_CONTINUOUS,
+    /** The nameplates alone exceed the rating. */
+    ABOVE_RATING
+  }
+
+  /**
+   * A device on the circuit.
+   *
+   * @param name what it is called
+   * @param watts its nameplate power, in W
+   * @param isContinuous whether it is a continuous load by the user's code
+   */
+  public record Device(String name, double watts, boolean isContinuous) {
+
+    /**
+     * Guards the power.
+     *
+     * @param name what it is called
+     * @param watts its nameplate power
+     * @param isContinuous whether it is a continuous load
+     * @throws org.meltwright.units.ProblemException if it is negative
+     */
+    public Device {
+      UnitsProblem.requireBetween(watts, 0, 1e6, "power in W");
+    }
+  }
+
+  /**
+   * Returns a circuit with nothing on it.
+   *
+   * @param volts the voltage, in V
+   * @param ratedAmperes the rating of its breaker or fuse, in A
+   * @param continuousFactor the factor on continuous loads that the user's code states, from 1 to
+   *     2; there is no default
+   * @return the circuit
+   * @throws org.meltwright.units.ProblemException if a number cannot be
+   */
+  public static CircuitLoad of(double volts, double ratedAmperes, double continuousFactor) {
+    return new CircuitLoad(
+        UnitsProblem.requireBetween(volts, 1, 1000, "voltage in V"),
+        UnitsProblem.requireBetween(ratedAmperes, 0.1, 1000, "rating in A"),
+        UnitsProblem.requireBetween(continuousFactor, 1, 2, "factor on continuous loads"),
+        List.of());
+  }
+
+  private CircuitLoad(
+      double volts, double ratedAmperes, double continuousFactor, List<Device> devices) {
+    this.volts = volts;
+    this.ratedAmperes = ratedAmperes;
+    this.continuousFactor = continuousFactor;
+    this.devices = devices;
+  }
+
+  /**
+   * Returns the devices.
+   *
+   * @return the devices, in the order added
+   */
+  public List<Device> devices() {
+    return devices;
+  }
+
+  /**
+   * Returns a circuit with one more device.
+   *
+   * @param device the device
+   * @return the new circuit
+   */
+  public CircuitLoad with(Device device) {
+    List<Device> more = new ArrayList<>(devices);
+    more.add(device);
+    return new CircuitLoad(volts, ratedAmperes, continuousFactor, List.copyOf(more));
+  }
+
+  /**
+   * Returns the sum of the nameplates.
+   *
+   * @return the power, in W
+   */
+  public double nameplateWatts() {
+    return devices.stream().mapToDouble(Device::watts).sum();
+  }
+
+  /**
+   * Returns what the circuit must be rated for: the other loads and the continuous ones times the
+   * factor.
+   *
+   * @return the current, in A
+   */
+  public double requiredAmperes() {
+    double continuous =
+        devices.stream().filter(Device::isContinuous).mapToDouble(Device::watts).sum();
+    return (nameplateWatts() + (continuousFactor - 1) * continuous) / volts;
+  }
+
+  /**
+   * Returns the power that the rating holds.
+   *
+   * @return voltage times rating, in W
+   */
+  public double ratedWatts() {
+    return volts * ratedAmperes;
+  }
+
+  /**
+   * Returns the continuous power that the rating holds with the factor.
+   *
+   * <p>For example, 1440 W on 15 A at 120 V with a factor of 1.25.
+   *
+   * @return the power, in W
+   */
+  public double continuousWatts() {
+    return ratedWatts() / continuousFactor;
+  }
+
+  /**
+   * Returns what the load comes to.
+   *
+   * @return the outcome
+   */
+  public Outcome outcome() {
+    if (Limit.exceeds(nameplateWatts(), ratedWatts())) {
+      return Outcome.ABOVE_RATING;
+    }
+    return Limit.exceeds(requiredAmperes(), ratedAmperes)
+        ? Outcome.ABOVE_CONTINUOUS
+        : Outcome.WITHIN_THE_NUMBERS_GIVEN;
+  }
+
+  /**
+   * Returns the devices that one plug does not carry.
+   *
+   * @param plugAmperes what a plug is made for, in A, for example 13
+   * @return the devices whose nameplate exceeds it
+   */
+  public List<Device> abovePlug(double plugAmperes) {
+    double limit = volts * UnitsProblem.requireBetween(plugAmperes, 0.1, 1000, "plug in A");
+    return devices.stream().filter(d -> Limit.exceeds(d.watts(), limit)).toList();
+  }
+
+  /**
+   * Says what the load comes to, and whom to ask.
+   *
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @return two or three sentences
+   */
+  public String text(Locale locale) {
+    Messages messages = Messages.beside(CircuitLoad.class);
+    return messages.text("circuit." + outcome(), locale)
+        + " "
+        + messages.text("circuit.ask", locale);
+  }
+
+  /**
+   * Returns how the load came about.
+   *
+   * @return inputs, formula, result and whom to ask
+   */
+  public Explanation explanation() {
+    Explanation.Builder text =
+        Explanation.of("Load on one circuit").given(volts + " V, " + ratedAmperes + " A");
+    devices.forEach(d -> text.given(d.name() + " " + d.watts() + " W"));
+    return text.given("factor on continuous loads " + continuousFactor)
+        .formula("I = (sum of other loads + factor x sum of continuous loads) / V")
+        .step("I = " + requiredAmperes() + " A")
+        .warning(text(Locale.ENGLISH))
+        .build();
+  }
+}

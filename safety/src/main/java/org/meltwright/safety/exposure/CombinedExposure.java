@@ -1,0 +1,149 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.exposure;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.meltwright.safety.exposure.Agent.Trait;
+import org.meltwright.units.Limit;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * Exposures held against the limits that the user entered: averages over time, and the additive
+ * formula for agents that harm the same organ (29 CFR 1910.1000(d)).
+ *
+ * <p>A sum up to 1 means that the limits entered are not exceeded by the numbers entered; it is no
+ * clearance. Carcinogens are not added up. Immutable and thread-safe.
+ */
+public final class CombinedExposure {
+
+  private final List<Part> parts;
+
+  /**
+   * One agent's exposure and limit.
+   *
+   * @param limit the limit
+   * @param value the exposure, in the unit of the limit and over its averaging time
+   */
+  public record Part(ExposureLimit limit, double value) {
+
+    /**
+     * Guards the value.
+     *
+     * @param limit the limit
+     * @param value the exposure
+     * @throws org.meltwright.units.ProblemException if it is negative
+     */
+    public Part {
+      UnitsProblem.requireBetween(value, 0, 1e9, "exposure");
+    }
+
+    /**
+     * Returns the exposure as a share of its limit.
+     *
+     * @return the share, where 1 is the limit
+     */
+    public double share() {
+      return value / limit.value();
+    }
+  }
+
+  /**
+   * Returns the combined exposure to agents of the same effect.
+   *
+   * @param parts one for each agent
+   * @return the combined exposure
+   * @throws org.meltwright.units.ProblemException if there is none, if averaging times differ, or
+   *     if an agent causes cancer
+   */
+  public static CombinedExposure of(List<Part> parts) {
+    if (parts.isEmpty()) {
+      throw ExposureProblem.of(ExposureProblem.NOTHING_GIVEN, "0", "");
+    }
+    for (Part part : parts) {
+      if (part.limit().agent().traits().contains(Trait.CARCINOGEN)) {
+        throw ExposureProblem.of(
+            ExposureProblem.NOT_ADDITIVE, part.limit().agent().name(), "CARCINOGEN");
+      }
+      if (part.limit().averaging() != parts.get(0).limit().averaging()) {
+        throw ExposureProblem.of(
+            ExposureProblem.LIMITS_DIFFER, part.limit().agent().name(), "averaging time");
+      }
+    }
+    return new CombinedExposure(List.copyOf(parts));
+  }
+
+  private CombinedExposure(List<Part> parts) {
+    this.parts = parts;
+  }
+
+  /**
+   * Returns the parts.
+   *
+   * @return one for each agent
+   */
+  public List<Part> parts() {
+    return parts;
+  }
+
+  /**
+   * Returns the sum of exposures, each as a share of its limit.
+   *
+   * <p>For example, 500 of 1000, 45 of 200 and 40 of 200 ppm add up to 0.925.
+   *
+   * @return the sum, where 1 is reached when the limits are used up together
+   */
+  public double sumOfShares() {
+    return parts.stream().mapToDouble(Part::share).sum();
+  }
+
+  /**
+   * Tells whether the limits are exceeded together.
+   *
+   * @return whether the sum lies above 1
+   */
+  public boolean isExceeded() {
+    return Limit.exceeds(sumOfShares(), 1);
+  }
+
+  /**
+   * Returns an average over eight hours: Σ C t ⁄ 8.
+   *
+   * <p>For example, 2 h at 150, 2 h at 75 and 4 h at 50 ppm average 81.25 ppm.
+   *
+   * @param concentrations the concentrations, in one unit
+   * @param hours for how long each, in hours; together any time, the rest of eight hours is zero
+   * @return the average, in the same unit
+   */
+  public static double eightHourAverage(List<Double> concentrations, List<Double> hours) {
+    if (concentrations.size() != hours.size()) {
+      throw ExposureProblem.of(
+          ExposureProblem.LIMITS_DIFFER,
+          concentrations.size() + ", " + hours.size(),
+          "number of entries");
+    }
+    double sum = 0;
+    for (int i = 0; i < hours.size(); i++) {
+      sum += concentrations.get(i) * hours.get(i);
+    }
+    return sum / 8;
+  }
+
+  /**
+   * Returns the limit of a vapour mixture of fixed shares: 1 ⁄ Σ (f ⁄ L).
+   *
+   * <p>For example, vapours of 47.22 and 13.95 parts with limits of 0.5 and 20 ppm have one of
+   * 0.643 ppm.
+   *
+   * @param vapourParts the shares of the vapours, in any common unit, such as partial pressures
+   * @param limits the limits, in one unit
+   * @return the limit of the mixture, in that unit
+   */
+  public static double limitOfVapourMixture(List<Double> vapourParts, List<Double> limits) {
+    List<Double> shares = new ArrayList<>();
+    double total = vapourParts.stream().mapToDouble(Double::doubleValue).sum();
+    for (int i = 0; i < limits.size(); i++) {
+      shares.add(vapourParts.get(i) / total / limits.get(i));
+    }
+    return 1 / shares.stream().mapToDouble(Double::doubleValue).sum();
+  }
+}

@@ -1,0 +1,101 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.exposure;
+
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.source.Source;
+import org.meltwright.core.source.SourceKind;
+import org.meltwright.units.Limit;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * The air that thins an evaporating vapour to a limit: Q = G K ⁄ C.
+ *
+ * <p>Dilution is for vapours of low toxicity that evaporate slowly and evenly. It is refused for
+ * agents with a limit below 100 ppm, for carcinogens, dusts and fumes: there, local exhaust, and
+ * ask an occupational hygienist. An arithmetic aid, no clearance: people stand nearer to the source
+ * than the average of the room.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param limit the limit to thin to
+ * @param evaporationGramsPerHour how much evaporates, in g/h
+ * @param mixingFactor K: 1 for perfect mixing, 3 to 10 in rooms
+ */
+public record DilutionVentilation(
+    ExposureLimit limit, double evaporationGramsPerHour, double mixingFactor) {
+
+  /** No dilution for agents with a limit below this, in ppm. */
+  public static final double LEAST_LIMIT_PPM = 100;
+
+  private static final Source FORM =
+      new Source(
+          "toledo-dilution",
+          "University of Toledo, dilution ventilation form sheet",
+          Source.NOT_STATED,
+          Source.NOT_STATED,
+          SourceKind.WEB_PAGE);
+
+  /**
+   * Guards the numbers and refuses what dilution is not for.
+   *
+   * @param limit the limit to thin to
+   * @param evaporationGramsPerHour how much evaporates
+   * @param mixingFactor K, from 1 to 10
+   * @throws org.meltwright.units.ProblemException if the agent needs local exhaust, or a number
+   *     cannot be
+   */
+  public DilutionVentilation {
+    UnitsProblem.requireBetween(evaporationGramsPerHour, 0, 1e9, "evaporation in g/h");
+    UnitsProblem.requireBetween(mixingFactor, 1, 10, "mixing factor");
+    if (!limit.agent().traits().isEmpty()) {
+      throw ExposureProblem.of(
+          ExposureProblem.NOT_FOR_DILUTION,
+          limit.agent().name(),
+          limit.agent().traits().stream().sorted().toList().toString());
+    }
+    if (!Limit.reaches(limit.partsPerMillion(), LEAST_LIMIT_PPM)) {
+      throw ExposureProblem.of(
+          ExposureProblem.NOT_FOR_DILUTION, limit.agent().name(), limit.partsPerMillion() + " ppm");
+    }
+  }
+
+  /**
+   * Returns the air needed.
+   *
+   * @return the flow, in m³/h
+   */
+  public double flowCubicMetresPerHour() {
+    double vapour = limit.agent().vapourLitres(evaporationGramsPerHour) / 1000;
+    return flow(vapour, limit.partsPerMillion() * 1e-6, mixingFactor);
+  }
+
+  /**
+   * Returns Q = G K ⁄ C.
+   *
+   * @param generation the vapour generated, per time
+   * @param fraction the concentration to thin to, as a volume fraction
+   * @param mixingFactor K
+   * @return the flow, in the unit of the generation
+   */
+  static double flow(double generation, double fraction, double mixingFactor) {
+    return generation / fraction * mixingFactor;
+  }
+
+  /**
+   * Returns how the flow came about.
+   *
+   * @return inputs, formula, result and warnings
+   */
+  public Explanation explanation() {
+    return Explanation.of("Air to thin " + limit.agent().name())
+        .given(evaporationGramsPerHour + " g/h evaporate")
+        .given(limit.partsPerMillion() + " ppm, " + limit.jurisdiction() + ", " + limit.asOf())
+        .given("mixing factor " + mixingFactor)
+        .formula("Q = G K / C")
+        .step("Q = " + flowCubicMetresPerHour() + " m³/h")
+        .warning(
+            "The average of a room is not the air before a face: draw vapour away at its source.")
+        .source(FORM)
+        .build();
+  }
+}

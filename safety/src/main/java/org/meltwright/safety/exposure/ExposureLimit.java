@@ -1,0 +1,112 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.exposure;
+
+import java.time.LocalDate;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * An exposure limit as the user enters it: with the place where it holds and the date it was looked
+ * up. Limits differ from place to place and change; this library ships none.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param agent what is limited
+ * @param value the limit, above zero
+ * @param unit its unit
+ * @param averaging over which time it is taken
+ * @param jurisdiction where it holds, and by which list
+ * @param asOf when it was looked up
+ */
+public record ExposureLimit(
+    Agent agent,
+    double value,
+    Unit unit,
+    Averaging averaging,
+    String jurisdiction,
+    LocalDate asOf) {
+
+  /** The unit of a limit. */
+  public enum Unit {
+    /** Parts per million by volume. */
+    PPM,
+    /** Milligrams per cubic metre. */
+    MILLIGRAMS_PER_CUBIC_METRE
+  }
+
+  /** The time over which a limit is taken. */
+  public enum Averaging {
+    /** A working day of eight hours. */
+    EIGHT_HOURS,
+    /** A short time, mostly 15 minutes. */
+    SHORT_TERM,
+    /** At no time. */
+    CEILING
+  }
+
+  /**
+   * Guards value and jurisdiction.
+   *
+   * @param agent what is limited
+   * @param value the limit
+   * @param unit its unit
+   * @param averaging over which time it is taken
+   * @param jurisdiction where it holds
+   * @param asOf when it was looked up
+   * @throws org.meltwright.units.ProblemException if the value cannot be or no place is given
+   */
+  public ExposureLimit {
+    UnitsProblem.requireBetween(value, 1e-12, 1e9, "exposure limit");
+    if (jurisdiction.isBlank()) {
+      throw ExposureProblem.of(
+          ExposureProblem.LIMIT_WITHOUT_JURISDICTION, agent.name() + " " + value, "");
+    }
+  }
+
+  /**
+   * Returns the limit in parts per million.
+   *
+   * @return ppm by volume
+   */
+  public double partsPerMillion() {
+    return unit == Unit.PPM ? value : agent.partsPerMillion(value);
+  }
+
+  /**
+   * Returns the limit in milligrams per cubic metre.
+   *
+   * @return mg/m³
+   */
+  public double milligramsPerCubicMetre() {
+    return unit == Unit.PPM ? agent.milligramsPerCubicMetre(value) : value;
+  }
+
+  /**
+   * Returns the average concentration after a mass has evaporated into closed air, as a share of
+   * the limit.
+   *
+   * <p>For example, 0.86 g of turpentine in 1.546 m³ reach a limit of 100 ppm: a share of 1.
+   *
+   * @param grams the mass that evaporated, in g
+   * @param roomCubicMetres the air it went into, in m³
+   * @return the share, where 1 is the limit; no clearance below it
+   */
+  public double shareAfterEvaporating(double grams, double roomCubicMetres) {
+    return agent.dilutingCubicMetres(grams, partsPerMillion())
+        / UnitsProblem.requireBetween(roomCubicMetres, 1e-6, 1e9, "volume of air in m³");
+  }
+
+  /**
+   * Returns how much dust of a compound holds as much of the agent as the limit allows.
+   *
+   * <p>For example, a limit of 0.005 mg/m³ for cadmium allows 0.00643 mg/m³ of cadmium sulphide,
+   * which is 77.81 % cadmium.
+   *
+   * @param share the share by mass of the agent in the dust, above 0, at most 1
+   * @return mg/m³ of dust
+   * @throws org.meltwright.units.ProblemException if the share is not above 0 and at most 1
+   */
+  public double dustMilligramsPerCubicMetre(double share) {
+    return milligramsPerCubicMetre()
+        / UnitsProblem.requireBetween(share, 1e-9, 1, "share of the agent in the dust");
+  }
+}

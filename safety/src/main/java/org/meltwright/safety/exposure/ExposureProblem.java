@@ -1,0 +1,35 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.exposure;
+
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemCode;
+import org.meltwright.units.ProblemException;
+
+/** The problems that exposure arithmetic reports. */
+public enum ExposureProblem implements ProblemCode {
+  /** Dilution is not for this agent: local exhaust is. */
+  NOT_FOR_DILUTION("exposure.not-for-dilution"),
+  /** A limit without the place where it holds. */
+  LIMIT_WITHOUT_JURISDICTION("exposure.limit-without-jurisdiction"),
+  /** Limits of two kinds or units were to be compared. */
+  LIMITS_DIFFER("exposure.limits-differ"),
+  /** A mixture was to be added up in which an agent causes cancer. */
+  NOT_ADDITIVE("exposure.not-additive"),
+  /** There is nothing to add up. */
+  NOTHING_GIVEN("exposure.nothing-given");
+
+  private final String id;
+
+  ExposureProblem(String id) {
+    this.id = id;
+  }
+
+  @Override
+  public String id() {
+    return id;
+  }
+
+  static ProblemException of(ExposureProblem code, String found, String reason) {
+    return new ProblemException(Problem.of(code, found).with("reason", reason));
+  }
+}

@@ -1,0 +1,47 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.exposure;
+
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * A vapour held against its lower flammable limit, which is stated in per cent by volume.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param lowerLimitPercent the lower flammable limit, in per cent by volume
+ */
+public record Flammability(double lowerLimitPercent) {
+
+  /**
+   * Guards the limit.
+   *
+   * @param lowerLimitPercent the lower flammable limit, in per cent by volume
+   * @throws org.meltwright.units.ProblemException if it is not above 0 and at most 100
+   */
+  public Flammability {
+    UnitsProblem.requireBetween(lowerLimitPercent, 1e-6, 100, "lower flammable limit in per cent");
+  }
+
+  /**
+   * Returns how many parts per million a percentage of the lower limit is.
+   *
+   * <p>For example, 10 % of the limit of turpentine, 0.8 %, is 800 ppm. An alarm is set at 10 %;
+   * nothing is planned above 25 %.
+   *
+   * @param percent the percentage of the lower flammable limit
+   * @return parts per million by volume
+   */
+  public double partsPerMillionAt(double percent) {
+    return percent / 100 * lowerLimitPercent * 10_000;
+  }
+
+  /**
+   * Returns a concentration as a percentage of the lower limit.
+   *
+   * @param ppm parts per million by volume
+   * @return the percentage, where 100 burns
+   */
+  public double percentOfLowerLimit(double ppm) {
+    return 100 * ppm / (lowerLimitPercent * 10_000);
+  }
+}

@@ -1,0 +1,108 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.exposure;
+
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * The air of a room and its exchange: air changes, build-up, and the time until a share of the
+ * start is left.
+ *
+ * <p>Times are never a clearance: they say how long until, say, 1 % of what was there at the start
+ * is left if nothing is added and the air mixes as the factor states. After the table of MMWR 1994;
+ * 43 RR-13, S3-1. For example, at 6 air changes an hour and perfect mixing, 1 % of the start is
+ * left after 46 minutes.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param volumeCubicMetres the volume, in m³
+ * @param flowCubicMetresPerHour the air exchanged, in m³/h
+ * @param mixingFactor K: 1 for perfect mixing, 3 to 10 in rooms
+ */
+public record RoomAir(
+    double volumeCubicMetres, double flowCubicMetresPerHour, double mixingFactor) {
+
+  /**
+   * Guards the numbers.
+   *
+   * @param volumeCubicMetres the volume, above zero
+   * @param flowCubicMetresPerHour the air exchanged, above zero
+   * @param mixingFactor K, from 1 to 10
+   * @throws org.meltwright.units.ProblemException if a number cannot be
+   */
+  public RoomAir {
+    UnitsProblem.requireBetween(volumeCubicMetres, 1e-3, 1e7, "volume of the room in m³");
+    UnitsProblem.requireBetween(flowCubicMetresPerHour, 1e-6, 1e9, "air exchanged in m³/h");
+    UnitsProblem.requireBetween(mixingFactor, 1, 10, "mixing factor");
+  }
+
+  /**
+   * Returns a room by its air changes.
+   *
+   * @param volumeCubicMetres the volume, in m³
+   * @param airChangesPerHour the air changes per hour
+   * @param mixingFactor K
+   * @return the room air
+   */
+  public static RoomAir ofAirChanges(
+      double volumeCubicMetres, double airChangesPerHour, double mixingFactor) {
+    return new RoomAir(volumeCubicMetres, volumeCubicMetres * airChangesPerHour, mixingFactor);
+  }
+
+  /**
+   * Returns how often an hour the air is exchanged.
+   *
+   * @return the air changes per hour
+   */
+  public double airChangesPerHour() {
+    return flowCubicMetresPerHour / volumeCubicMetres;
+  }
+
+  /**
+   * Returns the flow that the air changes asked for need.
+   *
+   * <p>For example, ten air changes an hour in 180 m³ are 1800 m³/h.
+   *
+   * @param volumeCubicMetres the volume, in m³
+   * @param airChangesPerHour the air changes per hour
+   * @return the flow, in m³/h
+   */
+  public static double flowFor(double volumeCubicMetres, double airChangesPerHour) {
+    return volumeCubicMetres * airChangesPerHour;
+  }
+
+  /**
+   * Returns the time until a share of the start is left, if nothing is added.
+   *
+   * @param share the share of the start, above 0 and below 1, for example 0.01
+   * @return the minutes; never a clearance
+   * @throws org.meltwright.units.ProblemException if the share is not between 0 and 1
+   */
+  public double minutesToShareOfStart(double share) {
+    UnitsProblem.requireBetween(share, 1e-12, 1, "share of the start");
+    return -60 * mixingFactor * Math.log(share) / airChangesPerHour();
+  }
+
+  /**
+   * Returns the share of the start that is left after a time, if nothing is added.
+   *
+   * @param minutes the time, in minutes, not negative
+   * @return the share, from 0 to 1
+   */
+  public double shareOfStartAfter(double minutes) {
+    UnitsProblem.requireBetween(minutes, 0, 1e9, "minutes");
+    return Math.exp(-airChangesPerHour() * minutes / 60 / mixingFactor);
+  }
+
+  /**
+   * Returns the volume fraction that builds up from clean air: C = (G K ⁄ Q)(1 − exp(−Q t ⁄ K V)).
+   *
+   * @param vapourCubicMetresPerHour the pure vapour generated, in m³/h
+   * @param minutes the time, in minutes, not negative
+   * @return the average volume fraction in the room
+   */
+  public double volumeFractionAfter(double vapourCubicMetresPerHour, double minutes) {
+    UnitsProblem.requireBetween(vapourCubicMetresPerHour, 0, 1e6, "vapour in m³/h");
+    double effective = flowCubicMetresPerHour / mixingFactor;
+    return vapourCubicMetresPerHour / effective * (1 - shareOfStartAfter(minutes));
+  }
+}

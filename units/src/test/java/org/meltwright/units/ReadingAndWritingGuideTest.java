@@ -1,0 +1,118 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.units;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.meltwright.units.MetricUnits.grams;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import org.junit.jupiter.api.Test;
+import org.meltwright.units.constraint.QuantityText;
+import org.meltwright.units.constraint.TextKind;
+
+/** The code of the guide page, run; and the page held to it. */
+class ReadingAndWritingGuideTest {
+
+  private static final Path GUIDE =
+      Path.of("..", "docs", "guide", "reading-and-writing-quantities.md");
+  private static final Path THIS =
+      Path.of(
+          "src", "test", "java", "org", "meltwright", "units", "ReadingAndWritingGuideTest.java");
+
+  @Test
+  void the_code_of_the_guide_does_what_the_guide_says() {
+    QuantityParser parser = QuantityParser.localeFree();
+
+    Quantity<Mass> wax = parser.parseMass("1 lb 4 oz");
+    double kilograms = QuantityKind.MASS.toSi(wax);
+    assertThat(kilograms).isCloseTo(0.56699046250, within(1e-15));
+
+    TemperaturePoint target = parser.parseTemperature("90 C");
+    TemperatureRange melting = parser.parseTemperatureRange("62–65 °C");
+    MixingRatio ratio = parser.parseMixingRatio("1:8 resin:wax");
+    MassFraction paint = parser.parseMassFraction("10 %");
+    StatedDensity powder = parser.parseStatedDensity("0.55 g/ml bulk");
+    assertThat(ratio.firstShare()).isEqualTo(1.0 / 9);
+    assertThat(paint.value()).isEqualTo(0.1);
+    assertThat(powder.state()).isEqualTo(DensityState.BULK);
+
+    Quantity<Mass> typed = QuantityParser.withDecimalComma().parseMass("1,5 kg");
+    assertThat(QuantityKind.MASS.toSi(typed)).isEqualTo(1.5);
+
+    String label = QuantityFormatter.ofDecimals(1).format(target, TemperatureScale.FAHRENHEIT);
+    String file = QuantityFormatter.exact().format(wax);
+    String etikett =
+        QuantityFormatter.ofSignificantDigits(3).withLocale(Locale.GERMANY).format(wax, MetricUnits.GRAM);
+    assertThat(List.of(label, file, etikett))
+        .containsExactly("194.0 °F", "1.25 lb", "567 g");
+
+    TemperaturePoint warmer = target.plus(TemperatureDifference.ofKelvin(3.3));
+    TemperatureDifference margin = melting.marginBelow(target);
+    assertThat(warmer.celsius()).isEqualTo(93.3);
+    assertThat(margin.kelvin()).isEqualTo(25);
+  }
+
+  @Test
+  void a_refusal_says_what_was_found() {
+    QuantityParser parser = QuantityParser.localeFree();
+    String said = "";
+    try {
+      parser.parseMass("8 fl oz");
+    } catch (ProblemException refused) {
+      Problem problem = refused.problems().get(0);
+      String english = problem.what(Locale.ENGLISH);
+      String german = problem.what(Locale.GERMAN);
+      said = english + " " + german;
+    }
+    assertThat(said)
+        .isEqualTo(
+            "Expected a mass, found a volume: 8 fl oz. "
+                + "Erwartet: eine Masse; gefunden: ein Volumen: 8 fl oz.");
+  }
+
+  @Test
+  void a_weighing_sheet_keeps_its_total() {
+    ScaleInterval kitchen = ScaleInterval.of(grams(1));
+    ScaleInterval fine = ScaleInterval.of(grams(0.1));
+    LineRounding sheet =
+        LineRounding.of(
+            List.of(
+                ExactLine.of(grams(222.22), kitchen),
+                ExactLine.of(grams(27.78), kitchen),
+                ExactLine.of(grams(12.34), fine)));
+    double printedTotal = sheet.printedTotalKilograms();
+    assertThat(sheet.lines())
+        .extracting(RoundedLine::printedKilograms)
+        .containsExactly(0.222, 0.028, 0.0123);
+    assertThat(printedTotal).isEqualTo(0.2623);
+    assertThat(sheet.exactTotalKilograms()).isEqualTo(0.26234);
+  }
+
+  public record PotDraft(
+      @QuantityText(kind = TextKind.MASS, min = "1 g", max = "20 kg") String wax,
+      @QuantityText(kind = TextKind.TEMPERATURE, max = "93.3 °C") String target) {}
+
+  @Test
+  void each_code_block_of_the_guide_stands_in_this_test() throws IOException {
+    String here = squeezed(Files.readString(THIS));
+
+    assertThat(
+            Pattern.compile("```java\n(.*?)```", Pattern.DOTALL)
+                .matcher(Files.readString(GUIDE))
+                .results()
+                .map(block -> squeezed(block.group(1))))
+        .hasSize(8)
+        .allSatisfy(block -> assertThat(here).contains(block));
+  }
+
+  private static String squeezed(String code) {
+    return code.replaceAll("\\s+", " ").strip();
+  }
+}

@@ -52,7 +52,8 @@ class LinearProgramProperties {
 
   @Example
   void whatHasNoSolutionIsNull() {
-    assertThat(LinearProgram.minimise(new double[][] {{1}, {1}}, new double[] {1, 2}, new double[1]))
+    assertThat(
+            LinearProgram.minimise(new double[][] {{1}, {1}}, new double[] {1, 2}, new double[1]))
         .isNull();
   }
 

@@ -49,9 +49,10 @@ class ReadingAndWritingGuideTest {
     String label = QuantityFormatter.ofDecimals(1).format(target, TemperatureScale.FAHRENHEIT);
     String file = QuantityFormatter.exact().format(wax);
     String etikett =
-        QuantityFormatter.ofSignificantDigits(3).withLocale(Locale.GERMANY).format(wax, MetricUnits.GRAM);
-    assertThat(List.of(label, file, etikett))
-        .containsExactly("194.0 °F", "1.25 lb", "567 g");
+        QuantityFormatter.ofSignificantDigits(3)
+            .withLocale(Locale.GERMANY)
+            .format(wax, MetricUnits.GRAM);
+    assertThat(List.of(label, file, etikett)).containsExactly("194.0 °F", "1.25 lb", "567 g");
 
     TemperaturePoint warmer = target.plus(TemperatureDifference.ofKelvin(3.3));
     TemperatureDifference margin = melting.marginBelow(target);

@@ -8,7 +8,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
-import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.meltwright.core.cost.FreightTariff;
 import org.meltwright.core.cost.Price;
@@ -60,7 +59,10 @@ public final class PlanAClass {
   }
 
   private static List<PackageOffer> bags() {
-    return Stream.of("wax 14.90 EUR/1 kg", "wax 66.00 EUR/5 kg", "resin 17.90 EUR/500 g",
+    return Stream.of(
+            "wax 14.90 EUR/1 kg",
+            "wax 66.00 EUR/5 kg",
+            "resin 17.90 EUR/500 g",
             "resin 4.90 EUR/100 g")
         .map(t -> t.split(" ", 2))
         .map(t -> PackageOffer.of("north", t[0], Price.parse(t[1])))

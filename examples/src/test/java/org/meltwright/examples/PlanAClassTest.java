@@ -10,7 +10,8 @@ class PlanAClassTest {
   @Test
   void main_printsMassesPackagesAndFee() {
     assertThat(Output.of(() -> PlanAClass.main(new String[0])).lines())
-        .containsExactly("medium 4.910 kg",
+        .containsExactly(
+            "medium 4.910 kg",
             "1 x 66.00 EUR/5 kg",
             "1 x 17.90 EUR/500 g",
             "2 x 4.90 EUR/100 g",

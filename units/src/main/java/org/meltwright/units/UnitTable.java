@@ -79,7 +79,7 @@ final class UnitTable {
   }
 
   private void addWord(String word, UnitDefinition<?> definition) {
-    words.put(key(word).toLowerCase(Locale.ROOT), definition);
+    words.put(word.toLowerCase(Locale.ROOT), definition);
   }
 
   /** A word is read in any case, a symbol to the letter: Mg is not mg. */
@@ -171,6 +171,19 @@ final class UnitTable {
    * of two micro signs as one.
    */
   static String key(CharSequence spelling) {
+    int same = 0;
+    while (same < spelling.length() && isPlain(spelling.charAt(same))) {
+      same++;
+    }
+    return same == spelling.length() ? spelling.toString() : rewritten(spelling);
+  }
+
+  /** Letters, digits and signs that stand for themselves. */
+  private static boolean isPlain(char c) {
+    return c > ' ' && c < '\u007f' && c != '^' && c != '*';
+  }
+
+  private static String rewritten(CharSequence spelling) {
     StringBuilder key = new StringBuilder(spelling.length());
     for (int i = 0; i < spelling.length(); i++) {
       char c = canonical(spelling.charAt(i));

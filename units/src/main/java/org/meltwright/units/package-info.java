@@ -14,6 +14,10 @@
  *       compile and 70 °C + 5 K does.
  *   <li>{@link org.meltwright.units.MassFraction}, {@link org.meltwright.units.VolumeFraction} and
  *       {@link org.meltwright.units.MixingRatio} — shares that say what they are shares of.
+ *   <li>{@link org.meltwright.units.QuantityParser} and {@link
+ *       org.meltwright.units.QuantityFormatter} — text to value and back, exactly.
+ *   <li>{@link org.meltwright.units.LineRounding} — lines rounded for their balances, the total
+ *       kept.
  *   <li>{@link org.meltwright.units.Problem} — what was wrong, what was found, what is allowed,
  *       what to do.
  * </ol>

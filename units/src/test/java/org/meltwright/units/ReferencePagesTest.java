@@ -91,7 +91,8 @@ class ReferencePagesTest {
   @Test
   void the_grammar_page_lists_each_scale_word_that_reads() throws IOException {
     String page = Files.readString(REFERENCE.resolve("text-grammar.md"));
-    String scales = page.substring(page.indexOf("scale           ="), page.indexOf("share sign      ="));
+    String scales =
+        page.substring(page.indexOf("scale           ="), page.indexOf("share sign      ="));
 
     assertThat(java.util.regex.Pattern.compile("\"([^\"]+)\"").matcher(scales).results())
         .hasSizeGreaterThan(15)

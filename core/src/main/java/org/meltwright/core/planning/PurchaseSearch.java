@@ -140,7 +140,9 @@ final class PurchaseSearch {
     if (!answer.isPossible()) {
       return;
     }
-    best.offer(answer.plan());
+    if (answer.isPlanned()) {
+      best.offer(answer.plan());
+    }
     Score bound = best.score(answer.cost() + fixed(modes), answer.mass());
     if (bound.compareTo(best.score()) < 0) {
       open.add(new Node(bound, modes, answer.plan()));

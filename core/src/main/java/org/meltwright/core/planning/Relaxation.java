@@ -25,12 +25,14 @@ final class Relaxation {
     private final long mass;
     private final long[] costs;
     private final int[] plan;
+    private final boolean isPlanned;
 
-    Answer(long cost, long mass, long[] costs, int[] plan) {
+    Answer(long cost, long mass, long[] costs, int[] plan, boolean isPlanned) {
       this.cost = cost;
       this.mass = mass;
       this.costs = costs;
       this.plan = plan;
+      this.isPlanned = isPlanned;
     }
 
     /**
@@ -50,11 +52,17 @@ final class Relaxation {
       return costs;
     }
 
+    /** Whether the plan covers all needs; it may not on a coarse grid. */
+    boolean isPlanned() {
+      return isPlanned;
+    }
+
     /** A plan that covers all needs, the best one where all grids are exact. */
     int[] plan() {
       return plan;
     }
 
+    /** Whether the packages can cover all needs at all. */
     boolean isPossible() {
       return cost != CoverTable.NONE;
     }
@@ -89,16 +97,18 @@ final class Relaxation {
     long[] costs = new long[grids.length];
     long cost = 0;
     long mass = 0;
+    boolean isPlanned = true;
     for (int i = 0; i < grids.length; i++) {
       CoverTable bound = table(i, prices, isMassFirst, grids[i].high());
-      if (!bound.isCovered() || !cover(i, bound, prices, isMassFirst, plan)) {
-        return new Answer(CoverTable.NONE, CoverTable.NONE, costs, plan);
+      if (!bound.isCovered()) {
+        return new Answer(CoverTable.NONE, CoverTable.NONE, costs, plan, false);
       }
+      isPlanned &= cover(i, bound, prices, isMassFirst, plan);
       costs[i] = isMassFirst ? bound.second() : bound.first();
       cost += costs[i];
       mass += Math.max(model.need()[i], isMassFirst ? bound.first() : bound.second());
     }
-    return new Answer(cost, mass, costs, plan);
+    return new Answer(cost, mass, costs, plan, isPlanned);
   }
 
   private boolean cover(

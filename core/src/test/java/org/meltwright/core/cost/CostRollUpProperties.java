@@ -20,9 +20,7 @@ class CostRollUpProperties {
 
   private static Arbitrary<CostItem> lines() {
     Arbitrary<BigDecimal> amounts =
-        Arbitraries.bigDecimals()
-            .between(BigDecimal.ZERO, BigDecimal.valueOf(200))
-            .ofScale(4);
+        Arbitraries.bigDecimals().between(BigDecimal.ZERO, BigDecimal.valueOf(200)).ofScale(4);
     Arbitrary<Double> masses = Arbitraries.doubles().between(0.001, 5).ofScale(5);
     Arbitrary<Double> packages = Arbitraries.of(0.3, 0.45359237, 0.5, 1.0, 7.0);
     return amounts.flatMap(
@@ -41,7 +39,8 @@ class CostRollUpProperties {
 
   @Provide
   Arbitrary<CostItem> trees() {
-    Arbitrary<CostItem> groups = lines().list().ofMinSize(1).ofMaxSize(5).map(CostRollUpProperties::group);
+    Arbitrary<CostItem> groups =
+        lines().list().ofMinSize(1).ofMaxSize(5).map(CostRollUpProperties::group);
     return Arbitraries.oneOf(lines(), groups)
         .list()
         .ofMinSize(1)

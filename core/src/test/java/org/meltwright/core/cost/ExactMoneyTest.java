@@ -76,7 +76,6 @@ class ExactMoneyTest {
     assertThat(july.contains(last)).isTrue();
     assertThat(july.contains(first.minusDays(1))).isFalse();
     assertThat(july.contains(last.plusDays(1))).isFalse();
-    assertThatExceptionOfType(ProblemException.class)
-        .isThrownBy(() -> new Validity(last, first));
+    assertThatExceptionOfType(ProblemException.class).isThrownBy(() -> new Validity(last, first));
   }
 }

@@ -4,12 +4,19 @@ package org.meltwright.core.planning;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
+import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
+import org.meltwright.core.cost.FreightTariff;
+import org.meltwright.core.cost.OrderLine;
+import org.meltwright.core.cost.PurchaseOrder;
+import org.meltwright.core.cost.Vat;
 
 class PurchaseProperties {
 
@@ -91,6 +98,7 @@ class PurchaseProperties {
                 .sum();
         assertThat(bought).isGreaterThanOrEqualTo(need.missingKilograms() * (1 - 1e-8));
       }
+      plan.orders().forEach(o -> assertThat(o.total()).isEqualTo(landed(o, instance)));
       assertThat(plan.total())
           .isEqualTo(Money.total(plan.orders().stream().map(SupplierOrder::total).toList()));
     }
@@ -98,6 +106,23 @@ class PurchaseProperties {
     assertThat(cheapest.total().minus(least.total()).getAmountMinorLong())
         .as("cheapest against least left over, up to the cents of rounding each order")
         .isLessThanOrEqualTo(2L * suppliers);
+  }
+
+  private static Money landed(SupplierOrder order, PurchaseInstance instance) {
+    FreightTariff freight =
+        instance.terms().stream()
+            .filter(t -> t.supplier().equals(order.supplier()))
+            .findFirst()
+            .orElseThrow()
+            .freight();
+    List<OrderLine> lines =
+        order.lines().stream()
+            .map(l -> OrderLine.of(l.offer().material(), "", l.offer().price(), l.count()))
+            .toList();
+    return PurchaseOrder.of(lines, CurrencyUnit.EUR, LocalDate.of(2026, 9, 1))
+        .withFreight(freight, Vat.NONE)
+        .landed()
+        .borne();
   }
 
   @Property(tries = 30, shrinking = ShrinkingMode.OFF)

@@ -167,6 +167,16 @@ class PurchaseQuestionTest {
     assertThat(plan.total()).isEqualTo(Money.ofMinor(CurrencyUnit.EUR, cheapestOfPounds()));
   }
 
+  @Test
+  void packagesFinerThanTheGrid_areNeverCalledProved() {
+    List<PackageOffer> sizes = offers("north", "red", "1.00 EUR/0.1 g");
+    PurchasePlan plan =
+        PurchaseQuestion.of(List.of(Need.of("red", kilograms(100))), sizes, FREE, DAY).cheapest();
+    assertThat(plan.total()).isEqualTo(eur("1000000.00"));
+    assertThat(plan.isProvedOptimal()).isFalse();
+    assertThat(plan.gap()).isBetween(0.1, 0.9);
+  }
+
   private static long cheapestOfPounds() {
     long best = Long.MAX_VALUE;
     for (int pounds = 0; pounds <= 45; pounds++) {

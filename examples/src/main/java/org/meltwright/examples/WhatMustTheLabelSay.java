@@ -51,7 +51,8 @@ public final class WhatMustTheLabelSay {
         .productName("Zinc white cake", "Zinkweiß-Block")
         .nominalMass(Quantities.getQuantity(40, MetricUnits.GRAM))
         .batch("2026-11-A")
-        .supplier(new Supplier("Atelier Fernhof", "Mill Lane 1, Oldtown", "+00 123", "fernhof.example"))
+        .supplier(
+            new Supplier("Atelier Fernhof", "Mill Lane 1, Oldtown", "+00 123", "fernhof.example"))
         .maximumTemperature(TemperaturePoint.ofCelsius(90))
         .disposal("a collection point for hazardous waste", "einer Schadstoffsammelstelle")
         .build();

@@ -2,7 +2,6 @@
 package org.meltwright.core.material;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -17,15 +16,21 @@ final class Envelope {
 
   private Envelope() {}
 
-  static Map<PropertyKey<?>, Sourced<?>> of(List<Material> candidates) {
-    Map<PropertyKey<?>, Sourced<?>> figures = new LinkedHashMap<>();
+  /**
+   * Adds a span for each property that has no figure of its own.
+   *
+   * <p>Without lambdas, as all that the standard catalogue runs through when it is first read.
+   */
+  static void add(List<Material> candidates, Map<PropertyKey<?>, List<Sourced<?>>> figures) {
+    if (candidates.isEmpty()) {
+      return;
+    }
     for (PropertyKey<?> key : PropertyKey.all()) {
-      Sourced<?> figure = span(key, candidates);
+      Sourced<?> figure = figures.containsKey(key) ? null : span(key, candidates);
       if (figure != null) {
-        figures.put(key, figure);
+        figures.put(key, List.of(figure));
       }
     }
-    return figures;
   }
 
   static boolean made(Sourced<?> figure) {

@@ -58,7 +58,14 @@ final class Linker {
       return Material.builder(id).build();
     }
     boolean alone = fresh.constituents().isEmpty() && fresh.alternatives().isEmpty();
-    return alone || old == null ? fresh : fresh.toBuilder().relinked(this::current).build();
+    return alone || old == null ? fresh : relinked(fresh);
+  }
+
+  private Material relinked(Material mix) {
+    Material.Builder builder = mix.toBuilder();
+    builder.constituents.replaceAll(c -> new Constituent(current(c.material()), c.share()));
+    builder.alternatives.replaceAll(this::current);
+    return builder.build();
   }
 
   private static Material overridden(Material fresh, @Nullable Material old) {

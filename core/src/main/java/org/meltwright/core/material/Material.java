@@ -59,18 +59,7 @@ public final class Material {
     this.alternatives = List.copyOf(builder.alternatives);
     this.figures = copy(new LinkedHashMap<>(), builder.figures);
     this.absences = new LinkedHashMap<>(builder.absences);
-    if (!alternatives.isEmpty()) {
-      addSpans();
-    }
-  }
-
-  /** Without lambdas, as all that the standard catalogue runs through when it is first read. */
-  private void addSpans() {
-    for (Map.Entry<PropertyKey<?>, Sourced<?>> span : Envelope.of(alternatives).entrySet()) {
-      if (!figures.containsKey(span.getKey())) {
-        figures.put(span.getKey(), List.of(span.getValue()));
-      }
-    }
+    Envelope.add(alternatives, figures);
   }
 
   private static <K, V> Map<K, List<V>> copy(Map<K, List<V>> target, Map<K, List<V>> source) {
@@ -163,15 +152,6 @@ public final class Material {
    */
   public Optional<String> colourIndexName() {
     return first(IdentifierScheme.COLOUR_INDEX_NAME);
-  }
-
-  /**
-   * Returns the Colour Index constitution number.
-   *
-   * @return for example "77891"; empty if there is none
-   */
-  public Optional<String> colourIndexNumber() {
-    return first(IdentifierScheme.COLOUR_INDEX_NUMBER);
   }
 
   private Optional<String> first(IdentifierScheme scheme) {
@@ -502,13 +482,6 @@ public final class Material {
      */
     public Builder absent(PropertyKey<?> key, String reason) {
       absences.put(key, reason);
-      return this;
-    }
-
-    /** Replaces the parts by the same materials as a catalogue holds them now. */
-    Builder relinked(java.util.function.UnaryOperator<Material> link) {
-      constituents.replaceAll(c -> new Constituent(link.apply(c.material()), c.share()));
-      alternatives.replaceAll(link);
       return this;
     }
 

@@ -61,12 +61,12 @@ public final class MaterialCatalogue {
       return catalogue(reader, Map.of());
     }
 
-    private static String resource(String name) {
+    private static byte[] resource(String name) {
       try (InputStream stream = MaterialCatalogue.class.getResourceAsStream(name)) {
         if (stream == null) {
           throw new IllegalStateException("the library lacks its data file " + name);
         }
-        return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+        return stream.readAllBytes();
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }
@@ -305,7 +305,7 @@ public final class MaterialCatalogue {
 
   private MaterialCatalogue plus(String name, String text) {
     MaterialsReader reader = new MaterialsReader(sources);
-    reader.read(name, text);
+    reader.read(name, text.getBytes(StandardCharsets.UTF_8));
     return catalogue(reader, materials);
   }
 

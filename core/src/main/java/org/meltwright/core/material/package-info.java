@@ -3,6 +3,8 @@
  * What things are: materials, their properties as ranges, and where each figure comes from.
  *
  * <ol>
+ *   <li>{@link org.meltwright.core.material.MaterialCatalogue} — finds materials by name or number;
+ *       a user's own file goes on top.
  *   <li>{@link org.meltwright.core.material.Material} — names, family, identifiers, constituents
  *       and figures.
  *   <li>{@link org.meltwright.core.material.PropertyKey} — asking for a density gives a density
@@ -11,6 +13,9 @@
  *       org.meltwright.core.material.DefinedTemperature} — a range with its state or its
  *       definition.
  * </ol>
+ *
+ * <p>The data stand as plain text beside this package. Inside, {@code MaterialsReader} reads lines,
+ * {@code PropertyType} reads values, and {@code Linker} puts materials in as parts of others.
  */
 @NullMarked
 package org.meltwright.core.material;

@@ -16,6 +16,9 @@ final class LinearProgram {
   private static final double EPSILON = 1e-12;
   private static final double FEASIBLE = 1e-9;
 
+  /** The rule cannot cycle with exact numbers; this ends what rounding might keep going. */
+  private static final int MOST_STEPS = 10_000;
+
   /** Rows of A, then b in the last column; the basis holds one column for each row. */
   private final double[][] rows;
 
@@ -132,8 +135,9 @@ final class LinearProgram {
   }
 
   private void improve(double[] cost, int allowed) {
-    for (int column = entering(cost, allowed); column >= 0; column = entering(cost, allowed)) {
-      int row = leaving(column);
+    for (int step = 0; step < MOST_STEPS; step++) {
+      int column = entering(cost, allowed);
+      int row = column < 0 ? -1 : leaving(column);
       if (row < 0) {
         return;
       }

@@ -1,10 +1,21 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 /**
- * What is in the pot: shares by mass, and an amount of them.
+ * What is in the pot, and what to do to it: shares by mass, an amount of them, their view by
+ * volume, and corrections.
  *
  * <ol>
  *   <li>{@link org.meltwright.core.mixture.Composition} — mass fractions that sum to one.
- *   <li>{@link org.meltwright.core.mixture.Mixture} — an amount of a composition.
+ *   <li>{@link org.meltwright.core.mixture.Mixture} — an amount of a composition: blend, split,
+ *       take.
+ *   <li>{@link org.meltwright.core.mixture.DensityBasis} and {@link
+ *       org.meltwright.core.mixture.VolumeView} — the state of matter that volumes are counted in,
+ *       and what the composition is there.
+ *   <li>{@link org.meltwright.core.mixture.ShareOf} — shares that matter: oil paint, free oil,
+ *       pigment, resin; by volume {@link org.meltwright.core.mixture.PigmentVolume}.
+ *   <li>{@link org.meltwright.core.mixture.Correction} — what to add to reach a share; beside it
+ *       {@link org.meltwright.core.mixture.Blend}, {@link org.meltwright.core.mixture.Leftovers},
+ *       {@link org.meltwright.core.mixture.LargestBatch} and {@link
+ *       org.meltwright.core.mixture.Scrap}.
  * </ol>
  */
 @NullMarked

@@ -18,8 +18,8 @@ import org.meltwright.units.QuantityKind;
  * drags (assumed). <em>Fully set</em> is when 99 % is. Both come from one-dimensional conduction
  * with freezing through panel, film and air.
  *
- * <p>Even with all inputs known, seconds are good to a factor of about two either way; ratios of two
- * set-ups to 20–30 %. Cooling on the tool before contact is not in it.
+ * <p>Even with all inputs known, seconds are good to a factor of about two either way; ratios of
+ * two set-ups to 20–30 %. Cooling on the tool before contact is not in it.
  *
  * <p>This class is immutable and thread-safe.
  */

@@ -35,7 +35,7 @@ public final class SampleMaterials {
   public static final Material RESIN =
       material("resin", MaterialFamily.RESIN, MaterialRole.HARDENER, 1060, 0);
 
-  /** A heavy pigment: 4170 kg/m³, 20 g of oil per 100 g. */
+  /** A heavy pigment: 4170 kg/m³; its oil absorption is unknown. */
   public static final Material WHITE =
       material("white", MaterialFamily.PIGMENT, MaterialRole.COLOURANT, 4170, 0);
 

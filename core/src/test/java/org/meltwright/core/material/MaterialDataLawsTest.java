@@ -181,7 +181,7 @@ class MaterialDataLawsTest {
             "beeswax-yellow 254 to 274 °C, not-stated",
             "ceresin 113 °C, not-stated",
             "linseed-oil 125 °C, flash-closed-cup",
-            "linseed-oil >= 300 °C, flash-open-cup");
+            "linseed-oil >= 300 °C, not-stated");
   }
 
   @Test

@@ -67,7 +67,8 @@ public final class PictogramDrawing {
   }
 
   private static String line(double x1, double y1, double x2, double y2) {
-    return "<path stroke=\"#000\" stroke-width=\"4\" d=\"M%s %sL%s %s\"/>".formatted(x1, y1, x2, y2);
+    return "<path stroke=\"#000\" stroke-width=\"4\" d=\"M%s %sL%s %s\"/>"
+        .formatted(x1, y1, x2, y2);
   }
 
   private static String ring(double x, double y, double radius) {

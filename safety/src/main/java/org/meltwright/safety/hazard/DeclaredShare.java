@@ -10,8 +10,8 @@ import java.util.Locale;
  *
  * @param englishName the English name
  * @param germanName the German name
- * @param colourIndexName the Colour Index names, its own or those of its constituents; empty if there
- *     is none
+ * @param colourIndexName the Colour Index names, its own or those of its constituents; empty if
+ *     there is none
  * @param lowPercent the low end of its share by mass, in per cent
  * @param highPercent the high end, in per cent
  */

@@ -115,8 +115,7 @@ final class HarmonisedEntries {
       return;
     }
     SubstanceHazards base = byCas.getOrDefault(cas, entry);
-    SubstanceSheet b =
-        byCas.containsKey(cas) ? base.toSheet() : base.toSheet().cas(cas);
+    SubstanceSheet b = byCas.containsKey(cas) ? base.toSheet() : base.toSheet().cas(cas);
     double share = row.get(4).isEmpty() ? Double.NaN : Double.parseDouble(row.get(4));
     byCas.put(cas, b.metal(row.get(3), share).remark(row.get(6)).build());
   }

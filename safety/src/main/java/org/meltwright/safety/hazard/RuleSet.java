@@ -189,8 +189,7 @@ public final class RuleSet {
   }
 
   private static SubstanceHazards notLookedUp(Material material) {
-    SubstanceSheet b =
-        SubstanceHazards.builder(material.id(), HazardEvidence.NOT_LOOKED_UP);
+    SubstanceSheet b = SubstanceHazards.builder(material.id(), HazardEvidence.NOT_LOOKED_UP);
     material.cas().ifPresent(b::cas);
     return b.build();
   }

@@ -45,8 +45,8 @@ public final class SubstanceHazards {
   /**
    * Starts a classification from the user's own data sheet or test.
    *
-   * <p>What the sheet does not name is taken as not classified; name with {@link SubstanceSheet#openFor}
-   * what the sheet says it does not know.
+   * <p>What the sheet does not name is taken as not classified; name with {@link
+   * SubstanceSheet#openFor} what the sheet says it does not know.
    *
    * @param name the name of the substance
    * @return a sheet to fill in

@@ -176,7 +176,10 @@ class HazardMixtureTest {
     Composition cake =
         Composition.ofParts(
             Map.of(
-                catalogue.require("beeswax-bleached"), 90.0, catalogue.require("cadmium-red"), 10.0));
+                catalogue.require("beeswax-bleached"),
+                90.0,
+                catalogue.require("cadmium-red"),
+                10.0));
 
     SubstanceHazards sheet =
         SubstanceHazards.ofDataSheet("Cadmium red")
@@ -184,7 +187,10 @@ class HazardMixtureTest {
             .openFor(HazardClass.CARCINOGENICITY)
             .build();
     HazardMixture mixture =
-        HazardMixture.of(cake, rules).dataSheet("cadmium-red", sheet).state(PhysicalState.SOLID).build();
+        HazardMixture.of(cake, rules)
+            .dataSheet("cadmium-red", sheet)
+            .state(PhysicalState.SOLID)
+            .build();
     HazardReview review = HazardReview.of(mixture, rules);
 
     assertThat(review.open())

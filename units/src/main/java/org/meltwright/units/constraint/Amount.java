@@ -4,6 +4,7 @@ package org.meltwright.units.constraint;
 import jakarta.validation.ConstraintDeclarationException;
 import java.util.Optional;
 import javax.measure.Quantity;
+import javax.measure.Unit;
 import org.meltwright.units.Limit;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
@@ -105,22 +106,24 @@ abstract class Amount {
   }
 
   private static final class Amounts<Q extends Quantity<Q>> extends Amount {
-    private final Quantity<Q> quantity;
+    private final Number value;
+    private final Unit<Q> unit;
     private final QuantityKind<Q> kind;
 
     Amounts(Quantity<Q> quantity) {
-      this.quantity = quantity;
-      this.kind = QuantityKind.of(quantity.getUnit());
+      this.value = quantity.getValue();
+      this.unit = quantity.getUnit();
+      this.kind = QuantityKind.of(unit);
     }
 
     @Override
     double low() {
-      return kind.toSi(quantity);
+      return kind.toSi(value.doubleValue(), unit);
     }
 
     @Override
     String shown() {
-      return SHOWN.format(quantity);
+      return SHOWN.format(kind, low(), unit);
     }
 
     @Override
@@ -130,7 +133,7 @@ abstract class Amount {
 
     @Override
     String shown(String bound) {
-      return SHOWN.format(PARSER.parse(bound, kind), quantity.getUnit());
+      return SHOWN.format(PARSER.parse(bound, kind), unit);
     }
   }
 

@@ -1,0 +1,61 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialCatalogue;
+import org.meltwright.core.material.PropertyKey;
+
+class WhereAFigureComesFromTest {
+
+  private static final Path GUIDE = Path.of("..", "docs", "guide", "where-a-figure-comes-from.md");
+
+  private final String output = Output.of(() -> WhereAFigureComesFrom.main(new String[0]));
+
+  @Test
+  void main_printsTheFiguresInOrder() {
+    assertThat(output)
+        .startsWith(
+            """
+            Beeswax, yellow: melting-range
+              62 to 65 °C, capillary-range
+                from United States Pharmacopeia and National Formulary, wording of USP 28-NF 23,\
+             White Wax, Melting range
+                known: DERIVED, for rules: yes
+                first because: the official specifications agree on it; the calorimeter’s peaks\
+             measure something else
+              61 to 64 °C, not-stated
+            """)
+        .contains("  70.34 °C, dsc-peak\n    from Zhang et al.")
+        .contains("As in 1911: 61 to 64 °C, not-stated\n")
+        .endsWith(
+            "The property \"autoignition\" of \"beeswax-yellow\" is not known."
+                + " No reliable value is published.\n");
+    assertThat(output.lines().filter(line -> line.startsWith("    from "))).hasSize(10);
+  }
+
+  @Test
+  void guide_showsWhatTheProgramPrints() throws IOException {
+    String guide = Files.readString(GUIDE);
+    assertThat(guide)
+        .contains(output.lines().limit(5).reduce((a, b) -> a + "\n" + b).orElseThrow());
+    assertThat(guide).contains(output.lines().reduce((a, b) -> b).orElseThrow());
+  }
+
+  @Test
+  void guide_ownDataSheet_standsFirst() throws IOException {
+    String guide = Files.readString(GUIDE);
+    int start = guide.indexOf("source: hill-sheet-7");
+    String sheet = guide.substring(start, guide.indexOf("```", start));
+    Material own = MaterialCatalogue.standard().plus(sheet).require("beeswax-yellow");
+    assertThat(own.figures(PropertyKey.FLASH_POINT))
+        .extracting(f -> f.value().range().low().celsius())
+        .isEqualTo(List.of(242.0, 204.0, 254.0));
+  }
+}

@@ -66,7 +66,8 @@ public final class PurchaseTables {
       int[] counts = GeneralSolver.solve(instance.model());
       general += (System.nanoTime() - between) / 1e6;
       own += (between - start) / 1e6;
-      double found = instance.model().costOf(counts) / 1e6;
+      double found =
+          counts.length == 0 ? Double.NaN : instance.model().costOf(counts) / 1e6;
       dearer += found > plan.total().getAmount().doubleValue() + 0.05 ? 1 : 0;
     }
     return String.format(

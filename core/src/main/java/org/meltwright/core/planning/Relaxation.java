@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.planning;
 
+import java.math.BigInteger;
+
 /**
  * The best plan when every package has a price of its own and no supplier's total matters: each
  * material by itself.
@@ -104,11 +106,28 @@ final class Relaxation {
         return new Answer(CoverTable.NONE, CoverTable.NONE, costs, plan, false);
       }
       isPlanned &= cover(i, bound, prices, isMassFirst, plan);
-      costs[i] = isMassFirst ? bound.second() : bound.first();
+      costs[i] = isMassFirst ? bound.second() : Math.max(bound.first(), linear(i, prices));
       cost += costs[i];
       mass += Math.max(model.need()[i], isMassFirst ? bound.first() : bound.second());
     }
     return new Answer(cost, mass, costs, plan, isPlanned);
+  }
+
+  /** What the need costs at the best price per mass, on a coarse grid the better bound. */
+  private long linear(int material, long[] prices) {
+    long least = 0;
+    if (!grids[material].isExact()) {
+      least = CoverTable.NONE;
+      BigInteger need = BigInteger.valueOf(model.need()[material]);
+      for (int p : model.packagesOf()[material]) {
+        if (prices[p] != CoverTable.NONE) {
+          BigInteger cost = need.multiply(BigInteger.valueOf(prices[p]));
+          least =
+              Math.min(least, cost.divide(BigInteger.valueOf(model.mass()[p])).longValueExact());
+        }
+      }
+    }
+    return least;
   }
 
   private boolean cover(

@@ -42,7 +42,7 @@ class PublishedCostTest {
             .flatMap(e -> Stream.of(e.substring(e.indexOf('=') + 1).split(" ")))
             .map(Double::valueOf)
             .toList();
-    String[] tolerances = tolerance.split("; ");
+    String[] tolerances = tolerance.split("; ", -1);
     assertThat(results).as(id).hasSameSizeAs(wanted);
     for (int i = 0; i < wanted.size(); i++) {
       double within = Double.parseDouble(tolerances[Math.min(i, tolerances.length - 1)]);
@@ -221,7 +221,7 @@ class PublishedCostTest {
   }
 
   private static List<Double> landed(Inputs in) {
-    String[] words = in.text("lines").split(" ");
+    String[] words = in.text("lines").split(" ", -1);
     List<OrderLine> lines = new ArrayList<>();
     List<Duty> duties = new ArrayList<>();
     for (int i = 0; i < words.length; i += 3) {

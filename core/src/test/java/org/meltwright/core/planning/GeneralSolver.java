@@ -11,12 +11,14 @@ final class GeneralSolver {
 
   private static final double MILLION = 1e6;
   private static final double KILOGRAM = 1e9;
+  private static final long LONGEST_MILLISECONDS = 15_000;
 
   private final PackageModel model;
   private final ExpressionsBasedModel programme = new ExpressionsBasedModel();
   private final Variable[] paid;
   private final Variable[] free;
 
+  /** The plan; empty if the solver could not prove its best one within its time. */
   static int[] solve(PackageModel model) {
     return new GeneralSolver(model).run();
   }
@@ -74,9 +76,10 @@ final class GeneralSolver {
   }
 
   private int[] run() {
+    programme.options.time_abort = LONGEST_MILLISECONDS;
     Optimisation.Result result = programme.minimise();
-    if (!result.getState().isFeasible()) {
-      throw new IllegalStateException(result.getState().name());
+    if (!result.getState().isOptimal()) {
+      return new int[0];
     }
     int[] plan = new int[model.packages()];
     for (int p = 0; p < plan.length; p++) {

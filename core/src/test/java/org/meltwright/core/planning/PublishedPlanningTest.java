@@ -35,7 +35,7 @@ class PublishedPlanningTest {
       String note) {
     double result = result(calculation, numbers(inputs), inputs);
     double wanted = Double.parseDouble(expected.substring(expected.indexOf('=') + 1));
-    String[] within = tolerance.split(" ");
+    String[] within = tolerance.split(" ", -1);
     double absolute =
         Double.parseDouble(within[0]) * (within[1].equals("rel") ? Math.abs(wanted) : 1);
     assertThat(result)

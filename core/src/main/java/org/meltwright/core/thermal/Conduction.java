@@ -4,6 +4,7 @@ package org.meltwright.core.thermal;
 import org.apache.commons.numbers.gamma.Erf;
 import org.apache.commons.numbers.gamma.Erfc;
 import org.apache.commons.numbers.gamma.Erfcx;
+import org.apache.commons.numbers.gamma.InverseErf;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.UnitsProblem;
@@ -137,9 +138,7 @@ public final class Conduction {
   public static double halfSpaceDepth(double share, double diffusivity, double seconds) {
     UnitsProblem.requireBetween(share, 0, Math.nextDown(1.0), "share of the step");
     reach(0, diffusivity, seconds);
-    return 2
-        * Math.sqrt(diffusivity * seconds)
-        * org.apache.commons.numbers.gamma.InverseErf.value(share);
+    return 2 * Math.sqrt(diffusivity * seconds) * InverseErf.value(share);
   }
 
   /**

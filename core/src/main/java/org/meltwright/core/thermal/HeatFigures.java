@@ -17,9 +17,11 @@ import org.meltwright.core.source.Source;
 import org.meltwright.core.source.Sourced;
 import org.meltwright.core.thermal.EstimateInput.Corner;
 import org.meltwright.core.thermal.EstimateInput.Direction;
+import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityRange;
+import org.meltwright.units.SpecificHeatCapacity;
 import org.meltwright.units.TemperatureRange;
 
 /** Gathers the heat figures of a mix from its materials and from what is assumed. */
@@ -98,7 +100,7 @@ final class HeatFigures {
 
   private void addMelting(Material material, double share) {
     Optional<TemperatureRange> range =
-        ComponentMelting.of(material, org.meltwright.units.MassFraction.of(share))
+        ComponentMelting.of(material, MassFraction.of(share))
             .endOfMelting()
             .map(f -> f.value().range());
     if (range.isEmpty()) {
@@ -125,8 +127,7 @@ final class HeatFigures {
   }
 
   private EstimateInput specificHeat(
-      Material material,
-      PropertyKey<PropertyRange<org.meltwright.units.SpecificHeatCapacity>> key) {
+      Material material, PropertyKey<PropertyRange<SpecificHeatCapacity>> key) {
     return figure(material, key, assumptions.specificHeat(material), "J/(kg K)");
   }
 

@@ -12,6 +12,7 @@ import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.material.PropertyRange;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.source.Source;
+import org.meltwright.core.source.Sourced;
 import org.meltwright.core.thermal.EstimateInput.Corner;
 import org.meltwright.core.thermal.EstimateInput.Direction;
 import org.meltwright.units.TemperaturePoint;
@@ -210,7 +211,7 @@ public final class MeltFigures {
 
     private <Q extends Quantity<Q>> double[] figure(
         Material material, PropertyKey<PropertyRange<Q>> key, int place) {
-      Optional<org.meltwright.core.source.Sourced<PropertyRange<Q>>> stated = material.find(key);
+      Optional<Sourced<PropertyRange<Q>>> stated = material.find(key);
       if (stated.isEmpty()) {
         assumed.add(material.id() + " " + key.id());
         return new double[] {fallback.inputs[place].low(), fallback.inputs[place].high()};

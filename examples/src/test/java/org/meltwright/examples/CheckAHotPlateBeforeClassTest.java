@@ -15,8 +15,8 @@ class CheckAHotPlateBeforeClassTest {
             "Do not start like this.",
             "DANGER: Someone under 18 works where a torch is used.",
             "CAUTION: The pot floor rises to 100.0 °C (212.0 °F), at or above 93.3 °C.",
-            "NOTICE: Someone under 18 works.",
-            "NOTICE: The wax is at 88.0 °C (190.4 °F), above 85 °C.")
+            "NOTICE: The wax is at 88.0 °C (190.4 °F), above 85 °C.",
+            "NOTICE: Someone under 18 works.")
         .contains(
             "not assessed: Damar resin burns, or may burn, and has no flash point that a rule may"
                 + " use.")

@@ -17,10 +17,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.meltwright.safety.heating.Severity;
-import org.meltwright.units.MetricUnits;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityKind;
 import org.meltwright.units.TemperaturePoint;
-import tech.units.indriya.quantity.Quantities;
 
 class HazardLabelTest {
 
@@ -29,7 +28,7 @@ class HazardLabelTest {
   private static LabelDetails.Builder details() {
     return LabelDetails.builder()
         .productName("Zinc white cake", "Zinkweiß-Block")
-        .nominalMass(Quantities.getQuantity(40, MetricUnits.GRAM))
+        .nominalMass(QuantityKind.MASS.ofSi(0.04))
         .batch("2026-11-A")
         .supplier(
             new Supplier("Studio Fern", "Mill Lane 1, Oldtown", "+00 123", "fern@example.org"))

@@ -17,9 +17,8 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import org.meltwright.units.MetricUnits;
+import org.meltwright.units.QuantityKind;
 import org.meltwright.units.TemperaturePoint;
-import tech.units.indriya.quantity.Quantities;
 
 class HazardReviewProperties {
 
@@ -164,7 +163,7 @@ class HazardReviewProperties {
   private static LabelDetails details() {
     return LabelDetails.builder()
         .productName("Test mix", "Probemischung")
-        .nominalMass(Quantities.getQuantity(40, MetricUnits.GRAM))
+        .nominalMass(QuantityKind.MASS.ofSi(0.04))
         .batch("1")
         .supplier(new Supplier("Studio", "Street 1, Town", "+00 0", ""))
         .maximumTemperature(TemperaturePoint.ofCelsius(90))

@@ -8,9 +8,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.meltwright.core.material.DefinedTemperature;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.core.material.PropertyKey;
+import org.meltwright.core.material.TemperatureDefinition;
+import org.meltwright.core.source.Sourced;
 
 class WhereAFigureComesFromTest {
 
@@ -49,12 +53,23 @@ class WhereAFigureComesFromTest {
   }
 
   @Test
-  void guide_ownDataSheet_standsFirst() throws IOException {
+  void guide_firstCode_givesTheFigureWithItsDefinition() {
+    Material wax = MaterialCatalogue.standard().require("Bienenwachs, gelb");
+    Sourced<DefinedTemperature> melting = wax.require(PropertyKey.MELTING_RANGE);
+    assertThat(melting.value().definition()).isEqualTo(TemperatureDefinition.CAPILLARY_RANGE);
+
+    Material asIn1911 = wax.preferring(PropertyKey.MELTING_RANGE, "bpc-1911");
+    assertThat(asIn1911.require(PropertyKey.MELTING_RANGE).source().year()).isEqualTo("1911");
+  }
+
+  @Test
+  void guide_ownDataSheet_standsFirst(@TempDir Path folder) throws IOException {
     String guide = Files.readString(GUIDE);
     int start = guide.indexOf("source: hill-sheet-7");
     String sheet = guide.substring(start, guide.indexOf("```", start));
-    Material own = MaterialCatalogue.standard().plus(sheet).require("beeswax-yellow");
-    assertThat(own.figures(PropertyKey.FLASH_POINT))
+    Path file = Files.writeString(folder.resolve("our-materials.txt"), sheet);
+    MaterialCatalogue own = MaterialCatalogue.standard().plus(file);
+    assertThat(own.require("beeswax-yellow").figures(PropertyKey.FLASH_POINT))
         .extracting(f -> f.value().range().low().celsius())
         .isEqualTo(List.of(242.0, 204.0, 254.0));
   }

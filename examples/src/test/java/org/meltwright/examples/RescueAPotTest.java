@@ -17,9 +17,4 @@ class RescueAPotTest {
         .contains("after: 10.0 % oil paint")
         .contains("nearest: 35.00 % by mass");
   }
-
-  @Test
-  void guide_code_isThatOfTheExample() {
-    GuideCode.assertMirrored("rescue-a-pot.md", "RescueAPot.java");
-  }
 }

@@ -18,9 +18,4 @@ class WeighOutAMediumTest {
         .contains("821.3 g in the pot, 801.2 g after losses")
         .contains("whole cakes and one of");
   }
-
-  @Test
-  void guide_code_isThatOfTheExample() {
-    GuideCode.assertMirrored("weigh-out-a-medium.md", "WeighOutAMedium.java");
-  }
 }

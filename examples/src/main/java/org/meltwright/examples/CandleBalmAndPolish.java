@@ -59,8 +59,7 @@ public final class CandleBalmAndPolish {
 
   private static void pieces(Recipe recipe, int count, Mould mould, double fill, double density) {
     Casting one =
-        Casting.of(
-            grams(1), mould, VolumeFraction.ofPercent(fill), gramsPerMillilitre(density));
+        Casting.of(grams(1), mould, VolumeFraction.ofPercent(fill), gramsPerMillilitre(density));
     print(Batch.ofCakes(recipe, count, one.cake(), FILM));
   }
 

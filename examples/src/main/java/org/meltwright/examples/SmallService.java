@@ -7,6 +7,7 @@ import jakarta.validation.constraints.NotBlank;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -59,14 +60,18 @@ public final class SmallService {
 
   private static void answer(HttpExchange exchange) throws IOException {
     try (exchange) {
-      var reading = DraftReader.of(Question.class).read(exchange.getRequestBody());
-      if (reading.problems().isEmpty()) {
-        send(exchange, 200, weigh(reading.draft()));
-      } else {
-        send(exchange, 400, reading.problems().stream().map(SmallService::text).toList());
+      List<Problem> problems;
+      try {
+        var reading = DraftReader.of(Question.class).read(exchange.getRequestBody());
+        problems = reading.problems();
+        if (problems.isEmpty()) {
+          send(exchange, 200, weigh(reading.draft()));
+          return;
+        }
+      } catch (ProblemException e) {
+        problems = e.problems();
       }
-    } catch (ProblemException e) {
-      send(exchange, 400, e.problems().stream().map(SmallService::text).toList());
+      send(exchange, 400, problems.stream().map(SmallService::text).toList());
     }
   }
 
@@ -74,7 +79,8 @@ public final class SmallService {
     QuantityParser parser = QuantityParser.localeFree();
     MaterialCatalogue catalogue = MaterialCatalogue.standard();
     MixingRatio ratio =
-        parser.parseMixingRatio(text(question.ratio()), text(question.to()), text(question.material()));
+        parser.parseMixingRatio(
+            text(question.ratio()), text(question.to()), text(question.material()));
     Recipe recipe =
         Recipe.ofRatio(
             "mix",

@@ -49,7 +49,8 @@ class SmallServiceTest {
 
   @Test
   void a_bad_question_is_answered_with_all_problems_and_their_paths() throws Exception {
-    HttpResponse<String> answer = post("{\"material\":\"\",\"mass\":\"8 fl oz US\",\"colour\":\"red\"}");
+    HttpResponse<String> answer =
+        post("{\"material\":\"\",\"mass\":\"8 fl oz US\",\"colour\":\"red\"}");
 
     assertThat(answer.statusCode()).isEqualTo(400);
     assertThat(answer.body())

@@ -14,8 +14,8 @@ import org.meltwright.units.TemperaturePoint;
  *
  * <p>In a pot it is the liquid, measured; else the plate's reading plus the measured offset; else
  * the wax counts as hot as the floor. On a heated palette it is the highest surface temperature
- * over one thermostat cycle, measured; else set point plus overshoot. For example, a plate that
- * reads 110 °C with a measured offset of −18 K gives 92 °C, estimated.
+ * over one thermostat cycle, measured; else set point plus overshoot; a hotter liquid on it binds.
+ * For example, a plate that reads 110 °C with a measured offset of −18 K gives 92 °C, estimated.
  *
  * <p>Immutable and thread-safe.
  *
@@ -30,6 +30,8 @@ public record BindingTemperature(TemperaturePoint value, Basis basis) {
     LIQUID_MEASURED(true),
     /** Measured on the surface of the palette, the highest over one thermostat cycle. */
     PALETTE_MEASURED(true),
+    /** Measured in the liquid on a palette whose surface was not measured: a lower bound. */
+    LIQUID_ON_PALETTE(false),
     /** Set point plus overshoot of the palette. */
     PALETTE_SET_POINT_AND_OVERSHOOT(false),
     /** The plate's reading plus the measured offset. */
@@ -97,12 +99,18 @@ public record BindingTemperature(TemperaturePoint value, Basis basis) {
   private static Optional<BindingTemperature> ofPalette(HeatingPlan plan) {
     Optional<TemperaturePoint> setPoint = plan.heat().flatMap(HeatSource::setPoint);
     Optional<TemperaturePoint> highest = plan.heat().flatMap(HeatSource::highestSurface);
-    return first(
-        Stream.of(
-            as(plan.surfaceReading(), Basis.PALETTE_MEASURED),
-            as(highest, Basis.PALETTE_SET_POINT_AND_OVERSHOOT),
-            as(setPoint, Basis.AT_LEAST_SET_POINT),
-            as(plan.liquidReading(), Basis.LIQUID_MEASURED)));
+    Optional<BindingTemperature> surface =
+        first(
+            Stream.of(
+                as(plan.surfaceReading(), Basis.PALETTE_MEASURED),
+                as(highest, Basis.PALETTE_SET_POINT_AND_OVERSHOOT),
+                as(setPoint, Basis.AT_LEAST_SET_POINT)));
+    Basis basis =
+        plan.surfaceReading().isPresent() ? Basis.LIQUID_MEASURED : Basis.LIQUID_ON_PALETTE;
+    Optional<BindingTemperature> liquid = as(plan.liquidReading(), basis);
+    return Stream.of(surface, liquid)
+        .flatMap(Optional::stream)
+        .reduce((one, other) -> other.value().isAbove(one.value()) ? other : one);
   }
 
   private static Optional<BindingTemperature> ofPot(HeatingPlan plan) {

@@ -102,7 +102,7 @@ class TemperatureTableTest {
     "palette 80 +7,                        87,  PALETTE_SET_POINT_AND_OVERSHOOT",
     "palette 80 +7; surface 91,            91,  PALETTE_MEASURED",
     "palette 80 +7; surface 91; liquid 85, 91,  PALETTE_MEASURED",
-    "palette; liquid 85,                   85,  LIQUID_MEASURED",
+    "palette; liquid 85,                   85,  LIQUID_ON_PALETTE",
     "liquid 200F,                          93.33333333333333, LIQUID_MEASURED",
   })
   void table_binds(String stated, double celsius, Basis basis) {

@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating.rule;
 
+import java.util.Optional;
 import org.meltwright.core.equipment.HeatSource.Kind;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.source.Source;
@@ -32,12 +33,12 @@ final class HeatGunOutlet extends StandardRule {
   }
 
   private static RuleOutcome review(HeatingPlan plan, TemperaturePoint flash) {
-    return Tools.hottest(plan, Kind.HEAT_GUN)
-        .map(
-            outlet ->
-                RuleOutcome.foundIf(Limit.reaches(outlet, flash))
-                    .with("outlet", outlet)
-                    .with("flash", flash))
-        .orElseGet(() -> RuleOutcome.notAssessed("gun-outlet"));
+    Optional<TemperaturePoint> outlet = Tools.hottest(plan, Kind.HEAT_GUN);
+    if (outlet.filter(t -> Limit.reaches(t, flash)).isPresent()) {
+      return RuleOutcome.found().with("outlet", outlet.get()).with("flash", flash);
+    }
+    return Tools.areAllStated(plan, Kind.HEAT_GUN)
+        ? RuleOutcome.NOTHING
+        : RuleOutcome.notAssessed("gun-outlet");
   }
 }

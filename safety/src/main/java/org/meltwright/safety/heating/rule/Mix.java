@@ -70,8 +70,13 @@ final class Mix {
     return resin == 0 ? 0 : resin / (resin + wax);
   }
 
+  /** Tells whether a material is water, or its data state water in it, at the low end too. */
+  static boolean isWet(Material material) {
+    return material.family() == MaterialFamily.WATER || statesWater(material);
+  }
+
   /** Tells whether a material's data state that it holds water, at the low end too. */
-  static boolean statesWater(Material material) {
+  private static boolean statesWater(Material material) {
     return material
         .find(PropertyKey.WATER_CONTENT)
         .filter(water -> water.value().low().value() > 0)

@@ -26,26 +26,25 @@ final class Pigments {
   }
 
   /**
-   * Returns the materials of a mix whose pigment cannot be told: a pigment without number or name,
-   * a paint without constituents.
+   * Returns the materials of a mix whose pigment cannot be judged: a pigment that the table of
+   * pigment hazards does not list, a paint that holds one or does not say what it holds.
    */
   static List<Material> unknownIn(Composition mix) {
     return Mix.materials(mix).stream().filter(Pigments::isUnknown).toList();
   }
 
   private static boolean isUnknown(Material material) {
-    boolean named =
-        material.cas().isPresent()
-            || material.colourIndexName().isPresent()
-            || PigmentHazards.of(material).isPresent();
+    boolean listed = PigmentHazards.of(material).isPresent();
     return switch (material.family()) {
-      case PIGMENT -> !named;
-      case OIL_PAINT -> !named && Mix.parts(material).noneMatch(Pigments::isKnownPigment);
+      case PIGMENT -> !listed;
+      case OIL_PAINT -> !listed && !holdsListedPigmentsOnly(material);
       default -> false;
     };
   }
 
-  private static boolean isKnownPigment(Material part) {
-    return part.family() == MaterialFamily.PIGMENT && !isUnknown(part);
+  private static boolean holdsListedPigmentsOnly(Material paint) {
+    List<Material> pigments =
+        Mix.parts(paint).filter(part -> part.family() == MaterialFamily.PIGMENT).toList();
+    return !pigments.isEmpty() && pigments.stream().noneMatch(Pigments::isUnknown);
   }
 }

@@ -25,10 +25,6 @@ final class WaterInPot extends StandardRule {
   private static boolean isMeant(Material material) {
     return material.family() != MaterialFamily.DISPERSION
         && !Mix.isWaterMixable(material)
-        && Mix.holds(material, WaterInPot::isWet);
-  }
-
-  private static boolean isWet(Material material) {
-    return material.family() == MaterialFamily.WATER || Mix.statesWater(material);
+        && Mix.holds(material, Mix::isWet);
   }
 }

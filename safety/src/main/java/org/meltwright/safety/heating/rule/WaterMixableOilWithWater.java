@@ -24,7 +24,7 @@ final class WaterMixableOilWithWater extends StandardRule {
     List<Material> found = Mix.holding(plan.mix(), Mix::isWaterMixable);
     boolean wet =
         plan.has(Circumstance.WATER_ADDED)
-            || found.stream().anyMatch(paint -> Mix.parts(paint).anyMatch(Mix::statesWater));
+            || found.stream().anyMatch(paint -> Mix.holds(paint, Mix::isWet));
     return RuleOutcome.foundIf(!found.isEmpty() && wet).with("materials", found);
   }
 }

@@ -49,7 +49,7 @@ abstract class WaxTemperatureRule extends StandardRule {
   static String missing(Basis basis) {
     return switch (basis) {
       case AT_LEAST_SET_POINT -> "overshoot";
-      case PALETTE_SET_POINT_AND_OVERSHOOT -> "surface-reading";
+      case PALETTE_SET_POINT_AND_OVERSHOOT, LIQUID_ON_PALETTE -> "surface-reading";
       default -> "liquid-reading";
     };
   }

@@ -1,0 +1,87 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.heating;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.meltwright.core.material.MassFractionRange;
+import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialCatalogue;
+import org.meltwright.core.material.MaterialFamily;
+import org.meltwright.core.material.MaterialRole;
+import org.meltwright.core.mixture.Composition;
+import org.meltwright.units.MassFraction;
+
+/** What no table lists or nobody stated is not assessed, or counts as the worse: policy. */
+class UnknownIsNotFineTest {
+
+  private static final MassFractionRange HALF = MassFractionRange.of(MassFraction.of(0.5));
+
+  @ParameterizedTest
+  @ValueSource(strings = {"PB74", "50-78-2"})
+  void pigment_that_the_table_does_not_list_is_not_assessed(String pigment) {
+    HeatingReview review =
+        Plans.review("mix beeswax-yellow 9, pigment:" + pigment + " 1; liquid 80");
+    assertThat(review.isNotAssessed("lead")).isTrue();
+    assertThat(review.isNotAssessed("arsenic")).isTrue();
+    assertThat(review.isNotAssessed("mercury")).isTrue();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"PW6", "PB29", "PY35", "PR101"})
+  void pigment_that_the_table_lists_is_assessed(String pigment) {
+    HeatingReview review =
+        Plans.review("mix beeswax-yellow 9, pigment:" + pigment + " 1; liquid 80");
+    assertThat(review.isNotAssessed("lead")).isFalse();
+  }
+
+  @Test
+  void heat_gun_below_the_flash_point_without_overshoot_is_not_assessed() {
+    String plan = "mix beeswax-yellow 8, damar 1; liquid 80; gun 120";
+    assertThat(Plans.review(plan).finding("heat-gun-outlet")).isEmpty();
+    assertThat(missing(plan)).contains("gun-outlet");
+    assertThat(missing(plan + " +10")).doesNotContain("gun-outlet");
+  }
+
+  @Test
+  void liquid_hotter_than_the_palette_binds() {
+    String palette = "mix beeswax-yellow; palette 80 +5; ";
+    assertThat(Plans.review(palette + "surface 84; liquid 97").finding("hard-ceiling")).isPresent();
+    assertThat(Plans.review(palette + "liquid 97").finding("hard-ceiling")).isPresent();
+    assertThat(Plans.review(palette + "surface 95; liquid 80").finding("hard-ceiling")).isPresent();
+  }
+
+  @Test
+  void liquid_on_a_palette_of_unknown_surface_is_a_lower_bound() {
+    String palette = "mix beeswax-yellow; palette 80; ";
+    assertThat(Plans.review(palette + "liquid 82").finding("estimated-temperature")).isPresent();
+    assertThat(Plans.review(palette + "liquid 82").isNotAssessed("hard-ceiling")).isTrue();
+    assertThat(Plans.review(palette + "surface 84; liquid 82").isNotAssessed("hard-ceiling"))
+        .isFalse();
+  }
+
+  @Test
+  void water_as_a_constituent_of_a_water_mixable_paint_blocks() {
+    MaterialCatalogue catalogue = MaterialCatalogue.standard();
+    Material paint =
+        Material.builder("my-water-mixable-blue")
+            .names("my water-mixable blue", "mein wassermischbares Blau")
+            .family(MaterialFamily.OIL_PAINT, MaterialRole.COLOURANT)
+            .constituent(catalogue.require("linseed-oil"), HALF)
+            .constituent(catalogue.require("water"), HALF)
+            .build();
+    Composition mix =
+        Composition.ofParts(
+            List.of(catalogue.require("beeswax-yellow"), paint), new double[] {95, 5});
+    HeatingReview review = HeatingRules.standard().review(HeatingPlan.of(mix));
+    assertThat(review.finding("water-mixable-oil-with-water"))
+        .hasValueSatisfying(f -> assertThat(f.isBlocking()).isTrue());
+  }
+
+  private static List<String> missing(String plan) {
+    return Plans.review(plan).notAssessed().stream().map(NotAssessed::property).toList();
+  }
+}

@@ -40,9 +40,7 @@ public final class WhatMustTheLabelSay {
     HazardLabel label = HazardLabel.of(review, details());
 
     System.out.println(label.text(Locale.ENGLISH));
-    System.out.println();
     System.out.println(label.text(Locale.GERMAN));
-    System.out.println();
     System.out.println(review.finding(HazardClass.AQUATIC_CHRONIC).explanation().text());
   }
 

@@ -4,6 +4,7 @@ package org.meltwright.examples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import org.meltwright.safety.heating.HeatingRules;
 
 /** The output that {@code docs/guide/check-a-hot-plate-before-class.md} shows. */
 class CheckAHotPlateBeforeClassTest {
@@ -23,5 +24,13 @@ class CheckAHotPlateBeforeClassTest {
         .last()
         .asString()
         .contains("Never use water");
+  }
+
+  @Test
+  void a_rule_that_is_switched_off_stays_visible_with_its_reason() {
+    HeatingRules ours =
+        HeatingRules.standard().without("darkening", "We want the old ivory colour.");
+
+    assertThat(ours.switchedOff()).containsEntry("darkening", "We want the old ivory colour.");
   }
 }

@@ -11,14 +11,13 @@ final class GeneralSolver {
 
   private static final double MILLION = 1e6;
   private static final double KILOGRAM = 1e9;
-  private static final long LONGEST_MILLISECONDS = 15_000;
 
   private final PackageModel model;
   private final ExpressionsBasedModel programme = new ExpressionsBasedModel();
   private final Variable[] paid;
   private final Variable[] free;
 
-  /** The plan; empty if the solver could not prove its best one within its time. */
+  /** The plan; empty if the solver could not prove its best one. */
   static int[] solve(PackageModel model) {
     return new GeneralSolver(model).run();
   }
@@ -76,7 +75,6 @@ final class GeneralSolver {
   }
 
   private int[] run() {
-    programme.options.time_abort = LONGEST_MILLISECONDS;
     Optimisation.Result result = programme.minimise();
     if (!result.getState().isOptimal()) {
       return new int[0];

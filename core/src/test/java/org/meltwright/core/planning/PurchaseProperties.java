@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
-import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
+import net.jqwik.api.GenerationMode;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.constraints.IntRange;
@@ -21,9 +21,12 @@ import org.meltwright.core.cost.Vat;
 
 class PurchaseProperties {
 
+  /** So long that no test depends on how busy the machine is. */
+  private static final Duration NO_LIMIT = Duration.ofDays(1);
+
   private static PurchaseSearch.Outcome search(PackageModel model, boolean isMassFirst) {
-    long deadline = System.nanoTime() + Duration.ofSeconds(20).toNanos();
-    return new PurchaseSearch(new Incumbent(model, isMassFirst, deadline)).run();
+    long never = System.nanoTime() + NO_LIMIT.toNanos();
+    return new PurchaseSearch(new Incumbent(model, isMassFirst, never)).run();
   }
 
   /** The more packages to choose from, the fewer of each that brute force can try. */
@@ -66,16 +69,14 @@ class PurchaseProperties {
     assertThat(found.cost()).as("seed %s", seed).isEqualTo(all.cost());
   }
 
-  @Property(tries = 8, shrinking = ShrinkingMode.OFF)
-  void aGeneralIntegerSolverFindsNothingCheaper(
-      @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
-      @ForAll @IntRange(min = 2, max = 3) int materials,
-      @ForAll @IntRange(min = 2, max = 3) int suppliers) {
-    PackageModel model = PurchaseInstance.of(seed, materials, suppliers, 3, 2000).model();
+  /** Fixed purchases: how long the general solver takes varies by a hundred from one to another. */
+  @Property(tries = 12, shrinking = ShrinkingMode.OFF, generation = GenerationMode.EXHAUSTIVE)
+  void aGeneralIntegerSolverFindsNothingCheaper(@ForAll @LongRange(min = 0, max = 11) long seed) {
+    PackageModel model = PurchaseInstance.of(seed, 2, 2, 3, 2000).model();
     PurchaseSearch.Outcome found = search(model, false);
     assertThat(found.isProved()).isTrue();
     int[] general = GeneralSolver.solve(model);
-    Assume.that(general.length > 0);
+    assertThat(general).as("answer of the general solver, seed %s", seed).isNotEmpty();
     assertThat(found.cost()).as("seed %s", seed).isLessThanOrEqualTo(model.costOf(general));
     assertThat((double) model.costOf(general))
         .as("the general solver's own tolerance, seed %s", seed)
@@ -88,7 +89,7 @@ class PurchaseProperties {
       @ForAll @IntRange(min = 1, max = 6) int materials,
       @ForAll @IntRange(min = 1, max = 3) int suppliers) {
     PurchaseInstance instance = PurchaseInstance.of(seed, materials, suppliers, 4, 5000);
-    PurchaseQuestion question = instance.question();
+    PurchaseQuestion question = instance.question().withTimeLimit(NO_LIMIT);
     PurchasePlan cheapest = question.cheapest();
     PurchasePlan least = question.leastLeftOver();
     for (PurchasePlan plan : new PurchasePlan[] {cheapest, least}) {
@@ -132,7 +133,7 @@ class PurchaseProperties {
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
     PurchaseQuestion question = PurchaseInstance.of(seed, 6, 3, 6, 8000).question();
     PurchasePlan hasty = question.withTimeLimit(Duration.ZERO).cheapest();
-    PurchasePlan proved = question.cheapest();
+    PurchasePlan proved = question.withTimeLimit(NO_LIMIT).cheapest();
     assertThat(hasty.total().isLessThan(proved.total().minusMinor(3))).isFalse();
     assertThat(hasty.lowerBound().isGreaterThan(proved.total().plusMinor(3))).isFalse();
     assertThat(hasty.gap()).isBetween(0.0, 1.0);

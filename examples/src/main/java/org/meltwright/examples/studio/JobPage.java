@@ -194,7 +194,7 @@ final class JobPage {
     rows.add(
         List.of(
             "Together",
-            Say.grams(sheet.cost().root().massKilograms()),
+            amount(sheet.cost().root().massKilograms()),
             sheet.cost().total().toString()));
     page.add(
         new Table(
@@ -204,9 +204,14 @@ final class JobPage {
     page.add(new Facts(comparison()));
   }
 
-  private static List<List<String>> rows(String indent, CostLine line) {
+  /** The amounts of a blocked recipe are weights and withheld with the others. */
+  private String amount(double kilograms) {
+    return sheet.isBlocked() ? "withheld" : Say.grams(kilograms);
+  }
+
+  private List<List<String>> rows(String indent, CostLine line) {
     List<List<String>> rows = new ArrayList<>();
-    String amount = line.massKilograms() > 0 ? Say.grams(line.massKilograms()) : "";
+    String amount = line.massKilograms() > 0 ? amount(line.massKilograms()) : "";
     if (line.isLeaf()) {
       rows.add(List.of(indent + line.label(), amount, line.amount().toString()));
     } else {

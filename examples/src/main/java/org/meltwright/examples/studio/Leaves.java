@@ -28,10 +28,12 @@ final class Leaves {
 
   private static final Pattern MONEY = Pattern.compile("(\\d{1,9}(?:\\.\\d{1,4})?) ?([A-Z]{3})");
 
+  private final boolean decimalComma;
   private final QuantityParser parser;
   private final Gathered problems;
 
   Leaves(boolean decimalComma, Gathered problems) {
+    this.decimalComma = decimalComma;
     this.parser = decimalComma ? QuantityParser.withDecimalComma() : QuantityParser.localeFree();
     this.problems = problems;
   }
@@ -68,7 +70,7 @@ final class Leaves {
         path,
         text,
         t -> {
-          Price price = Price.parse(t);
+          Price price = Price.parse(withPoint(t, currency));
           requireCurrency(price.currency(), currency, t);
           return price;
         });
@@ -76,7 +78,16 @@ final class Leaves {
 
   /** Reads money in the studio's currency. */
   Optional<Money> money(String path, @Nullable String text, CurrencyUnit currency) {
-    return problems.read(path, text, t -> money(t, currency));
+    return problems.read(path, text, t -> money(withPoint(t, currency), currency));
+  }
+
+  /** The text with a decimal point; where commas are declared, a point may be a thousands mark. */
+  private String withPoint(String text, CurrencyUnit currency) {
+    if (decimalComma && text.contains(".")) {
+      throw new ProblemException(
+          Problem.of(StudioProblem.MONEY, text).with("currency", currency.getCode()));
+    }
+    return decimalComma ? text.replace(',', '.') : text;
   }
 
   private static Money money(String text, CurrencyUnit currency) {
@@ -85,7 +96,7 @@ final class Leaves {
       throw new ProblemException(
           Problem.of(StudioProblem.MONEY, text).with("currency", currency.getCode()));
     }
-    requireCurrency(CurrencyUnit.of(matcher.group(2)), currency, text);
+    requireCurrency(Currencies.read(matcher.group(2)), currency, text);
     return Money.of(
         currency, new java.math.BigDecimal(matcher.group(1)), java.math.RoundingMode.HALF_UP);
   }

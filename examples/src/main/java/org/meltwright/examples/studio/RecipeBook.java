@@ -5,10 +5,12 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.Ingredient;
@@ -39,6 +41,7 @@ final class RecipeBook {
   private final Map<String, RecipeDraft> drafts = new HashMap<>();
   private final Map<String, String> paths = new HashMap<>();
   private final Map<String, Optional<Recipe>> built = new HashMap<>();
+  private final Set<String> names = new HashSet<>();
   private final Deque<String> building = new ArrayDeque<>();
   private final Entries<ShelfItem> shelf;
   private final Leaves leaves;
@@ -66,6 +69,9 @@ final class RecipeBook {
   private void keep(String path, String id, RecipeDraft draft) {
     if (drafts.putIfAbsent(id, draft) != null || shelf.contains(id)) {
       problems.add(Problem.of(StudioProblem.DOUBLE_ID, id).under(path + "/id"));
+    }
+    if (draft.name() != null && !names.add(draft.name())) {
+      problems.add(Problem.of(StudioProblem.DOUBLE_ID, draft.name()).under(path + "/name"));
     }
     paths.putIfAbsent(id, path);
   }

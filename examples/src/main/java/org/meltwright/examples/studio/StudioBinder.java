@@ -2,10 +2,14 @@
 package org.meltwright.examples.studio;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.BinaryOperator;
 import org.joda.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.cost.Price;
@@ -30,6 +34,7 @@ import org.meltwright.examples.studio.StudioDraft.VesselDraft;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.QuantityKind;
+import org.meltwright.units.UnitsProblem;
 
 /** Makes a studio from its draft: texts become values, names become what they name. */
 final class StudioBinder {
@@ -59,6 +64,7 @@ final class StudioBinder {
     Entries<ShelfItem> shelf =
         Entries.read(
             "/shelf", draft.shelf(), ShelfDraft::id, (p, d) -> item(p, d, balances), problems);
+    eachMaterialOnce(shelf);
     RecipeBook book = new RecipeBook(draft.recipes(), shelf, leaves, problems);
     Equipment equipment = equipment();
     List<Job> jobs = new JobBinder(shelf, book, equipment, leaves, problems).jobs(draft.today());
@@ -67,6 +73,22 @@ final class StudioBinder {
     problems.throwIfAny();
     return new Studio(
         about.orElseThrow(), shelf.values(), balances.values(), book.byName(), jobs, offers);
+  }
+
+  /** Price, stock and balance are found by material, so two entries of one would be mixed up. */
+  private void eachMaterialOnce(Entries<ShelfItem> shelf) {
+    Set<String> seen = new HashSet<>();
+    List<ShelfDraft> drafts = draft.shelf() == null ? List.of() : draft.shelf();
+    for (int i = 0; i < drafts.size(); i++) {
+      ShelfDraft d = drafts.get(i);
+      String id = d == null ? null : d.id();
+      Optional<ShelfItem> item = id == null ? Optional.empty() : shelf.get(id);
+      if (item.isPresent() && !seen.add(item.get().material().id())) {
+        problems.add(
+            Problem.of(StudioProblem.DOUBLE_MATERIAL, item.get().material().id())
+                .under("/shelf/" + i + "/material"));
+      }
+    }
   }
 
   /** What stands in the studio, by id. */
@@ -227,7 +249,10 @@ final class StudioBinder {
     if (d == null) {
       return;
     }
-    Optional<Price> price = leaves.price(path + "/price", d.price(), currency);
+    Optional<Price> price =
+        leaves
+            .price(path + "/price", d.price(), currency)
+            .flatMap(p -> problems.attempt(path + "/price", () -> aboveZero(p)));
     String id = d.forRecipe();
     if (id != null && !book.contains(id)) {
       problems.add(
@@ -236,8 +261,17 @@ final class StudioBinder {
               .under(path + "/forRecipe"));
     }
     if (id != null && price.isPresent()) {
-      offers.put(id, new ReadyMade("ready-made", price.get().unitPrice()));
+      offers.merge(
+          id,
+          new ReadyMade("ready-made", price.get().unitPrice()),
+          BinaryOperator.minBy(Comparator.comparing(ReadyMade::landed)));
     }
+  }
+
+  private static Price aboveZero(Price price) {
+    UnitsProblem.requireBetween(
+        price.amount().getAmount().doubleValue(), 1e-4, 1e12, "price to compare with");
+    return price;
   }
 
   private static String name(@Nullable String text) {

@@ -11,6 +11,8 @@ public enum StudioProblem implements ProblemCode {
   UNKNOWN_NAME("studio.unknown-name"),
   /** Two entries with one id. */
   DOUBLE_ID("studio.double-id"),
+  /** A material that stands twice on the shelf. */
+  DOUBLE_MATERIAL("studio.double-material"),
   /** None or several of fields of which exactly one is to be there. */
   ONE_OF("studio.one-of"),
   /** A word that is not in the list. */

@@ -136,6 +136,10 @@ public final class StudioSheet implements Callable<Integer> {
 
   private void write(String html) {
     try {
+      if (Files.exists(page) && Files.isSameFile(page, file)) {
+        throw new ProblemException(
+            Problem.of(StudioProblem.PAGE_UNWRITABLE, page + ", the studio file itself"));
+      }
       Files.writeString(page, html, StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new ProblemException(Problem.of(StudioProblem.PAGE_UNWRITABLE, page.toString()));

@@ -66,6 +66,10 @@ class BadInputTest {
           "of": "blue-tube"         | "of": "blue"               | studio.recipe-in-itself        | /recipes/2/parts/1/of
           "9.75 EUR/250 g"          | "9.75 CHF/250 g"           | studio.currency                | /shelf/2/packages/0
           "share": "10 %"           | "share": "110 %"           | value.out-of-range             | /recipes/2/parts/1/share
+          "18.00 EUR"               | "18.00 ZZZ"                | studio.unknown-currency        | /studio/labourPerHour
+          "32.50 EUR/500 g"         | "0 EUR/500 g"              | value.out-of-range             | /readyMade/0/price
+          "name": "Firm medium 1:6" | "name": "Medium 1:8"       | studio.double-id               | /recipes/1/name
+          "beeswax-bleached"        | "beeswax-yellow"           | studio.double-material         | /shelf/1/material
           "lining": "none"          | "lining": "gold"           | studio.unknown-word            | /vessels/0/lining
           "cups": 12                | "cups": 0                  | json.invalid-value             | /moulds/0/cups
           { "total": "700 g" }      | { "total": "700 g", "net": "1 kg" } | studio.one-of         | /today/1/make
@@ -102,6 +106,31 @@ class BadInputTest {
             "/moulds/1/cups",
             "/studio/twon",
             "/studio/town");
+  }
+
+  @Test
+  void a_declared_decimal_comma_holds_for_money_too_and_a_point_is_refused_there()
+      throws IOException {
+    String declared =
+        demo()
+            .replace("\"town\":", "\"decimalComma\": true, \"town\":")
+            .replaceAll("(\\d)\\.(\\d)", "$1,$2");
+    Path file = Files.writeString(folder.resolve("comma.json"), declared, StandardCharsets.UTF_8);
+    Path written = folder.resolve("comma.html");
+
+    assertThat(Run.of("--page", written.toString(), file.toString()).err()).isEmpty();
+    assertThat(run(declared.replace("18,00 EUR", "18.00 EUR")).err())
+        .contains("studio.money", "/studio/labourPerHour");
+  }
+
+  @Test
+  void a_page_never_overwrites_the_studio_file() throws IOException {
+    Path file = Files.writeString(folder.resolve("studio.json"), demo(), StandardCharsets.UTF_8);
+    Run run = Run.of("--page", file.toString(), file.toString());
+
+    assertThat(run.exitCode()).isEqualTo(StudioSheet.BAD_INPUT);
+    assertThat(run.err()).contains("studio.page-unwritable");
+    assertThat(file).hasContent(demo());
   }
 
   @Test

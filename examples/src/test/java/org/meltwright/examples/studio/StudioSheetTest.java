@@ -191,7 +191,9 @@ class StudioSheetTest {
     assertThat(run.exitCode()).isEqualTo(StudioSheet.BLOCKED);
     assertThat(run.chapter("Ivory black, far too strong"))
         .contains("Heating review", "BLOCKED", "WITHHELD")
-        .doesNotContain("What to weigh", "whole cakes");
+        .contains("withheld")
+        .doesNotContain("What to weigh", "whole cakes")
+        .doesNotContainPattern("\\d g\\b");
     assertThat(run.chapter("Medium 1:8")).contains("What to weigh", "whole cakes");
   }
 

@@ -69,7 +69,10 @@ class PurchaseProperties {
     assertThat(found.cost()).as("seed %s", seed).isEqualTo(all.cost());
   }
 
-  /** Fixed purchases: how long the general solver takes varies by a hundred from one to another. */
+  /**
+   * Fixed purchases: how long the general solver takes varies by a hundred from one to another. It
+   * may stop within its own tolerance, so its plan may be dearer, never cheaper.
+   */
   @Property(tries = 12, shrinking = ShrinkingMode.OFF, generation = GenerationMode.EXHAUSTIVE)
   void aGeneralIntegerSolverFindsNothingCheaper(@ForAll @LongRange(min = 0, max = 11) long seed) {
     PackageModel model = PurchaseInstance.of(seed, 2, 2, 3, 2000).model();
@@ -78,9 +81,7 @@ class PurchaseProperties {
     int[] general = GeneralSolver.solve(model);
     assertThat(general).as("answer of the general solver, seed %s", seed).isNotEmpty();
     assertThat(found.cost()).as("seed %s", seed).isLessThanOrEqualTo(model.costOf(general));
-    assertThat((double) model.costOf(general))
-        .as("the general solver's own tolerance, seed %s", seed)
-        .isLessThanOrEqualTo(found.cost() * (1 + 1e-3));
+    assertThat(model.costOf(found.plan())).as("seed %s", seed).isEqualTo(found.cost());
   }
 
   @Property(tries = 60, shrinking = ShrinkingMode.OFF)

@@ -134,4 +134,10 @@ class QuantityFormatterTest {
 
     assertThat(unit.kind().toSi(back)).as(text).isEqualTo(si);
   }
+
+  @ParameterizedTest
+  @CsvSource({"918604,mbar", "-3954570,mbar", "-494864,mbar"})
+  void exact_of_few_digits_that_a_double_misses_reads_back_bit_for_bit(double si, String unit) {
+    exactReadsBack(si, UnitTables.find(unit));
+  }
 }

@@ -11,6 +11,11 @@ final class ManyDigits {
   /** Decimals of up to 15 digits come back from a double as they were. */
   static final int DIGITS_OF_EVERY_DOUBLE = 15;
 
+  /** Above it doubles skip whole numbers, and the engine keeps a number as a whole one. */
+  static final double MOST_WHOLE = 0x1p53;
+
+  private static final BigDecimal WHOLE_IN_DOUBLE = new BigDecimal(MOST_WHOLE);
+
   private ManyDigits() {}
 
   /** The number if a double would lose digits of it; null for all others. */
@@ -25,18 +30,12 @@ final class ManyDigits {
   }
 
   private static @Nullable BigDecimal beyondDouble(BigDecimal number) {
+    if (number.abs().compareTo(WHOLE_IN_DOUBLE) > 0) {
+      return number;
+    }
     if (number.precision() <= DIGITS_OF_EVERY_DOUBLE) {
       return null;
     }
-    double nearest = number.doubleValue();
-    boolean same =
-        Double.isFinite(nearest)
-            && (BigDecimal.valueOf(nearest).compareTo(number) == 0 || isWhole(number, nearest));
-    return same ? null : number;
-  }
-
-  /** The engine turns whole doubles into integers; these are the doubles they were. */
-  private static boolean isWhole(BigDecimal number, double nearest) {
-    return nearest == Math.rint(nearest) && new BigDecimal(nearest).compareTo(number) == 0;
+    return BigDecimal.valueOf(number.doubleValue()).compareTo(number) == 0 ? null : number;
   }
 }

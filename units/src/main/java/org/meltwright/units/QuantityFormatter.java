@@ -24,6 +24,9 @@ public final class QuantityFormatter {
 
   private static final int MOST_DIGITS = 60;
 
+  /** A number of more digits is shortened; a long has 19, a double printed whole has 17. */
+  private static final int MOST_KEPT = 19;
+
   private enum Digits {
     EXACT,
     SIGNIFICANT,
@@ -121,9 +124,16 @@ public final class QuantityFormatter {
     Number value = quantity.getValue();
     double si = kind.toSi(quantity);
     boolean own = quantity.getUnit() == unit && digits == Digits.EXACT;
-    return own && ManyDigits.of(value) == null
-        ? join(plain(BigDecimal.valueOf(value.doubleValue())), definition.symbol())
+    BigDecimal number = asItStands(value);
+    return own && number.precision() <= MOST_KEPT
+        ? join(plain(number), definition.symbol())
         : format(si, definition);
+  }
+
+  /** A number whose digits a text keeps; trailing zeros are none. */
+  private static BigDecimal asItStands(Number value) {
+    BigDecimal precise = ManyDigits.of(value);
+    return precise == null ? BigDecimal.valueOf(value.doubleValue()) : precise.stripTrailingZeros();
   }
 
   /**

@@ -255,13 +255,16 @@ final class QuantityText {
     int scale = exponent - (point < 0 ? 0 : to - point - 1);
     if (digits <= EXACT_DIGITS && Math.abs(scale) < TENS.length) {
       value = scale < 0 ? mantissa / TENS[-scale] : mantissa * TENS[scale];
-      return;
+      if (value <= ManyDigits.MOST_WHOLE) {
+        return;
+      }
     }
     computeSlowly(from, to, point, exponent, digits);
   }
 
   /**
-   * Exact arithmetic has no answer in doubles here: more than 15 digits, or a scale beyond 10^22.
+   * Exact arithmetic has no answer in doubles here: more than 15 digits, a value beyond 2^53, or a
+   * scale beyond 10^22.
    */
   private void computeSlowly(int from, int to, int point, int exponent, int digits) {
     String plain =
@@ -272,7 +275,7 @@ final class QuantityText {
     if (Double.isInfinite(value) || (value == 0 && digits > 0)) {
       throw new ProblemException(Problem.of(UnitsProblem.NUMBER_OUT_OF_REACH, shown()));
     }
-    if (digits > EXACT_DIGITS) {
+    if (digits > EXACT_DIGITS || value > ManyDigits.MOST_WHOLE) {
       precise = ManyDigits.of(new BigDecimal(plain + 'e' + exponent));
     }
   }
@@ -286,10 +289,12 @@ final class QuantityText {
     }
     int vulgar = vulgar(spaced);
     if (isSlash(peek(at))) {
+      refuseLong(integer);
       at++;
       value = integer / readDenominator();
       whole = false;
     } else if (vulgar >= 0) {
+      refuseLong(integer);
       at = spaced + 1;
       value = integer + fraction(vulgar);
       whole = false;
@@ -306,6 +311,7 @@ final class QuantityText {
     if (!isSlash(peek(slash))) {
       throw malformed();
     }
+    refuseLong(integer);
     double numerator = small(from, slash);
     at = slash + 1;
     double denominator = readDenominator();
@@ -326,6 +332,12 @@ final class QuantityText {
       throw malformed();
     }
     return denominator;
+  }
+
+  private void refuseLong(double integer) {
+    if (integer >= 1e9) {
+      throw malformed();
+    }
   }
 
   /** Up to nine digits; no one writes fractions of more. */

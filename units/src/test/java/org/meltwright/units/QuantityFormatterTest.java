@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.meltwright.units.MetricUnits.grams;
 
+import java.math.BigDecimal;
 import java.util.Locale;
+import javax.measure.Quantity;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -98,5 +100,44 @@ class QuantityFormatterTest {
     assertThatThrownBy(() -> QuantityFormatter.ofDecimals(-1)).isInstanceOf(ProblemException.class);
     assertThatThrownBy(() -> QuantityFormatter.ofSignificantDigits(0))
         .isInstanceOf(ProblemException.class);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "-12442404876144000000 atm",
+    "1.60074e21 g",
+    "-5.46016e22 g",
+    "9007199254740993 g",
+    "1.2e40 lb/gal US"
+  })
+  void exact_of_a_whole_number_beyond_2_to_53_reads_back_bit_for_bit(String text) {
+    int space = text.indexOf(' ');
+    UnitDefinition<?> unit = UnitTables.find(UnitTable.key(text.substring(space + 1)));
+    readBack(text, unit);
+    for (double value : new double[] {1, Math.nextUp(1.0), Math.nextDown(1.0)}) {
+      exactReadsBack(Double.parseDouble(text.substring(0, space)) * value, unit);
+    }
+  }
+
+  /** The SI value is that of the number written, rounded once. */
+  private static <Q extends Quantity<Q>> void readBack(String text, UnitDefinition<Q> unit) {
+    Quantity<Q> read = QuantityParser.localeFree().parse(text, unit.kind());
+    BigDecimal written = new BigDecimal(text.substring(0, text.indexOf(' ')));
+
+    assertThat(unit.kind().toSi(read)).isEqualTo(unit.toSiExact(written).doubleValue());
+    exactReadsBack(unit.kind().toSi(read), unit);
+  }
+
+  private static <Q extends Quantity<Q>> void exactReadsBack(double si, UnitDefinition<Q> unit) {
+    String text = QuantityFormatter.exact().format(unit.kind(), si, unit.unit());
+    Quantity<Q> back = QuantityParser.localeFree().parse(text, unit.kind());
+
+    assertThat(unit.kind().toSi(back)).as(text).isEqualTo(si);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"918604,mbar", "-3954570,mbar", "-494864,mbar"})
+  void exact_of_few_digits_that_a_double_misses_reads_back_bit_for_bit(double si, String unit) {
+    exactReadsBack(si, UnitTables.find(unit));
   }
 }

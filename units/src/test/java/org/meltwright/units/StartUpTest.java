@@ -20,7 +20,11 @@ import tech.units.indriya.quantity.Quantities;
 /** What a fresh Java machine loads, and how long our initialisers take in it. */
 class StartUpTest {
 
-  private static final double MOST_MILLISECONDS = 20;
+  /**
+   * Ten times the goal of 20 ms: the figures measured stand in docs/reference/performance.md, and
+   * this bound only has to catch an initialiser that reads files or the engine's table of units.
+   */
+  private static final double MOST_MILLISECONDS = 200;
 
   private static final List<String> OURS =
       List.of(
@@ -50,7 +54,7 @@ class StartUpTest {
   }
 
   @Test
-  void none_of_our_initialisers_takes_more_than_20_milliseconds() throws Exception {
+  void none_of_our_initialisers_takes_ten_times_its_20_milliseconds() throws Exception {
     Map<String, Double> best = new LinkedHashMap<>();
     for (int run = 0; run < 5; run++) {
       initialiserTimes().forEach((name, time) -> best.merge(name, time, Math::min));

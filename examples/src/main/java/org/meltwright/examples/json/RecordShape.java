@@ -77,6 +77,13 @@ final class RecordShape {
               .under(path));
       return false;
     }
+    if (node.isString() && node.asString().chars().anyMatch(Character::isISOControl)) {
+      problems.add(
+          Problem.of(JsonProblem.INVALID_VALUE, shown(node))
+              .with("message", "text on one line, without control characters")
+              .under(path));
+      return false;
+    }
     if (node instanceof ArrayNode array) {
       elements(array, element(type), path);
     } else if (node instanceof ObjectNode object) {

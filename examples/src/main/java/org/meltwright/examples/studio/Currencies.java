@@ -14,7 +14,11 @@ final class Currencies {
   /** Returns the currency with an ISO 4217 code. */
   static CurrencyUnit read(String code) {
     try {
-      return CurrencyUnit.of(code);
+      CurrencyUnit currency = CurrencyUnit.of(code);
+      if (currency.isPseudoCurrency()) {
+        throw new ProblemException(Problem.of(StudioProblem.UNKNOWN_CURRENCY, code));
+      }
+      return currency;
     } catch (IllegalCurrencyException e) {
       throw new ProblemException(Problem.of(StudioProblem.UNKNOWN_CURRENCY, code));
     }

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
@@ -50,7 +51,7 @@ final class Figures {
         row(material, key, page, rows);
       }
       for (Constituent part : material.constituents()) {
-        rows.add(constituent(material, part));
+        rows.add(constituent(material, part, page));
       }
     }
     return new Table(
@@ -77,7 +78,12 @@ final class Figures {
         page.cite(figure.source().citation()));
   }
 
-  private static List<String> constituent(Material whole, Constituent part) {
+  private static List<String> constituent(Material whole, Constituent part, Page.Builder page) {
+    String sources =
+        whole.figures(PropertyKey.OIL_CONTENT).stream()
+            .map(figure -> page.cite(figure.source().citation()))
+            .distinct()
+            .collect(Collectors.joining(" "));
     return List.of(
         whole.name(Locale.ENGLISH) + ", share of " + part.material().name(Locale.ENGLISH),
         Say.percent(part.share().low().value())
@@ -85,6 +91,6 @@ final class Figures {
             + Say.percent(part.share().high().value())
             + " by mass",
         "derived",
-        "");
+        sources);
   }
 }

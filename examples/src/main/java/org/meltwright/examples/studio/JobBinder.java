@@ -31,12 +31,14 @@ import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.UnitsProblem;
 import org.meltwright.units.VolumeFraction;
 
 /** Makes the jobs of the day from their drafts. */
 final class JobBinder {
 
   private static final double SECONDS_PER_HOUR = 3600;
+  private static final double HOTTEST_CELSIUS = 400;
 
   private final Entries<ShelfItem> shelf;
   private final RecipeBook book;
@@ -125,7 +127,9 @@ final class JobBinder {
     Optional<Thermometer> thermometer =
         equipment.thermometers().named(path + "/thermometer", d.thermometer(), problems);
     Optional<TemperaturePoint> reading =
-        leaves.read(path + "/reading", d.reading(), p -> p::parseTemperature);
+        leaves
+            .read(path + "/reading", d.reading(), p -> p::parseTemperature)
+            .flatMap(t -> problems.attempt(path + "/reading", () -> requireMolten(t)));
     Optional<Double> held = leaves.amount(path + "/held", d.held(), QuantityKind.TIME);
     if (vessel.isEmpty() || source.isEmpty()) {
       return Optional.empty();
@@ -137,6 +141,13 @@ final class JobBinder {
             thermometer.orElse(null),
             reading.orElse(null),
             held.map(s -> s / SECONDS_PER_HOUR).orElse(Double.NaN)));
+  }
+
+  /** Nothing of this trade is molten at room temperature, and no reading of it is above 400 °C. */
+  private static TemperaturePoint requireMolten(TemperaturePoint reading) {
+    UnitsProblem.requireBetween(
+        reading.celsius(), Costing.ROOM.celsius(), HOTTEST_CELSIUS, "temperature");
+    return reading;
   }
 
   private Optional<Cast> cast(String path, CastDraft d) {

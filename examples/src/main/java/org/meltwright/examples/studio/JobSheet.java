@@ -29,6 +29,9 @@ final class JobSheet {
   /** The least room between the bounds that can be worked in; common practice. */
   static final TemperatureDifference LEAST_WIDTH = TemperatureDifference.ofKelvin(5);
 
+  /** A plan takes no larger fill level; far below it the vessel overflows. */
+  private static final double FULLEST = 1000;
+
   private final Job job;
   private final WeighingSheet weighing;
   private final VesselRoom room;
@@ -76,7 +79,7 @@ final class JobSheet {
         HeatingPlan.builder(job.batch().charge().composition())
             .heat(heating.source())
             .vessel(heating.vessel())
-            .fillLevel(room.highestFillLevel())
+            .fillLevel(Math.min(room.highestFillLevel(), FULLEST))
             .thermometer(heating.thermometer())
             .liquidReading(heating.reading());
     if (!Double.isNaN(heating.hoursHeld())) {

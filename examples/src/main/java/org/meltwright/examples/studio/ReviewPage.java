@@ -4,6 +4,7 @@ package org.meltwright.examples.studio;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.meltwright.core.source.Source;
 import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.examples.page.Block.Fact;
 import org.meltwright.examples.page.Block.Facts;
@@ -48,20 +49,21 @@ final class ReviewPage {
                     new Fact(
                         "wax, " + Words.of(t.basis()).replace('-', ' '),
                         Say.temperature(t.value()))));
+    String practice = page.cite(Source.COMMON_PRACTICE.citation());
     facts.add(
         new Fact(
-            "target, not above",
+            "target, not above " + practice,
             Say.temperature(review.target())
                 + review.marginToTarget().map(m -> "; " + Say.margin(m)).orElse("")));
     facts.add(
         new Fact(
-            "hard ceiling",
+            "hard ceiling " + practice,
             Say.temperature(review.hardCeiling())
                 + review.marginToHardCeiling().map(m -> "; " + Say.margin(m)).orElse("")));
     review
         .potFloor()
         .ifPresent(f -> facts.add(new Fact("floor of the pot", Say.temperature(f.value()))));
-    facts.add(new Fact("working window", window(sheet.window())));
+    facts.add(new Fact("working window " + practice, window(sheet.window())));
     return facts;
   }
 

@@ -4,9 +4,14 @@ package org.meltwright.examples.studio;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.meltwright.examples.page.Block.Bullets;
 import org.meltwright.examples.page.Block.Heading;
+import org.meltwright.examples.page.Block.Notice;
 import org.meltwright.examples.page.Block.Table;
+import org.meltwright.examples.page.Block.Tone;
 import org.meltwright.examples.page.Page;
 import org.meltwright.safety.heating.StandingAdvice;
 
@@ -35,6 +40,7 @@ final class SheetPage {
     page.add(new Heading(2, "Today at a glance"));
     page.add(glance());
     page.add(shelf());
+    madeAndTaken();
     page.add(new Heading(2, "Before the heat goes on"));
     page.add(new Bullets(advice()));
     sheet.jobs().forEach(job -> new JobPage(job, page).add());
@@ -78,9 +84,66 @@ final class SheetPage {
         false);
   }
 
+  /** What today's recipes take from each other, and what of it is not made today. */
+  private void madeAndTaken() {
+    Map<String, Double> taken = new TreeMap<>();
+    open()
+        .flatMap(job -> job.weighing().lines().stream())
+        .forEach(
+            line ->
+                line.ingredient()
+                    .recipe()
+                    .ifPresent(
+                        r ->
+                            taken.merge(r.name(), line.rounded().printedKilograms(), Double::sum)));
+    if (taken.isEmpty()) {
+      return;
+    }
+    List<List<String>> rows = new ArrayList<>();
+    taken.forEach((name, mass) -> rows.add(row(name, made(name), mass)));
+    page.add(
+        new Table(
+            "What today's recipes take from each other, net.",
+            List.of("Recipe", "made today", "taken", "left"),
+            rows,
+            false));
+    taken.forEach((name, mass) -> warnIfShort(name, made(name), mass));
+  }
+
+  private static List<String> row(String name, double made, double taken) {
+    double left = made - taken;
+    return List.of(
+        name,
+        Say.grams(made),
+        Say.grams(taken),
+        left < 0 ? "short by " + Say.grams(-left) : Say.grams(left));
+  }
+
+  private void warnIfShort(String name, double made, double taken) {
+    if (made < taken) {
+      page.add(
+          new Notice(
+              Tone.CARE,
+              "SHORT",
+              name + ": today's recipes take " + Say.grams(taken - made) + " more than is made.",
+              List.of("Have the rest at hand from an earlier batch, or make more of it today.")));
+    }
+  }
+
+  private double made(String recipe) {
+    return open()
+        .filter(job -> job.batch().recipe().name().equals(recipe))
+        .mapToDouble(job -> job.batch().net().massKilograms())
+        .sum();
+  }
+
+  /** The jobs that are not blocked. */
+  private Stream<JobSheet> open() {
+    return sheet.jobs().stream().filter(job -> !job.isBlocked());
+  }
+
   private double needed(ShelfItem item) {
-    return sheet.jobs().stream()
-        .filter(job -> !job.isBlocked())
+    return open()
         .flatMap(job -> job.weighing().lines().stream())
         .filter(line -> line.ingredient().material().filter(item.material()::equals).isPresent())
         .mapToDouble(line -> line.rounded().printedKilograms())

@@ -70,6 +70,9 @@ class BadInputTest {
           "32.50 EUR/500 g"         | "0 EUR/500 g"              | value.out-of-range             | /readyMade/0/price
           "name": "Firm medium 1:6" | "name": "Medium 1:8"       | studio.double-id               | /recipes/1/name
           "beeswax-bleached"        | "beeswax-yellow"           | studio.double-material         | /shelf/1/material
+          "reading": "88 °C"        | "reading": "15 °C"         | value.out-of-range             | /today/0/reading
+          "town": "Niederlohbach"   | "town": "Nieder\\u001b[31mlohbach" | json.invalid-value     | /studio/town
+          "currency": "EUR"         | "currency": "XXX"          | studio.unknown-currency        | /studio/currency
           "lining": "none"          | "lining": "gold"           | studio.unknown-word            | /vessels/0/lining
           "cups": 12                | "cups": 0                  | json.invalid-value             | /moulds/0/cups
           { "total": "700 g" }      | { "total": "700 g", "net": "1 kg" } | studio.one-of         | /today/1/make

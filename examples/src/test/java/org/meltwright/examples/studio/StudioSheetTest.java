@@ -222,6 +222,32 @@ class StudioSheetTest {
   }
 
   @Test
+  void medium_that_today_lacks_is_named_with_what_is_missing() throws IOException {
+    String json =
+        Files.readString(Run.STUDIOS.resolve("demo-studio.json"), StandardCharsets.UTF_8)
+            .replace(
+                "{ \"ingredient\": \"wax\", \"mass\": \"730 g\" }", "{ \"total\": \"100 g\" }");
+    Path file = Files.writeString(folder.resolve("short.json"), json, StandardCharsets.UTF_8);
+    Run run = Run.of("--page", folder.resolve("short.html").toString(), file.toString());
+
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out()).contains("SHORT  Medium 1:8: today's recipes take ");
+    assertThat(demo.out()).doesNotContain("SHORT");
+  }
+
+  @Test
+  void an_absurd_number_of_cakes_overflows_the_pot_and_is_blocked() throws IOException {
+    String json =
+        Files.readString(Run.STUDIOS.resolve("demo-studio.json"), StandardCharsets.UTF_8)
+            .replace("\"cakes\": 8", "\"cakes\": 80000000");
+    Path file = Files.writeString(folder.resolve("many.json"), json, StandardCharsets.UTF_8);
+    Run run = Run.of("--page", folder.resolve("many.html").toString(), file.toString());
+
+    assertThat(run.exitCode()).isEqualTo(StudioSheet.BLOCKED);
+    assertThat(run.chapter("Iron blue from powder")).contains("WITHHELD");
+  }
+
+  @Test
   void usage_is_printed_on_request_and_names_the_exit_codes() {
     Run run = Run.of("--help");
 

@@ -5,13 +5,16 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.Casting;
+import org.meltwright.core.batch.RecipePart;
 import org.meltwright.core.batch.VesselRoom;
 import org.meltwright.core.batch.WeighingSheet;
 import org.meltwright.core.cost.CostRollUp;
 import org.meltwright.core.cost.MakeOrBuy;
+import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.mixture.Mixture;
 import org.meltwright.core.thermal.WorkingWindow;
+import org.meltwright.safety.heating.Circumstance;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.HeatingReview;
 import org.meltwright.safety.heating.HeatingRules;
@@ -44,14 +47,14 @@ final class JobSheet {
   static JobSheet of(Job job, Studio studio, Costing costing) {
     WeighingSheet weighing =
         WeighingSheet.of(job.batch(), line -> studio.balance(line.ingredient()));
-    return new JobSheet(job, weighing, costing);
+    return new JobSheet(job, weighing, studio.place(), costing);
   }
 
-  private JobSheet(Job job, WeighingSheet weighing, Costing costing) {
+  private JobSheet(Job job, WeighingSheet weighing, Studio.Place place, Costing costing) {
     this.job = job;
     this.weighing = weighing;
     this.room = room(job);
-    this.review = HeatingRules.standard().review(plan(job, room));
+    this.review = HeatingRules.standard().review(plan(job, room, place));
     this.window =
         WorkingWindow.of(
             job.batch().charge().composition(), TemperatureTable.TARGET, BRUSH_MARGIN, LEAST_WIDTH);
@@ -73,7 +76,7 @@ final class JobSheet {
     return new Estimate<>(QuantityKind.VOLUME, cubicMetres, cubicMetres, cubicMetres);
   }
 
-  private static HeatingPlan plan(Job job, VesselRoom room) {
+  private static HeatingPlan plan(Job job, VesselRoom room, Studio.Place place) {
     Job.Heating heating = job.heating();
     HeatingPlan.Builder plan =
         HeatingPlan.builder(job.batch().charge().composition())
@@ -81,11 +84,24 @@ final class JobSheet {
             .vessel(heating.vessel())
             .fillLevel(Math.min(room.highestFillLevel(), FULLEST))
             .thermometer(heating.thermometer())
-            .liquidReading(heating.reading());
+            .liquidReading(heating.reading())
+            .room(place.room())
+            .people(place.people());
+    if (job.batch().recipe().parts().stream().anyMatch(JobSheet::isPowder)) {
+      plan.circumstance(Circumstance.DRY_POWDER);
+    }
     if (!Double.isNaN(heating.hoursHeld())) {
       plan.hoursHeld(heating.hoursHeld());
     }
     return plan.build();
+  }
+
+  /** A pigment or filler from the shelf is weighed out dry. */
+  private static boolean isPowder(RecipePart part) {
+    return part.ingredient()
+        .material()
+        .filter(m -> m.family() == MaterialFamily.PIGMENT || m.family() == MaterialFamily.FILLER)
+        .isPresent();
   }
 
   Job job() {

@@ -14,11 +14,14 @@ import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.cost.ReadyMade;
 import org.meltwright.core.equipment.Balance;
 import org.meltwright.core.material.Material;
+import org.meltwright.safety.heating.People;
+import org.meltwright.safety.heating.Room;
 
 /**
  * A studio as its file describes it, with every name resolved.
  *
  * @param about who and where
+ * @param place where it is and who works
  * @param shelf the materials at hand
  * @param balances the balances
  * @param recipes the recipes as written, by name
@@ -27,6 +30,7 @@ import org.meltwright.core.material.Material;
  */
 record Studio(
     About about,
+    Place place,
     List<ShelfItem> shelf,
     List<Balance> balances,
     Map<String, Recipe> recipes,
@@ -48,6 +52,14 @@ record Studio(
       CurrencyUnit currency,
       @Nullable Money perKilowattHour,
       @Nullable Money perHour) {}
+
+  /**
+   * Where it is and who works, as far as stated.
+   *
+   * @param room the room; null if not stated
+   * @param people who works; null if not stated
+   */
+  record Place(@Nullable Room room, @Nullable People people) {}
 
   Studio {
     shelf = List.copyOf(shelf);

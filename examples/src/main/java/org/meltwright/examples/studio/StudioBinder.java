@@ -28,9 +28,13 @@ import org.meltwright.examples.studio.StudioDraft.BalanceDraft;
 import org.meltwright.examples.studio.StudioDraft.HeatSourceDraft;
 import org.meltwright.examples.studio.StudioDraft.MouldDraft;
 import org.meltwright.examples.studio.StudioDraft.OfferDraft;
+import org.meltwright.examples.studio.StudioDraft.PeopleDraft;
+import org.meltwright.examples.studio.StudioDraft.RoomDraft;
 import org.meltwright.examples.studio.StudioDraft.ShelfDraft;
 import org.meltwright.examples.studio.StudioDraft.ThermometerDraft;
 import org.meltwright.examples.studio.StudioDraft.VesselDraft;
+import org.meltwright.safety.heating.People;
+import org.meltwright.safety.heating.Room;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.QuantityKind;
@@ -69,10 +73,11 @@ final class StudioBinder {
     Equipment equipment = equipment();
     List<Job> jobs = new JobBinder(shelf, book, equipment, leaves, problems).jobs(draft.today());
     Optional<Studio.About> about = about(draft.studio());
+    Studio.Place place = new Studio.Place(room(draft.room()), people(draft.people()));
     Map<String, ReadyMade> offers = offers(book);
     problems.throwIfAny();
     return new Studio(
-        about.orElseThrow(), shelf.values(), balances.values(), book.byName(), jobs, offers);
+        about.orElseThrow(), place, shelf.values(), balances.values(), book.byName(), jobs, offers);
   }
 
   /** Price, stock and balance are found by material, so two entries of one would be mixed up. */
@@ -89,6 +94,28 @@ final class StudioBinder {
                 .under("/shelf/" + i + "/material"));
       }
     }
+  }
+
+  private @Nullable Room room(@Nullable RoomDraft d) {
+    if (d == null) {
+      return null;
+    }
+    Optional<Double> volume = leaves.amount("/room/volume", d.volume(), QuantityKind.VOLUME);
+    Optional<Double> extraction =
+        leaves.amount("/room/extractionPerHour", d.extractionPerHour(), QuantityKind.VOLUME);
+    return volume
+        .flatMap(
+            v -> problems.attempt("/room/volume", () -> new Room(v, extraction.orElse(Double.NaN))))
+        .orElse(null);
+  }
+
+  private @Nullable People people(@Nullable PeopleDraft d) {
+    Integer teachers = d == null ? null : d.teachers();
+    Integer adults = d == null ? null : d.adults();
+    Integer minors = d == null ? null : d.minors();
+    return teachers == null || adults == null || minors == null
+        ? null
+        : problems.attempt("/people", () -> People.classOf(teachers, adults, minors)).orElse(null);
   }
 
   /** What stands in the studio, by id. */

@@ -6,6 +6,7 @@ import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotEmpty;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Positive;
+import jakarta.validation.constraints.PositiveOrZero;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -13,6 +14,8 @@ import org.jspecify.annotations.Nullable;
  * A studio file as it was written: every leaf is text, a whole number, a yes or no, or missing.
  *
  * @param studio who and where
+ * @param room the room that is worked in
+ * @param people who works
  * @param shelf the materials at hand
  * @param balances the balances
  * @param vessels the pots and tins
@@ -25,6 +28,8 @@ import org.jspecify.annotations.Nullable;
  */
 public record StudioDraft(
     @NotNull @Valid @Nullable AboutDraft studio,
+    @Valid @Nullable RoomDraft room,
+    @Valid @Nullable PeopleDraft people,
     @NotEmpty @Nullable List<@NotNull @Valid ShelfDraft> shelf,
     @NotEmpty @Nullable List<@NotNull @Valid BalanceDraft> balances,
     @NotEmpty @Nullable List<@NotNull @Valid VesselDraft> vessels,
@@ -52,6 +57,26 @@ public record StudioDraft(
       @Nullable Boolean decimalComma,
       @Nullable String electricityPerKilowattHour,
       @Nullable String labourPerHour) {}
+
+  /**
+   * The room that is worked in.
+   *
+   * @param volume its volume
+   * @param extractionPerHour the air that is drawn out of it in an hour, a volume
+   */
+  public record RoomDraft(@NotBlank @Nullable String volume, @Nullable String extractionPerHour) {}
+
+  /**
+   * Who works.
+   *
+   * @param teachers how many teach or supervise
+   * @param adults how many other adults work
+   * @param minors how many under 18 work
+   */
+  public record PeopleDraft(
+      @NotNull @PositiveOrZero @Nullable Integer teachers,
+      @NotNull @PositiveOrZero @Nullable Integer adults,
+      @NotNull @PositiveOrZero @Nullable Integer minors) {}
 
   /**
    * A material on the shelf.

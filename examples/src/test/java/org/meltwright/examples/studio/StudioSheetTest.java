@@ -140,6 +140,15 @@ class StudioSheetTest {
   }
 
   @Test
+  void the_awkward_paint_and_the_awkward_pigment_are_warned_of_and_not_blocked() {
+    assertThat(demo.chapter("Ivory black from oil paint, strong"))
+        .contains("CAUTION  Oil paint makes up 20.0 % of the mix");
+    assertThat(demo.chapter("Cobalt blue from powder"))
+        .contains("WARNING  A pigment of a toxic metal is handled as dry powder: Cobalt blue.")
+        .contains("What to weigh");
+  }
+
+  @Test
   void eight_cakes_wanted_are_eight_cakes_made() {
     assertThat(job(5).casting().orElseThrow().wholeCakes()).isEqualTo(8);
   }
@@ -244,7 +253,7 @@ class StudioSheetTest {
     Run run = Run.of("--page", folder.resolve("many.html").toString(), file.toString());
 
     assertThat(run.exitCode()).isEqualTo(StudioSheet.BLOCKED);
-    assertThat(run.chapter("Iron blue from powder")).contains("WITHHELD");
+    assertThat(run.chapter("Cobalt blue from powder")).contains("WITHHELD");
   }
 
   @Test

@@ -41,14 +41,14 @@ final class JobBinder {
   private static final double HOTTEST_CELSIUS = 400;
 
   private final Entries<ShelfItem> shelf;
-  private final RecipeBook book;
+  private final StudioRecipes book;
   private final Equipment equipment;
   private final Leaves leaves;
   private final Gathered problems;
 
   JobBinder(
       Entries<ShelfItem> shelf,
-      RecipeBook book,
+      StudioRecipes book,
       Equipment equipment,
       Leaves leaves,
       Gathered problems) {

@@ -69,7 +69,7 @@ final class StudioBinder {
         Entries.read(
             "/shelf", draft.shelf(), ShelfDraft::id, (p, d) -> item(p, d, balances), problems);
     eachMaterialOnce(shelf);
-    RecipeBook book = new RecipeBook(draft.recipes(), shelf, leaves, problems);
+    StudioRecipes book = new StudioRecipes(draft.recipes(), shelf, leaves, problems);
     Equipment equipment = equipment();
     List<Job> jobs = new JobBinder(shelf, book, equipment, leaves, problems).jobs(draft.today());
     Optional<Studio.About> about = about(draft.studio());
@@ -262,7 +262,7 @@ final class StudioBinder {
         });
   }
 
-  private Map<String, ReadyMade> offers(RecipeBook book) {
+  private Map<String, ReadyMade> offers(StudioRecipes book) {
     Map<String, ReadyMade> offers = new HashMap<>();
     List<OfferDraft> drafts = draft.readyMade() == null ? List.of() : draft.readyMade();
     for (int i = 0; i < drafts.size(); i++) {
@@ -272,7 +272,7 @@ final class StudioBinder {
   }
 
   private void offer(
-      String path, @Nullable OfferDraft d, RecipeBook book, Map<String, ReadyMade> offers) {
+      String path, @Nullable OfferDraft d, StudioRecipes book, Map<String, ReadyMade> offers) {
     if (d == null) {
       return;
     }

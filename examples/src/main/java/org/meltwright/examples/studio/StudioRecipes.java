@@ -31,7 +31,7 @@ import org.meltwright.units.VolumeFraction;
  *
  * <p>What one recipe makes goes into another without its insolubles: it has been strained.
  */
-final class RecipeBook {
+final class StudioRecipes {
 
   /** Deeper nesting is a slip, and would be a burden to read. */
   private static final int MOST_LEVELS = 50;
@@ -47,7 +47,7 @@ final class RecipeBook {
   private final Leaves leaves;
   private final Gathered problems;
 
-  RecipeBook(
+  StudioRecipes(
       @Nullable List<RecipeDraft> recipes,
       Entries<ShelfItem> shelf,
       Leaves leaves,

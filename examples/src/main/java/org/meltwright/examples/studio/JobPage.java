@@ -31,6 +31,9 @@ final class JobPage {
 
   private static final Locale READER = Locale.ENGLISH;
 
+  /** What is less than half a gram is no cake. */
+  private static final double LEAST_PART_KILOGRAMS = 0.0005;
+
   private final JobSheet sheet;
   private final Page.Builder page;
 
@@ -165,7 +168,8 @@ final class JobPage {
     facts.add(new Fact("whole cakes", Long.toString(casting.wholeCakes())));
     facts.add(new Fact("each cake", Say.estimate(casting.cakeMass(), 1000, "g")));
     double part = casting.partCakeKilograms();
-    facts.add(new Fact("last part cake", part > 0 ? Say.grams(part, 0.001) : "none"));
+    facts.add(
+        new Fact("last part cake", part >= LEAST_PART_KILOGRAMS ? Say.grams(part, 0.001) : "none"));
     facts.add(new Fact("times the mould is filled", Long.toString(casting.pours())));
     facts.add(new Fact("melt poured, hot", Say.estimate(casting.hotVolume(), 1e6, "ml")));
     casting

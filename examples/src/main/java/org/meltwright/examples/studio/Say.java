@@ -12,12 +12,22 @@ import org.meltwright.units.TemperatureRange;
 final class Say {
 
   private static final double GRAMS = 1000;
+  private static final double OUNCE = 0.028349523125;
+  private static final int MOST_DECIMALS = 6;
 
   private Say() {}
 
-  /** A mass in grams, to as many decimals as a scale interval has. */
+  /**
+   * A mass as the balance shows it: to as many decimals as its scale interval has, in grams, or in
+   * ounces where the interval is one of ounces.
+   */
   static String grams(double kilograms, double intervalKilograms) {
-    return decimals(kilograms * GRAMS, decimalsOf(intervalKilograms * GRAMS)) + " g";
+    int grams = decimalsOf(intervalKilograms * GRAMS);
+    int ounces = decimalsOf(intervalKilograms / OUNCE);
+    if (grams < MOST_DECIMALS || ounces == MOST_DECIMALS) {
+      return decimals(kilograms * GRAMS, Math.min(grams, 2)) + " g";
+    }
+    return decimals(kilograms / OUNCE, ounces) + " oz";
   }
 
   /** A mass in grams to a tenth. */
@@ -87,7 +97,7 @@ final class Say {
 
   private static int decimalsOf(double interval) {
     int count = 0;
-    while (count < 6 && Math.abs(interval - Math.rint(interval)) > 1e-9 * interval) {
+    while (count < MOST_DECIMALS && Math.abs(interval - Math.rint(interval)) > 1e-9 * interval) {
       interval *= 10;
       count++;
     }

@@ -2,9 +2,11 @@
 package org.meltwright.examples.studio;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.meltwright.examples.page.Block.Bullets;
@@ -13,6 +15,9 @@ import org.meltwright.examples.page.Block.Notice;
 import org.meltwright.examples.page.Block.Table;
 import org.meltwright.examples.page.Block.Tone;
 import org.meltwright.examples.page.Page;
+import org.meltwright.safety.heating.Finding;
+import org.meltwright.safety.heating.HeatingReview;
+import org.meltwright.safety.heating.Severity;
 import org.meltwright.safety.heating.StandingAdvice;
 
 /** The studio sheet as a page: the day at a glance, cautions, then a chapter for each job. */
@@ -56,7 +61,7 @@ final class SheetPage {
     sheet.jobs().forEach(job -> rows.add(row(job)));
     return new Table(
         "Own and ready-made per kilogram of net product.",
-        List.of("Recipe", "in the pot", "net", "cakes", "own", "ready-made", "findings"),
+        List.of("Recipe", "findings", "in the pot", "net", "cakes", "own", "ready-made"),
         rows,
         false);
   }
@@ -154,14 +159,23 @@ final class SheetPage {
     boolean blocked = job.isBlocked();
     return List.of(
         job.batch().recipe().name(),
+        blocked ? "BLOCKED" : gravest(job.review()),
         blocked ? "withheld" : Say.grams(job.weighing().printedTotalKilograms()),
         blocked ? "withheld" : Say.grams(job.batch().net().massKilograms()),
         blocked ? "withheld" : job.casting().map(c -> cakes(c.wholeCakes())).orElse("none"),
         Say.perKilogram(job.cost().per(job.batch().net().mass())),
-        job.makeOrBuy().map(m -> Say.perKilogram(m.best().landed())).orElse("no offer"),
-        blocked
-            ? "BLOCKED"
-            : job.review().worstSeverity().map(s -> s.word(Locale.ENGLISH)).orElse("none"));
+        job.makeOrBuy().map(m -> Say.perKilogram(m.best().landed())).orElse("no offer"));
+  }
+
+  /** The gravest finding; what was not assessed ranks as a caution. */
+  private static String gravest(HeatingReview review) {
+    Optional<Severity> worst =
+        review.findings().stream().map(Finding::severity).min(Comparator.naturalOrder());
+    boolean open = !review.notAssessed().isEmpty();
+    return worst
+        .filter(s -> !open || s.isAtLeast(Severity.CAUTION))
+        .map(s -> s.word(Locale.ENGLISH))
+        .orElse(open ? "not assessed" : "none");
   }
 
   private static String cakes(long whole) {

@@ -24,8 +24,11 @@ final class Say {
   static String grams(double kilograms, double intervalKilograms) {
     int grams = decimalsOf(intervalKilograms * GRAMS);
     int ounces = decimalsOf(intervalKilograms / OUNCE);
-    if (grams < MOST_DECIMALS || ounces == MOST_DECIMALS) {
-      return decimals(kilograms * GRAMS, Math.min(grams, 2)) + " g";
+    if (grams < MOST_DECIMALS) {
+      return decimals(kilograms * GRAMS, grams) + " g";
+    }
+    if (ounces == MOST_DECIMALS) {
+      return decimals(kilograms * GRAMS, 2) + " g"; // an interval of neither grams nor ounces
     }
     return decimals(kilograms / OUNCE, ounces) + " oz";
   }

@@ -1,9 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.units;
 
-import java.util.List;
-import java.util.Objects;
-
 /**
  * A mixing ratio of two named sides, such as 1 : 8 resin : wax.
  *
@@ -14,13 +11,15 @@ import java.util.Objects;
  *
  * @param firstParts parts of the first side, at least 0
  * @param secondParts parts of the second side, at least 0, not both 0
- * @param firstSide the name of the first side, for example "resin"
- * @param secondSide the name of the second side, for example "wax"
+ * @param firstSide the name of the first side, for example "resin"; starts with a letter, ends
+ *     without a space, at most 60 characters, without ':', '±' and line breaks
+ * @param secondSide the name of the second side, for example "wax"; as the first, and not the same
  */
 public record MixingRatio(
     double firstParts, double secondParts, String firstSide, String secondSide) {
 
   private static final double MOST = 1e12;
+  private static final int LONGEST_SIDE = 60;
 
   /**
    * Guards the values.
@@ -29,15 +28,41 @@ public record MixingRatio(
    * @param secondParts parts of the second side
    * @param firstSide the name of the first side
    * @param secondSide the name of the second side
-   * @throws ProblemException if a part is negative or not finite, or both are zero
+   * @throws ProblemException if a part is negative or not finite, or both are zero; if the sides
+   *     are equal, or one is not a name as stated
    */
   public MixingRatio {
     UnitsProblem.requireBetween(firstParts, 0, MOST, "ratio");
     UnitsProblem.requireBetween(secondParts, 0, MOST, "ratio");
     UnitsProblem.requireBetween(firstParts + secondParts, Double.MIN_NORMAL, 2 * MOST, "ratio");
-    for (String side : List.of(firstSide, secondSide)) {
-      Objects.requireNonNull(side);
+    firstParts += 0.0;
+    secondParts += 0.0;
+    if (!isSide(firstSide) || !isSide(secondSide) || firstSide.equals(secondSide)) {
+      String found = Shown.text(firstSide + ":" + secondSide);
+      throw new ProblemException(Problem.of(UnitsProblem.RATIO_SIDES, found));
     }
+  }
+
+  /** A name that a text can hold in front of or behind a colon. */
+  static boolean isSide(String side) {
+    return !side.isEmpty()
+        && side.length() <= LONGEST_SIDE
+        && Character.isLetter(side.codePointAt(0))
+        && !isBlank(side.codePointBefore(side.length()))
+        && side.codePoints().noneMatch(MixingRatio::breaksName);
+  }
+
+  private static boolean isBlank(int character) {
+    return Character.isWhitespace(character) || Character.isSpaceChar(character);
+  }
+
+  private static boolean breaksName(int character) {
+    int type = Character.getType(character);
+    return character == ':'
+        || character == '±'
+        || Character.isISOControl(character)
+        || type == Character.LINE_SEPARATOR
+        || type == Character.PARAGRAPH_SEPARATOR;
   }
 
   /**

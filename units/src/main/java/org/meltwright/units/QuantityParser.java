@@ -288,7 +288,7 @@ public final class QuantityParser {
    * @throws ProblemException if the text is not a ratio with two different sides
    */
   public MixingRatio parseMixingRatio(CharSequence text) {
-    return ShareReader.ratio(read(text));
+    return ShareReader.ratio(new QuantityText(text, decimalSign, QuantityText.LONGEST_RATIO));
   }
 
   /**

@@ -7,11 +7,15 @@ import org.jspecify.annotations.Nullable;
 /**
  * A text on its way to becoming a value: reads numbers and words from left to right.
  *
- * <p>One short-lived object for each text; its work is bounded by {@link #LONGEST} characters.
+ * <p>One short-lived object for each text; its work is bounded by {@link #LONGEST} characters,
+ * {@link #LONGEST_RATIO} for a ratio with its sides.
  */
 final class QuantityText {
 
   static final int LONGEST = 100;
+
+  /** Two numbers of at most 32 characters and two sides of at most 60. */
+  static final int LONGEST_RATIO = 200;
 
   private static final int EXACT_DIGITS = ManyDigits.DIGITS_OF_EVERY_DOUBLE;
   private static final String VULGAR = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒";
@@ -33,11 +37,15 @@ final class QuantityText {
   private boolean signed;
 
   QuantityText(CharSequence text, char decimalSign) {
-    if (text.length() > LONGEST) {
+    this(text, decimalSign, LONGEST);
+  }
+
+  QuantityText(CharSequence text, char decimalSign, int longest) {
+    if (text.length() > longest) {
       throw new ProblemException(
           Problem.of(UnitsProblem.TEXT_TOO_LONG, Shown.text(text))
               .with("length", Integer.toString(text.length()))
-              .with("most", Integer.toString(LONGEST)));
+              .with("most", Integer.toString(longest)));
     }
     this.text = text.toString();
     this.decimalSign = decimalSign;
@@ -49,6 +57,9 @@ final class QuantityText {
     skipSpaces();
     if (at == end) {
       throw new ProblemException(Problem.of(UnitsProblem.TEXT_EMPTY, Shown.text(text)));
+    }
+    if (this.text.indexOf('±') >= 0) {
+      throw new ProblemException(Problem.of(UnitsProblem.PLUS_MINUS, Shown.text(text)));
     }
   }
 
@@ -355,7 +366,7 @@ final class QuantityText {
       UnitsProblem code = c == ',' ? UnitsProblem.DECIMAL_COMMA : UnitsProblem.DECIMAL_POINT;
       throw new ProblemException(Problem.of(code, shown()));
     }
-    if (c == ',' || c == '.' || c == '\'' || isSlash(c) || startsNumber(at)) {
+    if (c == ',' || c == '.' || c == '\'' || c == '\u2019' || isSlash(c) || startsNumber(at)) {
       throw malformed();
     }
   }

@@ -13,7 +13,6 @@ final class ShareReader {
 
   private static final String MASS = "mass-fraction";
   private static final String VOLUME = "volume-fraction";
-  private static final int LONGEST_SIDE = 60;
 
   private static final Map<String, FractionUnit> UNITS = units();
 
@@ -104,12 +103,12 @@ final class ShareReader {
   static MixingRatio ratio(QuantityText text) {
     double[] parts = parts(text);
     String[] sides = text.rest().strip().split(":", 3);
-    if (sides.length != 2 || !isSide(sides[0]) || !isSide(sides[1])) {
+    if (sides.length != 2) {
       throw malformed(text);
     }
     String first = sides[0].strip();
     String second = sides[1].strip();
-    if (first.equals(second)) {
+    if (!MixingRatio.isSide(first) || !MixingRatio.isSide(second) || first.equals(second)) {
       throw malformed(text);
     }
     return new MixingRatio(parts[0], parts[1], first, second);
@@ -131,15 +130,6 @@ final class ShareReader {
     }
     text.readNumber();
     return new double[] {first, text.value()};
-  }
-
-  /** A name: it starts with a letter. */
-  private static boolean isSide(String side) {
-    String name = side.strip();
-    return !name.isEmpty()
-        && name.length() <= LONGEST_SIDE
-        && Character.isLetter(name.codePointAt(0))
-        && name.codePoints().noneMatch(Character::isISOControl);
   }
 
   private static ProblemException malformed(QuantityText text) {

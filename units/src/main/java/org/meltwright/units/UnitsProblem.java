@@ -45,6 +45,10 @@ public enum UnitsProblem implements ProblemCode {
   FRACTION_WRONG_BASIS("fraction.wrong-basis"),
   /** A ratio that is not written as two numbers and two sides. */
   RATIO_MALFORMED("ratio.malformed"),
+  /** A side of a ratio that has no name of its own. */
+  RATIO_SIDES("ratio.sides"),
+  /** A value with its deviation, such as "70 °C ± 2 K". */
+  PLUS_MINUS("quantity.plus-minus"),
   /** A density whose state is missing, or given where none is asked for. */
   DENSITY_STATE("density.state");
 

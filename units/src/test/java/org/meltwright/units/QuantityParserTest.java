@@ -108,6 +108,9 @@ class QuantityParserTest {
         "1.5 1/2 kg        | number.malformed",
         "1 000 g           | number.malformed",
         "1'000 g           | number.malformed",
+        "1\u2019000 g      | number.malformed",
+        "1\u2009000 g      | number.malformed",
+        "730 g ± 5 g       | quantity.plus-minus",
         "1.2.3 kg          | number.malformed",
         "1. kg             | number.malformed",
         "kg                | number.malformed",
@@ -225,6 +228,7 @@ class QuantityParserTest {
       value = {
         "65–62 °C         | range.reversed",
         "62–65            | quantity.missing-unit",
+        "70 °C ± 2 K      | quantity.plus-minus",
         "62–65–70 °C      | quantity.unknown-unit",
         "62 °C 65 °C      | quantity.unknown-unit",
         "62– °C           | number.malformed",

@@ -317,4 +317,27 @@ class UnitsProperties {
             .map(ScaleInterval::ofKilograms);
     return Combinators.combine(masses, intervals).as(ExactLine::new).list().ofMaxSize(30);
   }
+
+  @Property(tries = 2000)
+  void every_ratio_there_is_parses_back_from_its_exact_text(
+      @ForAll("numbers") double first,
+      @ForAll("numbers") double second,
+      @ForAll("sides") String firstSide,
+      @ForAll("sides") String secondSide) {
+    MixingRatio ratio;
+    try {
+      ratio = new MixingRatio(Math.abs(first), Math.abs(second), firstSide, secondSide);
+    } catch (ProblemException refused) {
+      return;
+    }
+    assertThat(PARSER.parseMixingRatio(EXACT.format(ratio))).isEqualTo(ratio);
+  }
+
+  @Provide
+  Arbitrary<String> sides() {
+    return Arbitraries.oneOf(
+        Arbitraries.strings().alpha().ofMinLength(1).ofMaxLength(60),
+        Arbitraries.strings().withChars("aé½2: -.\n\u00a0\u2009\u2028±'").ofMaxLength(8),
+        Arbitraries.strings().ofMaxLength(60));
+  }
 }

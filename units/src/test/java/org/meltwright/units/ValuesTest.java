@@ -97,4 +97,20 @@ class ValuesTest {
         .isCloseTo(3.785411784e-3, within(1e-18));
     assertThat(QuantityKind.MASS.ofSi(0.73).getUnit()).isSameAs(MetricUnits.KILOGRAM);
   }
+
+  @Test
+  void ratio_sidesWithoutNamesOfTheirOwn_areRefusedInBothLanguages() {
+    for (String side :
+        java.util.List.of(
+            "", " ", "wax", "a:b", "a\nb", "a\u2028b", "a ", "a\u00a0", " a", "2nd", "a±b")) {
+      ProblemException refused =
+          org.assertj.core.api.Assertions.catchThrowableOfType(
+              ProblemException.class, () -> new MixingRatio(1, 8, side, "wax"));
+      assertThat(refused).as("<%s>", side).isNotNull();
+      Problem problem = refused.problems().get(0);
+      assertThat(problem.code()).isEqualTo(UnitsProblem.RATIO_SIDES);
+      assertThat(problem.what(java.util.Locale.ENGLISH)).contains("names of their own");
+      assertThat(problem.what(java.util.Locale.GERMAN)).contains("eigenen Namen");
+    }
+  }
 }

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.batch;
 
+import static org.meltwright.units.UnitsProblem.requireBetween;
+
 import java.util.Locale;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -34,6 +36,11 @@ public final class Casting {
   /** A last cake below this share of a whole one is nothing but rounding. */
   private static final double NOTHING = 1e-9;
 
+  /** The lightest density in kg/m³ that is computed with: below that of any gas in a room. */
+  private static final double LEAST_DENSITY = 1e-3;
+
+  private static final double MOST = 1e12;
+
   private final double netKilograms;
   private final Mould mould;
   private final double fillLevel;
@@ -48,7 +55,7 @@ public final class Casting {
    * @param fillLevel how full each cup is poured, hot, of its volume to the brim, above zero
    * @param melt the state of the melt; cold cakes count as {@link DensityBasis#SOLID}
    * @return the casting
-   * @throws ProblemException if a density is missing or the fill level is zero
+   * @throws ProblemException if a density is missing or not above zero, or the fill level is zero
    */
   public static Casting of(Mixture net, Mould mould, VolumeFraction fillLevel, DensityBasis melt) {
     return new Casting(
@@ -67,7 +74,8 @@ public final class Casting {
    * @param fillLevel how full each cup is poured, hot, of its volume to the brim, above zero
    * @param hot the density of the melt
    * @return the casting, with no statement about shrinkage
-   * @throws ProblemException if the fill level is zero
+   * @throws ProblemException if the fill level is zero, a density is below 0.001 kg/m³, the net
+   *     mass is negative, or either is beyond 1e12 or not finite
    */
   public static Casting of(
       Quantity<Mass> net, Mould mould, VolumeFraction fillLevel, Quantity<Density> hot) {
@@ -89,7 +97,8 @@ public final class Casting {
    * @param hot the density of the melt
    * @param cold the density of the cold cake
    * @return the casting
-   * @throws ProblemException if the fill level is zero
+   * @throws ProblemException if the fill level is zero, a density is below 0.001 kg/m³, the net
+   *     mass is negative, or either is beyond 1e12 or not finite
    */
   public static Casting of(
       Quantity<Mass> net,
@@ -109,11 +118,17 @@ public final class Casting {
     if (!(fillLevel.value() > 0)) {
       throw new ProblemException(Problem.of(BatchProblem.FILL_LEVEL, fillLevel.toString()));
     }
-    this.netKilograms = netKilograms;
+    this.netKilograms = requireBetween(netKilograms, 0, MOST, "mass");
     this.mould = mould;
     this.fillLevel = fillLevel.value();
-    this.hot = hot;
-    this.cold = cold;
+    this.hot = requirePositive(hot);
+    this.cold = cold == null ? null : requirePositive(cold);
+  }
+
+  private static Estimate<Density> requirePositive(Estimate<Density> density) {
+    requireBetween(density.lowSi(), LEAST_DENSITY, MOST, "density");
+    requireBetween(density.highSi(), LEAST_DENSITY, MOST, "density");
+    return density;
   }
 
   /**

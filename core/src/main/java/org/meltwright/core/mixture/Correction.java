@@ -36,7 +36,7 @@ public final class Correction {
    * @param what what the share is a share of; where it is a range, at the end that was chosen
    * @param target the share to reach, by mass of the whole
    * @param addition what may be added
-   * @return the correction; nothing is added where the share is there already
+   * @return the correction; nothing is added where the share is there already, within 1e-12 of it
    * @throws ProblemException if no amount of the addition reaches it, or the pot is empty
    */
   public static Correction toShare(
@@ -45,7 +45,8 @@ public final class Correction {
     double added = what.valueIn(addition);
     double wanted = target.value();
     double missing = present - wanted;
-    double perKilogram = missing == 0 ? 0 : missing / (wanted - added);
+    boolean met = Math.abs(missing) <= NOTHING * Math.max(present, wanted);
+    double perKilogram = met ? 0 : missing / (wanted - added);
     if (!(perKilogram >= 0 && perKilogram < 1 / NOTHING)) {
       double nearest = Math.abs(added - wanted) < Math.abs(missing) ? added : present;
       throw new ProblemException(Blend.outOfReach(new ShareTarget(what, target), nearest));

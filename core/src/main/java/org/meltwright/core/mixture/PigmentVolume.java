@@ -11,6 +11,7 @@ import org.meltwright.core.material.NumberRange;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.SourceKind;
+import org.meltwright.units.UnitsProblem;
 import org.meltwright.units.VolumeFraction;
 
 /**
@@ -43,6 +44,9 @@ public final class PigmentVolume {
           SourceKind.WEB_PAGE);
 
   private static final double OIL_KILOGRAMS_PER_CUBIC_METRE = 935;
+
+  private static final double LEAST_DENSITY = 1e-3;
+  private static final double MOST = 1e12;
 
   private final Composition solids;
   private final DensityBasis basis;
@@ -150,12 +154,14 @@ public final class PigmentVolume {
    * @param oilAbsorption the oil absorption in g per 100 g, not negative
    * @param kilogramsPerCubicMetre the density of the pigment in kg/m³, above zero
    * @return the share; 0.52676 for 20 g per 100 g and 4200 kg/m³
+   * @throws org.meltwright.units.ProblemException if the oil absorption is negative, the density
+   *     below 0.001 kg/m³, or either is not finite or beyond 1e12
    */
   public static VolumeFraction critical(double oilAbsorption, double kilogramsPerCubicMetre) {
     double voids =
         Amounts.require(oilAbsorption, "g/100 g")
             / 100
-            * kilogramsPerCubicMetre
+            * UnitsProblem.requireBetween(kilogramsPerCubicMetre, LEAST_DENSITY, MOST, "density")
             / OIL_KILOGRAMS_PER_CUBIC_METRE;
     return VolumeFraction.of(1 / (1 + voids));
   }

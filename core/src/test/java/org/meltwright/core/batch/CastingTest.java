@@ -12,6 +12,8 @@ import static org.meltwright.units.MetricUnits.millilitres;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.meltwright.core.equipment.Lining;
 import org.meltwright.core.equipment.Mould;
 import org.meltwright.core.equipment.Vessel;
@@ -123,5 +125,35 @@ class CastingTest {
 
   private static Estimate<Density> density(double low, double central, double high) {
     return new Estimate<>(QuantityKind.DENSITY, low, central, high);
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, -0.86, Double.MIN_VALUE, 1e300})
+  void of_densityNotAboveZeroOrBeyondMeasure_isAProblem(double density) {
+    assertThatThrownBy(
+            () -> Casting.of(grams(800), TIN, EIGHTY, gramsPerMillilitre(density)).wholeCakes())
+        .isInstanceOf(ProblemException.class);
+  }
+
+  @Test
+  void of_coldDensityFromZero_isAProblem() {
+    Estimate<Density> hot = new Estimate<>(QuantityKind.DENSITY, 850, 860, 870);
+    Estimate<Density> cold = new Estimate<>(QuantityKind.DENSITY, 0, 950, 960);
+    assertThatThrownBy(() -> Casting.of(grams(800), TIN, EIGHTY, hot, cold))
+        .isInstanceOf(ProblemException.class);
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {-1, 1e300})
+  void of_netMassNegativeOrBeyondMeasure_isAProblem(double net) {
+    assertThatThrownBy(() -> Casting.of(grams(net), TIN, EIGHTY, gramsPerMillilitre(0.86)))
+        .isInstanceOf(ProblemException.class);
+  }
+
+  @Test
+  void wholeCakes_nothingPoured_areNone() {
+    Casting none = Casting.of(grams(0), TIN, EIGHTY, gramsPerMillilitre(0.86));
+    assertThat(none.wholeCakes()).isZero();
+    assertThat(none.pours()).isZero();
   }
 }

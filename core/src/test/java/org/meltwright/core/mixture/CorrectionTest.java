@@ -262,4 +262,29 @@ class CorrectionTest {
   private static MassFractionRange range(double low, double high) {
     return new MassFractionRange(MassFraction.of(low), MassFraction.of(high));
   }
+
+  @ParameterizedTest
+  @CsvSource({"0.09999999999999999", "0.1", "0.10000000000000002", "0.10000000000005"})
+  void toShare_metButForRounding_addsNothing(double present) {
+    for (Composition addition : List.of(Composition.of(WAX), Composition.of(RESIN))) {
+      Composition pot = Composition.ofParts(List.of(RESIN, WAX), present, 1 - present);
+      Correction correction =
+          Correction.toShare(
+              Mixture.of(pot, grams(100)), RESIN_SHARE, MassFraction.of(0.1), addition);
+      assertThat(correction.addedKilograms()).isZero();
+    }
+  }
+
+  @Test
+  void toShare_shortByMoreThanRounding_isRefused() {
+    Composition pot = Composition.ofParts(List.of(RESIN, WAX), 0.0999999999, 0.9000000001);
+    assertThatThrownBy(
+            () ->
+                Correction.toShare(
+                    Mixture.of(pot, grams(100)),
+                    RESIN_SHARE,
+                    MassFraction.of(0.1),
+                    Composition.of(WAX)))
+        .isInstanceOf(ProblemException.class);
+  }
 }

@@ -126,4 +126,20 @@ class PigmentVolumeTest {
         Source.USER,
         Knowledge.READ);
   }
+
+  @ParameterizedTest
+  @CsvSource({
+    "-1, 4200",
+    "NaN, 4200",
+    "Infinity, 4200",
+    "20, 0",
+    "20, -4200",
+    "20, NaN",
+    "20, Infinity",
+    "0, Infinity",
+  })
+  void critical_figureOutOfRange_isAProblem(double oilAbsorption, double density) {
+    assertThatThrownBy(() -> PigmentVolume.critical(oilAbsorption, density))
+        .isInstanceOf(ProblemException.class);
+  }
 }

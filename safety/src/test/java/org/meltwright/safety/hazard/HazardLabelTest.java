@@ -152,6 +152,27 @@ class HazardLabelTest {
   }
 
   @Test
+  void sensitisingMixture_namesFurtherSensitisersWithoutTheStatement() {
+    HazardLabel label = HazardLabel.of(rosinWithMethylisothiazolinone(0.00015), details().build());
+    assertThat(label.hazardStatements()).contains("H317");
+    assertThat(label.supplementalStatements()).doesNotContain("EUH208");
+    assertThat(label.namedIngredients()).hasSize(2);
+    HazardReview below = rosinWithMethylisothiazolinone(0.00014);
+    assertThat(HazardLabel.of(below, details().build()).namedIngredients()).hasSize(1);
+  }
+
+  private static HazardReview rosinWithMethylisothiazolinone(double percent) {
+    return HazardReview.of(
+        HazardMixture.builder(RULES)
+            .cas("8012-89-3", 87.5 - percent)
+            .cas("8050-09-7", 12.5)
+            .cas("2682-20-4", percent)
+            .state(PhysicalState.SOLID)
+            .build(),
+        RULES);
+  }
+
+  @Test
   void dataSheetOnRequest_isPrintedForProfessionalsOnly() {
     HazardReview review = cake("136-52-7", 0.29);
     assertThat(HazardLabel.of(review, details().build()).supplementalStatements()).isEmpty();

@@ -16,8 +16,7 @@ final class Alkyd extends StandardRule {
 
   @Override
   public RuleOutcome review(HeatingPlan plan) {
-    boolean weighed =
-        !Mix.holding(plan.mix(), material -> material.id().contains("alkyd")).isEmpty();
+    boolean weighed = !Mix.holding(plan.mix(), Wording.ALKYD::isIn).isEmpty();
     return RuleOutcome.foundIf(weighed || plan.has(Circumstance.ALKYD_ADDED));
   }
 }

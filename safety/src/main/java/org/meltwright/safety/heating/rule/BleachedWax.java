@@ -17,7 +17,7 @@ final class BleachedWax extends StandardRule {
 
   @Override
   public RuleOutcome review(HeatingPlan plan) {
-    List<Material> found = Mix.holding(plan.mix(), material -> material.id().contains("bleached"));
+    List<Material> found = Mix.holding(plan.mix(), Wording.BLEACHED::isIn);
     return RuleOutcome.foundIf(!found.isEmpty()).with("materials", found);
   }
 }

@@ -17,7 +17,7 @@ final class BrittleResinShare extends StandardRule {
 
   @Override
   public RuleOutcome review(HeatingPlan plan) {
-    double resin = Mix.resinInMedium(plan.mix());
+    double resin = Mix.mostResinInMedium(plan.mix());
     return RuleOutcome.foundIf(Limit.reaches(resin, 0.20)).with("resin", MassFraction.of(resin));
   }
 }

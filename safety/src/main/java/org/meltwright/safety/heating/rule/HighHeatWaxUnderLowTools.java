@@ -22,7 +22,7 @@ final class HighHeatWaxUnderLowTools extends StandardRule {
   public RuleOutcome review(HeatingPlan plan) {
     boolean low = plan.uses(Kind.IRON) || plan.uses(Kind.LAMP);
     boolean high = plan.uses(Kind.TORCH) || plan.uses(Kind.HEAT_GUN);
-    boolean hard = Limit.reaches(Mix.resinInMedium(plan.mix()), HIGH_HEAT_RESIN);
+    boolean hard = Limit.reaches(Mix.mostResinInMedium(plan.mix()), HIGH_HEAT_RESIN);
     return RuleOutcome.foundIf(low && !high && hard);
   }
 }

@@ -21,7 +21,7 @@ final class LowHeatWaxUnderFlame extends StandardRule {
   @Override
   public RuleOutcome review(HeatingPlan plan) {
     boolean hot = plan.uses(Kind.TORCH) || plan.uses(Kind.HEAT_GUN);
-    boolean lowHeat = !Limit.exceeds(Mix.resinInMedium(plan.mix()), LOW_HEAT_RESIN);
+    boolean lowHeat = !Limit.exceeds(Mix.leastResinInMedium(plan.mix()), LOW_HEAT_RESIN);
     return RuleOutcome.foundIf(hot && lowHeat);
   }
 }

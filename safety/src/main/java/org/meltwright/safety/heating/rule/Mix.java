@@ -3,10 +3,12 @@ package org.meltwright.safety.heating.rule;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.meltwright.core.material.Constituent;
+import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.PropertyKey;
@@ -52,21 +54,52 @@ final class Mix {
     return material -> material.family() == family;
   }
 
-  /** Returns the share of the materials that match themselves, constituents not counted. */
+  /** Returns the share of what matches, in constituents too, at the high end of its range. */
   static MassFraction share(Composition mix, Predicate<Material> wanted) {
-    double share =
-        IntStream.range(0, mix.size())
-            .filter(i -> wanted.test(mix.materials().get(i)))
-            .mapToDouble(mix::massFractionValue)
-            .sorted()
-            .sum();
-    return MassFraction.of(Math.min(1, share));
+    return MassFraction.of(share(mix, wanted, MassFractionRange::high));
   }
 
-  /** Returns the share of resin in what is wax or resin; zero if there is neither. */
-  static double resinInMedium(Composition mix) {
-    double resin = share(mix, family(MaterialFamily.RESIN)).value();
-    double wax = share(mix, family(MaterialFamily.WAX)).value();
+  private static double share(
+      Composition mix, Predicate<Material> wanted, Function<MassFractionRange, MassFraction> end) {
+    double share =
+        IntStream.range(0, mix.size())
+            .mapToDouble(
+                i -> mix.massFractionValue(i) * content(mix.materials().get(i), wanted, end))
+            .sorted()
+            .sum();
+    return Math.min(1, share);
+  }
+
+  private static double content(
+      Material material,
+      Predicate<Material> wanted,
+      Function<MassFractionRange, MassFraction> end) {
+    if (wanted.test(material)) {
+      return 1;
+    }
+    double content =
+        material.constituents().stream()
+            .mapToDouble(c -> end.apply(c.share()).value() * content(c.material(), wanted, end))
+            .sum();
+    return Math.min(1, content);
+  }
+
+  /** Returns the highest share of resin in what is wax or resin; zero if there is neither. */
+  static double mostResinInMedium(Composition mix) {
+    return resinInMedium(mix, MassFractionRange::high, MassFractionRange::low);
+  }
+
+  /** Returns the lowest share of resin in what is wax or resin; zero if there is neither. */
+  static double leastResinInMedium(Composition mix) {
+    return resinInMedium(mix, MassFractionRange::low, MassFractionRange::high);
+  }
+
+  private static double resinInMedium(
+      Composition mix,
+      Function<MassFractionRange, MassFraction> resinEnd,
+      Function<MassFractionRange, MassFraction> waxEnd) {
+    double resin = share(mix, family(MaterialFamily.RESIN), resinEnd);
+    double wax = share(mix, family(MaterialFamily.WAX), waxEnd);
     return resin == 0 ? 0 : resin / (resin + wax);
   }
 
@@ -84,6 +117,6 @@ final class Mix {
   }
 
   static boolean isWaterMixable(Material material) {
-    return material.id().contains("water-mixable");
+    return Wording.WATER_MIXABLE.isIn(material);
   }
 }

@@ -28,7 +28,9 @@ final class OilPaint {
   private static RuleOutcome withFreeOil(Composition mix, RuleOutcome found) {
     List<Material> unstated =
         Mix.materials(mix).stream()
-            .filter(m -> m.family() == MaterialFamily.OIL_PAINT && m.constituents().isEmpty())
+            .flatMap(Mix::parts)
+            .filter(OilPaint::isUnstatedMix)
+            .distinct()
             .toList();
     if (unstated.isEmpty()) {
       return found.with("oil", Optional.of(mix.share(ShareOf.FREE_OIL)));
@@ -38,5 +40,12 @@ final class OilPaint {
       outcome = outcome.andNotAssessed(paint, "constituents");
     }
     return outcome;
+  }
+
+  private static boolean isUnstatedMix(Material material) {
+    boolean isMix =
+        material.family() == MaterialFamily.OIL_PAINT
+            || material.family() == MaterialFamily.DISPERSION;
+    return isMix && material.constituents().isEmpty();
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Predicate;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
+import org.meltwright.core.material.MaterialRole;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.safety.hazard.DustClass;
 import org.meltwright.safety.hazard.PigmentHazard;
@@ -27,24 +28,29 @@ final class Pigments {
 
   /**
    * Returns the materials of a mix whose pigment cannot be judged: a pigment that the table of
-   * pigment hazards does not list, a paint that holds one or does not say what it holds.
+   * pigment hazards does not list, a paint or another colourant that does not say which it holds,
+   * or whatever holds one of these.
    */
   static List<Material> unknownIn(Composition mix) {
     return Mix.materials(mix).stream().filter(Pigments::isUnknown).toList();
   }
 
   private static boolean isUnknown(Material material) {
-    boolean listed = PigmentHazards.of(material).isPresent();
-    return switch (material.family()) {
-      case PIGMENT -> !listed;
-      case OIL_PAINT -> !listed && !holdsListedPigmentsOnly(material);
-      default -> false;
-    };
+    if (material.family() == MaterialFamily.PIGMENT) {
+      return !isListed(material);
+    }
+    return Mix.parts(material).anyMatch(Pigments::hidesItsPigment);
   }
 
-  private static boolean holdsListedPigmentsOnly(Material paint) {
-    List<Material> pigments =
-        Mix.parts(paint).filter(part -> part.family() == MaterialFamily.PIGMENT).toList();
-    return !pigments.isEmpty() && pigments.stream().noneMatch(Pigments::isUnknown);
+  private static boolean hidesItsPigment(Material part) {
+    boolean colours =
+        part.family() == MaterialFamily.PIGMENT
+            || part.family() == MaterialFamily.OIL_PAINT
+            || part.role() == MaterialRole.COLOURANT;
+    return colours && Mix.parts(part).noneMatch(Pigments::isListed);
+  }
+
+  private static boolean isListed(Material material) {
+    return PigmentHazards.of(material).isPresent();
   }
 }

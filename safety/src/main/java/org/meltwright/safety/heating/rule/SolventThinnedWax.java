@@ -17,7 +17,7 @@ final class SolventThinnedWax extends StandardRule {
 
   @Override
   public RuleOutcome review(HeatingPlan plan) {
-    List<Material> found = Mix.holding(plan.mix(), material -> material.id().contains("cold-wax"));
+    List<Material> found = Mix.holding(plan.mix(), Wording.SOLVENT_THINNED::isIn);
     return RuleOutcome.foundIf(!found.isEmpty()).with("materials", found);
   }
 }

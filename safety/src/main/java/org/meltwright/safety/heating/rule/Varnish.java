@@ -16,8 +16,7 @@ final class Varnish extends StandardRule {
 
   @Override
   public RuleOutcome review(HeatingPlan plan) {
-    boolean weighed =
-        !Mix.holding(plan.mix(), material -> material.id().contains("varnish")).isEmpty();
+    boolean weighed = !Mix.holding(plan.mix(), Wording.VARNISH::isIn).isEmpty();
     return RuleOutcome.foundIf(weighed || plan.has(Circumstance.VARNISH_ADDED));
   }
 }

@@ -1,0 +1,48 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.heating.rule;
+
+import java.text.Normalizer;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.meltwright.core.material.Material;
+
+/**
+ * What a material calls itself, in whole English or German words of its id or one of its names. A
+ * word after a "not" does not count: "unbleached" and "nicht gebleicht" are not bleached.
+ */
+enum Wording {
+  /** Alkyd paint or medium; German compounds begin with the word. */
+  ALKYD("alkyd(?!frei)\\S*"),
+  /** Varnish; German compounds end with the word. */
+  VARNISH("varnish(?:es)?|\\S*firnis(?:se|sen)?"),
+  /** Wax thinned with solvent, for work without heat. */
+  SOLVENT_THINNED("cold wax|coldwax|kaltwachs\\S*|solvent thinned|lös(?:e|ungs)mittelverdünnt\\S*"),
+  /** Bleached wax. */
+  BLEACHED("bleached|(?:sonnen)?gebleicht(?:e[mnrs]?)?"),
+  /** Oil paint that mixes with water. */
+  WATER_MIXABLE(
+      "water ?mixable|water soluble oils?|wasser ?mischbar\\S*|wasservermalbar\\S*"
+          + "|wasserlösliche[nrs]? ölfarben?");
+
+  private static final String NOT = "(?<! (?:un|non|not|nicht|without|ohne))";
+  private static final Pattern BETWEEN_WORDS = Pattern.compile("[^\\p{L}\\p{N}]+");
+
+  private final Pattern pattern;
+
+  Wording(String words) {
+    pattern = Pattern.compile(NOT + " (?:" + words + ") ");
+  }
+
+  boolean isIn(Material material) {
+    Stream<String> given =
+        Stream.of(material.id(), material.name(Locale.ENGLISH), material.name(Locale.GERMAN));
+    return Stream.concat(given, material.otherNames().stream())
+        .anyMatch(text -> pattern.matcher(spaced(text)).find());
+  }
+
+  private static String spaced(String text) {
+    String composed = Normalizer.normalize(text, Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
+    return " " + BETWEEN_WORDS.matcher(composed).replaceAll(" ").strip() + " ";
+  }
+}

@@ -77,6 +77,9 @@ public final class StirringInterval {
     this.density = input("density of the particles", density, "kg/m³", Direction.LOWERS);
     this.meltDensity = input("density of the melt", bath.density(), "kg/m³", Direction.RAISES);
     this.viscosity = input("viscosity of the melt", bath.viscosity(), "Pa s", Direction.RAISES);
+    for (Corner corner : Corner.values()) {
+      UnitsProblem.requireFinite(velocity(corner), "velocity in m/s");
+    }
   }
 
   private static EstimateInput input(
@@ -133,7 +136,8 @@ public final class StirringInterval {
   }
 
   /**
-   * Tells whether diffusion holds the largest pieces up over the whole depth: no need to stir.
+   * Tells whether nothing ever settles: diffusion holds the largest pieces up over the whole depth,
+   * or nothing is denser than the melt.
    *
    * @return whether nothing ever settles
    */
@@ -187,7 +191,9 @@ public final class StirringInterval {
         .step("quiet pot: " + Texts.estimate(quiet(), 60, "min (low / central / high)"))
         .step("mixed pot: " + Texts.estimate(convecting(), 60, "min (low / central / high)"))
         .warning("Assumed: round pieces of one size, no flocs forming, nothing stirred up again.");
-    if (neverSettles()) {
+    if (density.high() <= meltDensity.low()) {
+      builder.warning("It is no denser than the melt: it does not settle, it floats up.");
+    } else if (neverSettles()) {
       builder.warning("Diffusion holds pieces of this size up: they do not settle.");
     }
     particles.find(PropertyKey.SOLID_DENSITY).ifPresent(f -> builder.source(f.source()));

@@ -4,6 +4,7 @@ package org.meltwright.core.thermal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
@@ -18,6 +19,7 @@ import org.meltwright.units.QuantityRange;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.TemperatureRange;
+import org.meltwright.units.VolumeFraction;
 
 /** What is refused, and what the ends of the valid ranges give. */
 class ThermalGuardsTest {
@@ -54,6 +56,11 @@ class ThermalGuardsTest {
         () -> Panel.of(PanelKind.WOOD, 0.01, HUGE),
         () -> Surroundings.stillRoom(HUGE),
         () -> cake(MeltFigures.TYPICAL, 0.02, 1e308, 10),
+        () -> IdealSolubility.eutecticKelvin(1, 350, 1, 350),
+        () -> MeltBath.of(820, 1e6, 0.01, 0.01, 0.05, 0.005, ROOM),
+        () -> MeltBath.of(820, 820, 0.01, 0.01, 0.05, 0.005, HUGE),
+        () -> stirring(0),
+        () -> stirring(2),
         () -> window(-1, 5),
         () -> window(10, -1),
         () -> window(500, 5));
@@ -151,6 +158,49 @@ class ThermalGuardsTest {
     assertThat(window.state()).isEqualTo(WorkingWindow.State.MAY_BE_CLOSED);
     assertThat(window.advice(Locale.ENGLISH)).contains("the highest-melting component");
     assertThat(window.advice(Locale.GERMAN)).contains("den höchstschmelzenden Bestandteil");
+  }
+
+  /** Air, panel and what is below at and around the melting range: an answer, and soon. */
+  @Test
+  void open_time_has_an_answer_around_the_melting_range() {
+    MeltSubstance ranged =
+        new MeltSubstance(0.25, 0.17, 900, new MeltingHeat(2000, 2300, 180_000, 50, 64));
+    for (MeltSubstance melt : List.of(WAX, ranged)) {
+      for (double air : new double[] {-20, 49.9, 50, 62.9, 63, 63.1, 64, 90}) {
+        for (double panel : new double[] {-20, 50, 63, 64, 90}) {
+          for (double film : new double[] {1e-6, 3e-4, 0.1}) {
+            FreezeClock clock = clock(melt, film, panel, air);
+            assertThat(clock.half()).as("%s %s %s", air, panel, film).isNotNaN().isNotNegative();
+            assertThat(clock.full()).isGreaterThanOrEqualTo(clock.half());
+            if (air < melt.heat().solidusCelsius()) {
+              assertThat(clock.full()).as("%s %s %s", air, panel, film).isFinite();
+            } else if (Math.min(air, panel) >= melt.heat().liquidusCelsius()) {
+              assertThat(clock.full()).as("%s %s %s", air, panel, film).isInfinite();
+            }
+          }
+        }
+      }
+    }
+  }
+
+  private static FreezeClock clock(MeltSubstance melt, double film, double panel, double air) {
+    return OpenTime.clock(
+        melt,
+        film,
+        75,
+        Panel.of(PanelKind.METAL, 0.002, TemperaturePoint.ofCelsius(panel)).withSpread(0),
+        10,
+        air,
+        FreezeClock.Resolution.USUAL);
+  }
+
+  private static StirringInterval stirring(double metres) {
+    return StirringInterval.of(
+        TestMaterials.IRON_OXIDE,
+        new QuantityRange<>(QuantityKind.LENGTH, metres, metres),
+        VolumeFraction.of(0.01),
+        MeltBath.of(820, 820, 0.01, 0.01, 0.05, 0.005, ROOM),
+        0.1);
   }
 
   private static WorkingWindow window(double margin, double leastWidth) {

@@ -27,6 +27,8 @@ import org.meltwright.units.VolumeFraction;
  */
 public final class StirringInterval {
 
+  private static final double STOKES_REYNOLDS = 0.1;
+
   private final Material particles;
   private final MeltBath bath;
   private final double share;
@@ -157,6 +159,10 @@ public final class StirringInterval {
     return List.of(size, density, meltDensity, viscosity);
   }
 
+  private double largestReynolds() {
+    return meltDensity.high() * Math.abs(velocity(Corner.LOW)) * size.high() / viscosity.low();
+  }
+
   private interface Law {
     double seconds(double velocity);
   }
@@ -195,6 +201,9 @@ public final class StirringInterval {
       builder.warning("It is no denser than the melt: it does not settle, it floats up.");
     } else if (neverSettles()) {
       builder.warning("Diffusion holds pieces of this size up: they do not settle.");
+    }
+    if (largestReynolds() > STOKES_REYNOLDS) {
+      builder.warning("Pieces this large leave Stokes's law: the largest settle later than said.");
     }
     particles.find(PropertyKey.SOLID_DENSITY).ifPresent(f -> builder.source(f.source()));
     return builder.build();

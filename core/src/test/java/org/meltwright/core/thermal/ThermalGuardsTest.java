@@ -194,6 +194,12 @@ class ThermalGuardsTest {
         FreezeClock.Resolution.USUAL);
   }
 
+  @Test
+  void pieces_beyond_the_law_of_stokes_carry_a_warning() {
+    assertThat(stirring(1e-3).explanation().toString()).contains("leave Stokes's law");
+    assertThat(stirring(1e-6).explanation().toString()).doesNotContain("leave Stokes's law");
+  }
+
   private static StirringInterval stirring(double metres) {
     return StirringInterval.of(
         TestMaterials.IRON_OXIDE,

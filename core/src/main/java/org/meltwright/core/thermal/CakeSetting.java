@@ -42,6 +42,7 @@ public final class CakeSetting {
   private final TemperaturePoint pour;
   private final TemperaturePoint air;
   private final Faces faces;
+  private final Estimate<Time> plank;
   private final Estimate<Time> conduction;
 
   /**
@@ -62,6 +63,7 @@ public final class CakeSetting {
       TemperaturePoint pour,
       Surroundings surroundings,
       Faces faces) {
+    UnitsProblem.requireBetween(pour.celsius(), -100, 1000, "temperature of pouring in °C");
     UnitsProblem.requireBetween(thickness.lowSi(), 1e-4, 1, "thickness of the cake in m");
     UnitsProblem.requireBetween(thickness.highSi(), 1e-4, 1, "thickness of the cake in m");
     return new CakeSetting(melt, thickness, pour, surroundings, faces);
@@ -87,7 +89,9 @@ public final class CakeSetting {
     this.pour = pour;
     this.air = surroundings.air();
     this.faces = faces;
-    plank(Corner.CENTRAL);
+    this.plank =
+        new Estimate<>(
+            QuantityKind.TIME, plank(Corner.LOW), plank(Corner.CENTRAL), plank(Corner.HIGH));
     this.conduction =
         new Estimate<>(
             QuantityKind.TIME,
@@ -111,8 +115,7 @@ public final class CakeSetting {
    * @return the time
    */
   public Estimate<Time> byPlank() {
-    return new Estimate<>(
-        QuantityKind.TIME, plank(Corner.LOW), plank(Corner.CENTRAL), plank(Corner.HIGH));
+    return plank;
   }
 
   private double conduction(Corner corner) {

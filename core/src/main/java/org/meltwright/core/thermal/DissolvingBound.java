@@ -72,10 +72,12 @@ public final class DissolvingBound {
   /**
    * Returns the lower bound to show, cut off at the ceiling.
    *
-   * @return the range in which the bound lies, no part of it above the ceiling; empty if unknown
+   * @return the range in which the bound lies, no part of it above the ceiling; empty if unknown or
+   *     if the resin does not dissolve
    */
   public Optional<TemperatureRange> shown() {
     return figure()
+        .filter(f -> dissolves())
         .map(f -> f.value().range())
         .map(r -> new TemperatureRange(cut(r.low()), cut(r.high())));
   }

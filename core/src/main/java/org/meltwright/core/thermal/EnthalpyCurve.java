@@ -191,6 +191,11 @@ public final class EnthalpyCurve {
         .orElse(Double.POSITIVE_INFINITY);
   }
 
+  /** Tells whether a temperature lies above every melting range; true if nothing melts. */
+  boolean isMoltenAbove(double celsius) {
+    return Double.isInfinite(liquidus()) || celsius > liquidus();
+  }
+
   private double total(double celsius) {
     double sum = 0;
     for (int i = 0; i < shares.length; i++) {

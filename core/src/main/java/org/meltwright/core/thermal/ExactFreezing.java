@@ -40,6 +40,20 @@ public record ExactFreezing(double lambda, double interfaceCelsius, double diffu
   private static final double LARGEST = 26;
 
   /**
+   * Guards the figures.
+   *
+   * @param lambda the growth parameter
+   * @param interfaceCelsius the temperature of the wall or the interface
+   * @param diffusivity the diffusivity of the solid
+   * @throws ProblemException if a figure cannot be
+   */
+  public ExactFreezing {
+    UnitsProblem.requireBetween(lambda, 0, LARGEST, "growth parameter");
+    UnitsProblem.requireBetween(interfaceCelsius, -273.15, 1e5, "temperature in °C");
+    UnitsProblem.requireBetween(diffusivity, 1e-18, 1e10, "diffusivity in m²/s");
+  }
+
+  /**
    * Returns λ of the one-phase problem.
    *
    * @param stefan the Stefan number c ΔT/L, from 1e-12 to 1e6
@@ -148,6 +162,8 @@ public record ExactFreezing(double lambda, double interfaceCelsius, double diffu
   }
 
   private static void requireOrder(boolean order, double cold, double melting, double hot) {
+    UnitsProblem.requireBetween(cold, -273.15, 1e5, "temperature in °C");
+    UnitsProblem.requireBetween(hot, -273.15, 1e5, "temperature in °C");
     if (!order) {
       throw new ProblemException(
           Problem.of(

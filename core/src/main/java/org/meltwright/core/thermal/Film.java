@@ -25,9 +25,10 @@ public record Film(
    * @param melt the figures of the melt
    * @param thickness the thickness
    * @param temperature the temperature on contact
-   * @throws org.meltwright.units.ProblemException if the thickness cannot be
+   * @throws org.meltwright.units.ProblemException if the thickness or the temperature cannot be
    */
   public Film {
+    UnitsProblem.requireBetween(temperature.celsius(), -100, 1000, "temperature of the film in °C");
     UnitsProblem.requireBetween(thickness.lowSi(), 1e-6, 1, "thickness of the film in m");
     UnitsProblem.requireBetween(thickness.highSi(), 1e-6, 1, "thickness of the film in m");
   }

@@ -11,7 +11,7 @@ record FreezeClock(double half, double full) {
 
   private static final double HALF_SET = 0.5;
   private static final double FULLY_SET = 0.01;
-  private static final double LONGEST = 3e6;
+  private static final double LONGEST = 1e10;
 
   /**
    * How finely to calculate.

@@ -17,6 +17,9 @@ import org.meltwright.units.UnitsProblem;
  */
 public final class HeatSupply {
 
+  private static final double SERIES_BELOW = 0.05;
+  private static final int SERIES_TERMS = 16;
+
   private final double wattsAtZeroCelsius;
   private final double wattsPerKelvin;
 
@@ -42,6 +45,7 @@ public final class HeatSupply {
    */
   public static HeatSupply thermostatPlate(TemperaturePoint plate, double contactWattsPerKelvin) {
     UnitsProblem.requireBetween(contactWattsPerKelvin, 1e-9, 1e7, "heat contact in W/K");
+    UnitsProblem.requireBetween(plate.celsius(), -273.15, 1e5, "temperature of the plate in °C");
     return new HeatSupply(contactWattsPerKelvin * plate.celsius(), contactWattsPerKelvin);
   }
 
@@ -61,6 +65,7 @@ public final class HeatSupply {
    */
   public HeatSupply withLoss(double lossWattsPerKelvin, TemperaturePoint room) {
     UnitsProblem.requireBetween(lossWattsPerKelvin, 0, 1e7, "heat loss in W/K");
+    UnitsProblem.requireBetween(room.celsius(), -273.15, 1e5, "temperature of the room in °C");
     return new HeatSupply(
         wattsAtZeroCelsius + lossWattsPerKelvin * room.celsius(),
         wattsPerKelvin + lossWattsPerKelvin);
@@ -104,11 +109,22 @@ public final class HeatSupply {
     }
     double rise = to - from;
     double fall = wattsPerKelvin * rise / start;
-    if (fall < 1e-7) {
-      return (capacityFrom + capacityTo) / 2 * rise / (start * (1 - fall / 2));
+    double change = capacityTo - capacityFrom;
+    if (fall < SERIES_BELOW) {
+      return rise / start * (capacityFrom * series(1, fall) + change * series(2, fall));
     }
-    double slope = (capacityTo - capacityFrom) / rise;
-    return -slope * rise / wattsPerKelvin
-        + (capacityFrom + slope * start / wattsPerKelvin) / wattsPerKelvin * Math.log(start / end);
+    double mean = Math.log(start / end) / fall;
+    return rise / start * (capacityFrom * mean + change * (mean - 1) / fall);
+  }
+
+  /** Returns 1/n + f/(n + 1) + f²/(n + 2) + …, exact where the closed form cancels. */
+  private static double series(int first, double f) {
+    double sum = 0;
+    double power = 1;
+    for (int n = first; n < SERIES_TERMS; n++) {
+      sum += power / n;
+      power *= f;
+    }
+    return sum;
   }
 }

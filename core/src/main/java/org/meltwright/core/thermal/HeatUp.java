@@ -60,8 +60,7 @@ final class HeatUp {
   }
 
   private HeatUpTime never(TemperaturePoint from, TemperaturePoint to) {
-    TemperaturePoint resting = supply.restingPoint().orElse(from);
-    TemperaturePoint end = resting.isBelow(from) ? from : resting;
-    return new HeatUpTime.NeverReached(to, end, end.celsius() > curve.liquidus());
+    TemperaturePoint end = supply.restingPoint().orElse(from);
+    return new HeatUpTime.NeverReached(to, end, curve.isMoltenAbove(end.celsius()));
   }
 }

@@ -45,7 +45,7 @@ public sealed interface HeatUpTime {
    *
    * @param wanted the temperature wanted
    * @param restingPoint where the pot comes to rest
-   * @param melts whether all is molten there
+   * @param melts whether all that melts is molten there
    */
   record NeverReached(TemperaturePoint wanted, TemperaturePoint restingPoint, boolean melts)
       implements HeatUpTime {

@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import java.util.function.DoubleUnaryOperator;
 import org.meltwright.units.UnitsProblem;
 
 /**
@@ -69,14 +70,17 @@ public final class IdealSolubility {
    * @param secondHeat the molar heat of fusion of the second solid, in J/mol
    * @param secondKelvin its melting point, in K
    * @return the eutectic temperature, in K, below both melting points
+   * @throws org.meltwright.units.ProblemException if a figure cannot be, or the heats are so small
+   *     that the two do not meet above 1 K
    */
   public static double eutecticKelvin(
       double firstHeat, double firstKelvin, double secondHeat, double secondKelvin) {
+    DoubleUnaryOperator sum =
+        t -> moleFraction(firstHeat, firstKelvin, t) + moleFraction(secondHeat, secondKelvin, t);
+    UnitsProblem.requireBetween(
+        sum.applyAsDouble(COLDEST), 0, Math.nextDown(1.0), "sum of the mole fractions at 1 K");
     return Roots.bisect(
-        t ->
-            moleFraction(firstHeat, firstKelvin, t) + moleFraction(secondHeat, secondKelvin, t) - 1,
-        COLDEST,
-        Math.min(firstKelvin, secondKelvin));
+        t -> sum.applyAsDouble(t) - 1, COLDEST, Math.min(firstKelvin, secondKelvin));
   }
 
   private static void guard(double heatOfFusion, double meltingKelvin) {

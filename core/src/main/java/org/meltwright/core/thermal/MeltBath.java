@@ -39,6 +39,9 @@ public record MeltBath(
    */
   public MeltBath {
     UnitsProblem.requireBetween(density.lowSi(), 1, 1e5, "density of the melt in kg/m³");
+    UnitsProblem.requireBetween(density.highSi(), 1, 1e5, "density of the melt in kg/m³");
+    UnitsProblem.requireBetween(viscosity.highSi(), 1e-6, 1e6, "viscosity in Pa s");
+    UnitsProblem.requireBetween(temperature.celsius(), -100, 1000, "temperature of the melt in °C");
     UnitsProblem.requireBetween(viscosity.lowSi(), 1e-6, 1e6, "viscosity in Pa s");
     UnitsProblem.requireBetween(depthMetres, 1e-6, 100, "depth of the melt in m");
     UnitsProblem.requireBetween(layerMetres, 1e-6, depthMetres, "depth of the layer in m");

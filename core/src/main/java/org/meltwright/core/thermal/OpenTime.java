@@ -68,13 +68,18 @@ public final class OpenTime {
             1 - panel.spread(),
             1 + panel.spread(),
             "",
-            Direction.LOWERS),
+            feeds(film, panel) ? Direction.RAISES : Direction.LOWERS),
         new EstimateInput(
             "heat transfer to the air",
             air.lowTransfer(),
             air.highTransfer(),
             "W/(m² K)",
             Direction.LOWERS));
+  }
+
+  /** A panel at or above the middle of the melting range keeps the film warm: no longer a sink. */
+  private static boolean feeds(Film film, Panel panel) {
+    return panel.temperature().celsius() >= film.melt().central().meltingCelsius();
   }
 
   private FreezeClock clock(Corner corner) {
@@ -113,7 +118,7 @@ public final class OpenTime {
    * @return the time; infinite at an end where it never sets
    */
   public Estimate<Time> halfSet() {
-    return new Estimate<>(QuantityKind.TIME, low.half(), central.half(), high.half());
+    return estimate(low.half(), central.half(), high.half());
   }
 
   /**
@@ -122,7 +127,16 @@ public final class OpenTime {
    * @return the time; infinite at an end where it never sets
    */
   public Estimate<Time> fullySet() {
-    return new Estimate<>(QuantityKind.TIME, low.full(), central.full(), high.full());
+    return estimate(low.full(), central.full(), high.full());
+  }
+
+  /** Near the turning point of an input its ends may change places by a little. */
+  private static Estimate<Time> estimate(double low, double central, double high) {
+    return new Estimate<>(
+        QuantityKind.TIME,
+        Math.min(central, Math.min(low, high)),
+        central,
+        Math.max(central, Math.max(low, high)));
   }
 
   /**

@@ -43,6 +43,8 @@ public record Panel(
    * @throws org.meltwright.units.ProblemException if a figure cannot be
    */
   public Panel {
+    UnitsProblem.requireBetween(
+        temperature.celsius(), -100, 1000, "temperature of the panel in °C");
     UnitsProblem.requireBetween(thicknessMetres, 1e-4, 10, "thickness of the panel in m");
     UnitsProblem.requireBetween(groundMetres, 0, thicknessMetres, "thickness of the ground in m");
     UnitsProblem.requireBetween(backTransfer, 0, 1e6, "heat transfer below in W/(m² K)");

@@ -47,9 +47,10 @@ public final class Plank {
      *
      * @param size thickness or diameter, in m
      * @return V/A, in m
+     * @throws ProblemException if the size cannot be
      */
     public double volumeOverArea(double size) {
-      return size / divisor;
+      return UnitsProblem.requireBetween(size, 1e-9, 1e4, "thickness or diameter in m") / divisor;
     }
   }
 
@@ -128,6 +129,8 @@ public final class Plank {
   }
 
   private static double drive(MeltSubstance melt, double air, double pour) {
+    UnitsProblem.requireBetween(air, -273.15, 1e5, "temperature of the air in °C");
+    UnitsProblem.requireBetween(pour, -273.15, 1e5, "temperature of the melt in °C");
     double melting = melt.meltingCelsius();
     if (!(air < melting && melting <= pour)) {
       throw new ProblemException(

@@ -33,6 +33,9 @@ public final class Settling {
   /** Boltzmann's constant, in J/K. */
   private static final double BOLTZMANN = 1.380649e-23;
 
+  private static final double SUM_SLACK = 1e-6;
+  private static final double HIGHEST_REYNOLDS = 800;
+
   private Settling() {}
 
   /**
@@ -70,7 +73,9 @@ public final class Settling {
    * @param excessDensity ρp − ρf, in kg/m³, not negative
    * @param meltDensity ρf, in kg/m³, above zero
    * @param viscosity μ, in Pa s
-   * @return v, in m/s; the drag law holds to Re 800
+   * @return v, in m/s
+   * @throws org.meltwright.units.ProblemException if a figure cannot be or the Reynolds number
+   *     exceeds 800, where the drag law ends
    */
   public static double terminalVelocity(
       double diameter, double excessDensity, double meltDensity, double viscosity) {
@@ -78,8 +83,12 @@ public final class Settling {
     UnitsProblem.requireBetween(meltDensity, 1e-3, 1e5, "density of the melt in kg/m³");
     double stokes = stokesVelocity(diameter, excessDensity, viscosity);
     double reynoldsPerVelocity = meltDensity * diameter / viscosity;
-    return Roots.bisect(
-        v -> v * (1 + 0.15 * Math.pow(reynoldsPerVelocity * v, 0.687)) - stokes, 0, stokes);
+    double velocity =
+        Roots.bisect(
+            v -> v * (1 + 0.15 * Math.pow(reynoldsPerVelocity * v, 0.687)) - stokes, 0, stokes);
+    UnitsProblem.requireBetween(
+        reynoldsPerVelocity * velocity, 0, HIGHEST_REYNOLDS, "Reynolds number");
+    return velocity;
   }
 
   /**
@@ -107,6 +116,7 @@ public final class Settling {
   public static double quietSeconds(double share, double layer, double velocity) {
     UnitsProblem.requireBetween(share, 0, 1, "share lost");
     UnitsProblem.requireBetween(layer, 1e-9, 1e3, "depth of the layer in m");
+    UnitsProblem.requireFinite(velocity, "velocity in m/s");
     return velocity > 0 ? share * layer / velocity : Double.POSITIVE_INFINITY;
   }
 
@@ -125,6 +135,7 @@ public final class Settling {
   public static double convectingSeconds(double share, double depth, double velocity) {
     UnitsProblem.requireBetween(share, 0, Math.nextDown(1.0), "share lost");
     UnitsProblem.requireBetween(depth, 1e-9, 1e3, "depth of the melt in m");
+    UnitsProblem.requireFinite(velocity, "velocity in m/s");
     return velocity > 0 ? -depth / velocity * Math.log1p(-share) : Double.POSITIVE_INFINITY;
   }
 
@@ -139,6 +150,8 @@ public final class Settling {
    * @param seconds the time, in s, not negative
    * @return the share lost, from 0 to 1
    * @throws IllegalArgumentException if the two arrays differ in length
+   * @throws org.meltwright.units.ProblemException if a figure cannot be or the shares do not sum to
+   *     one
    */
   public static double quietLoss(
       double[] massFractions, double[] velocities, double layer, double seconds) {
@@ -147,12 +160,16 @@ public final class Settling {
     }
     UnitsProblem.requireBetween(layer, 1e-9, 1e3, "depth of the layer in m");
     UnitsProblem.requireBetween(seconds, 0, 1e15, "time in s");
+    double all = 0;
     double lost = 0;
     for (int i = 0; i < velocities.length; i++) {
       double share = UnitsProblem.requireBetween(massFractions[i], 0, 1, "share of a size class");
-      lost += share * Math.min(1, Math.max(0, velocities[i]) * seconds / layer);
+      double velocity = UnitsProblem.requireFinite(velocities[i], "velocity in m/s");
+      all += share;
+      lost += share * Math.min(1, Math.max(0, velocity) * seconds / layer);
     }
-    return lost;
+    UnitsProblem.requireBetween(all, 1 - SUM_SLACK, 1 + SUM_SLACK, "sum of the size classes");
+    return Math.min(1, lost);
   }
 
   /**
@@ -172,6 +189,9 @@ public final class Settling {
       double viscosity,
       TemperaturePoint temperature) {
     guard(diameter, 0, viscosity);
+    UnitsProblem.requireFinite(velocity, "velocity in m/s");
+    UnitsProblem.requireBetween(depth, 1e-9, 1e3, "depth of the melt in m");
+    UnitsProblem.requireBetween(temperature.kelvin(), 1, 1e5, "temperature in K");
     double diffusion = BOLTZMANN * temperature.kelvin() / (3 * Math.PI * viscosity * diameter);
     return velocity * depth / diffusion;
   }
@@ -210,7 +230,7 @@ public final class Settling {
     return 6 * BOLTZMANN * temperature.kelvin() / (Math.PI * excessDensity * GRAVITY);
   }
 
-  private static void guard(double diameter, double excessDensity, double viscosity) {
+  static void guard(double diameter, double excessDensity, double viscosity) {
     UnitsProblem.requireBetween(diameter, 1e-10, 1, "diameter in m");
     UnitsProblem.requireBetween(excessDensity, -1e5, 1e5, "excess density in kg/m³");
     UnitsProblem.requireBetween(viscosity, 1e-9, 1e9, "viscosity in Pa s");

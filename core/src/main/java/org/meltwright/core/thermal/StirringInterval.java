@@ -27,6 +27,8 @@ import org.meltwright.units.VolumeFraction;
  */
 public final class StirringInterval {
 
+  private static final double STOKES_REYNOLDS = 0.1;
+
   private final Material particles;
   private final MeltBath bath;
   private final double share;
@@ -77,6 +79,9 @@ public final class StirringInterval {
     this.density = input("density of the particles", density, "kg/m³", Direction.LOWERS);
     this.meltDensity = input("density of the melt", bath.density(), "kg/m³", Direction.RAISES);
     this.viscosity = input("viscosity of the melt", bath.viscosity(), "Pa s", Direction.RAISES);
+    for (Corner corner : Corner.values()) {
+      UnitsProblem.requireFinite(velocity(corner), "velocity in m/s");
+    }
   }
 
   private static EstimateInput input(
@@ -133,7 +138,8 @@ public final class StirringInterval {
   }
 
   /**
-   * Tells whether diffusion holds the largest pieces up over the whole depth: no need to stir.
+   * Tells whether nothing ever settles: diffusion holds the largest pieces up over the whole depth,
+   * or nothing is denser than the melt.
    *
    * @return whether nothing ever settles
    */
@@ -151,6 +157,10 @@ public final class StirringInterval {
    */
   public List<EstimateInput> inputs() {
     return List.of(size, density, meltDensity, viscosity);
+  }
+
+  private double largestReynolds() {
+    return meltDensity.high() * Math.abs(velocity(Corner.LOW)) * size.high() / viscosity.low();
   }
 
   private interface Law {
@@ -187,8 +197,13 @@ public final class StirringInterval {
         .step("quiet pot: " + Texts.estimate(quiet(), 60, "min (low / central / high)"))
         .step("mixed pot: " + Texts.estimate(convecting(), 60, "min (low / central / high)"))
         .warning("Assumed: round pieces of one size, no flocs forming, nothing stirred up again.");
-    if (neverSettles()) {
+    if (density.high() <= meltDensity.low()) {
+      builder.warning("It is no denser than the melt: it does not settle, it floats up.");
+    } else if (neverSettles()) {
       builder.warning("Diffusion holds pieces of this size up: they do not settle.");
+    }
+    if (largestReynolds() > STOKES_REYNOLDS) {
+      builder.warning("Pieces this large leave Stokes's law: the largest settle later than said.");
     }
     particles.find(PropertyKey.SOLID_DENSITY).ifPresent(f -> builder.source(f.source()));
     return builder.build();

@@ -24,6 +24,7 @@ public record Surroundings(TemperaturePoint air, double lowTransfer, double high
    * @throws org.meltwright.units.ProblemException if a figure cannot be
    */
   public Surroundings {
+    UnitsProblem.requireBetween(air.celsius(), -100, 1000, "temperature of the air in °C");
     UnitsProblem.requireBetween(
         lowTransfer, 1e-3, highTransfer, "lowest heat transfer in W/(m² K)");
     UnitsProblem.requireBetween(

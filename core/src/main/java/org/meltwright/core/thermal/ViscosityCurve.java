@@ -102,7 +102,8 @@ public final class ViscosityCurve {
           Problem.of(ThermalProblem.BELOW_CLEAR_POINT, temperature.toString())
               .with("low", clearPoint.toString()));
     }
-    return Math.exp(a + b / (temperature.kelvin() - origin));
+    return UnitsProblem.requireFinite(
+        Math.exp(a + b / (temperature.kelvin() - origin)), "viscosity in Pa s");
   }
 
   private static void guard(double pascalSeconds) {

@@ -14,6 +14,7 @@ import org.meltwright.units.Messages;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.TemperatureRange;
+import org.meltwright.units.UnitsProblem;
 
 /**
  * The temperatures between which a mix can be worked: hot enough not to set on the tool, not above
@@ -57,7 +58,8 @@ public final class WorkingWindow {
    *     tool
    * @param leastWidth the least room between the bounds that can be worked in
    * @return the window
-   * @throws org.meltwright.units.ProblemException if nothing melts, or what melts has no figure
+   * @throws org.meltwright.units.ProblemException if nothing melts, what melts has no figure, or
+   *     margin or least width is negative or above 200 K
    */
   public static WorkingWindow of(
       Composition composition,
@@ -76,7 +78,8 @@ public final class WorkingWindow {
    * @param leastWidth the least room between the bounds that can be worked in
    * @param assumptions what the ideal-solubility estimate assumes
    * @return the window
-   * @throws org.meltwright.units.ProblemException if nothing melts, or what melts has no figure
+   * @throws org.meltwright.units.ProblemException if nothing melts, what melts has no figure, or
+   *     margin or least width is negative or above 200 K
    */
   public static WorkingWindow of(
       Composition composition,
@@ -102,6 +105,8 @@ public final class WorkingWindow {
    * @param margin how far above its clear point the mix has to be
    * @param leastWidth the least room between the bounds that can be worked in
    * @return the window
+   * @throws org.meltwright.units.ProblemException if margin or least width is negative or above 200
+   *     K
    */
   public static WorkingWindow ofMeasured(
       TemperatureRange clearPoint,
@@ -117,6 +122,8 @@ public final class WorkingWindow {
       TemperatureDifference margin,
       TemperatureDifference leastWidth,
       @Nullable IdealLiquidus liquidus) {
+    UnitsProblem.requireBetween(margin.kelvin(), 0, 200, "margin in K");
+    UnitsProblem.requireBetween(leastWidth.kelvin(), 0, 200, "least width in K");
     this.clear = clear;
     this.ceiling = ceiling;
     this.margin = margin;
@@ -225,9 +232,8 @@ public final class WorkingWindow {
     }
     String component = highestMelting().map(m -> m.name(locale)).orElse("");
     String key =
-        state() == State.MAY_BE_CLOSED
-            ? "window.may-be-closed"
-            : component.isEmpty() ? "window.closed-measured" : "window.closed";
+        (state() == State.MAY_BE_CLOSED ? "window.may-be-closed" : "window.closed")
+            + (component.isEmpty() ? "-measured" : "");
     return Messages.beside(WorkingWindow.class).text(key, locale, Map.of("component", component));
   }
 

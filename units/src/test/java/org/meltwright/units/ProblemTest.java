@@ -114,4 +114,15 @@ class ProblemTest {
     assertThat(Shown.text("a\nb\u202ec")).isEqualTo("a\ufffdb\ufffdc");
     assertThat(Shown.text("x".repeat(500))).hasSize(61).endsWith("…");
   }
+
+  @Test
+  void a_guard_names_its_value_in_the_readers_language() {
+    ProblemException refused =
+        org.assertj.core.api.Assertions.catchThrowableOfType(
+            ProblemException.class, () -> UnitsProblem.requireBetween(-1, 0, 1, "film loss in kg"));
+    Problem problem = refused.problems().get(0);
+
+    assertThat(problem.what(java.util.Locale.GERMAN)).contains("Filmverlust in kg");
+    assertThat(problem.what(java.util.Locale.ENGLISH)).contains("film loss in kg");
+  }
 }

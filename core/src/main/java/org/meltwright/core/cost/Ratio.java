@@ -6,6 +6,7 @@ import java.math.BigInteger;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.units.UnitsProblem;
 
 /** An exact fraction in lowest terms; immutable. */
 final class Ratio implements Comparable<Ratio> {
@@ -16,10 +17,17 @@ final class Ratio implements Comparable<Ratio> {
   /** What a {@code double} holds for certain; the digits after it are dust of the conversion. */
   private static final MathContext DOUBLE_DIGITS = new MathContext(15);
 
+  /** Every double fits; a number with more zeros than this is a slip, and would take for ever. */
+  private static final int MOST_SCALE = 1000;
+
   private final BigInteger numerator;
   private final BigInteger denominator;
 
   static Ratio of(BigDecimal value) {
+    if (value.signum() == 0) {
+      return ZERO;
+    }
+    UnitsProblem.requireBetween(value.scale(), -MOST_SCALE, MOST_SCALE, "decimal places");
     BigInteger unscaled = value.unscaledValue();
     return value.scale() >= 0
         ? reduced(unscaled, BigInteger.TEN.pow(value.scale()))

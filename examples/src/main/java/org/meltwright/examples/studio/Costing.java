@@ -64,7 +64,10 @@ final class Costing {
         .orElseGet(() -> made(line.ingredient().recipe().orElseThrow(), line.massKilograms()));
   }
 
-  /** What another recipe makes costs what making that much of it costs, losses included. */
+  /**
+   * What another recipe makes costs what making that much of it costs: as it is made today, or else
+   * its materials with their insolubles, without film loss, electricity and work.
+   */
   private CostItem made(Recipe recipe, double kilograms) {
     Optional<Job> today =
         studio.jobs().stream()
@@ -73,8 +76,9 @@ final class Costing {
     if (today.isPresent()) {
       return item(today.get()).times(kilograms / today.get().batch().net().massKilograms());
     }
-    Batch batch =
-        Batch.ofNet(studio.written(recipe.name()), QuantityKind.MASS.ofSi(kilograms), Losses.NONE);
+    Recipe written = studio.written(recipe.name());
+    Losses insolubles = ShelfItem.insolubles(studio.shelf(), written);
+    Batch batch = Batch.ofNet(written, QuantityKind.MASS.ofSi(kilograms), insolubles);
     return CostItem.group(recipe.name(), batch.lines().stream().map(this::line).toList());
   }
 

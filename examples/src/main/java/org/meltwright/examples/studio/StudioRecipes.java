@@ -20,7 +20,6 @@ import org.meltwright.core.batch.RecipePart;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.examples.studio.StudioDraft.PartDraft;
 import org.meltwright.examples.studio.StudioDraft.RecipeDraft;
-import org.meltwright.units.MassFraction;
 import org.meltwright.units.MetricUnits;
 import org.meltwright.units.MixingRatio;
 import org.meltwright.units.Problem;
@@ -178,18 +177,7 @@ final class StudioRecipes {
    * only the part of a material that comes straight from the shelf counts.
    */
   Losses insolubles(Recipe recipe) {
-    Losses losses = Losses.NONE;
-    for (ShelfItem item : shelf.values()) {
-      double direct = recipe.lineShare(Ingredient.of(item.material()));
-      if (item.insolubles().isPresent() && direct > 0) {
-        double all = recipe.composition().massFractionValue(item.material());
-        losses =
-            losses.withInsolubles(
-                item.material(),
-                MassFraction.of(item.insolubles().get().value() * Math.min(1, direct / all)));
-      }
-    }
-    return losses;
+    return ShelfItem.insolubles(shelf.values(), recipe);
   }
 
   private Optional<Recipe> ofParts(String path, String name, @Nullable List<PartDraft> drafted) {

@@ -4,15 +4,30 @@ package org.meltwright.core.cost;
 /** What money is spent on. */
 public enum CostKind {
   /** What goes into the product. */
-  MATERIAL,
+  MATERIAL("material"),
   /** Heat and light. */
-  ENERGY,
+  ENERGY("energy"),
   /** Active working time. */
-  LABOUR,
+  LABOUR("labour"),
   /** The share of things that last. */
-  EQUIPMENT,
+  EQUIPMENT("equipment"),
   /** Anything else: packaging, room, freight. */
-  OTHER,
+  OTHER("other"),
   /** Lines added up under one name, such as a recipe within a recipe. */
-  GROUP
+  GROUP("group");
+
+  private final String id;
+
+  CostKind(String id) {
+    this.id = id;
+  }
+
+  /**
+   * Returns the stable id.
+   *
+   * @return lower case, for example {@code material}
+   */
+  public String id() {
+    return id;
+  }
 }

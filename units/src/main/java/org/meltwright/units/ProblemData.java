@@ -7,10 +7,11 @@ import java.util.Locale;
 /**
  * A problem as plain data, as an app answers with it: any JSON library writes it.
  *
- * <p>All problems of one exception become one list:
- *
  * <pre>{@code
- * List<ProblemData> answer = ProblemData.allOf(e.problems(), Locale.ENGLISH);
+ * Problem problem = Problem.of(UnitsProblem.TEXT_EMPTY, "").under("/amount");
+ * ProblemData data = ProblemData.of(problem, Locale.ENGLISH);
+ * data.code(); // text.empty
+ * data.path(); // /amount
  * }</pre>
  *
  * <p>Immutable and thread-safe.

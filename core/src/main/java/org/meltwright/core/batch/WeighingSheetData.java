@@ -3,13 +3,25 @@ package org.meltwright.core.batch;
 
 import java.util.List;
 import java.util.Locale;
-import org.meltwright.core.material.Material;
 
 /**
  * What to weigh as plain data: any JSON library writes it.
  *
  * <pre>{@code
- * WeighingSheetData data = WeighingSheetData.of(sheet, Locale.ENGLISH);
+ * MaterialCatalogue catalogue = MaterialCatalogue.standard();
+ * Recipe medium =
+ *     Recipe.ofRatio(
+ *         "medium",
+ *         new MixingRatio(1, 8, "resin", "wax"),
+ *         catalogue.require("damar"),
+ *         catalogue.require("beeswax-yellow"));
+ * Batch batch = Batch.ofTotal(medium, grams(820), Losses.NONE);
+ * Balance kitchen = Balance.of("kitchen balance", grams(5000), grams(1));
+ *
+ * WeighingSheetData data =
+ *     WeighingSheetData.of(WeighingSheet.of(batch, List.of(kitchen)), Locale.ENGLISH);
+ * data.lines().get(0).printedKilograms(); // 0.729
+ * data.printedTotalKilograms(); // 0.820
  * }</pre>
  *
  * <p>Printed masses are those to show; all others are full numbers, for the reader to round.
@@ -74,7 +86,7 @@ public record WeighingSheetData(
     }
 
     private static String nameOf(Ingredient ingredient, Locale locale) {
-      return ingredient.material().map((Material m) -> m.name(locale)).orElse(ingredient.name());
+      return ingredient.material().map(m -> m.name(locale)).orElse(ingredient.name());
     }
   }
 

@@ -9,7 +9,12 @@ import org.jspecify.annotations.Nullable;
  * amounts of the parts add up to the amount of the line, so the leaves add up to the total.
  *
  * <pre>{@code
- * CostTreeData tree = CostTreeData.of(CostRollUp.of("batch", items));
+ * CostItem wax = CostItem.material("wax", kilograms(0.73), UnitPrice.parse("12.50 EUR/kg"));
+ * CostItem resin = CostItem.material("resin", kilograms(0.09125), UnitPrice.parse("31.90 EUR/kg"));
+ *
+ * CostTreeData tree = CostTreeData.of(CostRollUp.of("batch", List.of(wax, resin)));
+ * tree.amount().amount(); // 12.04
+ * tree.parts().get(0).amount().amount(); // 9.13
  * }</pre>
  *
  * <p>Immutable and thread-safe.

@@ -9,7 +9,13 @@ import org.jspecify.annotations.Nullable;
  * Own product against ready-made offers as plain data: any JSON library writes it.
  *
  * <pre>{@code
- * MakeOrBuyData choice = MakeOrBuyData.of(MakeOrBuy.of(batch, kilograms(0.8), offers));
+ * CostItem wax = CostItem.material("wax", kilograms(1), UnitPrice.parse("20.00 EUR/kg"));
+ * CostRollUp batch = CostRollUp.of("batch", List.of(wax));
+ * ReadyMade bars = new ReadyMade("bars", UnitPrice.parse("60.00 EUR/kg"));
+ *
+ * MakeOrBuyData data = MakeOrBuyData.of(MakeOrBuy.of(batch, kilograms(0.8), List.of(bars)));
+ * data.ownPerKilogram().amount(); // 25.00
+ * data.savingPerKilogram().amount(); // 35.00
  * }</pre>
  *
  * <p>All amounts are per kilogram of net product, each rounded by itself to the smallest coin: the
@@ -38,7 +44,12 @@ public record MakeOrBuyData(
    * @param label who offers what
    * @param landedPerKilogram what a kilogram of it costs, at the door
    */
-  public record Offer(String label, MoneyData landedPerKilogram) {}
+  public record Offer(String label, MoneyData landedPerKilogram) {
+
+    private static Offer of(ReadyMade offer) {
+      return new Offer(offer.label(), MoneyData.of(offer.landed().perKilogramRounded()));
+    }
+  }
 
   /**
    * Copies the offers.
@@ -63,14 +74,10 @@ public record MakeOrBuyData(
   public static MakeOrBuyData of(MakeOrBuy choice) {
     OptionalDouble even = choice.breakEvenKilogramsPerYear();
     return new MakeOrBuyData(
-        perKilogram(choice.own()),
-        choice.offers().stream().map(o -> new Offer(o.label(), perKilogram(o.landed()))).toList(),
+        MoneyData.of(choice.own().perKilogramRounded()),
+        choice.offers().stream().map(Offer::of).toList(),
         MoneyData.of(choice.savingPerKilogram().toMoney()),
         choice.isMakingCheaper(),
         even.isPresent() ? even.getAsDouble() : null);
-  }
-
-  private static MoneyData perKilogram(UnitPrice price) {
-    return MoneyData.of(price.perKilogram().toMoney());
   }
 }

@@ -8,7 +8,11 @@ import org.joda.money.BigMoneyProvider;
  * An amount of money as plain data: its digits as text, so that no JSON library makes a binary
  * fraction of them.
  *
- * <p>For example, {@code MoneyData.of(Money.parse("EUR 12.04"))} is "12.04" and "EUR".
+ * <pre>{@code
+ * MoneyData money = MoneyData.of(Money.parse("EUR 12.04"));
+ * money.amount(); // 12.04
+ * money.currency(); // EUR
+ * }</pre>
  *
  * <p>Immutable and thread-safe.
  *

@@ -7,7 +7,11 @@ import java.util.List;
  * What a class needs as plain data: any JSON library writes it.
  *
  * <pre>{@code
- * ClassPlanData needs = ClassPlanData.of(plan);
+ * Coverage film = Coverage.of(millimetres(0.15), 8, gramsPerMillilitre(0.97)).withLoss(0.2);
+ * ClassPlan plan = ClassPlan.of(12, List.of(new Piece(6, 0.04)), film).withLeftInTins(grams(60));
+ *
+ * ClassPlanData data = ClassPlanData.of(plan);
+ * data.totalKilograms(); // 4.910
  * }</pre>
  *
  * <p>Immutable and thread-safe.

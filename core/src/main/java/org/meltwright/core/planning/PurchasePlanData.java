@@ -8,7 +8,18 @@ import org.meltwright.core.cost.MoneyData;
  * What to buy as plain data: any JSON library writes it.
  *
  * <pre>{@code
- * PurchasePlanData plan = PurchasePlanData.of(question.cheapest());
+ * PackageOffer bag = PackageOffer.of("north", "wax", Price.parse("14.90 EUR/1 kg"));
+ * SupplierTerms north = SupplierTerms.of("north", FreightTariff.perOrder(Money.parse("EUR 6.90")));
+ * PurchasePlan plan =
+ *     PurchaseQuestion.of(
+ *             List.of(Need.of("wax", kilograms(1.5))),
+ *             List.of(bag),
+ *             List.of(north),
+ *             LocalDate.of(2026, 9, 1))
+ *         .cheapest();
+ *
+ * PurchasePlanData data = PurchasePlanData.of(plan);
+ * data.total().amount(); // 36.70
  * }</pre>
  *
  * <p>Immutable and thread-safe.

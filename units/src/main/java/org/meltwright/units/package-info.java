@@ -19,7 +19,7 @@
  *   <li>{@link org.meltwright.units.LineRounding} — lines rounded for their balances, the total
  *       kept.
  *   <li>{@link org.meltwright.units.Problem} — what was wrong, what was found, what is allowed,
- *       what to do.
+ *       what to do; {@link org.meltwright.units.ProblemData} says the same as plain data.
  * </ol>
  *
  * <p>All types are immutable and thread-safe, and no method accepts or returns {@code null}.

@@ -12,6 +12,11 @@
  *   <li>{@link org.meltwright.core.cost.MakeOrBuy} — own against ready-made, on one basis.
  * </ol>
  *
+ * <p>Results leave as plain data in {@link org.meltwright.core.cost.CostTreeData} and {@link
+ * org.meltwright.core.cost.MakeOrBuyData}: money as digits and currency ({@link
+ * org.meltwright.core.cost.MoneyData}), masses as full numbers in kilograms; what is absent is
+ * null.
+ *
  * <p>Money is joda-money and never a {@code double}. Sums are exact fractions and are rounded once;
  * the cents then go down to the lines by {@link org.meltwright.core.cost.LargestRemainder}.
  */

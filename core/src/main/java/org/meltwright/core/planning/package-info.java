@@ -10,6 +10,10 @@
  *   <li>{@link org.meltwright.core.planning.PurchasePlan} — the packages to buy, and how sure it is
  *       that no other choice is better.
  * </ol>
+ *
+ * <p>Plans leave as plain data in {@link org.meltwright.core.planning.ClassPlanData} and {@link
+ * org.meltwright.core.planning.PurchasePlanData}: masses as full numbers in kilograms, money as
+ * digits and currency.
  */
 @NullMarked
 package org.meltwright.core.planning;

@@ -11,6 +11,9 @@
  *   <li>{@link org.meltwright.safety.heating.TemperatureTable} — the one temperature table.
  * </ol>
  *
+ * <p>A review leaves as plain data in {@link org.meltwright.safety.heating.HeatingReviewData}:
+ * temperatures in degrees Celsius, margins in kelvins, as the names say; what is absent is null.
+ *
  * <p>A screening aid: local codes, data sheets and licensed practice come first.
  */
 @NullMarked

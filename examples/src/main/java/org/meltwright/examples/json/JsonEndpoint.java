@@ -66,7 +66,7 @@ public final class JsonEndpoint<T extends Record> implements HttpHandler {
 
   private static Locale locale(HttpExchange exchange) {
     String wanted = exchange.getRequestHeaders().getFirst("Accept-Language");
-    return wanted != null && wanted.startsWith("de") ? Locale.GERMAN : Locale.ENGLISH;
+    return wanted != null && wanted.matches("(?i)de\\b.*") ? Locale.GERMAN : Locale.ENGLISH;
   }
 
   private static void send(HttpExchange exchange, int status, Object body) throws IOException {

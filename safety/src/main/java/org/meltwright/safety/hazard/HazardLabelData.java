@@ -36,7 +36,7 @@ import org.meltwright.units.TemperaturePoint;
  * @param productName the product's name; absent if not stated
  * @param nominalKilograms the nominal mass, in kg, above zero; absent if not stated
  * @param batch the batch number or date; absent if not stated
- * @param supplier who hands it over; empty texts where not stated
+ * @param supplier who hands it over
  * @param pictograms the pictograms by their codes, each with what it shows
  * @param signalWord the signal word; absent if no category asks for one
  * @param hazardStatements H and EUH codes that follow from the classes, with their texts
@@ -55,7 +55,7 @@ public record HazardLabelData(
     @Nullable String productName,
     @Nullable Double nominalKilograms,
     @Nullable String batch,
-    Supplier supplier,
+    SupplierData supplier,
     List<Coded> pictograms,
     @Nullable Coded signalWord,
     List<Coded> hazardStatements,
@@ -67,6 +67,29 @@ public record HazardLabelData(
     @Nullable Double maximumCelsius,
     List<String> advice,
     HazardReviewData review) {
+
+  /**
+   * Who hands the mixture over.
+   *
+   * @param name the name; absent if not stated
+   * @param postalAddress the postal address; absent if not stated
+   * @param telephone the telephone number; absent if not stated
+   * @param electronicAddress the e-mail or web address; absent if not stated
+   */
+  public record SupplierData(
+      @Nullable String name,
+      @Nullable String postalAddress,
+      @Nullable String telephone,
+      @Nullable String electronicAddress) {
+
+    private static SupplierData of(Supplier supplier) {
+      return new SupplierData(
+          statedOrNull(supplier.name()),
+          statedOrNull(supplier.postalAddress()),
+          statedOrNull(supplier.telephone()),
+          statedOrNull(supplier.electronicAddress()));
+    }
+  }
 
   /**
    * A line of the composition by mass.
@@ -131,7 +154,7 @@ public record HazardLabelData(
         statedOrNull(details.productName(locale)),
         details.massKilograms().isPresent() ? details.massKilograms().getAsDouble() : null,
         statedOrNull(details.batch()),
-        details.supplier(),
+        SupplierData.of(details.supplier()),
         label.pictograms().stream().map(p -> new Coded(p.name(), p.symbol(locale))).toList(),
         label.signalWord().map(w -> new Coded(w.id(), w.word(locale))).orElse(null),
         statements(label, label.hazardStatements(), locale),

@@ -84,6 +84,10 @@ class HazardLabelDataTest {
     assertThat(data.productName()).isEqualTo("Block");
     assertThat(data.nominalKilograms()).isEqualTo(0.04);
     assertThat(data.maximumCelsius()).isEqualTo(90);
+    assertThat(data.supplier())
+        .isEqualTo(
+            new HazardLabelData.SupplierData(
+                "Studio Fern", "Mill Lane 1, Oldtown", "+00 123", "fern.example"));
     assertThat(data.signalWord()).isEqualTo(new Coded("warning", "Achtung"));
     assertThat(data.pictograms()).containsExactly(new Coded("GHS09", "Umwelt"));
     assertThat(data.hazardStatements()).extracting(Coded::code).containsExactly("H410");
@@ -104,6 +108,7 @@ class HazardLabelDataTest {
         .contains("product-name", "nominal-mass", "batch", "supplier-name", "maximum-temperature");
     assertThat(data.productName()).isNull();
     assertThat(data.nominalKilograms()).isNull();
+    assertThat(data.supplier()).isEqualTo(new HazardLabelData.SupplierData(null, null, null, null));
     assertThat(data.batch()).isNull();
     assertThat(data.maximumCelsius()).isNull();
   }

@@ -2,7 +2,7 @@
 package org.meltwright.safety.hazard;
 
 /**
- * The answer for one hazard class.
+ * The answer for one hazard class of a mixture; none of the three is a word of safety.
  *
  * <p>No data is not "not classified":
  *

@@ -4,7 +4,8 @@ package org.meltwright.safety.hazard;
 /**
  * A concentration limit that holds for one substance in place of the general one.
  *
- * <p>A limit with two ends and one that is open:
+ * <p>A limit is reached at its share and holds below the next. One with two ends and one that is
+ * open:
  *
  * <pre>{@code
  * SpecificLimit limit = SpecificLimit.parse("Skin Corr. 1B H314 2 to 5");

@@ -6,6 +6,20 @@ import org.meltwright.units.UnitsProblem;
 /**
  * The densities of the materials of a composition, looked up once, for calculations in a loop.
  *
+ * <p>For example, which parts of wax to one of resin bring the solid to 971 kg/m³ or below:
+ *
+ * <pre>{@code
+ * Material resin = MaterialCatalogue.standard().require("damar");
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Composition mix = Composition.ofParts(List.of(resin, wax), 1, 1);
+ * DensityTable densities = DensityTable.of(1060, 960);
+ * int parts = 1;
+ * while (mix.volumeView(densities).densityKilogramsPerCubicMetre() > 971) {
+ *   mix = mix.withParts(1, ++parts);
+ * }
+ * parts; // 8
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class DensityTable {

@@ -30,6 +30,20 @@ import org.meltwright.units.VolumeFraction;
  * example, 20 g per 100 g at 4.2 g/cm³ gives 0.52676. It is an upper limit: a melt wets pigment
  * worse than oil under a muller.
  *
+ * <p>For example, a cake with 8 % of its volume of titanium white:
+ *
+ * <pre>{@code
+ * MaterialCatalogue shelf = MaterialCatalogue.standard();
+ * Material white = shelf.require("titanium-white-rutile");
+ * Composition cake =
+ *     Composition.of(shelf.require("beeswax-yellow"))
+ *         .with(white, VolumeFraction.ofPercent(8), DensityBasis.SOLID);
+ * PigmentVolume film = PigmentVolume.of(cake, DensityBasis.SOLID);
+ * film.concentration().percent(); // 8.0 % by volume
+ * film.critical().value(); // 0.529
+ * film.reducedConcentration(); // 0.151
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class PigmentVolume {

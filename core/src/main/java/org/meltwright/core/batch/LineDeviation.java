@@ -4,6 +4,14 @@ package org.meltwright.core.batch;
 /**
  * How far a line of a batch lies from its recipe, by mass of the whole that was weighed.
  *
+ * <p>For example, one part in ten was called for, and 60 g of 510 g were weighed:
+ *
+ * <pre>{@code
+ * Material resin = MaterialCatalogue.standard().require("damar");
+ * LineDeviation line = new LineDeviation(Ingredient.of(resin), 0.1, 60.0 / 510);
+ * line.difference(); // 0.018
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param ingredient the material or the sub-recipe

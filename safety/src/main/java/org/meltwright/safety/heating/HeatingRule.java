@@ -15,6 +15,22 @@ import org.meltwright.units.Messages;
  *
  * <p>A rule keeps no state, so that it is thread-safe, and does not depend on other rules or on the
  * order of the materials.
+ *
+ * <p>For example, a studio's own rule; what is not stated is not taken for short:
+ *
+ * <pre>{@code
+ * class LongDay implements HeatingRule {
+ *   final RuleInfo info =
+ *       RuleInfo.of("long-day", Severity.NOTICE, RuleInfo.Topic.PLACE, Source.COMMON_PRACTICE);
+ *   public RuleInfo info() { return info; }
+ *   public RuleOutcome review(HeatingPlan plan) {
+ *     return plan.hoursHeld().isEmpty()
+ *         ? RuleOutcome.notAssessed("hours-held")
+ *         : RuleOutcome.foundIf(plan.hoursHeld().getAsDouble() > 8);
+ *   }
+ * }
+ * HeatingRules.standard().with(new LongDay()).find("long-day").isPresent(); // true
+ * }</pre>
  */
 public interface HeatingRule {
 

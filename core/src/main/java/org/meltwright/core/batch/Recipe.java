@@ -71,6 +71,7 @@ public final class Recipe {
    * @param first the material of the ratio's first side
    * @param second the material of the ratio's second side
    * @return the recipe
+   * @throws ProblemException if the name is blank
    */
   public static Recipe ofRatio(String name, MixingRatio ratio, Material first, Material second) {
     return named(name).part(first, ratio.firstParts()).part(second, ratio.secondParts()).build();

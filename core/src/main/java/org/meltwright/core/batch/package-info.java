@@ -5,8 +5,8 @@
  * <ol>
  *   <li>{@link org.meltwright.core.batch.Recipe} — named parts by mass, of materials and other
  *       recipes.
- *   <li>{@link org.meltwright.core.batch.Losses} — insolubles, film and straining.
- *   <li>{@link org.meltwright.core.batch.Batch} — a recipe in an amount, from any one known.
+ *   <li>{@link org.meltwright.core.batch.Batch} — a recipe in an amount, from any one known; {@link
+ *       org.meltwright.core.batch.Losses} — insolubles, film and straining.
  *   <li>{@link org.meltwright.core.batch.WeighingSheet} — what each balance is to show, and in
  *       which order it goes into the pot.
  *   <li>{@link org.meltwright.core.batch.Casting} and {@link org.meltwright.core.batch.VesselRoom}

@@ -19,8 +19,8 @@ import org.meltwright.units.TemperatureDifference;
  *
  * @param name what the studio calls it
  * @param place where it measures
- * @param interval its scale interval
- * @param tolerance how far it may be off, either way
+ * @param interval its scale interval, above zero
+ * @param tolerance how far it may be off, either way, not negative
  */
 public record Thermometer(
     String name, Place place, TemperatureDifference interval, TemperatureDifference tolerance) {

@@ -6,7 +6,7 @@ import org.meltwright.units.UnitsProblem;
 /**
  * The densities of the materials of a composition, looked up once, for calculations in a loop.
  *
- * <p>For example, which parts of wax to one of resin bring the solid to 971 kg/m³ or below:
+ * <p>For example, how many parts of wax to one of resin bring the solid down to 971 kg/m³:
  *
  * <pre>{@code
  * Material resin = MaterialCatalogue.standard().require("damar");
@@ -48,7 +48,8 @@ public final class DensityTable {
    * @param low the low ends in kg/m³, from 0.001 to 100,000
    * @param high the high ends in kg/m³, as many, none below its low end
    * @return the table
-   * @throws org.meltwright.units.ProblemException if a density lies outside
+   * @throws org.meltwright.units.ProblemException if a density lies outside, or the ends of a range
+   *     are reversed
    */
   public static DensityTable of(double[] low, double[] high) {
     double[] middle = new double[low.length];

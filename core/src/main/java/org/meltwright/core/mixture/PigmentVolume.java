@@ -186,6 +186,8 @@ public final class PigmentVolume {
    * @param critical the critical share, above zero
    * @param kilogramsPerCubicMetre the density of the pigment in kg/m³, above zero
    * @return the oil absorption in g per 100 g; 23.375 for 0.5 and 4000 kg/m³
+   * @throws org.meltwright.units.ProblemException if the critical share or the density is zero, or
+   *     the oil absorption comes out negative or not finite
    */
   public static double oilAbsorption(VolumeFraction critical, double kilogramsPerCubicMetre) {
     double voids = 1 / critical.value() - 1;

@@ -54,6 +54,7 @@ public record Scrap(double massKilograms, MassFractionRange share) {
    * @param mass how much there is
    * @param share the bounds of the share
    * @return the scrap
+   * @throws org.meltwright.units.ProblemException if the mass is negative or not finite
    */
   public static Scrap of(Quantity<Mass> mass, MassFractionRange share) {
     return new Scrap(QuantityKind.MASS.toSi(mass), share);
@@ -65,6 +66,8 @@ public record Scrap(double massKilograms, MassFractionRange share) {
    * @param mixture what it is
    * @param what what the share is a share of
    * @return the scrap, with the bounds that the composition gives
+   * @throws org.meltwright.units.ProblemException if a material is itself a mix of which the parts
+   *     are not stated
    */
   public static Scrap of(Mixture mixture, ShareOf what) {
     return new Scrap(mixture.massKilograms(), mixture.composition().share(what));

@@ -15,7 +15,7 @@ import org.meltwright.units.UnitsProblem;
  * <pre>{@code
  * Room studio =
  *     Room.of(QuantityKind.VOLUME.ofSi(60)).withExtractionCubicMetresPerHour(300);
- * studio.airChangesPerHour(); // 5 per hour
+ * studio.airChangesPerHour(); // 5.0 per hour
  * Room.of(QuantityKind.VOLUME.ofSi(60)).airChangesPerHour().isPresent(); // false
  * }</pre>
  *

@@ -14,7 +14,7 @@ import org.meltwright.units.UnitsProblem;
  * What was really weighed in: from a lot of a material, or from an earlier batch; how much and
  * when.
  *
- * <p>For example, from a bag of the shelf, and from the medium of an earlier day:
+ * <p>For example, from a bag on the shelf, and from the cakes of an earlier day:
  *
  * <pre>{@code
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");

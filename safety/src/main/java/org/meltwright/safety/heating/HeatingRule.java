@@ -28,7 +28,7 @@ import org.meltwright.units.Messages;
  *   public RuleOutcome review(HeatingPlan plan) {
  *     return plan.hoursHeld().isEmpty()
  *         ? RuleOutcome.notAssessed("hours-held")
- *         : RuleOutcome.foundIf(plan.hoursHeld().getAsDouble() > 8);
+ *         : RuleOutcome.foundIf(Limit.exceeds(plan.hoursHeld().getAsDouble(), 8));
  *   }
  * }
  * HeatingRules.standard().with(new LongDay()).find("long-day").isPresent(); // true

@@ -18,7 +18,7 @@ import org.meltwright.core.material.Material;
  * <pre>{@code
  * double level = 0.7;
  * RuleOutcome outcome =
- *     RuleOutcome.foundIf(level > 2.0 / 3)
+ *     RuleOutcome.foundIf(Limit.exceeds(level, 2.0 / 3))
  *         .with("percent", level * 100)
  *         .andNotAssessed("thermometer");
  * outcome.isFound(); // true

@@ -8,6 +8,16 @@ import org.meltwright.units.UnitsProblem;
 /**
  * A substance in the air, and what matters of it for ventilation.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Agent turpentine = Agent.vapour("turpentine", 136);
+ * turpentine.milligramsPerCubicMetre(100); // 556.2 mg/m³
+ * // a millilitre of it, spilt
+ * turpentine.vapourLitres(0.86); // 0.1546 l
+ * turpentine.dilutingCubicMetres(0.86, 100); // 1.546 m³
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param name what it is called

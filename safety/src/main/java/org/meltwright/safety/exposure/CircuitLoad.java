@@ -17,6 +17,18 @@ import org.meltwright.units.UnitsProblem;
  * not lower the running current. For example, 1100 W and 300 W, both continuous, on 15 A at 120 V
  * with a factor of 1.25 need 14.6 A. Ask an electrician; local code decides.
  *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * CircuitLoad table =
+ *     CircuitLoad.of(120, 15, 1.25)
+ *         .with(new CircuitLoad.Device("hot plate", 1100, true))
+ *         .with(new CircuitLoad.Device("heat gun", 300, true));
+ * table.requiredAmperes(); // 14.58 A
+ * table.outcome(); // WITHIN_THE_NUMBERS_GIVEN
+ * table.with(new CircuitLoad.Device("iron", 300, true)).outcome(); // ABOVE_CONTINUOUS
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class CircuitLoad {

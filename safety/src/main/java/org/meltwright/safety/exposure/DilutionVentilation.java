@@ -15,6 +15,17 @@ import org.meltwright.units.UnitsProblem;
  * ask an occupational hygienist. An arithmetic aid, no clearance: people stand nearer to the source
  * than the average of the room.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * ExposureLimit limit =
+ *     new ExposureLimit(Agent.vapour("turpentine", 136), 100, ExposureLimit.Unit.PPM,
+ *         ExposureLimit.Averaging.EIGHT_HOURS, "as entered", LocalDate.of(2026, 5, 4));
+ * // 13.6 g/h, a tenth of a mole, in a room that mixes no better than 3
+ * DilutionVentilation air = new DilutionVentilation(limit, 13.6, 3);
+ * air.flowCubicMetresPerHour(); // 73.35 m³/h
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param limit the limit to thin to

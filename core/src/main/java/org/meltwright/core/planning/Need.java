@@ -9,6 +9,15 @@ import org.meltwright.units.UnitsProblem;
 /**
  * How much of a material is wanted, and how much of it is on the shelf.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Need wax = Need.of("wax", kilograms(4.4)).withStock(grams(730));
+ * wax.missingKilograms(); // 3.670 kg
+ * // what is on the shelf is enough
+ * wax.withStock(kilograms(5)).missingKilograms(); // 0.000 kg
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param material what the offers call it

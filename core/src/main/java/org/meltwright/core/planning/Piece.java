@@ -11,6 +11,14 @@ import org.meltwright.units.UnitsProblem;
 /**
  * Pieces of one size that each person of a class makes.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Piece panels = Piece.of(6, millimetres(200), millimetres(300));
+ * panels.squareMetres(); // 0.0600 m²
+ * panels.totalSquareMetres(); // 0.3600 m²
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param count how many of them, at least one

@@ -10,6 +10,13 @@
  *   <li>{@link org.meltwright.core.planning.PurchasePlan} — the packages to buy, and how sure it is
  *       that no other choice is better.
  * </ol>
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Coverage panel = Coverage.of(millimetres(0.3), 10, gramsPerMillilitre(0.97)).withLoss(0.2);
+ * QuantityKind.MASS.toSi(panel.mass(squareCentimetres(1200))); // 0.4365 kg
+ * }</pre>
  */
 @NullMarked
 package org.meltwright.core.planning;

@@ -23,20 +23,6 @@ import org.meltwright.units.UnitsProblem;
  * CostRollUp#per quotient} with the net mass spreads them over what is left. For example, 0.9 kg
  * weighed in for 10 EUR that leave 0.8 kg net cost 12.50 EUR/kg.
  *
- * <p>In code:
- *
- * <pre>{@code
- * Material resin = MaterialCatalogue.standard().require("damar");
- * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
- * BatchPrices prices =
- *     BatchPrices.of(
- *         Map.of(
- *             resin, UnitPrice.parse("32 EUR/kg"), wax, UnitPrice.parse("12.50 EUR/kg")));
- * Recipe medium = Recipe.ofRatio("medium", new MixingRatio(1, 8, "resin", "wax"), resin, wax);
- * Batch batch = Batch.ofTotal(medium, grams(900), Losses.NONE);
- * prices.cost(batch).cost(); // 13.2 EUR
- * }</pre>
- *
  * <p>Immutable and thread-safe.
  */
 public final class BatchPrices {

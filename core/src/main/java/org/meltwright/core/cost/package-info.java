@@ -12,6 +12,9 @@
  *   <li>{@link org.meltwright.core.cost.MakeOrBuy} — own against ready-made, on one basis.
  * </ol>
  *
+ * <p>Money is joda-money and never a {@code double}. Sums are exact fractions and are rounded once;
+ * the cents then go down to the lines by {@link org.meltwright.core.cost.LargestRemainder}.
+ *
  * <p>For example:
  *
  * <pre>{@code
@@ -19,9 +22,6 @@
  * CostItem resin = CostItem.material("resin", grams(91.25), UnitPrice.parse("31.90 EUR/kg"));
  * CostRollUp.of("medium", List.of(wax, resin)).total(); // EUR 12.04
  * }</pre>
- *
- * <p>Money is joda-money and never a {@code double}. Sums are exact fractions and are rounded once;
- * the cents then go down to the lines by {@link org.meltwright.core.cost.LargestRemainder}.
  */
 @NullMarked
 package org.meltwright.core.cost;

@@ -20,6 +20,19 @@ import org.meltwright.units.TemperaturePoint;
  * mass-weighted rule would raise it by five. For the bounds to work between see {@link
  * WorkingWindow}.
  *
+ * <p>A medium of one part of damar to eight of beeswax, under a ceiling of 90 °C:
+ *
+ * <pre>{@code
+ * MaterialCatalogue shelf = MaterialCatalogue.standard();
+ * Composition medium =
+ *     Composition.ofParts(List.of(shelf.require("damar"), shelf.require("beeswax")), 1, 8);
+ * MeltingReport report = MeltingReport.of(medium, ofCelsius(90));
+ * ComponentMelting wax = report.melting().get(0);
+ * wax.endOfMelting().orElseThrow().value(); // 62.0–65.0 °C (CAPILLARY_RANGE)
+ * report.dissolving(); // [damar dissolves from 75.0–90.0 °C]
+ * report.unknown(); // []
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param melting the components that melt, in the order of the mix

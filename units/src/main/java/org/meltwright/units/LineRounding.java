@@ -22,7 +22,7 @@ import java.util.List;
  * 4.6 g, what is left of 1004.76 g is 1000.16 g, and the three print 334 g, 333 g and 333 g: 1004.6
  * g in all.
  *
- * <p>For example:
+ * <p>In code:
  *
  * <pre>{@code
  * ScaleInterval kitchen = ScaleInterval.of(grams(1));

@@ -21,8 +21,8 @@ import org.meltwright.units.UnitsProblem;
  * <p>Immutable and thread-safe.
  *
  * @param material what the offers call it
- * @param neededKilograms what is wanted, in kg
- * @param stockKilograms what is there, in kg
+ * @param neededKilograms what is wanted, in kg, from 0 to 1e6
+ * @param stockKilograms what is there, in kg, from 0 to 1e6
  */
 public record Need(String material, double neededKilograms, double stockKilograms) {
 
@@ -32,7 +32,8 @@ public record Need(String material, double neededKilograms, double stockKilogram
    * @param material what the offers call it
    * @param neededKilograms what is wanted, in kg
    * @param stockKilograms what is there, in kg
-   * @throws org.meltwright.units.ProblemException if a mass is below zero or not finite
+   * @throws org.meltwright.units.ProblemException if a mass is below zero, above 1e6 kg or not
+   *     finite
    */
   public Need {
     UnitsProblem.requireBetween(neededKilograms, 0, 1e6, "need of " + material + " in kg");
@@ -45,7 +46,8 @@ public record Need(String material, double neededKilograms, double stockKilogram
    * @param material what the offers call it
    * @param needed what is wanted
    * @return the need
-   * @throws org.meltwright.units.ProblemException if the mass is below zero or not finite
+   * @throws org.meltwright.units.ProblemException if the mass is below zero, above 1e6 kg or not
+   *     finite
    */
   public static Need of(String material, Quantity<Mass> needed) {
     return new Need(material, QuantityKind.MASS.toSi(needed), 0);
@@ -56,7 +58,8 @@ public record Need(String material, double neededKilograms, double stockKilogram
    *
    * @param stock what is there
    * @return the new need
-   * @throws org.meltwright.units.ProblemException if the mass is below zero or not finite
+   * @throws org.meltwright.units.ProblemException if the mass is below zero, above 1e6 kg or not
+   *     finite
    */
   public Need withStock(Quantity<Mass> stock) {
     return new Need(material, neededKilograms, QuantityKind.MASS.toSi(stock));

@@ -21,8 +21,8 @@ import org.meltwright.units.UnitsProblem;
  *
  * <p>Immutable and thread-safe.
  *
- * @param count how many of them, at least one
- * @param squareMetres the area of one, in m², above zero
+ * @param count how many of them, from 1 to 1e6
+ * @param squareMetres the area of one, in m², from 1e-9 to 1e6
  */
 public record Piece(int count, double squareMetres) {
 

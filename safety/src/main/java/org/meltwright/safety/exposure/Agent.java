@@ -21,7 +21,7 @@ import org.meltwright.units.UnitsProblem;
  * <p>Immutable and thread-safe.
  *
  * @param name what it is called
- * @param molarMassGrams its molar mass, in g/mol, above zero
+ * @param molarMassGrams its molar mass, in g/mol, from 1 to 100 000
  * @param traits what is known of it; an empty set says that nothing of the kind is known
  */
 public record Agent(String name, double molarMassGrams, Set<Trait> traits) {

@@ -52,7 +52,7 @@ public final class CircuitLoad {
    * A device on the circuit.
    *
    * @param name what it is called
-   * @param watts its nameplate power, in W
+   * @param watts its nameplate power, in W, from 0 to 1e6
    * @param isContinuous whether it is a continuous load by the user's code
    */
   public record Device(String name, double watts, boolean isContinuous) {
@@ -73,8 +73,8 @@ public final class CircuitLoad {
   /**
    * Returns a circuit with nothing on it.
    *
-   * @param volts the voltage, in V
-   * @param ratedAmperes the rating of its breaker or fuse, in A
+   * @param volts the voltage, in V, from 1 to 1000
+   * @param ratedAmperes the rating of its breaker or fuse, in A, from 0.1 to 1000
    * @param continuousFactor the factor on continuous loads that the user's code states, from 1 to
    *     2; there is no default
    * @return the circuit

@@ -29,8 +29,8 @@ import org.meltwright.units.UnitsProblem;
  * <p>Immutable and thread-safe.
  *
  * @param limit the limit to thin to
- * @param evaporationGramsPerHour how much evaporates, in g/h
- * @param mixingFactor K: 1 for perfect mixing, 3 to 10 in rooms
+ * @param evaporationGramsPerHour how much evaporates, in g/h, not negative
+ * @param mixingFactor K, from 1 to 10: 1 for perfect mixing, 3 to 10 in rooms
  */
 public record DilutionVentilation(
     ExposureLimit limit, double evaporationGramsPerHour, double mixingFactor) {

@@ -22,10 +22,10 @@ import org.meltwright.units.UnitsProblem;
  * <p>Immutable and thread-safe.
  *
  * @param agent what is limited
- * @param value the limit, above zero
+ * @param value the limit, in its unit, from 1e-12 to 1e9
  * @param unit its unit
  * @param averaging over which time it is taken
- * @param jurisdiction where it holds, and by which list
+ * @param jurisdiction where it holds, and by which list; not blank
  * @param asOf when it was looked up
  */
 public record ExposureLimit(

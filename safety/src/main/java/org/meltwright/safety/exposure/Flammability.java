@@ -17,7 +17,7 @@ import org.meltwright.units.UnitsProblem;
  *
  * <p>Immutable and thread-safe.
  *
- * @param lowerLimitPercent the lower flammable limit, in per cent by volume
+ * @param lowerLimitPercent the lower flammable limit, in per cent by volume, above 0, at most 100
  */
 public record Flammability(double lowerLimitPercent) {
 

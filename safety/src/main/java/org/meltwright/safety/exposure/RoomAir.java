@@ -26,9 +26,9 @@ import org.meltwright.units.UnitsProblem;
  *
  * <p>Immutable and thread-safe.
  *
- * @param volumeCubicMetres the volume, in m³
- * @param flowCubicMetresPerHour the air exchanged, in m³/h
- * @param mixingFactor K: 1 for perfect mixing, 3 to 10 in rooms
+ * @param volumeCubicMetres the volume, in m³, from 0.001 to 1e7
+ * @param flowCubicMetresPerHour the air exchanged, in m³/h, above zero, at most 1e9
+ * @param mixingFactor K, from 1 to 10: 1 for perfect mixing, 3 to 10 in rooms
  */
 public record RoomAir(
     double volumeCubicMetres, double flowCubicMetresPerHour, double mixingFactor) {

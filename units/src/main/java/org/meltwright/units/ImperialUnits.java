@@ -14,6 +14,17 @@ import javax.measure.quantity.Volume;
  * Units of Measurement Regulations 1995, schedule). A bare "cup", "pint" or "fl oz" is no unit: the
  * country belongs to the name.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * QuantityParser parser = QuantityParser.localeFree();
+ * Quantity<Volume> pint = parser.parseVolume("1 pt imp");
+ * QuantityKind.VOLUME.fromSi(QuantityKind.VOLUME.toSi(pint), MILLILITRE); // 568.26125 ml
+ * QuantityKind.MASS.toSi(1, ImperialUnits.STONE); // 6.35029318 kg
+ * // the country belongs to the name
+ * parser.parseVolume("1 pint"); // throws ProblemException
+ * }</pre>
+ *
  * <p>Not instantiable; thread-safe.
  */
 public final class ImperialUnits {

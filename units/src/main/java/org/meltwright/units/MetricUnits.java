@@ -22,6 +22,16 @@ import tech.units.indriya.quantity.Quantities;
  * edition, 2019; the kilocalories and the standard atmosphere: NIST Special Publication 811, 2008,
  * appendix B.8.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Quantity<Mass> wax = grams(730);
+ * wax; // 730 g
+ * QuantityKind.MASS.toSi(wax); // 0.73 kg
+ * QuantityKind.ENERGY.toSi(kilowattHours(0.5)); // 1800000.0 J
+ * QuantityFormatter.exact().format(millimetres(12.5), CENTIMETRE); // 1.25 cm
+ * }</pre>
+ *
  * <p>Not instantiable; thread-safe.
  */
 public final class MetricUnits {

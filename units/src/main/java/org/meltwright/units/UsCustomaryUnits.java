@@ -22,6 +22,17 @@ import tech.units.indriya.quantity.Quantities;
  * = 231 in³ (NIST Handbook 44, appendix C, 2024). A bare "cup", "pint" or "fl oz" is no unit: the
  * country belongs to the name.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Quantity<Mass> pound = UsCustomaryUnits.pounds(1);
+ * QuantityKind.MASS.toSi(pound); // 0.45359237 kg
+ * // an ounce is a mass, a fluid ounce a volume
+ * QuantityKind.MASS.fromSi(0.45359237, UsCustomaryUnits.OUNCE); // 16.0000 oz
+ * Quantity<Volume> cup = QuantityParser.localeFree().parseVolume("1 cup US");
+ * QuantityKind.VOLUME.fromSi(QuantityKind.VOLUME.toSi(cup), MILLILITRE); // 236.5882365 ml
+ * }</pre>
+ *
  * <p>Not instantiable; thread-safe.
  */
 public final class UsCustomaryUnits {

@@ -19,6 +19,19 @@ import org.meltwright.units.UnitsProblem;
  * What the ingredients of batches cost: materials per mass, and sub-recipes that are made in
  * batches of their own.
  *
+ * <p>In code, for one part of resin to eight of wax:
+ *
+ * <pre>{@code
+ * Material resin = MaterialCatalogue.standard().require("damar");
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Map<Material, UnitPrice> bought =
+ *     Map.of(resin, UnitPrice.parse("32 EUR/kg"), wax, UnitPrice.parse("12.50 EUR/kg"));
+ * Recipe medium = Recipe.named("medium").part(resin, 1).part(wax, 8).build();
+ * Batch batch = Batch.ofTotal(medium, grams(900), Losses.NONE);
+ * // 3.20 EUR of resin and 10.00 EUR of wax
+ * BatchPrices.of(bought).cost(batch).cost(); // 13.2 EUR
+ * }</pre>
+ *
  * <p>Materials are paid for as weighed in, so losses are in the cost; the {@linkplain
  * CostRollUp#per quotient} with the net mass spreads them over what is left. For example, 0.9 kg
  * weighed in for 10 EUR that leave 0.8 kg net cost 12.50 EUR/kg.

@@ -6,7 +6,22 @@ import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemCode;
 import org.meltwright.units.ProblemException;
 
-/** The problems that prices, sums and orders report. */
+/**
+ * The problems that prices, sums and orders report.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * List<Problem> problems = new ArrayList<>();
+ * try {
+ *   ExactMoney.of(Money.parse("EUR 5")).plus(ExactMoney.of(Money.parse("GBP 5")));
+ * } catch (ProblemException e) {
+ *   problems.addAll(e.problems());
+ * }
+ * problems.get(0).code(); // CURRENCY_MIXED
+ * problems.get(0).what(Locale.ENGLISH); // Amounts in EUR and GBP cannot be added or compared.
+ * }</pre>
+ */
 public enum CostProblem implements ProblemCode {
   /** Amounts in two currencies that were to be added or compared. */
   CURRENCY_MIXED("cost.currency.mixed"),

@@ -8,6 +8,22 @@ import org.meltwright.core.source.Source;
  * How a country builds the bases of duty and of import tax, as the caller states it: each country's
  * is its own.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * ImportRegime regime =
+ *     ImportRegime.onDeliveredValue("delivered value", Rate.ofPercent("20"), Source.USER);
+ * List<OrderLine> lines = List.of(OrderLine.of("wax", "wax", Price.parse("100 EUR/5 kg"), 1));
+ * LandedCost cost =
+ *     PurchaseOrder.of(lines, CurrencyUnit.EUR, LocalDate.of(2026, 9, 1))
+ *         .withFreight(FreightTariff.perOrder(Money.parse("EUR 10")), Vat.NONE)
+ *         .withImport(regime, List.of(Duty.percent("wax", Rate.ofPercent("5"))))
+ *         .landed();
+ * cost.customsValue(); // 110 EUR
+ * cost.total(CostPart.DUTY); // EUR 5.50
+ * cost.total(CostPart.TAX); // EUR 23.10
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param name what the regime is called

@@ -17,6 +17,18 @@ import org.meltwright.units.ProblemException;
  * <p>For example, 10.00 EUR over three equal lines is 3.34, 3.33 and 3.33. A line's share is never
  * more than one unit away from its exact share.
  *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * var one = java.math.BigDecimal.ONE;
+ * Money ten = Money.parse("EUR 10");
+ * LargestRemainder.allocate(ten, List.of(one, one, one)); // [EUR 3.34, EUR 3.33, EUR 3.33]
+ * // seven jars for three tables by 5, 3 and 2 people: 3.5, 2.1 and 1.4
+ * var people = List.of(new java.math.BigDecimal(5), new java.math.BigDecimal(3),
+ *     new java.math.BigDecimal(2));
+ * LargestRemainder.shares(7, people, 0); // [4, 2, 1]
+ * }</pre>
+ *
  * <p>Not instantiable; thread-safe.
  */
 public final class LargestRemainder {

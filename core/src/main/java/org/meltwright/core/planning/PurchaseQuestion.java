@@ -23,6 +23,22 @@ import org.meltwright.units.ProblemException;
  * microgram, and a need is met within 1e-9 of it. Duty that is one flat amount per kind of goods is
  * not weighed; put it into the handling fee where it applies to every order.
  *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * List<PackageOffer> sizes = new ArrayList<>();
+ * for (String price : List.of("10 EUR/500 g", "18 EUR/1 kg", "70 EUR/5 kg", "120 EUR/10 kg")) {
+ *   sizes.add(PackageOffer.of("north", "wax", Price.parse(price)));
+ * }
+ * List<SupplierTerms> terms = List.of(SupplierTerms.free("north", CurrencyUnit.EUR));
+ * List<Need> needs = List.of(Need.of("wax", kilograms(6.7)));
+ * PurchasePlan plan =
+ *     PurchaseQuestion.of(needs, sizes, terms, LocalDate.of(2026, 9, 1)).cheapest();
+ * plan.total(); // EUR 106.00
+ * plan.count(sizes.get(1)); // 2
+ * plan.count(sizes.get(2)); // 1
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class PurchaseQuestion {

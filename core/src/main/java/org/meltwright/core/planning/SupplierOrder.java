@@ -7,6 +7,21 @@ import org.joda.money.Money;
 /**
  * What to buy from one supplier.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * PackageOffer bag = PackageOffer.of("north", "wax", Price.parse("14 EUR/1 kg"));
+ * FreightTariff parcel = FreightTariff.perOrder(Money.parse("EUR 6.90"));
+ * List<SupplierTerms> terms = List.of(SupplierTerms.of("north", parcel));
+ * List<Need> needs = List.of(Need.of("wax", kilograms(2)));
+ * SupplierOrder order =
+ *     PurchaseQuestion.of(needs, List.of(bag), terms, LocalDate.of(2026, 9, 1))
+ *         .cheapest().orders().get(0);
+ * order.supplier(); // north
+ * order.freight(); // EUR 6.90
+ * order.total(); // EUR 34.90
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param supplier who it is

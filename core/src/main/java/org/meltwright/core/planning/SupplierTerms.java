@@ -11,6 +11,20 @@ import org.meltwright.core.cost.Vat;
 /**
  * What a supplier charges on an order beside the prices of the packages.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * PackageOffer near = PackageOffer.of("near", "wax", Price.parse("16 EUR/1 kg"));
+ * PackageOffer far = PackageOffer.of("far", "wax", Price.parse("14 EUR/1 kg"));
+ * FreightTariff parcel = FreightTariff.perOrder(Money.parse("EUR 6.90"));
+ * SupplierTerms shop = SupplierTerms.free("near", CurrencyUnit.EUR);
+ * List<SupplierTerms> terms = List.of(shop, SupplierTerms.of("far", parcel));
+ * // carriage makes the cheaper bag the dearer one: 32 against 34.90
+ * List<Need> needs = List.of(Need.of("wax", kilograms(2)));
+ * PurchaseQuestion.of(needs, List.of(near, far), terms, LocalDate.of(2026, 9, 1))
+ *     .cheapest().total(); // EUR 32.00
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param supplier who it is

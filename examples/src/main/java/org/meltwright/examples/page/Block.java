@@ -131,8 +131,8 @@ public sealed interface Block {
   /**
    * A picture with a text that says the same.
    *
-   * @param svg the picture as an SVG element
+   * @param svg the picture
    * @param alternative the text that says the same
    */
-  record Picture(String svg, String alternative) implements Block {}
+  record Picture(Svg svg, String alternative) implements Block {}
 }

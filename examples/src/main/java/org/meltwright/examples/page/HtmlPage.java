@@ -20,6 +20,7 @@ import org.meltwright.examples.page.Block.Table;
 public final class HtmlPage {
 
   private final StringBuilder out = new StringBuilder();
+  private int pictures;
 
   private HtmlPage() {}
 
@@ -87,9 +88,14 @@ public final class HtmlPage {
     } else if (block instanceof Notice notice) {
       notice(notice);
     } else if (block instanceof Picture picture) {
-      line("<figure>" + picture.svg());
-      line("<figcaption>" + escape(picture.alternative()) + "</figcaption></figure>");
+      figure(picture);
     }
+  }
+
+  private void figure(Picture picture) {
+    pictures++;
+    line("<figure>" + picture.svg().element("picture-" + pictures));
+    line("<figcaption>" + escape(picture.alternative()) + "</figcaption></figure>");
   }
 
   private void facts(Facts facts) {
@@ -148,7 +154,7 @@ public final class HtmlPage {
     line("</ol></footer>");
   }
 
-  private static String escape(String text) {
+  static String escape(String text) {
     return text.replace("&", "&amp;")
         .replace("<", "&lt;")
         .replace(">", "&gt;")

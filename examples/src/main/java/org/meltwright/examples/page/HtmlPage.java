@@ -60,16 +60,29 @@ public final class HtmlPage {
   /** Each chapter is a section, so that print and screen can keep it together. */
   private void chapters(List<Block> blocks) {
     boolean open = false;
-    for (Block block : blocks) {
+    for (int i = 0; i < blocks.size(); i++) {
+      Block block = blocks.get(i);
       if (block instanceof Heading heading && heading.level() == 2) {
         line(open ? "</section>\n<section>" : "<section>");
         open = true;
       }
-      block(block);
+      if (block instanceof Facts && i + 1 < blocks.size() && blocks.get(i + 1) instanceof Picture) {
+        beside(block, blocks.get(++i));
+      } else {
+        block(block);
+      }
     }
     if (open) {
       line("</section>");
     }
+  }
+
+  /** A picture stands beside its facts where there is room, else below them. */
+  private void beside(Block facts, Block picture) {
+    line("<div class=\"pair\">");
+    block(facts);
+    block(picture);
+    line("</div>");
   }
 
   private void block(Block block) {

@@ -61,8 +61,8 @@ public final class TextPage {
     } else if (block instanceof Notice notice) {
       wrap("  " + notice.label() + "  ", notice.title());
       notice.lines().forEach(l -> wrap("      ", l));
-    } else if (block instanceof Picture picture) {
-      wrap("  ", picture.alternative());
+    } else if (block instanceof Picture picture && !picture.plain().isEmpty()) {
+      wrap("  ", picture.plain());
     }
   }
 

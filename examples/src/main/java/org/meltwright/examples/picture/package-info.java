@@ -4,8 +4,9 @@
  * same.
  *
  * <ol>
- *   <li>TemperatureScale — one pot: what melts where, where it can be worked, and the limits.
- *   <li>CostBars — own against ready-made.
+ *   <li>{@link org.meltwright.examples.picture.TemperatureScale} — one pot: what melts where, where
+ *       it can be worked, and the limits.
+ *   <li>{@link org.meltwright.examples.picture.CostBars} — own against ready-made.
  *   <li>{@link org.meltwright.examples.picture.OpenTimeCurve} — how long a stroke stays workable on
  *       panels of different warmth.
  *   <li>{@link org.meltwright.examples.picture.PurchaseBars} — packages to buy, and what remains.

@@ -14,7 +14,7 @@ final class Paper {
 
   /** Writes the heading and returns the line that it ends on. */
   static double heading(Svg.Builder svg, String text) {
-    return lines(svg, "strong start", 0, 0, WIDTH, text);
+    return strong(svg, 0, text);
   }
 
   /** Writes words in a column below a line, and returns the line that they end on. */
@@ -32,11 +32,16 @@ final class Paper {
    * room for both; returns the line that they end on.
    */
   static double nameAndValue(Svg.Builder svg, double y, String name, String value) {
-    if (Lettering.width(name) + Lettering.width(value) + Lettering.SIZE <= WIDTH) {
+    if (Lettering.boldWidth(name) + Lettering.width(value) + Lettering.SIZE <= WIDTH) {
       svg.text("strong start", 0, y + Lettering.LINE, name);
       svg.text("end", WIDTH, y + Lettering.LINE, value);
       return y + Lettering.LINE;
     }
-    return lines(svg, "start", 0, lines(svg, "strong start", 0, y, WIDTH, name), WIDTH, value);
+    return lines(svg, "start", 0, strong(svg, y, name), WIDTH, value);
+  }
+
+  private static double strong(Svg.Builder svg, double y, String text) {
+    double plainWidth = WIDTH * Lettering.width(text) / Lettering.boldWidth(text);
+    return lines(svg, "strong start", 0, y, plainWidth, text);
   }
 }

@@ -109,7 +109,7 @@ final class PotFacts {
   }
 
   private void window(WorkingWindow window) {
-    String from = Wording.celsius(window.lowerBound());
+    String from = Wording.wholeCelsius(window.lowerBound());
     String upTo = Wording.celsius(window.upperBound());
     String value =
         switch (window.state()) {

@@ -83,7 +83,7 @@ public final class TemperatureScale {
   }
 
   private Svg draw() {
-    y = Paper.heading(svg, "Temperatures of the pot") + 4;
+    y = Paper.heading(svg, "Temperatures of the pot, °C") + 4;
     flags();
     lines.forEach(this::line);
     axis();
@@ -96,7 +96,7 @@ public final class TemperatureScale {
     double hard = degrees.x(review.hardCeiling());
     String targetText = "target " + Wording.celsius(review.target());
     String hardText = "hard ceiling " + Wording.celsius(review.hardCeiling());
-    boolean left = Lettering.width(hardText) + 6 < hard;
+    boolean left = Lettering.boldWidth(hardText) + 6 < hard;
     double first = y + Lettering.LINE;
     double second = first + Lettering.LINE;
     double foot = second + 8;
@@ -223,9 +223,7 @@ public final class TemperatureScale {
       svg.line("tick", x, y, x, y + 4);
       svg.text("soft middle", x, y + 17, Wording.tenth(point));
     }
-    y += 17 + Lettering.LINE;
-    svg.text("soft end", Degrees.RIGHT, y, "°C");
-    y += 4;
+    y += 21;
   }
 
   private String limits() {

@@ -8,7 +8,7 @@ import org.meltwright.examples.page.Svg;
 final class Paper {
 
   /** So wide that words of twelve units are more than 11 pixels high on a phone of 390. */
-  static final double WIDTH = 360;
+  static final double WIDTH = 348;
 
   private Paper() {}
 

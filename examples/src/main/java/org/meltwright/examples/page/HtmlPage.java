@@ -19,7 +19,11 @@ import org.meltwright.examples.page.Block.Table;
 /** A page as one HTML file: no script, no network, light and dark, for phone and A4. */
 public final class HtmlPage {
 
+  /** A table of more columns shows each row as a small list there. */
+  private static final int MOST_COLUMNS_ON_A_PHONE = 5;
+
   private final StringBuilder out = new StringBuilder();
+  private int pictures;
 
   private HtmlPage() {}
 
@@ -59,16 +63,45 @@ public final class HtmlPage {
   /** Each chapter is a section, so that print and screen can keep it together. */
   private void chapters(List<Block> blocks) {
     boolean open = false;
-    for (Block block : blocks) {
+    for (int i = 0; i < blocks.size(); i++) {
+      Block block = blocks.get(i);
       if (block instanceof Heading heading && heading.level() == 2) {
         line(open ? "</section>\n<section>" : "<section>");
         open = true;
       }
-      block(block);
+      int picture = pictureBeside(blocks, i);
+      if (picture > i) {
+        beside(blocks.subList(i, picture), blocks.get(picture));
+        i = picture;
+      } else {
+        block(block);
+      }
     }
     if (open) {
       line("</section>");
     }
+  }
+
+  /** Returns the place of the picture that follows facts, with or without notices between; or 0. */
+  private static int pictureBeside(List<Block> blocks, int facts) {
+    int next = facts + 1;
+    while (next < blocks.size() && blocks.get(next) instanceof Notice) {
+      next++;
+    }
+    boolean found =
+        blocks.get(facts) instanceof Facts
+            && next < blocks.size()
+            && blocks.get(next) instanceof Picture;
+    return found ? next : 0;
+  }
+
+  /** A picture stands beside its facts where there is room, else below them. */
+  private void beside(List<Block> words, Block picture) {
+    line("<div class=\"pair\"><div>");
+    words.forEach(this::block);
+    line("</div>");
+    block(picture);
+    line("</div>");
   }
 
   private void block(Block block) {
@@ -87,9 +120,14 @@ public final class HtmlPage {
     } else if (block instanceof Notice notice) {
       notice(notice);
     } else if (block instanceof Picture picture) {
-      line("<figure>" + picture.svg());
-      line("<figcaption>" + escape(picture.alternative()) + "</figcaption></figure>");
+      figure(picture);
     }
+  }
+
+  private void figure(Picture picture) {
+    pictures++;
+    line("<figure>" + picture.svg().element("picture-" + pictures));
+    line("<figcaption>" + escape(picture.alternative()) + "</figcaption></figure>");
   }
 
   private void facts(Facts facts) {
@@ -108,24 +146,34 @@ public final class HtmlPage {
   }
 
   private void table(Table table) {
-    line("<div class=\"wide\"><table>");
+    boolean many = table.columns().size() > MOST_COLUMNS_ON_A_PHONE;
+    line("<div class=\"wide\"><table" + (many ? " class=\"many\"" : "") + ">");
     line("<caption>" + escape(table.caption()) + "</caption>");
     line("<thead><tr>");
-    table.columns().forEach(c -> line("<th scope=\"col\">" + escape(c) + "</th>"));
+    for (int i = 0; i < table.columns().size(); i++) {
+      line("<th scope=\"col\"" + words(table, i) + ">" + escape(table.columns().get(i)) + "</th>");
+    }
     line("</tr></thead>");
     line("<tbody>");
     for (int i = 0; i < table.rows().size(); i++) {
       boolean total = table.totalRow() && i == table.rows().size() - 1;
-      row(table.rows().get(i), total);
+      row(table, table.rows().get(i), total);
     }
     line("</tbody></table></div>");
   }
 
-  private void row(List<String> cells, boolean total) {
+  private void row(Table table, List<String> cells, boolean total) {
     line(total ? "<tr class=\"total\">" : "<tr>");
     line("<th scope=\"row\">" + escape(cells.get(0)) + "</th>");
-    cells.stream().skip(1).forEach(c -> line("<td>" + escape(c) + "</td>"));
+    for (int i = 1; i < cells.size(); i++) {
+      String column = " data-column=\"" + escape(table.columns().get(i)) + "\"";
+      line("<td" + column + words(table, i) + ">" + escape(cells.get(i)) + "</td>");
+    }
     line("</tr>");
+  }
+
+  private static String words(Table table, int column) {
+    return table.isWords(column) ? " class=\"words\"" : "";
   }
 
   private void notice(Notice notice) {
@@ -148,7 +196,7 @@ public final class HtmlPage {
     line("</ol></footer>");
   }
 
-  private static String escape(String text) {
+  static String escape(String text) {
     return text.replace("&", "&amp;")
         .replace("<", "&lt;")
         .replace(">", "&gt;")

@@ -174,8 +174,13 @@ public final class HtmlPage {
   private void row(List<String> cells, boolean total) {
     line(total ? "<tr class=\"total\">" : "<tr>");
     line("<th scope=\"row\">" + escape(cells.get(0)) + "</th>");
-    cells.stream().skip(1).forEach(c -> line("<td>" + escape(c) + "</td>"));
+    cells.stream().skip(1).forEach(c -> line(cell(c)));
     line("</tr>");
+  }
+
+  /** An empty cell is left to the pen. */
+  private static String cell(String text) {
+    return text.isEmpty() ? "<td class=\"pen\"></td>" : "<td>" + escape(text) + "</td>";
   }
 
   private void notice(Notice notice) {

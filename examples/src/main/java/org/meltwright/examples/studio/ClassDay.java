@@ -15,6 +15,7 @@ import org.meltwright.core.equipment.Vessel;
 import org.meltwright.safety.heating.People;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.VolumeFraction;
 
 /**
  * A class that is to be held.
@@ -75,6 +76,7 @@ record ClassDay(
    * @param recipe the recipe as written
    * @param share its share of all that is used, by mass
    * @param vessel the vessel
+   * @param fill how full it is at most, hot
    * @param source what keeps it hot
    * @param thermometer the thermometer
    * @param reading what it is to show
@@ -83,6 +85,7 @@ record ClassDay(
       Recipe recipe,
       MassFraction share,
       @Nullable Vessel vessel,
+      @Nullable VolumeFraction fill,
       @Nullable HeatSource source,
       @Nullable Thermometer thermometer,
       @Nullable TemperaturePoint reading) {}

@@ -81,6 +81,7 @@ public record ClassDraft(
    * @param share its share of all that is used
    * @param rest whether it is all that the others leave
    * @param vessel the id of the vessel
+   * @param fill how full it is at most
    * @param heatSource the id of what keeps it hot
    * @param thermometer the id of the thermometer
    * @param reading what the thermometer is to show
@@ -90,6 +91,7 @@ public record ClassDraft(
       @Nullable String share,
       @Nullable Boolean rest,
       @Nullable String vessel,
+      @Nullable String fill,
       @Nullable String heatSource,
       @Nullable String thermometer,
       @Nullable String reading) {}

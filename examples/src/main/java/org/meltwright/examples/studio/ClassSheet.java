@@ -119,6 +119,9 @@ final class ClassSheet {
             .hoursHeld(day.hours())
             .room(studio.place().room())
             .people(day.people());
+    if (paint.fill() != null) {
+      heating.fillLevel(paint.fill().value());
+    }
     day.power().tools().forEach(heating::tool);
     return HeatingRules.standard().review(heating.build());
   }

@@ -185,9 +185,12 @@ final class ClassSheetPage {
   private void emergency() {
     page.add(new Heading(2, "If it goes wrong"));
     String tooHot =
-        HeatingReading.of(HeatingReading.Place.LIQUID, TemperatureTable.HARD_CEILING)
-            .action()
-            .atOnce(READER);
+        "A pot reads "
+            + Say.decimals(TemperatureTable.HARD_CEILING.celsius(), 1)
+            + " °C or more: "
+            + HeatingReading.of(HeatingReading.Place.LIQUID, TemperatureTable.HARD_CEILING)
+                .action()
+                .atOnce(READER);
     page.add(
         new Poster(
             List.of(

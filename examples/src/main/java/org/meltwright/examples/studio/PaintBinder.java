@@ -15,6 +15,7 @@ import org.meltwright.examples.studio.StudioBinder.Equipment;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.VolumeFraction;
 
 /** Makes what a class works with from its drafts; the shares are to make a whole. */
 final class PaintBinder {
@@ -81,6 +82,7 @@ final class PaintBinder {
   private Optional<Paint> paint(String path, PaintDraft d) {
     Optional<Recipe> recipe = book.named(path + "/recipe", d.recipe());
     Optional<Vessel> vessel = equipment.vessels().named(path + "/vessel", d.vessel(), problems);
+    Optional<VolumeFraction> fill = leaves.volumeFraction(path + "/fill", d.fill());
     Optional<HeatSource> source =
         equipment.heatSources().named(path + "/heatSource", d.heatSource(), problems);
     Optional<Thermometer> thermometer =
@@ -95,6 +97,7 @@ final class PaintBinder {
                 r,
                 MassFraction.ZERO,
                 vessel.orElse(null),
+                fill.orElse(null),
                 source.orElse(null),
                 thermometer.orElse(null),
                 reading.orElse(null)));
@@ -122,6 +125,7 @@ final class PaintBinder {
         paint.recipe(),
         share,
         paint.vessel(),
+        paint.fill(),
         paint.source(),
         paint.thermometer(),
         paint.reading());

@@ -34,6 +34,8 @@ final class RiskTable {
 
   private static final Locale READER = Locale.ENGLISH;
 
+  private static final String ALL = "everyone";
+
   /** Contact of half a second: a touch. */
   private static final double TOUCH_SECONDS = 0.5;
 
@@ -59,18 +61,23 @@ final class RiskTable {
       if (inClass.isEmpty()) {
         return "who prepares";
       }
-      return made.isEmpty() ? "class, teachers" : "class, teachers, who prepares";
+      return made.isEmpty() ? "the class" : ALL;
     }
 
-    String recipes() {
+    /** The recipes; "all" where there are several and none is spared. */
+    String recipes(int jobs, int paints) {
       List<String> parts = new ArrayList<>();
       if (!made.isEmpty()) {
-        parts.add("before class: " + String.join(", ", made));
+        parts.add("before class: " + names(made, jobs));
       }
       if (!inClass.isEmpty()) {
-        parts.add("in class: " + String.join(", ", inClass));
+        parts.add("in class: " + names(inClass, paints));
       }
       return String.join("; ", parts);
+    }
+
+    private static String names(Set<String> names, int all) {
+      return names.size() == all && all > 1 ? "all recipes" : String.join(", ", names);
     }
   }
 
@@ -120,17 +127,20 @@ final class RiskTable {
     return List.of(
         f.summary(READER) + " " + page.cite(f.source().citation()),
         where.who(),
-        f.severity().word(READER) + (f.isBlocking() ? ", BLOCKED" : "") + "; " + where.recipes(),
+        f.severity().word(READER) + (f.isBlocking() ? ", BLOCKED" : "") + "; " + recipes(where),
         f.reason(READER) + " " + f.remedy(READER),
         "");
   }
 
-  private static List<String> row(NotAssessed n, Where where) {
-    return List.of(
-        n.what(READER), where.who(), "NOT ASSESSED; " + where.recipes(), n.remedy(READER), "");
+  private String recipes(Where where) {
+    long jobs = sheet.jobs().stream().map(j -> j.batch().recipe().name()).distinct().count();
+    return where.recipes((int) jobs, forClass.paints().size());
   }
 
-  private static final String ALL = "class, teachers, who prepares";
+  private List<String> row(NotAssessed n, Where where) {
+    return List.of(
+        n.what(READER), where.who(), "NOT ASSESSED; " + recipes(where), n.remedy(READER), "");
+  }
 
   private List<String> moltenWax() {
     return List.of(

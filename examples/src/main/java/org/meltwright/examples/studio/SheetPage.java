@@ -55,6 +55,7 @@ final class SheetPage {
     page.add(new Heading(2, "Figures that this sheet rests on"));
     Figures figures = new Figures();
     sheet.jobs().forEach(job -> figures.add(job.batch().charge().composition()));
+    sheet.forClass().ifPresent(c -> c.paints().forEach(p -> figures.add(p.composition())));
     page.add(figures.table(page));
     return page.build();
   }

@@ -209,8 +209,29 @@ public sealed interface Block {
   /**
    * A picture with a text that says the same.
    *
-   * @param svg the picture as an SVG element
-   * @param alternative the text that says the same
+   * @param svg the picture
+   * @param alternative the text that says the same, below the picture
+   * @param plain what a page without pictures says instead; empty if it stands beside it anyway
    */
-  record Picture(String svg, String alternative) implements Block {}
+  record Picture(Svg svg, String alternative, String plain) implements Block {
+
+    /**
+     * Makes a picture of which a page without pictures says all.
+     *
+     * @param svg the picture
+     * @param alternative the text that says the same
+     */
+    public Picture(Svg svg, String alternative) {
+      this(svg, alternative, alternative);
+    }
+
+    /**
+     * Returns the picture for a place where its numbers stand beside it in a table or in facts.
+     *
+     * @return the same, of which a page without pictures says nothing
+     */
+    public Picture besideItsNumbers() {
+      return new Picture(svg, alternative, "");
+    }
+  }
 }

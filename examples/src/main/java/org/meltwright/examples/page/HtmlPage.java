@@ -24,6 +24,7 @@ import org.meltwright.examples.page.Block.Table;
 public final class HtmlPage {
 
   private final StringBuilder out = new StringBuilder();
+  private int pictures;
 
   private HtmlPage() {}
 
@@ -77,16 +78,29 @@ public final class HtmlPage {
   /** Each chapter is a section, so that print and screen can keep it together. */
   private void chapters(List<Block> blocks) {
     boolean open = false;
-    for (Block block : blocks) {
+    for (int i = 0; i < blocks.size(); i++) {
+      Block block = blocks.get(i);
       if (block instanceof Heading heading && heading.level() == 2) {
         line(open ? "</section>\n<section>" : "<section>");
         open = true;
       }
-      block(block);
+      if (block instanceof Facts && i + 1 < blocks.size() && blocks.get(i + 1) instanceof Picture) {
+        beside(block, blocks.get(++i));
+      } else {
+        block(block);
+      }
     }
     if (open) {
       line("</section>");
     }
+  }
+
+  /** A picture stands beside its facts where there is room, else below them. */
+  private void beside(Block facts, Block picture) {
+    line("<div class=\"pair\">");
+    block(facts);
+    block(picture);
+    line("</div>");
   }
 
   private void block(Block block) {
@@ -105,8 +119,7 @@ public final class HtmlPage {
     } else if (block instanceof Notice notice) {
       notice(notice);
     } else if (block instanceof Picture picture) {
-      line("<figure>" + picture.svg());
-      line("<figcaption>" + escape(picture.alternative()) + "</figcaption></figure>");
+      figure(picture);
     } else {
       onPaper(block);
     }
@@ -140,6 +153,12 @@ public final class HtmlPage {
     line("<tbody>");
     grid.rows().forEach(cells -> row(cells, false));
     line("</tbody></table></div>");
+  }
+
+  private void figure(Picture picture) {
+    pictures++;
+    line("<figure>" + picture.svg().element("picture-" + pictures));
+    line("<figcaption>" + escape(picture.alternative()) + "</figcaption></figure>");
   }
 
   private void facts(Facts facts) {
@@ -203,7 +222,7 @@ public final class HtmlPage {
     line("</ol></footer>");
   }
 
-  private static String escape(String text) {
+  static String escape(String text) {
     return text.replace("&", "&amp;")
         .replace("<", "&lt;")
         .replace(">", "&gt;")

@@ -69,9 +69,15 @@ public final class TextPage {
       wrap("  " + notice.label() + "  ", notice.title());
       notice.lines().forEach(l -> wrap("      ", l));
     } else if (block instanceof Picture picture) {
-      wrap("  ", picture.alternative());
+      picture(picture);
     } else {
       onPaper(block);
+    }
+  }
+
+  private void picture(Picture picture) {
+    if (!picture.plain().isEmpty()) {
+      wrap("  ", picture.plain());
     }
   }
 

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.meltwright.core.mixture.Composition;
+import org.meltwright.core.source.Source;
 import org.meltwright.examples.page.Block.Grid;
 import org.meltwright.examples.page.Page;
 import org.meltwright.safety.hazard.HazardCategory;
@@ -28,6 +29,9 @@ final class Allergens {
   private static final List<HazardClass> CLASSES =
       List.of(HazardClass.SKIN_SENSITISATION, HazardClass.RESPIRATORY_SENSITISATION);
 
+  /** The CAS registry number of colophony. */
+  private static final String COLOPHONY = "8050-09-7";
+
   private static final String SENSITISER = "Known to sensitise";
   private static final String UNKNOWN = "NOT KNOWN";
   private static final String PRESUMED = "No entry in the law's list";
@@ -36,6 +40,7 @@ final class Allergens {
   private final RuleSet rules;
   private final Page.Builder page;
   private final Map<String, Set<String>> names = new LinkedHashMap<>();
+  private final Set<String> materials = new TreeSet<>();
 
   Allergens(ClassSheet sheet, Page.Builder page) {
     this.rules = RuleSet.clpOn(sheet.day().about().date());
@@ -44,7 +49,9 @@ final class Allergens {
     Stream<Composition> made =
         sheet.ledger().jobs().stream().map(j -> j.batch().charge().composition());
     Stream<Composition> used = sheet.paints().stream().map(PaintSheet::composition);
-    Stream.concat(made, used)
+    List<Composition> all = Stream.concat(made, used).toList();
+    all.forEach(c -> c.materials().forEach(m -> materials.add(m.id())));
+    all.stream()
         .flatMap(c -> HazardMixture.of(c, rules).build().ingredients().stream())
         .filter(i -> i.percent() > 0)
         .forEach(this::add);
@@ -89,6 +96,23 @@ final class Allergens {
             + "; a screening aid.",
         List.of("State", "Ingredients", "What to do"),
         rows);
+  }
+
+  /** What a material may hold beside what it is sold as. */
+  List<String> hiddenSensitisers() {
+    List<String> notes = new ArrayList<>();
+    if (materials.contains("damar")) {
+      notes.add(
+          "Damar is no colophony, but is at times adulterated with it "
+              + page.cite(Source.COMMON_PRACTICE.citation())
+              + "; colophony is known to sensitise the skin "
+              + rules.find(COLOPHONY).map(h -> page.cite(h.source().citation())).orElse("")
+              + ".");
+    }
+    if (materials.stream().anyMatch(id -> id.startsWith("beeswax"))) {
+      notes.add("Beeswax may hold traces of propolis, which sensitises the skin (remembered).");
+    }
+    return notes;
   }
 
   private static String advice(String kind) {

@@ -15,6 +15,7 @@ import org.meltwright.examples.page.Block.Notice;
 import org.meltwright.examples.page.Block.Table;
 import org.meltwright.examples.page.Block.Tone;
 import org.meltwright.examples.page.Page;
+import org.meltwright.examples.picture.OpenTimeCurve;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.TemperaturePoint;
 
@@ -35,6 +36,7 @@ final class BrushingPage {
     page.add(new Heading(2, "On the panel"));
     OpenTimeTable table = brushing.table();
     page.add(openTimes(table));
+    page.add(OpenTimeCurve.of(table));
     page.add(panels());
     page.add(caution());
   }

@@ -22,6 +22,7 @@ import org.meltwright.examples.page.Block.Paragraph;
 import org.meltwright.examples.page.Block.Table;
 import org.meltwright.examples.page.Block.Tone;
 import org.meltwright.examples.page.Page;
+import org.meltwright.examples.picture.PurchaseBars;
 
 /** The chapter of a class on the studio sheet: what to make, what to buy, cost per head. */
 final class ClassPage {
@@ -141,7 +142,7 @@ final class ClassPage {
     for (Need need : sheet.classNeeds()) {
       rows.add(
           List.of(
-              name(need.material()),
+              need.material(),
               Say.grams(need.neededKilograms()),
               Say.grams(need.stockKilograms()),
               Say.grams(need.missingKilograms())));
@@ -164,7 +165,7 @@ final class ClassPage {
     for (PurchaseLine line : plan.lines()) {
       rows.add(
           List.of(
-              name(line.offer().material()),
+              line.offer().material(),
               line.count() + " × " + line.offer().price(),
               line.amount().toString()));
     }
@@ -186,13 +187,14 @@ final class ClassPage {
             List.of("Material", "packages", "money"),
             rows,
             true));
+    page.add(PurchaseBars.of(plan));
     page.add(new Facts(leftOver(plan)));
   }
 
   private List<Fact> leftOver(PurchasePlan plan) {
     String left =
         plan.leftOver().stream()
-            .map(l -> name(l.material()) + " " + Say.grams(l.massKilograms()))
+            .map(l -> l.material() + " " + Say.grams(l.massKilograms()))
             .collect(Collectors.joining(", "));
     return List.of(new Fact("left over of it", left.isEmpty() ? "nothing" : left));
   }
@@ -228,9 +230,5 @@ final class ClassPage {
             > budget.costOfOneMore().toMoney().getAmount().doubleValue()
         ? Optional.of(budget.breakEven(fee))
         : Optional.empty();
-  }
-
-  private String name(String materialId) {
-    return sheet.materialName(materialId);
   }
 }

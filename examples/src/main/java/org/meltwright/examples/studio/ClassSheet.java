@@ -134,10 +134,15 @@ final class ClassSheet {
     for (ShelfItem item : studio.shelf()) {
       double needed = sums.getOrDefault(item.material().id(), 0.0);
       if (needed > 0) {
-        all.add(new Need(item.material().id(), needed, ledger.left(item)));
+        all.add(new Need(name(item), needed, ledger.left(item)));
       }
     }
     return all;
+  }
+
+  /** Needs and packages are called as the sheet prints them. */
+  private static String name(ShelfItem item) {
+    return item.material().name(Locale.ENGLISH);
   }
 
   /** Adds the materials of a net mass, recipe in recipe, each with its insolubles. */
@@ -161,9 +166,7 @@ final class ClassSheet {
     List<PackageOffer> offers =
         studio.shelf().stream()
             .flatMap(
-                item ->
-                    item.packages().stream()
-                        .map(p -> PackageOffer.of(SUPPLIER, item.material().id(), p)))
+                item -> item.packages().stream().map(p -> PackageOffer.of(SUPPLIER, name(item), p)))
             .toList();
     FreightTariff freight = day.money().freight();
     SupplierTerms terms =
@@ -171,16 +174,6 @@ final class ClassSheet {
             ? SupplierTerms.free(SUPPLIER, studio.about().currency())
             : SupplierTerms.of(SUPPLIER, freight);
     return PurchaseQuestion.of(needs, offers, List.of(terms), day.about().date()).cheapest();
-  }
-
-  /** The name of a material of the shelf. */
-  String materialName(String id) {
-    return studio.shelf().stream()
-        .map(ShelfItem::material)
-        .filter(m -> m.id().equals(id))
-        .findFirst()
-        .map(m -> m.name(Locale.ENGLISH))
-        .orElse(id);
   }
 
   ClassDay day() {

@@ -59,7 +59,9 @@ final class ClassSheetPage {
     page.add(new AgeLimits(forClass, page).grid());
     page.add(new Bullets(youngPeople()));
     page.add(new Heading(2, "Allergens"));
-    page.add(new Allergens(forClass, page).grid());
+    Allergens allergens = new Allergens(forClass, page);
+    page.add(allergens.grid());
+    page.add(new Bullets(allergens.hiddenSensitisers()));
     page.add(new Checklist(askBeforehand()));
     emergency();
     return page.build();

@@ -10,6 +10,7 @@ import org.meltwright.core.batch.WeighingLine;
 import org.meltwright.core.batch.WeighingSheet;
 import org.meltwright.core.cost.CostLine;
 import org.meltwright.core.cost.MakeOrBuy;
+import org.meltwright.core.cost.ReadyMade;
 import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.Composition;
@@ -22,9 +23,11 @@ import org.meltwright.examples.page.Block.Fact;
 import org.meltwright.examples.page.Block.Facts;
 import org.meltwright.examples.page.Block.Heading;
 import org.meltwright.examples.page.Block.Notice;
+import org.meltwright.examples.page.Block.Picture;
 import org.meltwright.examples.page.Block.Table;
 import org.meltwright.examples.page.Block.Tone;
 import org.meltwright.examples.page.Page;
+import org.meltwright.examples.picture.CostBars;
 
 /** The chapter of one job: review, weights, casting, cost; the review stands first. */
 final class JobPage {
@@ -206,6 +209,12 @@ final class JobPage {
                 + " of it reaching the pot (common practice), from 20 °C.",
             List.of("Cost of", "amount", "money"), rows, true));
     page.add(new Facts(comparison()));
+    page.add(bars());
+  }
+
+  private Picture bars() {
+    List<ReadyMade> offers = sheet.makeOrBuy().map(MakeOrBuy::offers).orElse(List.of());
+    return CostBars.of(sheet.cost(), sheet.batch().net().mass(), offers).besideItsNumbers();
   }
 
   /** The amounts of a blocked recipe are weights and withheld with the others. */

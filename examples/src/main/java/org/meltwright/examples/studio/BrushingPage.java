@@ -36,7 +36,7 @@ final class BrushingPage {
     page.add(new Heading(2, "On the panel"));
     OpenTimeTable table = brushing.table();
     page.add(openTimes(table));
-    page.add(OpenTimeCurve.of(table));
+    page.add(OpenTimeCurve.of(table).besideItsNumbers());
     page.add(panels());
     page.add(caution());
   }

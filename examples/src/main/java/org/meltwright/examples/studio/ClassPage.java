@@ -42,6 +42,10 @@ final class ClassPage {
   void add() {
     page.add(new Heading(2, "The class: " + day.about().title()));
     page.add(new Facts(about()));
+    page.add(
+        new Paragraph(
+            "What was found, and what could not be assessed, while the class is in the room stands on"
+                + " the class sheet (--class-sheet FILE)."));
     if (sheet.isBlocked()) {
       page.add(withheld(sheet));
     } else {
@@ -187,7 +191,7 @@ final class ClassPage {
             List.of("Material", "packages", "money"),
             rows,
             true));
-    page.add(PurchaseBars.of(plan));
+    page.add(PurchaseBars.of(plan).besideItsNumbers());
     page.add(new Facts(leftOver(plan)));
   }
 

@@ -27,6 +27,7 @@ import org.meltwright.safety.heating.Room;
  * @param recipes the recipes as written, by name
  * @param jobs what is to be made today
  * @param offers ready-made offers by recipe id
+ * @param plans what is brushed, and the class that is to be held
  */
 record Studio(
     About about,
@@ -35,7 +36,8 @@ record Studio(
     List<Balance> balances,
     Map<String, Recipe> recipes,
     List<Job> jobs,
-    Map<String, ReadyMade> offers) {
+    Map<String, ReadyMade> offers,
+    Plans plans) {
 
   /**
    * Who and where.
@@ -60,6 +62,14 @@ record Studio(
    * @param people who works; null if not stated
    */
   record Place(@Nullable Room room, @Nullable People people) {}
+
+  /**
+   * What is planned beside the day's jobs, as far as stated.
+   *
+   * @param brushing what is brushed on which panel; null if not stated
+   * @param classDay the class; null if none is held
+   */
+  record Plans(@Nullable Brushing brushing, @Nullable ClassDay classDay) {}
 
   Studio {
     shelf = List.copyOf(shelf);

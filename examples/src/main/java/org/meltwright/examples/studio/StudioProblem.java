@@ -31,6 +31,10 @@ public enum StudioProblem implements ProblemCode {
   MASS_NEEDED("studio.mass-needed"),
   /** A number of cakes without a mould. */
   CAST_NEEDED("studio.cast-needed"),
+  /** A text that is no day. */
+  DATE("studio.date"),
+  /** A class sheet was asked for, and the file has no class. */
+  CLASS_MISSING("studio.class-missing"),
   /** The page cannot be written. */
   PAGE_UNWRITABLE("studio.page-unwritable");
 

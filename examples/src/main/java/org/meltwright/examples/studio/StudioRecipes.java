@@ -83,6 +83,21 @@ final class StudioRecipes {
     return drafts.keySet().stream().sorted().toList();
   }
 
+  /** The recipe that a text names; empty if there is none or it could not be built. */
+  Optional<Recipe> named(String path, @Nullable String id) {
+    if (id == null || id.isBlank()) {
+      return Optional.empty();
+    }
+    if (!contains(id)) {
+      problems.add(
+          Problem.of(StudioProblem.UNKNOWN_NAME, id)
+              .with("names", String.join(", ", ids()))
+              .under(path));
+      return Optional.empty();
+    }
+    return recipe(id);
+  }
+
   /** The recipes as written, by name. */
   Map<String, Recipe> byName() {
     Map<String, Recipe> recipes = new HashMap<>();

@@ -190,10 +190,28 @@ public final class CircuitLoad {
    * @return two or three sentences
    */
   public String text(Locale locale) {
-    Messages messages = Messages.beside(CircuitLoad.class);
-    return messages.text("circuit." + outcome(), locale)
-        + " "
-        + messages.text("circuit.ask", locale);
+    return outcomeText(locale) + " " + advice(locale);
+  }
+
+  /**
+   * Says what the load comes to, for a place where {@link #advice} stands once for several
+   * circuits.
+   *
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @return one or two sentences
+   */
+  public String outcomeText(Locale locale) {
+    return Messages.beside(CircuitLoad.class).text("circuit." + outcome(), locale);
+  }
+
+  /**
+   * Says how nameplates are added up, and whom to ask: it belongs to every load.
+   *
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @return two sentences
+   */
+  public static String advice(Locale locale) {
+    return Messages.beside(CircuitLoad.class).text("circuit.ask", locale);
   }
 
   /**

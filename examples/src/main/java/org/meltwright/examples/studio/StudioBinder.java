@@ -77,7 +77,7 @@ final class StudioBinder {
     Map<String, ReadyMade> offers = offers(book);
     problems.throwIfAny();
     return new Studio(
-        about.orElseThrow(), place, shelf.values(), balances.values(), book.byName(), jobs, offers);
+        about.orElseThrow(), place, shelf.values(), balances.values(), book.made(), jobs, offers);
   }
 
   /** Price, stock and balance are found by material, so two entries of one would be mixed up. */

@@ -26,6 +26,8 @@ public enum CostProblem implements ProblemCode {
   DUTY_MISSING("cost.duty.missing"),
   /** A kind of goods with two duties on that day. */
   DUTY_TWICE("cost.duty.twice"),
+  /** An import regime that takes duty of duty or tax of tax. */
+  BASE_CIRCULAR("cost.base.circular"),
   /** A price or a duty used on a day on which it does not hold. */
   NOT_VALID("cost.price.not-valid"),
   /** An ingredient without a price. */

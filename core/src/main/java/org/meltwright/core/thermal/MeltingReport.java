@@ -20,7 +20,8 @@ import org.meltwright.units.TemperaturePoint;
  * mass-weighted rule would raise it by five. For the bounds to work between see {@link
  * WorkingWindow}.
  *
- * <p>Immutable and thread-safe.
+ * <p>A material that is a mix itself and states no figure of its own is looked into: its
+ * constituents count at the middle of their ranges. Immutable and thread-safe.
  *
  * @param melting the components that melt, in the order of the mix
  * @param dissolving the resins, in the order of the mix
@@ -49,6 +50,20 @@ public record MeltingReport(
    * @return the report
    */
   public static MeltingReport of(Composition composition, TemperaturePoint ceiling) {
+    return ofInside(inside(composition), ceiling);
+  }
+
+  /** The mix with what states how it melts or dissolves, and what is inside all else. */
+  static Composition inside(Composition composition) {
+    return Inside.of(
+        composition,
+        m ->
+            !m.figures(PropertyKey.MELTING_RANGE).isEmpty()
+                || m.find(PropertyKey.DISSOLVES_FROM).isPresent()
+                || m.find(PropertyKey.DISSOLVES_IN_MELT).isPresent());
+  }
+
+  private static MeltingReport ofInside(Composition composition, TemperaturePoint ceiling) {
     List<ComponentMelting> melting = new ArrayList<>();
     List<DissolvingBound> dissolving = new ArrayList<>();
     for (int i = 0; i < composition.size(); i++) {

@@ -16,6 +16,7 @@ import org.meltwright.core.cost.MakeOrBuy;
 import org.meltwright.core.cost.ReadyMade;
 import org.meltwright.core.cost.UnitPrice;
 import org.meltwright.core.material.Material;
+import org.meltwright.core.source.Source;
 import org.meltwright.core.thermal.HeatAssumptions;
 import org.meltwright.core.thermal.HeatDemand;
 import org.meltwright.safety.heating.TemperatureTable;
@@ -79,16 +80,22 @@ final class Costing {
   }
 
   private static CostItem electricity(Job job, Money perKilowattHour) {
+    return CostItem.energy(
+        "Electricity to melt",
+        heat(job).energyUse(LEAST_EFFICIENCY, MOST_EFFICIENCY).energy().central(),
+        perKilowattHour);
+  }
+
+  private static HeatDemand heat(Job job) {
     TemperaturePoint hot =
         Optional.ofNullable(job.heating().reading()).orElse(TemperatureTable.TARGET);
-    double joules =
-        HeatDemand.of(job.batch().charge(), ROOM, hot, HeatAssumptions.TYPICAL)
-            .withVessel(job.heating().vessel())
-            .energyUse(LEAST_EFFICIENCY, MOST_EFFICIENCY)
-            .energy()
-            .centralSi();
-    return CostItem.energy(
-        "Electricity to melt", QuantityKind.ENERGY.ofSi(joules), perKilowattHour);
+    return HeatDemand.of(job.batch().charge(), ROOM, hot, HeatAssumptions.TYPICAL)
+        .withVessel(job.heating().vessel());
+  }
+
+  /** What the electricity of a job rests on; nothing if it is not counted. */
+  List<Source> electricitySources(Job job) {
+    return studio.about().perKilowattHour() == null ? List.of() : heat(job).sources();
   }
 
   private static Optional<CostItem> work(Job job, @Nullable Money perHour) {

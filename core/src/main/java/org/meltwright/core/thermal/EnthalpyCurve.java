@@ -17,7 +17,18 @@ import org.meltwright.units.UnitsProblem;
  * [J/kg], Ts and Tl solidus and liquidus [°C].
  *
  * <p>Valid without heat of mixing. For example, with cs 2000, cl 2400, L 180 000 and a range of
- * 40–65 °C, a kilogram takes 323 000 J from 20 to 85 °C. This class is immutable and thread-safe.
+ * 40–65 °C, a kilogram takes 323 000 J from 20 to 85 °C.
+ *
+ * <p>The same in code: 40 kJ to 40 °C, 55 kJ and the heat of fusion to 65 °C, 48 kJ from there.
+ *
+ * <pre>{@code
+ * EnthalpyCurve wax = EnthalpyCurve.of(new MeltingHeat(2000, 2400, 180_000, 40, 65));
+ * wax.joulesPerKilogram(ofCelsius(20), ofCelsius(85)); // 323000 J/kg
+ * wax.fusionJoulesPerKilogram(ofCelsius(20), ofCelsius(85)); // 180000 J/kg
+ * wax.temperature(ofCelsius(20), 323_000).celsius(); // 85.0 °C
+ * }</pre>
+ *
+ * <p>This class is immutable and thread-safe.
  */
 public final class EnthalpyCurve {
 

@@ -17,6 +17,20 @@ import org.meltwright.units.SpecificHeatCapacity;
  * What to assume of materials that state no specific heat or heat of fusion; every result lists
  * what it assumed.
  *
+ * <p>Damar states no specific heat; 60 K at 1500 to 2600 J/(kg K) are assumed if the caller says
+ * so:
+ *
+ * <pre>{@code
+ * Mixture resin = Mixture.of(MaterialCatalogue.standard().require("damar"), kilograms(1));
+ * TemperaturePoint room = ofCelsius(20);
+ * TemperaturePoint hot = ofCelsius(80);
+ * HeatDemand.of(resin, room, hot, HeatAssumptions.NONE); // throws ProblemException
+ * HeatDemand demand = HeatDemand.of(resin, room, hot, HeatAssumptions.TYPICAL);
+ * demand.totalHeat().lowSi(); // 90000 J
+ * demand.totalHeat().highSi(); // 156000 J
+ * demand.assumed(); // [damar liquid-specific-heat]
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class HeatAssumptions {

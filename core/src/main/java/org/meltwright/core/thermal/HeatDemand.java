@@ -24,8 +24,23 @@ import org.meltwright.units.UnitsProblem;
  * parts: warming the solid, melting, warming the melt, warming the vessel.
  *
  * <p>Specific heats and heats of fusion are the materials' own ranges, or stated assumptions; the
- * melting range is that of the preferred figure. More of any input means more heat. This class is
- * immutable and thread-safe.
+ * melting range is that of the preferred figure. More of any input means more heat.
+ *
+ * <p>A kilogram of beeswax, and a steel pan of 800 g whose 490 J/(kg K) make 0.8 × 490 × 65 J:
+ *
+ * <pre>{@code
+ * Mixture wax = Mixture.of(MaterialCatalogue.standard().require("beeswax"), kilograms(1));
+ * Vessel pan =
+ *     new Vessel("pan", VesselMaterial.STEEL, Lining.NONE, Vessel.Bottom.FLAT, 0.002, 0.8);
+ * HeatDemand demand =
+ *     HeatDemand.of(wax, ofCelsius(20), ofCelsius(85), HeatAssumptions.NONE).withVessel(pan);
+ * demand.fusionHeat().centralSi(); // 174500 J
+ * demand.vesselHeat().centralSi(); // 25480 J
+ * demand.totalHeat().centralSi(); // 344030 J
+ * demand.energyUse(0.4, 0.6).centralKilowattHours(); // 0.19 kWh
+ * }</pre>
+ *
+ * <p>This class is immutable and thread-safe.
  */
 public final class HeatDemand {
 

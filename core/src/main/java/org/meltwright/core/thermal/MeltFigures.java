@@ -21,7 +21,22 @@ import org.meltwright.units.TemperaturePoint;
  * The figures of a melt as ranges, for estimates of how soon it sets.
  *
  * <p>More heat in the melt (density, specific heats, heat of fusion) means later; better conduction
- * and a higher melting range mean sooner. This class is immutable and thread-safe.
+ * and a higher melting range mean sooner.
+ *
+ * <p>The figures of a medium of one part of damar to eight of beeswax, whose resin takes up no heat
+ * of fusion; what the resin does not state is assumed and listed:
+ *
+ * <pre>{@code
+ * MaterialCatalogue shelf = MaterialCatalogue.standard();
+ * Composition medium =
+ *     Composition.ofParts(List.of(shelf.require("damar"), shelf.require("beeswax")), 1, 8);
+ * MeltFigures figures = MeltFigures.of(medium, MeltFigures.TYPICAL);
+ * figures.central().heat().heatOfFusion(); // 155111 J/kg, 8/9 of 174 500
+ * figures.inputs().get(7); // liquidus 60.6–65 °C
+ * figures.assumed(); // [damar solid-specific-heat]
+ * }</pre>
+ *
+ * <p>This class is immutable and thread-safe.
  */
 public final class MeltFigures {
 

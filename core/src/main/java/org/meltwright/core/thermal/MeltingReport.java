@@ -21,7 +21,22 @@ import org.meltwright.units.TemperaturePoint;
  * WorkingWindow}.
  *
  * <p>A material that is a mix itself and states no figure of its own is looked into: its
- * constituents count at the middle of their ranges. Immutable and thread-safe.
+ * constituents count at the middle of their ranges.
+ *
+ * <p>A medium of one part of damar to eight of beeswax, under a ceiling of 90 °C:
+ *
+ * <pre>{@code
+ * MaterialCatalogue shelf = MaterialCatalogue.standard();
+ * Composition medium =
+ *     Composition.ofParts(List.of(shelf.require("damar"), shelf.require("beeswax")), 1, 8);
+ * MeltingReport report = MeltingReport.of(medium, ofCelsius(90));
+ * ComponentMelting wax = report.melting().get(0);
+ * wax.endOfMelting().orElseThrow().value(); // 62.0–65.0 °C (CAPILLARY_RANGE)
+ * report.dissolving(); // [damar dissolves from 75.0–90.0 °C]
+ * report.unknown(); // []
+ * }</pre>
+ *
+ * <p>Immutable and thread-safe.
  *
  * @param melting the components that melt, in the order of the mix
  * @param dissolving the resins, in the order of the mix

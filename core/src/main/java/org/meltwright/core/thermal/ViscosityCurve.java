@@ -19,6 +19,16 @@ import org.meltwright.units.UnitsProblem;
  * what thinned it, and no curve of temperature tells its viscosity. For example, 20 mPa s at 70 °C
  * and 12 mPa s at 90 °C give 15.38 mPa s at 80 °C.
  *
+ * <p>The same in code, for a melt that is clear from 65 °C:
+ *
+ * <pre>{@code
+ * ViscosityCurve curve =
+ *     ViscosityCurve.through(ofCelsius(70), 0.020, ofCelsius(90), 0.012, ofCelsius(65));
+ * curve.pascalSeconds(ofCelsius(80)); // 0.01538 Pa s
+ * curve.slopeKelvin(); // 3183 K
+ * curve.pascalSeconds(ofCelsius(60)); // throws ProblemException
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class ViscosityCurve {

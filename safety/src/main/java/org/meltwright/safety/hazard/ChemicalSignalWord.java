@@ -8,6 +8,16 @@ import java.util.Locale;
  *
  * <p>It does not convert into the words of safety signs: "Warning" stands here for as little as an
  * irritated eye, there for possible death.
+ *
+ * <p>One severe category is enough:
+ *
+ * <pre>{@code
+ * HazardCategory skin = HazardCategory.parse("Skin Sens. 1 H317");
+ * HazardCategory cancer = HazardCategory.parse("Carc. 1B H350");
+ * LabelElements.of(List.of(skin)).signalWord(); // WARNING
+ * LabelElements.of(List.of(skin, cancer)).signalWord(); // DANGER
+ * ChemicalSignalWord.WARNING.word(Locale.GERMAN); // Achtung
+ * }</pre>
  */
 public enum ChemicalSignalWord {
   /** For the more severe categories. */

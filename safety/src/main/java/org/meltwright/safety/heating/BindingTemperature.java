@@ -17,6 +17,21 @@ import org.meltwright.units.TemperaturePoint;
  * over one thermostat cycle, measured; else set point plus overshoot; a hotter liquid on it binds.
  * For example, a plate that reads 110 °C with a measured offset of −18 K gives 92 °C, estimated.
  *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * HeatSource plate =
+ *     HeatSource.of("hot plate", HeatSource.Kind.HOT_PLATE).withSetPoint(ofCelsius(110));
+ * HeatingPlan plan =
+ *     HeatingPlan.builder(Composition.of(wax))
+ *         .heat(plate)
+ *         .measuredOffset(TemperatureDifference.ofKelvin(-18))
+ *         .build();
+ * plan.bindingTemperature().get().value(); // 92.0 °C
+ * plan.bindingTemperature().get().isEstimated(); // true
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param value the temperature

@@ -10,6 +10,14 @@ import org.meltwright.units.Messages;
  *
  * <p>These are not the signal words of chemicals law, which grade something else: neither scale
  * turns into the other.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Severity.CAUTION.isAtLeast(Severity.NOTICE); // true
+ * Severity.CAUTION.isAtLeast(Severity.DANGER); // false
+ * Severity.CAUTION.word(Locale.GERMAN); // VORSICHT
+ * }</pre>
  */
 public enum Severity {
   /** Someone will be killed or badly hurt unless it is avoided. */

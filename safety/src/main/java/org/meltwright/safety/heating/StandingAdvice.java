@@ -6,7 +6,19 @@ import org.meltwright.core.source.Source;
 import org.meltwright.core.source.SourceKind;
 import org.meltwright.units.Messages;
 
-/** The cautions that hold whatever a review finds: shown each time, in this order. */
+/**
+ * The cautions that hold whatever a review finds: shown each time, in this order.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * HeatingPlan plan =
+ *     HeatingPlan.of(Composition.of(MaterialCatalogue.standard().require("beeswax-yellow")));
+ * List<StandingAdvice> advice = HeatingRules.standard().review(plan).standingAdvice();
+ * advice.get(0); // FIRST
+ * advice.get(1).text(Locale.ENGLISH); // Wax on fire: heat off, put the lid …
+ * }</pre>
+ */
 public enum StandingAdvice {
   /** Local codes, data sheets and licensed practice come first. */
   FIRST,

@@ -34,6 +34,8 @@ public enum PlanningProblem implements ProblemCode {
   TWICE("planning.twice"),
   /** Amounts beyond what a plan counts. */
   TOO_DEAR("planning.too-dear"),
+  /** An amount of money below zero where none can be. */
+  AMOUNT_NEGATIVE("planning.amount.negative"),
   /** Shares that make more than the whole. */
   SHARES("planning.shares");
 

@@ -148,6 +148,9 @@ public final class PurchasePlan {
               l ->
                   builder.step(l.count() + " × " + l.offer().material() + " " + l.offer().price()));
       builder.step("carriage by " + order.supplier() + " " + order.freight());
+      if (!order.flatDuty().isZero()) {
+        builder.step("flat duty on goods of " + order.supplier() + " " + order.flatDuty());
+      }
     }
     builder.step("total " + total);
     leftOver.forEach(

@@ -28,9 +28,10 @@ import org.joda.money.Money;
  * @param lines the packages, at least one line
  * @param freight what the buyer bears for carriage
  * @param handling what the buyer bears for the order in any case
+ * @param flatDuty what the buyer bears for flat duties, one for each kind of goods in the order
  */
 public record SupplierOrder(
-    String supplier, List<PurchaseLine> lines, Money freight, Money handling) {
+    String supplier, List<PurchaseLine> lines, Money freight, Money handling, Money flatDuty) {
 
   /**
    * Copies the lines.
@@ -39,6 +40,7 @@ public record SupplierOrder(
    * @param lines the packages
    * @param freight what the buyer bears for carriage
    * @param handling what the buyer bears for the order in any case
+   * @param flatDuty what the buyer bears for flat duties
    */
   public SupplierOrder {
     lines = List.copyOf(lines);
@@ -47,10 +49,10 @@ public record SupplierOrder(
   /**
    * Returns what the order costs the buyer.
    *
-   * @return packages, carriage and handling
+   * @return packages, carriage, handling and flat duties
    */
   public Money total() {
     Money goods = Money.total(lines.stream().map(PurchaseLine::amount).toList());
-    return goods.plus(freight).plus(handling);
+    return goods.plus(freight).plus(handling).plus(flatDuty);
   }
 }

@@ -108,6 +108,84 @@ public sealed interface Block {
   }
 
   /**
+   * A table of running text, to be read and perhaps written into: an empty cell is left to the pen.
+   *
+   * @param caption what the table shows
+   * @param columns the headings
+   * @param rows the cells, row by row, as many as columns
+   */
+  record Grid(String caption, List<String> columns, List<List<String>> rows) implements Block {
+
+    /**
+     * Copies the lists and holds the width.
+     *
+     * @param caption what the table shows
+     * @param columns the headings
+     * @param rows the cells, row by row
+     */
+    public Grid {
+      columns = List.copyOf(columns);
+      rows = rows.stream().map(List::copyOf).toList();
+      for (List<String> row : rows) {
+        if (row.size() != columns.size()) {
+          throw new IllegalArgumentException(row.size() + " cells under " + columns.size());
+        }
+      }
+    }
+  }
+
+  /**
+   * A list with a box to tick before each item.
+   *
+   * @param items one sentence or a few each
+   */
+  record Checklist(List<String> items) implements Block {
+
+    /**
+     * Copies the items.
+     *
+     * @param items one sentence or a few each
+     */
+    public Checklist {
+      items = List.copyOf(items);
+    }
+  }
+
+  /**
+   * Lines to fill in by hand.
+   *
+   * @param names what is to be written on each line
+   */
+  record Blanks(List<String> names) implements Block {
+
+    /**
+     * Copies the names.
+     *
+     * @param names what is to be written on each line
+     */
+    public Blanks {
+      names = List.copyOf(names);
+    }
+  }
+
+  /**
+   * What is to be read from across the room.
+   *
+   * @param lines a paragraph each
+   */
+  record Poster(List<String> lines) implements Block {
+
+    /**
+     * Copies the lines.
+     *
+     * @param lines a paragraph each
+     */
+    public Poster {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /**
    * Something to take notice of, with reason, remedy and source.
    *
    * @param tone how grave it is

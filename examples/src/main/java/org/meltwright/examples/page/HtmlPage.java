@@ -8,12 +8,16 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import org.meltwright.examples.page.Block.Blanks;
 import org.meltwright.examples.page.Block.Bullets;
+import org.meltwright.examples.page.Block.Checklist;
 import org.meltwright.examples.page.Block.Facts;
+import org.meltwright.examples.page.Block.Grid;
 import org.meltwright.examples.page.Block.Heading;
 import org.meltwright.examples.page.Block.Notice;
 import org.meltwright.examples.page.Block.Paragraph;
 import org.meltwright.examples.page.Block.Picture;
+import org.meltwright.examples.page.Block.Poster;
 import org.meltwright.examples.page.Block.Table;
 
 /** A page as one HTML file: no script, no network, light and dark, for phone and A4. */
@@ -34,12 +38,26 @@ public final class HtmlPage {
    * @return the whole document
    */
   public static String of(Page page) {
+    return of(page, "<body>");
+  }
+
+  /**
+   * Returns a page as HTML that is black on white on screen too, as it is to be printed.
+   *
+   * @param page the page
+   * @return the whole document
+   */
+  public static String forPaper(Page page) {
+    return of(page, "<body class=\"paper\">");
+  }
+
+  private static String of(Page page, String body) {
     HtmlPage html = new HtmlPage();
-    html.page(page);
+    html.page(page, body);
     return html.out.toString();
   }
 
-  private void page(Page page) {
+  private void page(Page page, String body) {
     line("<!DOCTYPE html>");
     line("<html lang=\"en\">");
     line("<head>");
@@ -47,9 +65,9 @@ public final class HtmlPage {
     line("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">");
     line("<meta name=\"color-scheme\" content=\"light dark\">");
     line("<title>" + escape(page.title()) + "</title>");
-    line("<style>\n" + style() + "</style>");
+    line("<style>\n" + style("page.css") + style("paper.css") + "</style>");
     line("</head>");
-    line("<body>");
+    line(body);
     line("<header><h1>" + escape(page.title()) + "</h1>");
     line("<p>" + escape(page.subtitle()) + "</p></header>");
     line("<main>");
@@ -121,7 +139,39 @@ public final class HtmlPage {
       notice(notice);
     } else if (block instanceof Picture picture) {
       figure(picture);
+    } else {
+      onPaper(block);
     }
+  }
+
+  /** What is made to be printed and written on. */
+  private void onPaper(Block block) {
+    if (block instanceof Grid grid) {
+      grid(grid);
+    } else if (block instanceof Checklist list) {
+      line("<ul class=\"ticks\">");
+      list.items().forEach(item -> line("<li>" + escape(item) + "</li>"));
+      line("</ul>");
+    } else if (block instanceof Blanks blanks) {
+      line("<ul class=\"blanks\">");
+      blanks.names().forEach(name -> line("<li>" + escape(name) + "</li>"));
+      line("</ul>");
+    } else if (block instanceof Poster poster) {
+      line("<div class=\"poster\">");
+      poster.lines().forEach(l -> line("<p>" + escape(l) + "</p>"));
+      line("</div>");
+    }
+  }
+
+  private void grid(Grid grid) {
+    line("<div class=\"wide\"><table class=\"grid\">");
+    line("<caption>" + escape(grid.caption()) + "</caption>");
+    line("<thead><tr>");
+    grid.columns().forEach(c -> line("<th scope=\"col\">" + escape(c) + "</th>"));
+    line("</tr></thead>");
+    line("<tbody>");
+    grid.rows().forEach(cells -> row(cells, false));
+    line("</tbody></table></div>");
   }
 
   private void figure(Picture picture) {
@@ -167,9 +217,17 @@ public final class HtmlPage {
     line("<th scope=\"row\">" + escape(cells.get(0)) + "</th>");
     for (int i = 1; i < cells.size(); i++) {
       String column = " data-column=\"" + escape(table.columns().get(i)) + "\"";
-      line("<td" + column + words(table, i) + ">" + escape(cells.get(i)) + "</td>");
+      line("<td" + column + look(table, i, cells.get(i)) + ">" + escape(cells.get(i)) + "</td>");
     }
     line("</tr>");
+  }
+
+  /** An empty cell is left to the pen. */
+  private static String look(Table table, int column, String cell) {
+    if (cell.isEmpty()) {
+      return " class=\"pen\"";
+    }
+    return words(table, column);
   }
 
   private static String words(Table table, int column) {
@@ -207,9 +265,8 @@ public final class HtmlPage {
     out.append(text).append('\n');
   }
 
-  private static String style() {
-    try (InputStream in =
-        Objects.requireNonNull(HtmlPage.class.getResourceAsStream("page.css"), "page.css")) {
+  private static String style(String name) {
+    try (InputStream in = Objects.requireNonNull(HtmlPage.class.getResourceAsStream(name), name)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -3,19 +3,26 @@ package org.meltwright.examples.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.meltwright.examples.page.Block.Blanks;
 import org.meltwright.examples.page.Block.Bullets;
+import org.meltwright.examples.page.Block.Checklist;
 import org.meltwright.examples.page.Block.Fact;
 import org.meltwright.examples.page.Block.Facts;
+import org.meltwright.examples.page.Block.Grid;
 import org.meltwright.examples.page.Block.Heading;
 import org.meltwright.examples.page.Block.Notice;
 import org.meltwright.examples.page.Block.Paragraph;
 import org.meltwright.examples.page.Block.Picture;
+import org.meltwright.examples.page.Block.Poster;
 import org.meltwright.examples.page.Block.Table;
 
 /** A page as plain text, at most 100 characters wide where its words allow. */
 public final class TextPage {
 
   private static final int WIDTH = 96;
+
+  /** A line to write on, in characters. */
+  private static final int BLANK = 20;
 
   private final StringBuilder out = new StringBuilder();
 
@@ -61,9 +68,41 @@ public final class TextPage {
     } else if (block instanceof Notice notice) {
       wrap("  " + notice.label() + "  ", notice.title());
       notice.lines().forEach(l -> wrap("      ", l));
-    } else if (block instanceof Picture picture && !picture.plain().isEmpty()) {
+    } else if (block instanceof Picture picture) {
+      picture(picture);
+    } else {
+      onPaper(block);
+    }
+  }
+
+  private void picture(Picture picture) {
+    if (!picture.plain().isEmpty()) {
       wrap("  ", picture.plain());
     }
+  }
+
+  /** What is made to be printed and written on. */
+  private void onPaper(Block block) {
+    if (block instanceof Grid grid) {
+      line("");
+      wrap("  ", grid.caption());
+      grid.rows().forEach(row -> wrap("  - ", cells(grid.columns(), row)));
+    } else if (block instanceof Checklist list) {
+      list.items().forEach(item -> wrap("  [ ] ", item));
+    } else if (block instanceof Blanks blanks) {
+      blanks.names().forEach(name -> line("  " + name + ": " + "_".repeat(BLANK)));
+    } else if (block instanceof Poster poster) {
+      poster.lines().forEach(l -> wrap("  ! ", l));
+    }
+  }
+
+  private static String cells(List<String> columns, List<String> row) {
+    List<String> cells = new ArrayList<>();
+    for (int i = 0; i < row.size(); i++) {
+      String cell = row.get(i).isEmpty() ? "_".repeat(BLANK) : row.get(i);
+      cells.add(i == 0 ? cell : columns.get(i) + ": " + cell);
+    }
+    return String.join("; ", cells);
   }
 
   private void heading(String text, char underline) {

@@ -277,7 +277,8 @@ class ClassSheetTest {
     assertThat(row(page, "NOT KNOWN")).contains("Cobalt blue", "unknown is never safe");
     assertThat(row(page, "No entry in the law's list")).contains("Damar resin", "data sheet");
     assertThat(chapter(page, "Allergens")).contains("at times adulterated", "propolis");
-    assertThat(row(colophony, "Known to sensitise")).contains("Colophony (Skin Sens. 1 H317)");
+    assertThat(row(colophony, "Known to sensitise"))
+        .contains("Colophony (Skin sensitisation 1, H317)");
   }
 
   @Test

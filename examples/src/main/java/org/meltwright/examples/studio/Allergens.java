@@ -89,7 +89,7 @@ final class Allergens {
     names.forEach(
         (kind, of) -> {
           if (!of.isEmpty()) {
-            rows.add(List.of(kind, String.join(", ", of), advice(kind)));
+            rows.add(List.of(kind, String.join("; ", of), advice(kind)));
           }
         });
     return new Grid(

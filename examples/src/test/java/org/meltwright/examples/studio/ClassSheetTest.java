@@ -289,7 +289,7 @@ class ClassSheetTest {
         .contains(StandingAdvice.WAX_FIRE.text(java.util.Locale.ENGLISH))
         .contains(StandingAdvice.BURN.text(java.util.Locale.ENGLISH));
     assertThat(page.select(".blanks li").eachText()).contains("Emergency number", "Assembly point");
-    assertThat(chapter(page, "If it goes wrong")).contains("93.3 °C or more");
+    assertThat(chapter(page, "If it goes wrong")).contains("A pot too hot: The wax is at 93.3 °C");
   }
 
   @Test

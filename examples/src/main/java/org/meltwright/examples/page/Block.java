@@ -2,6 +2,7 @@
 package org.meltwright.examples.page;
 
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** One thing on a page. */
 public sealed interface Block {
@@ -64,7 +65,7 @@ public sealed interface Block {
   }
 
   /**
-   * A table whose first column is text and whose others are figures.
+   * A table. Its first column is text; another is a column of figures if any of its cells is one.
    *
    * @param caption what the table shows
    * @param columns the headings
@@ -73,6 +74,8 @@ public sealed interface Block {
    */
   record Table(String caption, List<String> columns, List<List<String>> rows, boolean totalRow)
       implements Block {
+
+    private static final Pattern FIGURE = Pattern.compile("([A-Z]{3} |≥ ?)?[-−]?\\d");
 
     /**
      * Copies the lists and holds the width.
@@ -90,6 +93,17 @@ public sealed interface Block {
           throw new IllegalArgumentException(row.size() + " cells under " + columns.size());
         }
       }
+    }
+
+    /**
+     * Tells whether a column is of words, which stand on the left.
+     *
+     * @param column its place, from zero
+     * @return whether it is the first or none of its cells is a number, a mass or money
+     */
+    public boolean isWords(int column) {
+      return column == 0
+          || rows.stream().noneMatch(row -> FIGURE.matcher(row.get(column)).lookingAt());
     }
   }
 

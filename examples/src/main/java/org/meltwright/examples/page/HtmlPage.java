@@ -23,6 +23,9 @@ import org.meltwright.examples.page.Block.Table;
 /** A page as one HTML file: no script, no network, light and dark, for phone and A4. */
 public final class HtmlPage {
 
+  /** A table of more columns shows each row as a small list there. */
+  private static final int MOST_COLUMNS_ON_A_PHONE = 5;
+
   private final StringBuilder out = new StringBuilder();
   private int pictures;
 
@@ -84,8 +87,10 @@ public final class HtmlPage {
         line(open ? "</section>\n<section>" : "<section>");
         open = true;
       }
-      if (block instanceof Facts && i + 1 < blocks.size() && blocks.get(i + 1) instanceof Picture) {
-        beside(block, blocks.get(++i));
+      int picture = pictureBeside(blocks, i);
+      if (picture > i) {
+        beside(blocks.subList(i, picture), blocks.get(picture));
+        i = picture;
       } else {
         block(block);
       }
@@ -95,10 +100,24 @@ public final class HtmlPage {
     }
   }
 
+  /** Returns the place of the picture that follows facts, with or without notices between; or 0. */
+  private static int pictureBeside(List<Block> blocks, int facts) {
+    int next = facts + 1;
+    while (next < blocks.size() && blocks.get(next) instanceof Notice) {
+      next++;
+    }
+    boolean found =
+        blocks.get(facts) instanceof Facts
+            && next < blocks.size()
+            && blocks.get(next) instanceof Picture;
+    return found ? next : 0;
+  }
+
   /** A picture stands beside its facts where there is room, else below them. */
-  private void beside(Block facts, Block picture) {
-    line("<div class=\"pair\">");
-    block(facts);
+  private void beside(List<Block> words, Block picture) {
+    line("<div class=\"pair\"><div>");
+    words.forEach(this::block);
+    line("</div>");
     block(picture);
     line("</div>");
   }
@@ -177,29 +196,42 @@ public final class HtmlPage {
   }
 
   private void table(Table table) {
-    line("<div class=\"wide\"><table>");
+    boolean many = table.columns().size() > MOST_COLUMNS_ON_A_PHONE;
+    line("<div class=\"wide\"><table" + (many ? " class=\"many\"" : "") + ">");
     line("<caption>" + escape(table.caption()) + "</caption>");
     line("<thead><tr>");
-    table.columns().forEach(c -> line("<th scope=\"col\">" + escape(c) + "</th>"));
+    for (int i = 0; i < table.columns().size(); i++) {
+      line("<th scope=\"col\"" + words(table, i) + ">" + escape(table.columns().get(i)) + "</th>");
+    }
     line("</tr></thead>");
     line("<tbody>");
     for (int i = 0; i < table.rows().size(); i++) {
       boolean total = table.totalRow() && i == table.rows().size() - 1;
-      row(table.rows().get(i), total);
+      row(table, table.rows().get(i), total);
     }
     line("</tbody></table></div>");
   }
 
-  private void row(List<String> cells, boolean total) {
+  private void row(Table table, List<String> cells, boolean total) {
     line(total ? "<tr class=\"total\">" : "<tr>");
     line("<th scope=\"row\">" + escape(cells.get(0)) + "</th>");
-    cells.stream().skip(1).forEach(c -> line(cell(c)));
+    for (int i = 1; i < cells.size(); i++) {
+      String column = " data-column=\"" + escape(table.columns().get(i)) + "\"";
+      line("<td" + column + look(table, i, cells.get(i)) + ">" + escape(cells.get(i)) + "</td>");
+    }
     line("</tr>");
   }
 
   /** An empty cell is left to the pen. */
-  private static String cell(String text) {
-    return text.isEmpty() ? "<td class=\"pen\"></td>" : "<td>" + escape(text) + "</td>";
+  private static String look(Table table, int column, String cell) {
+    if (cell.isEmpty()) {
+      return " class=\"pen\"";
+    }
+    return words(table, column);
+  }
+
+  private static String words(Table table, int column) {
+    return table.isWords(column) ? " class=\"words\"" : "";
   }
 
   private void notice(Notice notice) {

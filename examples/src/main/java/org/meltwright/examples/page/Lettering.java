@@ -17,8 +17,9 @@ public final class Lettering {
   /** From line to line. */
   public static final double LINE = 15;
 
-  private static final String NARROW = "ijl.,:;'|!() []";
-  private static final String WIDE = "mwMW@%€°–—…";
+  private static final String NARROW = "fijlrt.,:;'|!() []-";
+  private static final String WIDE = "mwMW@%€×–—…";
+  private static final double BOLD = 1.12;
 
   private Lettering() {}
 
@@ -26,20 +27,30 @@ public final class Lettering {
    * Returns how wide words are at most.
    *
    * @param text the words
-   * @return the width at {@link #SIZE}, bold or not
+   * @return the width at {@link #SIZE}
    */
   public static double width(String text) {
     return text.codePoints().mapToDouble(Lettering::share).sum() * SIZE;
   }
 
+  /**
+   * Returns how wide bold words are at most.
+   *
+   * @param text the words
+   * @return the width at {@link #SIZE}
+   */
+  public static double boldWidth(String text) {
+    return BOLD * width(text);
+  }
+
   private static double share(int c) {
     if (NARROW.indexOf(c) >= 0) {
-      return 0.42;
+      return 0.41;
     }
     if (WIDE.indexOf(c) >= 0 || c > 0x2E80) {
-      return 1.05;
+      return 1;
     }
-    return Character.isUpperCase(c) ? 0.78 : 0.69;
+    return Character.isUpperCase(c) ? 0.74 : 0.64;
   }
 
   /**

@@ -129,20 +129,22 @@ public final class TextPage {
     }
     line("");
     wrap("  ", table.caption());
-    row(table.columns(), widths);
+    row(table, table.columns(), widths);
     rule(widths);
     for (int i = 0; i < table.rows().size(); i++) {
       if (table.totalRow() && i == table.rows().size() - 1) {
         rule(widths);
       }
-      row(table.rows().get(i), widths);
+      row(table, table.rows().get(i), widths);
     }
   }
 
-  private void row(List<String> cells, int[] widths) {
+  private void row(Table table, List<String> cells, int[] widths) {
     StringBuilder row = new StringBuilder("  ").append(pad(cells.get(0), widths[0]));
     for (int i = 1; i < widths.length; i++) {
-      row.append("  ").append(" ".repeat(widths[i] - cells.get(i).length())).append(cells.get(i));
+      String space = " ".repeat(widths[i] - cells.get(i).length());
+      row.append("  ");
+      row.append(table.isWords(i) ? cells.get(i) + space : space + cells.get(i));
     }
     line(row.toString());
   }

@@ -8,8 +8,8 @@ import org.meltwright.units.TemperaturePoint;
 /** A level scale of temperatures, linear, from one multiple of 10 °C to another. */
 final class Degrees {
 
-  static final double LEFT = 12;
-  static final double RIGHT = Paper.WIDTH - 12;
+  static final double LEFT = 0;
+  static final double RIGHT = Paper.WIDTH;
 
   private static final double STEP = 10;
 

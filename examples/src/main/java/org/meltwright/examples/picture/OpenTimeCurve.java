@@ -73,9 +73,9 @@ public final class OpenTimeCurve {
   }
 
   private Svg draw() {
-    y = Paper.heading(svg, "Time until a stroke drags");
+    y = Paper.heading(svg, "Time until a stroke drags") + 4;
     key();
-    y += 10;
+    y += 14;
     double top = y;
     grid(top);
     for (int row = 0; row < table.melts().size(); row++) {
@@ -176,25 +176,29 @@ public final class OpenTimeCurve {
   private String alternative() {
     return IntStream.range(0, table.melts().size())
         .mapToObj(this::sentence)
-        .collect(Collectors.joining(" "));
+        .collect(Collectors.joining(" ", "Time until a stroke drags. ", ""));
   }
 
   private String sentence(int row) {
     return "Melt at "
         + Wording.celsius(table.melts().get(row))
-        + ": a stroke drags after "
-        + columns.stream().map(c -> words(row, c)).collect(Collectors.joining(", "))
+        + ": on a panel at "
+        + columns.stream().map(c -> words(row, c)).collect(Collectors.joining("; at "))
         + ".";
   }
 
   private String words(int row, int column) {
     Estimate<Time> time = table.halfSet(row, column);
-    return Wording.seconds(time.centralSi())
-        + " ("
-        + Wording.seconds(time.lowSi())
-        + " to "
-        + Wording.seconds(time.highSi())
-        + ") on a panel at "
-        + Wording.celsius(table.panels().get(column));
+    String panel = Wording.celsius(table.panels().get(column)) + " ";
+    String central = Wording.seconds(time.centralSi());
+    return time.lowSi() == time.highSi()
+        ? panel + central
+        : panel
+            + central
+            + " ("
+            + Wording.seconds(time.lowSi())
+            + " to "
+            + Wording.seconds(time.highSi())
+            + ")";
   }
 }

@@ -8,13 +8,13 @@ import org.meltwright.examples.page.Svg;
 final class Paper {
 
   /** So wide that words of twelve units are more than 11 pixels high on a phone of 390. */
-  static final double WIDTH = 360;
+  static final double WIDTH = 348;
 
   private Paper() {}
 
   /** Writes the heading and returns the line that it ends on. */
   static double heading(Svg.Builder svg, String text) {
-    return lines(svg, "strong start", 0, 0, WIDTH, text);
+    return strong(svg, 0, text);
   }
 
   /** Writes words in a column below a line, and returns the line that they end on. */
@@ -32,11 +32,16 @@ final class Paper {
    * room for both; returns the line that they end on.
    */
   static double nameAndValue(Svg.Builder svg, double y, String name, String value) {
-    if (Lettering.width(name) + Lettering.width(value) + Lettering.SIZE <= WIDTH) {
+    if (Lettering.boldWidth(name) + Lettering.width(value) + Lettering.SIZE <= WIDTH) {
       svg.text("strong start", 0, y + Lettering.LINE, name);
       svg.text("end", WIDTH, y + Lettering.LINE, value);
       return y + Lettering.LINE;
     }
-    return lines(svg, "start", 0, lines(svg, "strong start", 0, y, WIDTH, name), WIDTH, value);
+    return lines(svg, "start", 0, strong(svg, y, name), WIDTH, value);
+  }
+
+  private static double strong(Svg.Builder svg, double y, String text) {
+    double plainWidth = WIDTH * Lettering.width(text) / Lettering.boldWidth(text);
+    return lines(svg, "strong start", 0, y, plainWidth, text);
   }
 }

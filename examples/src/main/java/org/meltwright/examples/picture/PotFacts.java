@@ -33,6 +33,8 @@ final class PotFacts {
     BAR,
     /** A bar that goes on upwards. */
     BAR_AND_MORE,
+    /** A bar that goes on up to the target; nothing is dissolved above it. */
+    BAR_TO_TARGET,
     /** The window: doubtful over the range, good from its end to the target. */
     WINDOW,
     /** All above is to be kept away from. */
@@ -109,7 +111,7 @@ final class PotFacts {
   }
 
   private void window(WorkingWindow window) {
-    String from = Wording.celsius(window.lowerBound());
+    String from = Wording.wholeCelsius(window.lowerBound());
     String upTo = Wording.celsius(window.upperBound());
     String value =
         switch (window.state()) {
@@ -148,7 +150,7 @@ final class PotFacts {
                 ofTheMix(
                     bound.material(),
                     "dissolves from " + Wording.celsius(r),
-                    Shape.BAR_AND_MORE,
+                    Shape.BAR_TO_TARGET,
                     r),
             () -> ofTheMix(bound.material(), "dissolves from: unknown", Shape.UNKNOWN, null));
   }

@@ -117,6 +117,9 @@ public final class PurchaseBars {
 
   private static String remains(LeftOver left) {
     double needed = left.boughtKilograms() - left.massKilograms();
+    if (left.massKilograms() == 0) {
+      return "needed " + Wording.mass(needed) + ", nothing left over";
+    }
     return "needed "
         + Wording.mass(needed)
         + ", left over "

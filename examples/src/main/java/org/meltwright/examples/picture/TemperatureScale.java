@@ -22,6 +22,7 @@ public final class TemperatureScale {
 
   private static final double STRIP = 14;
   private static final double GAP = 9;
+  private static final double ARROW = 8;
 
   private final HeatingReview review;
   private final WorkingWindow window;
@@ -83,7 +84,7 @@ public final class TemperatureScale {
   }
 
   private Svg draw() {
-    y = Paper.heading(svg, "Temperatures of the pot") + 4;
+    y = Paper.heading(svg, "Temperatures of the pot, °C") + 4;
     flags();
     lines.forEach(this::line);
     axis();
@@ -96,7 +97,7 @@ public final class TemperatureScale {
     double hard = degrees.x(review.hardCeiling());
     String targetText = "target " + Wording.celsius(review.target());
     String hardText = "hard ceiling " + Wording.celsius(review.hardCeiling());
-    boolean left = Lettering.width(hardText) + 6 < hard;
+    boolean left = Lettering.boldWidth(hardText) + 6 < hard;
     double first = y + Lettering.LINE;
     double second = first + Lettering.LINE;
     double foot = second + 8;
@@ -150,7 +151,11 @@ public final class TemperatureScale {
       case BAR -> bar(range);
       case BAR_AND_MORE -> {
         bar(range);
-        more(range.high());
+        more(range.high(), Degrees.RIGHT - 2);
+      }
+      case BAR_TO_TARGET -> {
+        bar(range);
+        more(range.high(), degrees.x(review.target()));
       }
       case WINDOW -> window(range);
       case LIMIT -> limit(range.low());
@@ -172,14 +177,18 @@ public final class TemperatureScale {
     offScale(range.high());
   }
 
-  private void more(TemperaturePoint from) {
+  private void more(TemperaturePoint from, double end) {
     double x = degrees.x(from);
     double middle = y + STRIP / 2;
-    double end = Degrees.RIGHT - 3;
-    if (end - x > 10) {
-      svg.line("more", x, middle, end - 6, middle);
-      svg.polygon("arrow", List.of(end - 7, middle - 4, end, middle, end - 7, middle + 4));
+    if (end - x > ARROW) {
+      svg.line("more", x, middle, end - ARROW, middle);
+      arrow(end, -ARROW);
     }
+  }
+
+  private void arrow(double tip, double tail) {
+    double middle = y + STRIP / 2;
+    svg.polygon("arrow", List.of(tip + tail, middle - 4, tip, middle, tip + tail, middle + 4));
   }
 
   private void window(TemperatureRange begins) {
@@ -206,12 +215,10 @@ public final class TemperatureScale {
 
   /** An arrow at the end that a temperature lies beyond. */
   private void offScale(TemperaturePoint point) {
-    double middle = y + STRIP / 2;
     if (degrees.isOffAbove(point)) {
-      double end = Paper.WIDTH - 1;
-      svg.polygon("arrow", List.of(end - 9, middle - 5, end, middle, end - 9, middle + 5));
+      arrow(Degrees.RIGHT - 2, -ARROW);
     } else if (degrees.isOffBelow(point)) {
-      svg.polygon("arrow", List.of(10.0, middle - 5, 1.0, middle, 10.0, middle + 5));
+      arrow(Degrees.LEFT + 2, ARROW);
     }
   }
 
@@ -221,11 +228,10 @@ public final class TemperatureScale {
     for (TemperaturePoint point : degrees.numbers()) {
       double x = degrees.x(point);
       svg.line("tick", x, y, x, y + 4);
-      svg.text("soft middle", x, y + 17, Wording.tenth(point));
+      String look = x == Degrees.LEFT ? "start" : x == Degrees.RIGHT ? "end" : "middle";
+      svg.text("soft " + look, x, y + 17, Wording.tenth(point));
     }
-    y += 17 + Lettering.LINE;
-    svg.text("soft end", Degrees.RIGHT, y, "°C");
-    y += 4;
+    y += 21;
   }
 
   private String limits() {

@@ -28,6 +28,13 @@ final class Wording {
         : tenth(range.low()) + " to " + celsius(range.high());
   }
 
+  /** A range that is an estimate, to whole degrees, such as "71 to 75 °C". */
+  static String wholeCelsius(TemperatureRange range) {
+    long low = Math.round(range.low().celsius());
+    long high = Math.round(range.high().celsius());
+    return low == high ? low + " °C" : low + " to " + high + " °C";
+  }
+
   static String tenth(TemperaturePoint point) {
     return plain(BigDecimal.valueOf(point.celsius()).setScale(1, RoundingMode.HALF_UP));
   }

@@ -4,6 +4,7 @@ package org.meltwright.examples.studio;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.meltwright.core.batch.Casting;
 import org.meltwright.core.batch.VesselRoom;
 import org.meltwright.core.batch.WeighingLine;
@@ -205,9 +206,10 @@ final class JobPage {
             sheet.cost().total().toString()));
     page.add(
         new Table(
-            "To the cent; the lines add up to the total. Electricity: heating up only, 30 to 60 %"
-                + " of it reaching the pot (common practice), from 20 °C.",
-            List.of("Cost of", "amount", "money"), rows, true));
+            "To the cent; the lines add up to the total." + electricity(),
+            List.of("Cost of", "amount", "money"),
+            rows,
+            true));
     page.add(new Facts(comparison()));
     page.add(bars());
   }
@@ -215,6 +217,21 @@ final class JobPage {
   private Picture bars() {
     List<ReadyMade> offers = sheet.makeOrBuy().map(MakeOrBuy::offers).orElse(List.of());
     return CostBars.of(sheet.cost(), sheet.batch().net().mass(), offers).besideItsNumbers();
+  }
+
+  private String electricity() {
+    if (sheet.electricitySources().isEmpty()) {
+      return "";
+    }
+    String heats =
+        sheet.electricitySources().stream()
+            .map(s -> page.cite(s.citation()))
+            .collect(Collectors.joining(" "));
+    return " Electricity: heating up only, from 20 °C, 30 to 60 % of it reaching the pot "
+        + page.cite(Source.COMMON_PRACTICE.citation())
+        + "; specific heats and heats of fusion "
+        + heats
+        + ".";
   }
 
   /** The amounts of a blocked recipe are weights and withheld with the others. */

@@ -36,9 +36,9 @@ final class ReviewPage {
   void add() {
     page.add(new Heading(3, "Heating review"));
     page.add(new Facts(temperatures()));
-    page.add(TemperatureScale.of(review, sheet.window()));
     review.findings().forEach(f -> page.add(notice(f)));
     review.notAssessed().forEach(n -> page.add(notice(n)));
+    page.add(TemperatureScale.of(review, sheet.window()));
   }
 
   private List<Fact> temperatures() {

@@ -87,7 +87,7 @@ final class StudioBinder {
         place,
         shelf.values(),
         balances.values(),
-        book.byName(),
+        book.made(),
         jobs,
         offers,
         new Studio.Plans(brushing.orElse(null), classDay.orElse(null)));

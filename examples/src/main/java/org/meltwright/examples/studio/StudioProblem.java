@@ -25,6 +25,8 @@ public enum StudioProblem implements ProblemCode {
   CURRENCY("studio.currency"),
   /** A text that is no money. */
   MONEY("studio.money"),
+  /** A text that is no price of a package. */
+  PRICE("studio.price"),
   /** A code that no currency has. */
   UNKNOWN_CURRENCY("studio.unknown-currency"),
   /** A mass that cannot be taken from the shelf. */

@@ -57,7 +57,7 @@ class OpenTimeCurveTest {
     Picture picture = OpenTimeCurve.of(TABLE);
 
     assertThat(picture.alternative())
-        .contains("Melt at 75 °C: a stroke drags after ", "on a panel at 20 °C")
+        .contains("Time until a stroke drags. Melt at 75 °C: on a panel at 20 °C ")
         .contains(
             Wording.seconds(TABLE.halfSet(1, 2).centralSi())
                 + " ("

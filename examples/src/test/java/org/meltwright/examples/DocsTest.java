@@ -145,11 +145,20 @@ class DocsTest {
       }
     }
 
-    try (Stream<Path> programs = Files.list(Path.of("src/main/java/org/meltwright/examples"))) {
-      assertThat(programs.filter(p -> read(p).contains("static void main(")))
-          .hasSizeGreaterThan(12)
-          .filteredOn(p -> !p.endsWith("FirstLook.java"))
-          .allSatisfy(p -> assertThat(titles).anyMatch(t -> opensWith(read(p), t)));
+    assertThat(programs())
+        .hasSizeGreaterThan(12)
+        .filteredOn(p -> !p.endsWith("FirstLook.java"))
+        .allSatisfy(p -> assertThat(titles).anyMatch(t -> opensWith(read(p), t)));
+  }
+
+  /** The programs of one question each. */
+  private static List<Path> programs() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("src/main/java/org/meltwright/examples"))) {
+      return files
+          .filter(Files::isRegularFile)
+          .filter(p -> read(p).contains("static void main("))
+          .sorted()
+          .toList();
     }
   }
 
@@ -164,10 +173,7 @@ class DocsTest {
 
   @Test
   void no_main_of_a_program_of_one_question_is_sixty_lines_long() throws IOException {
-    try (Stream<Path> programs = Files.list(Path.of("src/main/java/org/meltwright/examples"))) {
-      assertThat(programs.map(DocsTest::read).filter(s -> s.contains("static void main(")))
-          .allSatisfy(s -> assertThat(linesOfMain(s)).isBetween(3L, 59L));
-    }
+    assertThat(programs()).allSatisfy(p -> assertThat(linesOfMain(read(p))).isBetween(3L, 59L));
   }
 
   private static long linesOfMain(String source) {

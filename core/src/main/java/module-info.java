@@ -8,8 +8,8 @@
  * <ol>
  *   <li>{@link org.meltwright.core.source}, {@link org.meltwright.core.explain} — where a figure
  *       comes from, and how a result came about.
- *   <li>{@link org.meltwright.core.material}, {@link org.meltwright.core.mixture} — what things are,
- *       and what is in the pot.
+ *   <li>{@link org.meltwright.core.material}, {@link org.meltwright.core.mixture} — what things
+ *       are, and what is in the pot.
  *   <li>{@link org.meltwright.core.equipment}, {@link org.meltwright.core.batch} — what stands in
  *       the studio; what to weigh and to cast.
  *   <li>{@link org.meltwright.core.thermal} — how hot, how long, how soon it sets.

@@ -26,8 +26,7 @@ class EmbeddingTest {
   private static final List<String> MODULES = List.of("units", "core", "safety");
   private static final Pattern ROW =
       Pattern.compile("(?m)^\\| `([a-z.-]+)` \\| (\\d+) \\| .* \\| ([A-Za-z0-9.-]+) \\|$");
-  private static final Pattern DEPENDENCY =
-      Pattern.compile("(?s)<dependency>(.*?)</dependency>");
+  private static final Pattern DEPENDENCY = Pattern.compile("(?s)<dependency>(.*?)</dependency>");
   private static final Pattern ARTIFACT = Pattern.compile("<artifactId>(.*?)</artifactId>");
 
   private static String read(String file) throws IOException {
@@ -108,7 +107,8 @@ class EmbeddingTest {
   void modules_of_the_readme_are_those_that_are_built() throws IOException {
     String readme = read("README.md");
     for (String module : MODULES) {
-      assertThat(readme).contains("| `meltwright-" + module + "` (`org.meltwright." + module + "`)");
+      assertThat(readme)
+          .contains("| `meltwright-" + module + "` (`org.meltwright." + module + "`)");
       assertThat(read(module + "/src/main/java/module-info.java"))
           .contains("module org.meltwright." + module + " {");
     }

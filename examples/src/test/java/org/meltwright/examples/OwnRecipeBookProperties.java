@@ -56,8 +56,7 @@ class OwnRecipeBookProperties {
   @Provide
   Arbitrary<Mixture> pots() {
     return recipes()
-        .flatMap(
-            r -> MixtureArbitraries.kilograms().map(kg -> new Mixture(r.composition(), kg)));
+        .flatMap(r -> MixtureArbitraries.kilograms().map(kg -> new Mixture(r.composition(), kg)));
   }
 
   @Provide

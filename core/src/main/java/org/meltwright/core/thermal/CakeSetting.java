@@ -20,9 +20,24 @@ import org.meltwright.units.UnitsProblem;
  * by Plank's formula and by one-dimensional conduction with freezing.
  *
  * <p>The cake is a slab; a narrow one that cools at its rim too sets sooner. Solid means 99 %
- * solid. Plank's formula takes the middle of the melting range as one melting point and ends a
- * fifth early for a range of 14 K: it is the check, the conduction the answer. This class is
- * immutable and thread-safe.
+ * solid. Plank's formula takes the middle of the melting range as one melting point and ends some
+ * per cent early: it is the check, the conduction the answer.
+ *
+ * <p>A cake of 25 mm poured at 75 °C into a thin metal mould on a grid:
+ *
+ * <pre>{@code
+ * CakeSetting cake =
+ *     CakeSetting.of(
+ *         MeltFigures.TYPICAL,
+ *         new QuantityRange<>(QuantityKind.LENGTH, 0.024, 0.026),
+ *         ofCelsius(75),
+ *         Surroundings.stillRoom(ofCelsius(20)),
+ *         CakeSetting.Faces.BOTH);
+ * cake.byConduction().centralSi() / 60; // 147 minutes
+ * cake.byPlank().centralSi() / 60; // 138 minutes
+ * }</pre>
+ *
+ * <p>This class is immutable and thread-safe.
  */
 public final class CakeSetting {
 

@@ -15,7 +15,22 @@ import org.meltwright.units.MassFraction;
  * definition.
  *
  * <p>Figures of two definitions do not compare: an onset of 45 °C, a capillary range of 62–65 °C
- * and a calorimetric peak of 70 °C can all belong to one material. Immutable and thread-safe.
+ * and a calorimetric peak of 70 °C can all belong to one material.
+ *
+ * <p>A report holds one for each component that melts; here carnauba wax, a tenth of the mix, of
+ * which four figures are known:
+ *
+ * <pre>{@code
+ * MaterialCatalogue shelf = MaterialCatalogue.standard();
+ * Composition mix =
+ *     Composition.ofParts(List.of(shelf.require("beeswax"), shelf.require("carnauba")), 9, 1);
+ * ComponentMelting carnauba = MeltingReport.of(mix, ofCelsius(90)).melting().get(1);
+ * carnauba.share(); // 10.0 % by mass
+ * carnauba.endOfMelting().orElseThrow().value(); // 80.0–86.0 °C (NOT_STATED)
+ * carnauba.figures().get(2).value(); // 87.85 °C (DSC_PEAK)
+ * }</pre>
+ *
+ * <p>Immutable and thread-safe.
  *
  * @param material what melts
  * @param share its share of the mix by mass

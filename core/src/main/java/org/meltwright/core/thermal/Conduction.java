@@ -14,7 +14,19 @@ import org.meltwright.units.UnitsProblem;
  *
  * <p>Three lengths go by the name of Biot's number; each method says which it takes. Results are
  * shares of the step: 1 where nothing has happened yet, 0 at the surroundings' temperature, unless
- * said otherwise. Not instantiable; thread-safe.
+ * said otherwise.
+ *
+ * <p>A slab of 25 mm with air on both sides; its Biot number is too large for the lumped formula,
+ * which holds for a thin mould wall:
+ *
+ * <pre>{@code
+ * double biot = Conduction.biot(10, 0.0125, 0.25); // 0.5
+ * Conduction.slabCentre(biot, 1); // 0.6984
+ * Conduction.lumped(3600, 3600, biot); // throws ProblemException
+ * Conduction.lumped(3600, 3600, 0.05); // 0.3679
+ * }</pre>
+ *
+ * <p>Not instantiable; thread-safe.
  */
 public final class Conduction {
 

@@ -15,8 +15,22 @@ import org.meltwright.units.TemperatureRange;
  * heat more.
  *
  * <p>A resin dissolves well below its own melting figure. What is shown never lies above the
- * ceiling: where dissolving is too slow there, crush finer, stir and wait. This class is immutable
- * and thread-safe.
+ * ceiling: where dissolving is too slow there, crush finer, stir and wait.
+ *
+ * <p>A report holds one for each resin; here damar, of which 75 to 90 °C is common practice, under
+ * a ceiling of 85 °C, and a hard copal:
+ *
+ * <pre>{@code
+ * MaterialCatalogue shelf = MaterialCatalogue.standard();
+ * Composition resins =
+ *     Composition.ofParts(List.of(shelf.require("damar"), shelf.require("copal-hard")), 1, 1);
+ * List<DissolvingBound> bounds = MeltingReport.of(resins, ofCelsius(85)).dissolving();
+ * bounds.get(0).shown(); // 75.0–85.0 °C
+ * bounds.get(0).isCut(); // true
+ * bounds.get(1).dissolves(); // false
+ * }</pre>
+ *
+ * <p>This class is immutable and thread-safe.
  */
 public final class DissolvingBound {
 

@@ -17,9 +17,23 @@ import org.meltwright.units.UnitsProblem;
  * [J/kg], Ts and Tl solidus and liquidus [°C].
  *
  * <p>Valid without heat of mixing. For example, with cs 2000, cl 2400, L 180 000 and a range of
- * 40–65 °C, a kilogram takes 323 000 J from 20 to 85 °C. This class is immutable and thread-safe.
+ * 40–65 °C, a kilogram takes 323 000 J from 20 to 85 °C.
+ *
+ * <p>The same in code: 40 kJ to 40 °C, 55 kJ and the heat of fusion to 65 °C, 48 kJ from there.
+ *
+ * <pre>{@code
+ * EnthalpyCurve wax = EnthalpyCurve.of(new MeltingHeat(2000, 2400, 180_000, 40, 65));
+ * wax.joulesPerKilogram(ofCelsius(20), ofCelsius(85)); // 323000 J/kg
+ * wax.fusionJoulesPerKilogram(ofCelsius(20), ofCelsius(85)); // 180000 J/kg
+ * wax.temperature(ofCelsius(20), 323_000).celsius(); // 85.0 °C
+ * }</pre>
+ *
+ * <p>This class is immutable and thread-safe.
  */
 public final class EnthalpyCurve {
+
+  /** How far shares written with many digits may be from a whole. */
+  private static final double SLACK = 1e-9;
 
   private final MeltingHeat[] substances;
   private final double[] shares;
@@ -38,10 +52,11 @@ public final class EnthalpyCurve {
    * Returns the curve of a mix.
    *
    * @param substances the heat figures of each substance
-   * @param massFractions the share of each by mass, in the same order
+   * @param massFractions the share of each by mass, in the same order; together 1
    * @return the curve
    * @throws IllegalArgumentException if the two lists differ in length
-   * @throws org.meltwright.units.ProblemException if a share is not from 0 to 1
+   * @throws org.meltwright.units.ProblemException if a share is not from 0 to 1, or they do not
+   *     make a whole
    */
   public static EnthalpyCurve of(List<MeltingHeat> substances, double... massFractions) {
     if (substances.size() != massFractions.length) {
@@ -50,6 +65,8 @@ public final class EnthalpyCurve {
     for (double share : massFractions) {
       UnitsProblem.requireBetween(share, 0, 1, "mass fraction");
     }
+    double sum = DoubleStream.of(massFractions).sum();
+    UnitsProblem.requireBetween(sum, 1 - SLACK, 1 + SLACK, "sum of mass fractions");
     return new EnthalpyCurve(substances.toArray(MeltingHeat[]::new), massFractions.clone());
   }
 

@@ -9,8 +9,18 @@ import org.meltwright.units.UnitsProblem;
  * A named input of an estimate: its range, and which way it moves the result.
  *
  * <p>The central value of an estimate has every input at the middle of its range; the low value has
- * every input at the end that makes the result small, the high value at the other. Immutable and
- * thread-safe.
+ * every input at the end that makes the result small, the high value at the other.
+ *
+ * <p>A cake of 20 to 30 mm; the thicker it is, the longer it takes:
+ *
+ * <pre>{@code
+ * EstimateInput thickness =
+ *     new EstimateInput("thickness", 20, 30, "mm", EstimateInput.Direction.RAISES);
+ * thickness.middle(); // 25 mm
+ * thickness; // thickness 20–30 mm
+ * }</pre>
+ *
+ * <p>Immutable and thread-safe.
  *
  * @param name what it is
  * @param low the low end, in the unit

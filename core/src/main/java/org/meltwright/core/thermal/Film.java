@@ -10,6 +10,15 @@ import org.meltwright.units.UnitsProblem;
 /**
  * A film of melt as it is laid: its figures, its thickness, its temperature on contact.
  *
+ * <p>A brushed film of 0.3 to 0.7 mm that the brush has cooled from 85 to 75 °C, and the same from
+ * a warmed brush:
+ *
+ * <pre>{@code
+ * Film film = Film.of(MeltFigures.TYPICAL, 3e-4, 7e-4, ofCelsius(75));
+ * film.thickness().middleSi(); // 0.0005 m
+ * film.withTemperature(ofCelsius(83)).temperature(); // 83.0 °C
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param melt the figures of the melt

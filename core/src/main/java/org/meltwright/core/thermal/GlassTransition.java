@@ -13,8 +13,17 @@ import org.meltwright.units.UnitsProblem;
  * k fitted to measurements [–].
  *
  * <p>Valid for one amorphous phase. Not valid where a component crystallises: a resin in a wax has
- * no blended melting point. For example, 50/50 of 373 and 378 K gives 375.48 K. Not instantiable;
- * thread-safe.
+ * no blended melting point. For example, 50/50 of 373 and 378 K gives 375.48 K.
+ *
+ * <p>The same in code; a straight line lies a hair above it, and k = T1/T2 gives Fox again:
+ *
+ * <pre>{@code
+ * GlassTransition.foxKelvin(0.5, 373, 378); // 375.48 K
+ * GlassTransition.gordonTaylorKelvin(0.5, 373, 378, 1); // 375.50 K
+ * GlassTransition.gordonTaylorKelvin(0.5, 373, 378, 373.0 / 378); // 375.48 K
+ * }</pre>
+ *
+ * <p>Not instantiable; thread-safe.
  */
 public final class GlassTransition {
 

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.meltwright.core.equipment.Vessel;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.mixture.Mixture;
+import org.meltwright.core.source.Source;
 import org.meltwright.core.thermal.EstimateInput.Corner;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.Problem;
@@ -23,8 +24,23 @@ import org.meltwright.units.UnitsProblem;
  * parts: warming the solid, melting, warming the melt, warming the vessel.
  *
  * <p>Specific heats and heats of fusion are the materials' own ranges, or stated assumptions; the
- * melting range is that of the preferred figure. More of any input means more heat. This class is
- * immutable and thread-safe.
+ * melting range is that of the preferred figure. More of any input means more heat.
+ *
+ * <p>A kilogram of beeswax, and a steel pan of 800 g whose 490 J/(kg K) make 0.8 × 490 × 65 J:
+ *
+ * <pre>{@code
+ * Mixture wax = Mixture.of(MaterialCatalogue.standard().require("beeswax"), kilograms(1));
+ * Vessel pan =
+ *     new Vessel("pan", VesselMaterial.STEEL, Lining.NONE, Vessel.Bottom.FLAT, 0.002, 0.8);
+ * HeatDemand demand =
+ *     HeatDemand.of(wax, ofCelsius(20), ofCelsius(85), HeatAssumptions.NONE).withVessel(pan);
+ * demand.fusionHeat().centralSi(); // 174500 J
+ * demand.vesselHeat().centralSi(); // 25480 J
+ * demand.totalHeat().centralSi(); // 344030 J
+ * demand.energyUse(0.4, 0.6).centralKilowattHours(); // 0.19 kWh
+ * }</pre>
+ *
+ * <p>This class is immutable and thread-safe.
  */
 public final class HeatDemand {
 
@@ -33,6 +49,7 @@ public final class HeatDemand {
   private final TemperaturePoint to;
   private final HeatFigures figures;
   private final @Nullable EstimateInput vessel;
+  private final List<Source> vesselSources;
 
   /**
    * Returns the heat that a mix takes up.
@@ -53,7 +70,7 @@ public final class HeatDemand {
               .with("order", "from ≤ to"));
     }
     return new HeatDemand(
-        mixture, from, to, HeatFigures.of(mixture.composition(), assumptions), null);
+        mixture, from, to, HeatFigures.of(mixture.composition(), assumptions), null, List.of());
   }
 
   private HeatDemand(
@@ -61,12 +78,14 @@ public final class HeatDemand {
       TemperaturePoint from,
       TemperaturePoint to,
       HeatFigures figures,
-      @Nullable EstimateInput vessel) {
+      @Nullable EstimateInput vessel,
+      List<Source> vesselSources) {
     this.mixture = mixture;
     this.from = from;
     this.to = to;
     this.figures = figures;
     this.vessel = vessel;
+    this.vesselSources = vesselSources;
   }
 
   /**
@@ -76,7 +95,8 @@ public final class HeatDemand {
    * @return the new demand
    */
   public HeatDemand withVessel(Vessel heated) {
-    return new HeatDemand(mixture, from, to, figures, VesselHeat.capacity(heated));
+    return new HeatDemand(
+        mixture, from, to, figures, VesselHeat.capacity(heated), List.of(VesselHeat.SOURCE));
   }
 
   /**
@@ -98,7 +118,8 @@ public final class HeatDemand {
             joulesPerKelvin,
             joulesPerKelvin,
             "J/K",
-            EstimateInput.Direction.RAISES));
+            EstimateInput.Direction.RAISES),
+        List.of(Source.USER));
   }
 
   /**
@@ -216,9 +237,20 @@ public final class HeatDemand {
   }
 
   /**
+   * Returns what the figures rest on, those assumed too.
+   *
+   * @return the sources of the specific heats and heats of fusion, and of the vessel's
+   */
+  public List<Source> sources() {
+    List<Source> sources = new ArrayList<>(figures.sources());
+    sources.addAll(vesselSources);
+    return List.copyOf(sources);
+  }
+
+  /**
    * Explains the demand.
    *
-   * @return inputs, parts and assumptions
+   * @return inputs, parts, assumptions and sources
    */
   public Explanation explanation() {
     Explanation.Builder builder =
@@ -233,7 +265,7 @@ public final class HeatDemand {
         .step("warm the vessel: " + kilojoules(vesselHeat()))
         .step("in all: " + kilojoules(totalHeat()));
     assumed().forEach(a -> builder.warning("Assumed, not stated: " + a + "."));
-    figures.sources().forEach(builder::source);
+    sources().forEach(builder::source);
     return builder.build();
   }
 

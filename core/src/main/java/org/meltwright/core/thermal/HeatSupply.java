@@ -13,6 +13,18 @@ import org.meltwright.units.UnitsProblem;
  * drives only by its lead over the pot: at 63 °C on a plate of 85 °C that is 22 K, however large
  * its rated power.
  *
+ * <p>A plate at 85 °C that passes on 8 W/K, and a pot that loses 1.2 W/K to a room of 20 °C. At 63
+ * °C 8 × 22 W flow in, less 1.2 × 43 W; the pot never gets as hot as the plate:
+ *
+ * <pre>{@code
+ * HeatSupply plate = HeatSupply.thermostatPlate(ofCelsius(85), 8);
+ * plate.netWatts(ofCelsius(63)); // 176 W
+ * HeatSupply lossy = plate.withLoss(1.2, ofCelsius(20));
+ * lossy.netWatts(ofCelsius(63)); // 124.4 W
+ * lossy.restingPoint().orElseThrow().celsius(); // 76.5 °C
+ * HeatSupply.constantPower(150).restingPoint().isEmpty(); // true
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class HeatSupply {

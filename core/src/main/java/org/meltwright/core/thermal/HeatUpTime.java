@@ -14,6 +14,18 @@ import org.meltwright.units.UnitsProblem;
  *
  * <p>For example, 2500 J/K on 150 W with a loss of 1.2 W/K to a room of 20 °C take 878 s from 20 to
  * 63 °C; on 45 W they come to rest at 57.5 °C and never get there.
+ *
+ * <p>The same in code:
+ *
+ * <pre>{@code
+ * EnthalpyCurve load = EnthalpyCurve.of(MeltingHeat.withoutMelting(2500));
+ * TemperaturePoint room = ofCelsius(20);
+ * HeatSupply strong = HeatSupply.constantPower(150).withLoss(1.2, room);
+ * HeatUpTime.of(load, 1, 0, room, ofCelsius(63), strong).seconds(); // 878 s
+ * HeatSupply weak = HeatSupply.constantPower(45).withLoss(1.2, room);
+ * HeatUpTime time = HeatUpTime.of(load, 1, 0, room, ofCelsius(63), weak);
+ * ((HeatUpTime.NeverReached) time).restingPoint(); // 57.5 °C
+ * }</pre>
  */
 public sealed interface HeatUpTime {
 

@@ -27,6 +27,20 @@ import org.meltwright.units.TemperatureRange;
  * <p>The top of the highest-melting component stands beside it: the mix is clear there at the
  * latest.
  *
+ * <p>A tenth of carnauba wax (from 80 °C) in beeswax (from 62 °C): so diluted, the carnauba stays
+ * dissolved on cooling, and the beeswax crystallises first, a kelvin below its own range:
+ *
+ * <pre>{@code
+ * MaterialCatalogue shelf = MaterialCatalogue.standard();
+ * Composition mix =
+ *     Composition.ofParts(List.of(shelf.require("beeswax"), shelf.require("carnauba")), 9, 1);
+ * IdealLiquidus liquidus = IdealLiquidus.of(mix, SolubilityAssumptions.TYPICAL);
+ * liquidus.governing(); // beeswax-yellow
+ * liquidus.point().celsius(); // 61.2 °C
+ * liquidus.highestMelting(); // carnauba
+ * liquidus.top(); // 86.0 °C
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param point the liquidus
@@ -67,7 +81,7 @@ public record IdealLiquidus(
    * @throws ProblemException if nothing melts, or a component that melts has no figure for it
    */
   public static IdealLiquidus of(Composition composition, SolubilityAssumptions assumptions) {
-    Map<Material, Double> moles = moles(composition, assumptions);
+    Map<Material, Double> moles = moles(MeltingReport.inside(composition), assumptions);
     double total = moles.values().stream().mapToDouble(Double::doubleValue).sum();
     List<ComponentMelting> melting = componentsWithFigures(composition);
     ComponentMelting governing = melting.get(0);

@@ -17,8 +17,17 @@ import org.meltwright.units.UnitsProblem;
  * crystals, and for salts: for common salt in water at 20 °C it gives 0.00012 where 0.1 is
  * measured.
  *
- * <p>For example, naphthalene (18.8 kJ/mol, 353.4 K) dissolves at 298.15 K up to x = 0.3055. Not
- * instantiable; thread-safe.
+ * <p>For example, naphthalene (18.8 kJ/mol, 353.4 K) dissolves at 298.15 K up to x = 0.3055.
+ *
+ * <p>The same in code, and back again: at that mole fraction the last crystals vanish at 298.15 K.
+ *
+ * <pre>{@code
+ * double share = IdealSolubility.moleFraction(18_800, 353.4, 298.15); // 0.3055
+ * IdealSolubility.liquidusKelvin(share, 18_800, 353.4); // 298.15 K
+ * IdealSolubility.eutecticKelvin(18_800, 353.4, 9_870, 278.7); // 269.44 K, with benzene
+ * }</pre>
+ *
+ * <p>Not instantiable; thread-safe.
  */
 public final class IdealSolubility {
 

@@ -9,7 +9,15 @@ import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.UnitsProblem;
 
 /**
- * A pot of melt in which particles settle.
+ * A pot of melt in which particles settle: how dense, how thin, how deep, how hot.
+ *
+ * <p>A pot of 50 mm whose top 5 mm are used, at 80 °C:
+ *
+ * <pre>{@code
+ * MeltBath pot = MeltBath.of(820, 850, 0.008, 0.016, 0.050, 0.005, ofCelsius(80));
+ * pot.viscosity().middleSi(); // 0.012 Pa s
+ * pot.depthMetres(); // 0.05 m
+ * }</pre>
  *
  * <p>Immutable and thread-safe.
  *

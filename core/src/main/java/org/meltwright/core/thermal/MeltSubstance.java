@@ -7,7 +7,18 @@ import org.meltwright.units.UnitsProblem;
  * What freezing needs to know of a melt: conductivities, density, and its heat figures.
  *
  * <p>One density serves both states: a layer keeps its mass, and its thickness is that of the
- * density given. Immutable and thread-safe.
+ * density given.
+ *
+ * <p>A wax that melts from 50 to 64 °C, as a solid and as a melt:
+ *
+ * <pre>{@code
+ * MeltSubstance wax =
+ *     new MeltSubstance(0.25, 0.17, 900, new MeltingHeat(2000, 2300, 180_000, 50, 64));
+ * wax.solid().effusivity(); // 670.8 W √s/(m² K)
+ * wax.liquid().effusivity(); // 593.2 W √s/(m² K)
+ * }</pre>
+ *
+ * <p>Immutable and thread-safe.
  *
  * @param solidConductivity conductivity of the solid, in W/(m K), above zero
  * @param liquidConductivity conductivity of the melt, in W/(m K), above zero

@@ -10,7 +10,19 @@ import org.meltwright.units.UnitsProblem;
  * it melts.
  *
  * <p>The liquid fraction rises in proportion over the range; a range of no width melts at one
- * temperature. Immutable and thread-safe.
+ * temperature.
+ *
+ * <p>A wax that melts from 40 to 65 °C is half molten in the middle; a pigment takes up heat too,
+ * but does not melt:
+ *
+ * <pre>{@code
+ * MeltingHeat wax = new MeltingHeat(2000, 2400, 180_000, 40, 65);
+ * wax.liquidFraction(52.5); // 0.5
+ * wax.liquidFraction(20); // 0
+ * MeltingHeat.withoutMelting(700).melts(); // false
+ * }</pre>
+ *
+ * <p>Immutable and thread-safe.
  *
  * @param solidSpecificHeat specific heat of the solid, in J/(kg K), above zero
  * @param liquidSpecificHeat specific heat of the melt, in J/(kg K), above zero

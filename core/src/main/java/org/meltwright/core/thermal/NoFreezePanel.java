@@ -13,8 +13,23 @@ import org.meltwright.units.TemperaturePoint;
  * <p>Formula: Tp = Tm − (e of the melt/e of the panel)(T − Tm): where two half spaces meet at the
  * melting point, as in the exact solution where the crust stops growing.
  *
- * <p>Beyond a cap it counts as not reachable: a panel that hot burns the hand. This class is
- * immutable and thread-safe.
+ * <p>Beyond a cap it counts as not reachable: a panel that hot burns the hand.
+ *
+ * <p>Melt of 85 °C that freezes at 63 °C, and no panel above 55 °C: on glass 63 − 593/1449 × 22 °C
+ * will do, metal cannot be warmed enough.
+ *
+ * <pre>{@code
+ * MeltSubstance wax =
+ *     new MeltSubstance(0.25, 0.17, 900, new MeltingHeat(2000, 2300, 180_000, 63, 63));
+ * TemperaturePoint hot = ofCelsius(85);
+ * TemperaturePoint cap = ofCelsius(55);
+ * NoFreezePanel glass = NoFreezePanel.of(wax, hot, PanelKind.GLASS.substance(), cap);
+ * glass.text(Locale.ENGLISH); // 54.0 °C
+ * NoFreezePanel metal = NoFreezePanel.of(wax, hot, PanelKind.METAL.substance(), cap);
+ * metal.text(Locale.ENGLISH); // not reachable on this panel
+ * }</pre>
+ *
+ * <p>This class is immutable and thread-safe.
  */
 public final class NoFreezePanel {
 

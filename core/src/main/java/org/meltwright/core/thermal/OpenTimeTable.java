@@ -10,8 +10,24 @@ import org.meltwright.units.TemperaturePoint;
 /**
  * Open times side by side: the temperature of the melt against that of the panel.
  *
- * <p>It shows what pays: a warmed panel gives far more time than a hotter melt. Immutable and
- * thread-safe.
+ * <p>It shows what pays: a warmed panel gives far more time than a hotter melt.
+ *
+ * <p>What ten kelvin more in the melt bring on a cold panel, and twenty more in the panel:
+ *
+ * <pre>{@code
+ * OpenTimeTable table =
+ *     OpenTimeTable.of(
+ *         Film.of(MeltFigures.TYPICAL, 5e-4, 5e-4, ofCelsius(75)),
+ *         Panel.of(PanelKind.WOOD, 0.010, ofCelsius(20)),
+ *         Surroundings.stillRoom(ofCelsius(20)),
+ *         List.of(ofCelsius(75), ofCelsius(85)),
+ *         List.of(ofCelsius(20), ofCelsius(40)));
+ * double usual = table.halfSet(0, 0).centralSi();
+ * table.halfSet(1, 0).centralSi() / usual; // 1.3 times
+ * table.halfSet(0, 1).centralSi() / usual; // 2.5 times
+ * }</pre>
+ *
+ * <p>Immutable and thread-safe.
  *
  * @param melts the temperatures of the melt, a row each
  * @param panels the temperatures of the panel, a column each

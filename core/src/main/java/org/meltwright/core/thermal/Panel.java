@@ -8,6 +8,18 @@ import org.meltwright.units.UnitsProblem;
  * A panel that a film of melt is laid on: its body, a ground on it, its temperature, and what is
  * below.
  *
+ * <p>A wooden panel of 10 mm with 1 mm of plaster ground on it, warmed to 40 °C; the film touches
+ * the ground. It lies insulated until it is put on a grid:
+ *
+ * <pre>{@code
+ * Panel panel =
+ *     Panel.of(PanelKind.WOOD, 0.010, ofCelsius(40))
+ *         .withGround(PanelKind.PLASTER_GROUND.substance(), 0.001);
+ * panel.surface().conductivity(); // 0.5 W/(m K)
+ * panel.backTransfer(); // 0 W/(m² K)
+ * panel.withBack(10, ofCelsius(20)).backTransfer(); // 10 W/(m² K)
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param body what it is made of

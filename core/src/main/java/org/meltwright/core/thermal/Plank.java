@@ -18,12 +18,24 @@ import org.meltwright.units.UnitsProblem;
  * Ti, Tm, Ta melt, melting point, air [°C].
  *
  * <p>Valid for one melting point (the middle of a range is taken) and until the last melt is gone:
- * 4–7 % short of a one-dimensional solution for one melting point, 21 % short over a range of 14 K.
- * A slab cooled on one side counts with twice its thickness.
+ * 4–7 % short of a one-dimensional solution for one melting point, and no more over a range of 14
+ * K; 21 % short if 63 °C, near its upper end, is taken for a range of 50–64 °C. A slab cooled on
+ * one side counts with twice its thickness.
  *
  * <p>Source: Encyclopaedia of Food Sciences and Nutrition, freezing; the split of the heat after
  * Pham (1986; remembered). For example, a 25 mm slab with ρ 900, L 180 kJ/kg, ΔT₂ 43 K, h 10, k
- * 0.25 takes 5887 s. Not instantiable; thread-safe.
+ * 0.25 takes 5887 s.
+ *
+ * <p>The same in code, with air at 20 °C and a melting point of 63 °C, and then poured at 75 °C:
+ *
+ * <pre>{@code
+ * MeltSubstance wax =
+ *     new MeltSubstance(0.25, 0.17, 900, new MeltingHeat(2000, 2300, 180_000, 63, 63));
+ * Plank.seconds(wax, Plank.Shape.SLAB, 0.025, 10, 20); // 5887 s
+ * Plank.seconds(wax, Plank.Shape.SLAB, 0.025, 10, 20, 75); // 6679 s
+ * }</pre>
+ *
+ * <p>Not instantiable; thread-safe.
  */
 public final class Plank {
 

@@ -12,7 +12,24 @@ import org.meltwright.units.UnitsProblem;
  *
  * <p>Between two readings the temperature is taken to run straight. Where two readings lie further
  * apart than the longest gap, nobody knows what happened: that time is reported apart and never
- * counted as below. Immutable and thread-safe.
+ * counted as below.
+ *
+ * <p>Readings of 80, 90 and 80 °C an hour apart lay above 85 °C for an hour; if two readings may
+ * lie apart by half an hour only, nobody knows, and it may have been two:
+ *
+ * <pre>{@code
+ * ReadingLog log =
+ *     new ReadingLog(
+ *         List.of(
+ *             new ReadingLog.Reading(0, ofCelsius(80)),
+ *             new ReadingLog.Reading(3600, ofCelsius(90)),
+ *             new ReadingLog.Reading(7200, ofCelsius(80))));
+ * log.above(ofCelsius(85), 3600).aboveHours(); // 1 h
+ * log.above(ofCelsius(85), 1800).aboveHours(); // 0 h
+ * log.above(ofCelsius(85), 1800).atMostHours(); // 2 h
+ * }</pre>
+ *
+ * <p>Immutable and thread-safe.
  *
  * @param readings the readings, each later than the one before
  */

@@ -20,7 +20,19 @@ import org.meltwright.units.VolumeFraction;
  *
  * <p>Source: Stokes; Richardson and Zaki (exponent 4.65); Schiller and Naumann (remembered). For
  * example, a piece of 1 µm and 5100 kg/m³ in a melt of 820 kg/m³ and 12 mPa s falls 0.70 mm an
- * hour; one of 20 µm 280 mm. Not instantiable; thread-safe.
+ * hour; one of 20 µm 280 mm.
+ *
+ * <p>The same in code, and how long until a tenth has left the top 5 mm:
+ *
+ * <pre>{@code
+ * double grain = Settling.stokesVelocity(1e-6, 5100 - 820, 0.012);
+ * grain * 3.6e6; // 0.70 mm an hour
+ * Settling.quietSeconds(0.1, 0.005, grain) / 60; // 43 minutes
+ * double flock = Settling.stokesVelocity(20e-6, 5100 - 820, 0.012);
+ * Settling.quietSeconds(0.1, 0.005, flock); // 6 s
+ * }</pre>
+ *
+ * <p>Not instantiable; thread-safe.
  */
 public final class Settling {
 

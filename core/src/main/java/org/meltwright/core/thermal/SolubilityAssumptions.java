@@ -14,8 +14,18 @@ import org.meltwright.units.UnitsProblem;
  * material states none.
  *
  * <p>Natural waxes and resins are mixtures and have no molar mass of their own; these stand for
- * their main constituents. Every result lists the assumptions it used. This class is immutable and
- * thread-safe.
+ * their main constituents. Every result lists the assumptions it used.
+ *
+ * <p>Stearic acid is a substance with a formula, C18H36O2, and its molar mass is known:
+ *
+ * <pre>{@code
+ * Material acid = MaterialCatalogue.standard().require("stearic-acid");
+ * SolubilityAssumptions.TYPICAL.molarMass(acid); // 0.747 kg/mol
+ * SolubilityAssumptions known = SolubilityAssumptions.TYPICAL.withMolarMass(acid, 0.2845);
+ * known.molarMass(acid); // 0.2845 kg/mol
+ * }</pre>
+ *
+ * <p>This class is immutable and thread-safe.
  */
 public final class SolubilityAssumptions {
 

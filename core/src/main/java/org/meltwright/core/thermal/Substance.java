@@ -7,6 +7,16 @@ import org.meltwright.units.UnitsProblem;
  * What heat needs to know of a solid body, or of one state of a melt: conductivity, density,
  * specific heat.
  *
+ * <p>Melt of 75 °C on wood of 20 °C: each side counts by its effusivity, so they meet nearer to the
+ * melt.
+ *
+ * <pre>{@code
+ * Substance melt = new Substance(0.17, 900, 2300);
+ * melt.effusivity(); // 593.2 W √s/(m² K)
+ * melt.contactCelsius(75, PanelKind.WOOD.substance(), 20); // 57.3 °C
+ * melt.contactCelsius(75, PanelKind.GLASS.substance(), 20); // 36.0 °C
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param conductivity k, in W/(m K), above zero

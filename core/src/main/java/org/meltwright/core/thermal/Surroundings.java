@@ -7,6 +7,16 @@ import org.meltwright.units.UnitsProblem;
 /**
  * The air above a film or around a cake, and how well it takes heat away.
  *
+ * <p>A room without draught, and an air stream whose transfer was estimated elsewhere:
+ *
+ * <pre>{@code
+ * Surroundings room = Surroundings.stillRoom(ofCelsius(20));
+ * room.lowTransfer(); // 8 W/(m² K)
+ * room.highTransfer(); // 12 W/(m² K)
+ * Surroundings draught = new Surroundings(ofCelsius(18), 20, 40);
+ * draught.air(); // 18.0 °C
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param air the temperature of the air and the walls

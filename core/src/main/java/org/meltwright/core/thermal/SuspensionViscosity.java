@@ -14,7 +14,18 @@ import org.meltwright.units.VolumeFraction;
  * and flocs [–], [η] intrinsic viscosity, 2.5 for spheres [–].
  *
  * <p>For how the mix flows, never inside a settling velocity: the hindrance there counts the
- * crowding already. Not instantiable; thread-safe.
+ * crowding already.
+ *
+ * <p>One per cent of pigment hardly thickens a melt, thirty do:
+ *
+ * <pre>{@code
+ * SuspensionViscosity.dilute(VolumeFraction.of(0.01)); // 1.025
+ * VolumeFraction packed = VolumeFraction.of(0.64);
+ * SuspensionViscosity.concentrated(VolumeFraction.of(0.1), packed, 2.5); // 1.3124
+ * SuspensionViscosity.concentrated(VolumeFraction.of(0.3), packed, 2.5); // 2.75
+ * }</pre>
+ *
+ * <p>Not instantiable; thread-safe.
  */
 public final class SuspensionViscosity {
 

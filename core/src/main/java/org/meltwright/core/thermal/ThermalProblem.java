@@ -3,7 +3,20 @@ package org.meltwright.core.thermal;
 
 import org.meltwright.units.ProblemCode;
 
-/** The problems that calculations of heat report. */
+/**
+ * The problems that calculations of heat report.
+ *
+ * <p>A resin alone has no working window, because nothing in it melts:
+ *
+ * <pre>{@code
+ * Composition resin = Composition.of(MaterialCatalogue.standard().require("damar"));
+ * TemperatureDifference margin = TemperatureDifference.ofKelvin(10);
+ * WorkingWindow.of(resin, ofCelsius(90), margin, margin); // throws ProblemException
+ * Problem problem = Problem.of(ThermalProblem.NOTHING_MELTS, "damar");
+ * problem.what(Locale.ENGLISH); // Nothing in the mix has a melting range: damar.
+ * problem.allowed(Locale.ENGLISH); // at least one component that melts
+ * }</pre>
+ */
 public enum ThermalProblem implements ProblemCode {
   /** Nothing in the mix has a melting range. */
   NOTHING_MELTS("thermal.nothing-melts"),

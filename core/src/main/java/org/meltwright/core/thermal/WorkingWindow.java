@@ -27,7 +27,26 @@ import org.meltwright.units.UnitsProblem;
  *
  * <p>For example, one part of a wax of 80–86 °C in nine of a wax of 62–65 °C, a margin of 10 K, a
  * ceiling of 90 °C and a least width of 5 K: the high end alone would need 96 °C, so the window may
- * be closed. Raising the ceiling is never the answer. This class is immutable and thread-safe.
+ * be closed. Raising the ceiling is never the answer.
+ *
+ * <p>The same in code:
+ *
+ * <pre>{@code
+ * MaterialCatalogue shelf = MaterialCatalogue.standard();
+ * Composition mix =
+ *     Composition.ofParts(List.of(shelf.require("beeswax"), shelf.require("carnauba")), 9, 1);
+ * WorkingWindow window =
+ *     WorkingWindow.of(
+ *         mix,
+ *         ofCelsius(90),
+ *         TemperatureDifference.ofKelvin(10),
+ *         TemperatureDifference.ofKelvin(5));
+ * window.lowerBound().high(); // 96.0 °C
+ * window.state(); // MAY_BE_CLOSED
+ * window.highestMelting(); // carnauba
+ * }</pre>
+ *
+ * <p>This class is immutable and thread-safe.
  */
 public final class WorkingWindow {
 

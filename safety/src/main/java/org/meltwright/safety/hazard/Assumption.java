@@ -10,6 +10,19 @@ import org.meltwright.units.Messages;
 /**
  * Something that was taken for granted, shown with the result.
  *
+ * <p>Zinc white states no M-factor, beeswax has no entry; both are taken for granted, and said so:
+ *
+ * <pre>{@code
+ * MaterialCatalogue shelf = MaterialCatalogue.standard();
+ * Composition cake =
+ *     Composition.ofParts(
+ *         List.of(shelf.require("beeswax"), shelf.require("zinc-white")), 90, 10);
+ * HazardReview review = HazardReview.ofCake(cake, RuleSet.clpOn(LocalDate.of(2026, 6, 1)));
+ * review.assumptions().get(0).kind(); // PRESUMED_NONE
+ * review.assumptions().get(1).kind(); // MISSING_FACTOR
+ * review.assumptions().get(1).text(Locale.ENGLISH); // No M-factor is stated; taken as 1…
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param kind what was assumed
@@ -40,6 +53,15 @@ public record Assumption(Kind kind, List<HazardIngredient> ingredients) {
 
     Kind(String id) {
       this.id = id;
+    }
+
+    /**
+     * Returns the stable id.
+     *
+     * @return lower case and hyphens, for example {@code presumed-none}
+     */
+    public String id() {
+      return id;
     }
   }
 

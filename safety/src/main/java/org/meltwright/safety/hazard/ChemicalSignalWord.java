@@ -8,19 +8,40 @@ import java.util.Locale;
  *
  * <p>It does not convert into the words of safety signs: "Warning" stands here for as little as an
  * irritated eye, there for possible death.
+ *
+ * <p>One severe category is enough:
+ *
+ * <pre>{@code
+ * HazardCategory skin = HazardCategory.parse("Skin Sens. 1 H317");
+ * HazardCategory cancer = HazardCategory.parse("Carc. 1B H350");
+ * LabelElements.of(List.of(skin)).signalWord(); // WARNING
+ * LabelElements.of(List.of(skin, cancer)).signalWord(); // DANGER
+ * ChemicalSignalWord.WARNING.word(Locale.GERMAN); // Achtung
+ * }</pre>
  */
 public enum ChemicalSignalWord {
   /** For the more severe categories. */
-  DANGER("Danger", "Gefahr"),
+  DANGER("danger", "Danger", "Gefahr"),
   /** For the less severe categories. */
-  WARNING("Warning", "Achtung");
+  WARNING("warning", "Warning", "Achtung");
 
+  private final String id;
   private final String english;
   private final String german;
 
-  ChemicalSignalWord(String english, String german) {
+  ChemicalSignalWord(String id, String english, String german) {
+    this.id = id;
     this.english = english;
     this.german = german;
+  }
+
+  /**
+   * Returns the stable id.
+   *
+   * @return lower case, for example {@code danger}
+   */
+  public String id() {
+    return id;
   }
 
   /**

@@ -6,6 +6,20 @@ import java.util.Locale;
 /**
  * A line of the mixture as it was given, before it was taken apart and added up.
  *
+ * <p>A cake as its maker declares it on the label:
+ *
+ * <pre>{@code
+ * MaterialCatalogue shelf = MaterialCatalogue.standard();
+ * Composition cake =
+ *     Composition.ofParts(
+ *         List.of(shelf.require("beeswax"), shelf.require("zinc-white")), 70, 30);
+ * HazardMixture mixture =
+ *     HazardMixture.of(cake, RuleSet.clpOn(LocalDate.of(2026, 6, 1))).build();
+ * DeclaredShare white = mixture.declared().get(1);
+ * white.name(Locale.GERMAN); // Zinkweiß (PW4)
+ * white.highPercent(); // 30 %
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param englishName the English name

@@ -1,7 +1,20 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
-/** How carefully a dry pigment is handled as powder, strictest first. */
+/**
+ * How carefully a dry pigment is handled as powder, strictest first.
+ *
+ * <p>The strictest of the pigments of a studio decides which mask hangs at the balance:
+ *
+ * <pre>{@code
+ * DustClass strictest =
+ *     List.of("ultramarine", "zinc-white", "cobalt-blue").stream()
+ *         .map(id -> PigmentHazards.byId(id).orElseThrow().dust())
+ *         .min(Comparator.naturalOrder())
+ *         .orElseThrow(); // TOXIC_METAL
+ * strictest.id(); // toxic-metal
+ * }</pre>
+ */
 public enum DustClass {
   /** Not to be handled as powder in a studio. */
   REFUSE_POWDER("refuse-powder"),

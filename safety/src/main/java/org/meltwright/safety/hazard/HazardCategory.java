@@ -6,6 +6,16 @@ import java.util.List;
 /**
  * A category of a hazard class with its statement, such as skin sensitisation, category 1, H317.
  *
+ * <p>A line from section 3 of a safety data sheet:
+ *
+ * <pre>{@code
+ * HazardCategory category = HazardCategory.parse("STOT RE 1 H372 (kidney, bone)");
+ * category.hazardClass(); // STOT_REPEATED
+ * category.statement(); // H372
+ * category.details(); // [kidney, bone]
+ * category; // stot-repeated 1 H372
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param hazardClass the class

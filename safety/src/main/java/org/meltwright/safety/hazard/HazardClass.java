@@ -7,6 +7,22 @@ import org.meltwright.units.Messages;
 
 /**
  * A hazard class of the law on classification and labelling, as far as this package speaks of it.
+ *
+ * <p>Classes up to {@link #FLAMMABLE_LIQUID} are worked out from the ingredients; the rest need a
+ * test of the mixture, see {@link HazardMixture.Builder#tested}.
+ *
+ * <p>What one class says of a cake with two per cent of colophony, and a class that only a test can
+ * tell:
+ *
+ * <pre>{@code
+ * MaterialCatalogue shelf = MaterialCatalogue.standard();
+ * Composition cake =
+ *     Composition.ofParts(List.of(shelf.require("beeswax"), shelf.require("colophony")), 98, 2);
+ * HazardReview review = HazardReview.ofCake(cake, RuleSet.clpOn(LocalDate.of(2026, 6, 1)));
+ * review.finding(HazardClass.SKIN_SENSITISATION).category(); // 1
+ * HazardClass.SKIN_SENSITISATION.name(Locale.ENGLISH); // Skin sensitisation
+ * HazardClass.FLAMMABLE_SOLID.isComputed(); // false
+ * }</pre>
  */
 public enum HazardClass {
   /** Acute toxicity when swallowed. */

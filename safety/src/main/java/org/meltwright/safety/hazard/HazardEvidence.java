@@ -1,7 +1,20 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
-/** What an ingredient's classification rests on. */
+/**
+ * What an ingredient's classification rests on.
+ *
+ * <p>Zinc oxide has an entry of its own, damar has none and is presumed to need none, cadmium red
+ * is excluded from its group by name and stays open:
+ *
+ * <pre>{@code
+ * RuleSet rules = RuleSet.clpOn(LocalDate.of(2026, 6, 1));
+ * rules.find("1314-13-2").orElseThrow().evidence(); // HARMONISED
+ * rules.find("9000-16-2").orElseThrow().evidence(); // PRESUMED_NONE
+ * HazardEvidence red = rules.find("58339-34-7").orElseThrow().evidence(); // NO_ENTRY
+ * red.isOpen(); // true
+ * }</pre>
+ */
 public enum HazardEvidence {
   /** A harmonised entry of the law; it binds for the classes that it names. */
   HARMONISED("harmonised"),

@@ -10,6 +10,22 @@ import org.meltwright.core.source.Source;
 /**
  * The answer for one hazard class: status, categories, paragraph, arithmetic, and what is open.
  *
+ * <p>Ten per cent of zinc white: ten times that reach the 25 % of category 2, the long-term hazard
+ * to water.
+ *
+ * <pre>{@code
+ * MaterialCatalogue shelf = MaterialCatalogue.standard();
+ * Composition cake =
+ *     Composition.ofParts(
+ *         List.of(shelf.require("beeswax"), shelf.require("zinc-white")), 90, 10);
+ * HazardReview review = HazardReview.ofCake(cake, RuleSet.clpOn(LocalDate.of(2026, 6, 1)));
+ * HazardFinding water = review.finding(HazardClass.AQUATIC_CHRONIC);
+ * water.isClassified(); // true
+ * water.categories(); // [aquatic-chronic 2 H411]
+ * water.contributors(); // [10.0 % Zinc white]
+ * water.explanation().title(); // Hazard to water, long-term: category 2 (H411)
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param hazardClass the class

@@ -9,6 +9,19 @@ import org.meltwright.core.material.Material;
 /**
  * An ingredient of a mixture: its share and what its classification rests on.
  *
+ * <p>Lead white in a tenth of the mixture: its limits count the lead, which makes up 3 × 207.2 of
+ * 775.6 g/mol.
+ *
+ * <pre>{@code
+ * RuleSet rules = RuleSet.clpOn(LocalDate.of(2026, 6, 1));
+ * HazardMixture mixture =
+ *     HazardMixture.builder(rules).cas("8012-89-3", 90).cas("1319-46-6", 10).build();
+ * HazardIngredient white = mixture.ingredients().get(1);
+ * white.percent(); // 10 %
+ * white.limitPercent(); // 8.01 % of lead
+ * white.pigment().orElseThrow().heatUse(); // NEVER_HEATED
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class HazardIngredient {

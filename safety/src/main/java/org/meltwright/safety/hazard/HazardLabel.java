@@ -15,7 +15,25 @@ import org.meltwright.units.ProblemException;
  * The label of a mixture: what the law asks for, and what a careful maker prints on any cake.
  *
  * <p>A statement is printed finished or not at all: what is missing to finish it is a {@link
- * LabelGap}, and the label is incomplete. Immutable and thread-safe.
+ * LabelGap}, and the label is incomplete.
+ *
+ * <p>A cake with a tenth of zinc white, of which the maker has stated nothing yet:
+ *
+ * <pre>{@code
+ * MaterialCatalogue shelf = MaterialCatalogue.standard();
+ * Composition cake =
+ *     Composition.ofParts(
+ *         List.of(shelf.require("beeswax"), shelf.require("zinc-white")), 90, 10);
+ * HazardReview review = HazardReview.ofCake(cake, RuleSet.clpOn(LocalDate.of(2026, 6, 1)));
+ * HazardLabel label = HazardLabel.of(review, LabelDetails.builder().build());
+ * label.pictograms(); // [GHS09]
+ * label.hazardStatements(); // [H411]
+ * label.text("H411", Locale.ENGLISH); // Toxic to aquatic life with long lasting effects.
+ * label.isComplete(); // false
+ * label.text(Locale.ENGLISH); // THIS LABEL IS INCOMPLETE. To be completed:…
+ * }</pre>
+ *
+ * <p>Immutable and thread-safe.
  */
 public final class HazardLabel {
 

@@ -21,8 +21,25 @@ import org.meltwright.units.TemperaturePoint;
  * A finished mixture as the rules see it: ingredients by mass, and what was measured on the whole.
  *
  * <p>A material that is itself a mix, such as an oil paint, is taken apart into its constituents,
- * each at the upper end of its range. Lines of the same substance are added. Immutable and
- * thread-safe.
+ * each at the upper end of its range. Lines of the same substance are added.
+ *
+ * <p>A medium with rosin from one maker, by CAS number; every ingredient is named, or the mixture
+ * is refused:
+ *
+ * <pre>{@code
+ * RuleSet rules = RuleSet.clpOn(LocalDate.of(2026, 6, 1));
+ * HazardMixture medium =
+ *     HazardMixture.builder(rules)
+ *         .cas("8012-89-3", 90)
+ *         .cas("8050-09-7", 10)
+ *         .state(PhysicalState.SOLID)
+ *         .build();
+ * medium; // [90.0 % beeswax, 10.0 % rosin (colophony)]
+ * HazardReview.of(medium, rules); // skin-sensitisation 1 H317
+ * HazardMixture.builder(rules).cas("8012-89-3", 90).build(); // throws ProblemException
+ * }</pre>
+ *
+ * <p>Immutable and thread-safe.
  */
 public final class HazardMixture {
 

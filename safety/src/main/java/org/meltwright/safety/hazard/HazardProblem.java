@@ -3,7 +3,19 @@ package org.meltwright.safety.hazard;
 
 import org.meltwright.units.ProblemCode;
 
-/** The problems that classification and labels report. */
+/**
+ * The problems that classification and labels report.
+ *
+ * <p>A day before the law that is held here:
+ *
+ * <pre>{@code
+ * RuleSet.clpOn(LocalDate.of(2026, 4, 30)); // throws ProblemException
+ * Problem problem =
+ *     Problem.of(HazardProblem.DAY_TOO_EARLY, "2026-04-30").with("first", "2026-05-01");
+ * problem.allowed(Locale.ENGLISH); // 2026-05-01 or later
+ * problem.remedy(Locale.ENGLISH); // Ask for a later day;…
+ * }</pre>
+ */
 public enum HazardProblem implements ProblemCode {
   /** A day before the rules that are held here. */
   DAY_TOO_EARLY("hazard.day-too-early"),

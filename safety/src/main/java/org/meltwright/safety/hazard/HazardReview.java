@@ -12,7 +12,25 @@ import org.meltwright.core.mixture.Composition;
  * A mixture classified by a rule set: an answer for each class, and what it rests on.
  *
  * <p>A screening aid, not a legal classification: tests of the mixture and the suppliers' data
- * sheets come first, and local law decides. It never says "safe". Immutable and thread-safe.
+ * sheets come first, and local law decides. It never says "safe".
+ *
+ * <p>A cake of beeswax with a tenth of cadmium red, which is excluded by name from the entry of its
+ * group: that is no word of safety, and every class stays open but the two that only liquids know.
+ *
+ * <pre>{@code
+ * MaterialCatalogue shelf = MaterialCatalogue.standard();
+ * Composition cake =
+ *     Composition.ofParts(
+ *         List.of(shelf.require("beeswax"), shelf.require("cadmium-red")), 90, 10);
+ * HazardReview review = HazardReview.ofCake(cake, RuleSet.clpOn(LocalDate.of(2026, 6, 1)));
+ * review; // no class reached on the data given
+ * review.finding(HazardClass.CARCINOGENICITY).status(); // INSUFFICIENT_DATA
+ * review.open().size(); // 24
+ * review.notices(); // [CADMIUM_PAINT]
+ * review.dusts().get(0).dust(); // TOXIC_METAL
+ * }</pre>
+ *
+ * <p>Immutable and thread-safe.
  */
 public final class HazardReview {
 

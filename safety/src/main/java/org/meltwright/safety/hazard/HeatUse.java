@@ -1,7 +1,19 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
-/** How much heat a pigment may meet in a studio, strictest first. */
+/**
+ * How much heat a pigment may meet in a studio, strictest first.
+ *
+ * <p>On which pigment may hot air be used? On one that is only kept from flames, not on one that is
+ * melted only:
+ *
+ * <pre>{@code
+ * HeatUse blue = PigmentHazards.byId("cobalt-blue").orElseThrow().heatUse(); // FLAME_FREE
+ * blue.compareTo(HeatUse.FLAME_FREE) >= 0; // true
+ * HeatUse prussian = PigmentHazards.byId("prussian-blue").orElseThrow().heatUse();
+ * prussian.compareTo(HeatUse.FLAME_FREE) >= 0; // false
+ * }</pre>
+ */
 public enum HeatUse {
   /** Never heated at all. */
   NEVER_HEATED("never-heated"),

@@ -13,7 +13,24 @@ import org.meltwright.units.TemperaturePoint;
 /**
  * What the maker states for a label: name, mass, batch, supplier, highest temperature, disposal.
  *
- * <p>What is not stated leaves the label incomplete; nothing is made up. Immutable and thread-safe.
+ * <p>What is not stated leaves the label incomplete; nothing is made up.
+ *
+ * <p>What a maker knows of a cake of 40 g; the supplier is not stated and stays a gap of the label:
+ *
+ * <pre>{@code
+ * LabelDetails details =
+ *     LabelDetails.builder()
+ *         .productName("Zinc white cake", "Zinkweiß-Block")
+ *         .nominalMass(grams(40))
+ *         .batch("2026-11-A")
+ *         .maximumTemperature(ofCelsius(90))
+ *         .build();
+ * details.productName(Locale.GERMAN); // Zinkweiß-Block
+ * details.massKilograms(); // 0.04 kg
+ * details.supplier().name().isEmpty(); // true
+ * }</pre>
+ *
+ * <p>Immutable and thread-safe.
  */
 public final class LabelDetails {
 

@@ -19,6 +19,22 @@ import org.meltwright.units.ProblemException;
  * Pictograms, signal word and statements that follow from the categories of a mixture, by the rules
  * of precedence.
  *
+ * <p>A mixture that is harmful when swallowed or inhaled, and two hazards to water of which one
+ * statement covers the other:
+ *
+ * <pre>{@code
+ * LabelElements elements =
+ *     LabelElements.of(
+ *         List.of(
+ *             HazardCategory.parse("Acute Tox. 4 H302"),
+ *             HazardCategory.parse("Acute Tox. 4 H332"),
+ *             HazardCategory.parse("Aquatic Acute 1 H400"),
+ *             HazardCategory.parse("Aquatic Chronic 1 H410")));
+ * elements.hazardStatements(); // [H302+H332, H410]
+ * elements.pictograms(); // [GHS07, GHS09]
+ * elements.signalWord(); // WARNING
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class LabelElements {

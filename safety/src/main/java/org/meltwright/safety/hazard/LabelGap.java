@@ -3,7 +3,20 @@ package org.meltwright.safety.hazard;
 
 import java.util.Locale;
 
-/** What a label lacks, and by whom it is to be completed. */
+/**
+ * What a label lacks, and by whom it is to be completed.
+ *
+ * <p>What a cake of plain beeswax lacks before its label is finished:
+ *
+ * <pre>{@code
+ * Composition cake = Composition.of(MaterialCatalogue.standard().require("beeswax"));
+ * HazardReview review = HazardReview.ofCake(cake, RuleSet.clpOn(LocalDate.of(2026, 6, 1)));
+ * HazardLabel label =
+ *     HazardLabel.of(review, LabelDetails.builder().productName("Cake", "Block").build());
+ * LabelGap first = label.gaps().get(0); // NOMINAL_MASS
+ * first.text(Locale.ENGLISH); // The nominal mass: by the maker.
+ * }</pre>
+ */
 public enum LabelGap {
   /** The product's name. */
   PRODUCT_NAME("product-name"),
@@ -36,6 +49,15 @@ public enum LabelGap {
 
   LabelGap(String id) {
     this.id = id;
+  }
+
+  /**
+   * Returns the stable id.
+   *
+   * @return lower case and hyphens, for example {@code supplier-name}
+   */
+  public String id() {
+    return id;
   }
 
   /**

@@ -3,7 +3,19 @@ package org.meltwright.safety.hazard;
 
 import java.util.Locale;
 
-/** A rule of law beside the label that the mixture may fall under: a pointer, not an answer. */
+/**
+ * A rule of law beside the label that the mixture may fall under: a pointer, not an answer.
+ *
+ * <p>A pure cadmium yellow, which is a carcinogen by its own entry:
+ *
+ * <pre>{@code
+ * RuleSet rules = RuleSet.clpOn(LocalDate.of(2026, 6, 1));
+ * HazardMixture mixture =
+ *     HazardMixture.builder(rules).cas("8012-89-3", 90).cas("1306-23-6", 10).build();
+ * HazardReview.of(mixture, rules).notices(); // [CADMIUM_PAINT, CMR_TO_THE_PUBLIC]
+ * LegalNotice.CADMIUM_PAINT.text(Locale.ENGLISH); // Cadmium in paints is restricted;…
+ * }</pre>
+ */
 public enum LegalNotice {
   /** Lead carbonates and sulphates in paints (REACH, Annex XVII, entries 16 and 17). */
   LEAD_PAINT("lead-paint"),

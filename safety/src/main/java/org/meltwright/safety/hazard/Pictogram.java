@@ -3,7 +3,18 @@ package org.meltwright.safety.hazard;
 
 import java.util.Locale;
 
-/** A hazard pictogram, by the code of the law. */
+/**
+ * A hazard pictogram, by the code of the law.
+ *
+ * <p>The symbol that a printed label draws, and the words for a reader who cannot see it:
+ *
+ * <pre>{@code
+ * HazardCategory water = HazardCategory.parse("Aquatic Chronic 2 H411");
+ * Pictogram symbol = LabelElements.of(List.of(water)).pictograms().get(0); // GHS09
+ * symbol.symbol(Locale.ENGLISH); // environment
+ * symbol.symbol(Locale.GERMAN); // Umwelt
+ * }</pre>
+ */
 public enum Pictogram {
   /** Exploding bomb. */
   GHS01,

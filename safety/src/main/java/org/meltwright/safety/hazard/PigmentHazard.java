@@ -10,6 +10,16 @@ import org.meltwright.units.Messages;
 /**
  * What a studio must know of one pigment: the heat it may meet and the care its dust asks for.
  *
+ * <p>What a painter who wants to use a heat gun must know of cadmium red:
+ *
+ * <pre>{@code
+ * PigmentHazard red = PigmentHazards.byId("cadmium-red").orElseThrow();
+ * red.heatUse(); // MELTED_ONLY
+ * red.dust(); // TOXIC_METAL
+ * red.holds("Cd"); // true
+ * red.reason(Locale.ENGLISH); // Cadmium: melted only, on a plate or palette;…
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param id the stable id, that of the catalogue's material where there is one

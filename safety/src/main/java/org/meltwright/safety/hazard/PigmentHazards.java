@@ -20,6 +20,17 @@ import org.meltwright.core.source.SourceKind;
  * <p>A pigment that is not in it is not assessed; that is never a word of safety. Where a name, a
  * number or a Colour Index name fits several pigments, the strictest of them answers.
  *
+ * <p>PBr7 names the siennas and the umbers, and umber holds manganese; a tube that says no more is
+ * taken for umber. PY150 is not in the table, so it is not assessed:
+ *
+ * <pre>{@code
+ * PigmentHazards.byColourIndexName("PBr7").orElseThrow().id(); // raw-umber
+ * PigmentHazards.byCas("1309-37-1").orElseThrow().dust(); // FINE
+ * Material tube = MaterialCatalogue.standard().require("cobalt-blue");
+ * PigmentHazards.of(tube).orElseThrow().heatUse(); // FLAME_FREE
+ * PigmentHazards.byColourIndexName("PY150").isEmpty(); // true
+ * }</pre>
+ *
  * <p>Not instantiable; thread-safe.
  */
 public final class PigmentHazards {

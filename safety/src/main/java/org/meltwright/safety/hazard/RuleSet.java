@@ -24,7 +24,19 @@ import org.meltwright.units.ProblemException;
  * The rules and harmonised entries of one law on one day.
  *
  * <p>The European rules are held from 2026-05-01 on; an earlier day is refused, because an answer
- * for it would be "no entry" where there was one. Immutable and thread-safe.
+ * for it would be "no entry" where there was one.
+ *
+ * <p>The law asked by CAS number, on a day that it is held for and on one that it is not:
+ *
+ * <pre>{@code
+ * RuleSet rules = RuleSet.clpOn(LocalDate.of(2026, 6, 1));
+ * rules.find("1314-13-2"); // zinc oxide [aquatic-acute 1 H400, aquatic-chronic 1 H410]
+ * rules.find("8006-40-4").orElseThrow().evidence(); // PRESUMED_NONE
+ * rules.find("12345-67-8").isEmpty(); // true
+ * RuleSet.clpOn(LocalDate.of(2026, 4, 30)); // throws ProblemException
+ * }</pre>
+ *
+ * <p>Immutable and thread-safe.
  */
 public final class RuleSet {
 

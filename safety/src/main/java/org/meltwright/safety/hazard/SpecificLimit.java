@@ -4,6 +4,17 @@ package org.meltwright.safety.hazard;
 /**
  * A concentration limit that holds for one substance in place of the general one.
  *
+ * <p>A limit is reached at its share and holds below the next. One with two ends and one that is
+ * open:
+ *
+ * <pre>{@code
+ * SpecificLimit limit = SpecificLimit.parse("Skin Corr. 1B H314 2 to 5");
+ * limit.category(); // 1B
+ * limit.fromPercent(); // 2 %
+ * limit.belowPercent(); // 5 %
+ * SpecificLimit.parse("Carc. 1B H350i 0.01").belowPercent() > 100; // true
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param hazardClass the class

@@ -17,7 +17,20 @@ import org.meltwright.units.ProblemException;
  * estimates, with the evidence that they rest on.
  *
  * <p>Harmonised entries come from {@link RuleSet#find}; a user's own data sheet is entered with
- * {@link #ofDataSheet}. Immutable and thread-safe.
+ * {@link #ofDataSheet}.
+ *
+ * <p>A heavy naphtha is taken at its worst unless the supplier states that it holds less than 0.1 %
+ * of benzene (note P):
+ *
+ * <pre>{@code
+ * RuleSet rules = RuleSet.clpOn(LocalDate.of(2026, 6, 1));
+ * SubstanceHazards naphtha = rules.find("64742-48-9").orElseThrow();
+ * naphtha.isClassifiedFor(HazardClass.CARCINOGENICITY); // true
+ * naphtha.notes(); // [P]
+ * naphtha.withConditionMet("P").categories(); // [aspiration 1 H304]
+ * }</pre>
+ *
+ * <p>Immutable and thread-safe.
  */
 public final class SubstanceHazards {
 

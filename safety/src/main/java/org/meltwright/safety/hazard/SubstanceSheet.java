@@ -17,6 +17,20 @@ import org.meltwright.units.ProblemException;
  * Collects what is known of a substance, in the notation of safety data sheets; not thread-safe.
  *
  * <p>Started by {@link SubstanceHazards#ofDataSheet}.
+ *
+ * <p>What a maker reads on the data sheet of a pigment, typed in as it stands there:
+ *
+ * <pre>{@code
+ * SubstanceHazards sheet =
+ *     SubstanceHazards.ofDataSheet("Pigment red, coated")
+ *         .classified("Skin Sens. 1 H317; Aquatic Chronic 3 H412")
+ *         .limits("Skin Sens. 1 H317 0.5")
+ *         .openFor(HazardClass.CARCINOGENICITY)
+ *         .build();
+ * sheet.categories(); // [skin-sensitisation 1 H317, aquatic-chronic 3 H412]
+ * sheet.isOpenFor(HazardClass.CARCINOGENICITY); // true
+ * SubstanceHazards.ofDataSheet("x").classified("harmless"); // throws ProblemException
+ * }</pre>
  */
 public final class SubstanceSheet {
 

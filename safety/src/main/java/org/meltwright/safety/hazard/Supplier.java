@@ -4,6 +4,16 @@ package org.meltwright.safety.hazard;
 /**
  * Who hands the mixture over, as the label names them; empty text where it is not yet known.
  *
+ * <p>An invented studio; Java has a {@code Supplier} of its own, so the package is named here:
+ *
+ * <pre>{@code
+ * var studio =
+ *     new org.meltwright.safety.hazard.Supplier(
+ *         "Atelier Fernhof", "Mill Lane 1, Oldtown", "+00 123", "fernhof.example");
+ * LabelDetails details = LabelDetails.builder().supplier(studio).build();
+ * details.supplier().postalAddress(); // Mill Lane 1, Oldtown
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param name the name

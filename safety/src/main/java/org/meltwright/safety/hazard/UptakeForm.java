@@ -3,7 +3,18 @@ package org.meltwright.safety.hazard;
 
 import java.util.stream.Stream;
 
-/** How a poison is taken up, which decides the unit of its acute toxicity estimate. */
+/**
+ * How a poison is taken up, which decides the unit of its acute toxicity estimate.
+ *
+ * <p>Dust measured over one hour, as some data sheets do:
+ *
+ * <pre>{@code
+ * UptakeForm.DUST.fourHoursFromOne(8); // 2 mg/l
+ * UptakeForm.DUST.unit(); // mg/l
+ * UptakeForm.ORAL.hazardClass(); // ACUTE_ORAL
+ * UptakeForm.ORAL.fourHoursFromOne(8); // throws UnsupportedOperationException
+ * }</pre>
+ */
 public enum UptakeForm {
   /** Swallowed; mg per kg of body weight. */
   ORAL("oral", "mg/kg", HazardClass.ACUTE_ORAL),

@@ -6,6 +6,19 @@ import java.util.List;
 /**
  * The arithmetic behind one answer.
  *
+ * <p>A quarter of turpentine, whose estimate is 500 mg/kg: 100/(25/500) for the mixture.
+ *
+ * <pre>{@code
+ * RuleSet rules = RuleSet.clpOn(LocalDate.of(2026, 6, 1));
+ * HazardMixture polish =
+ *     HazardMixture.builder(rules).cas("8006-64-2", 25).cas("8012-89-3", 75).build();
+ * HazardFinding swallowed = HazardReview.of(polish, rules).finding(HazardClass.ACUTE_ORAL);
+ * Working working = swallowed.workings().get(0);
+ * working.kind(); // ACUTE
+ * working.value(); // 2000 mg/kg
+ * swallowed.category(); // 4
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param kind how the shares were combined

@@ -15,6 +15,24 @@
  *       incomplete, in English and German.
  * </ol>
  *
+ * <p>For example, a cake with ten per cent of zinc white: ten times its share reaches the 25 % of
+ * category 2.
+ *
+ * <pre>{@code
+ * MaterialCatalogue shelf = MaterialCatalogue.standard();
+ * Composition cake =
+ *     Composition.ofParts(
+ *         List.of(shelf.require("beeswax"), shelf.require("zinc-white")), 90, 10);
+ * RuleSet rules = RuleSet.clpOn(LocalDate.of(2026, 6, 1));
+ * HazardReview review = HazardReview.ofCake(cake, rules); // aquatic-chronic 2 H411
+ * HazardLabel label = HazardLabel.of(review, LabelDetails.builder().build());
+ * label.gaps(); // [PRODUCT_NAME, NOMINAL_MASS, …
+ * }</pre>
+ *
+ * <p>Review and label leave as plain data in {@link org.meltwright.safety.hazard.HazardReviewData}
+ * and {@link org.meltwright.safety.hazard.HazardLabelData}: codes with their texts, masses in
+ * kilograms, temperatures in degrees Celsius; what is absent is null.
+ *
  * <p>A screening aid, not a legal classification: the suppliers' data sheets and local law come
  * first. Unknown is never "not hazardous".
  */

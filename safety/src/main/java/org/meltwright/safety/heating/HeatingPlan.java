@@ -28,12 +28,10 @@ import org.meltwright.units.UnitsProblem;
  * assess for want of it. For example:
  *
  * <pre>{@code
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
  * HeatingPlan plan =
- *     HeatingPlan.builder(medium)
- *         .heat(plate)
- *         .vessel(pot)
- *         .liquidReading(TemperaturePoint.ofCelsius(88))
- *         .build();
+ *     HeatingPlan.builder(Composition.of(wax)).liquidReading(ofCelsius(88)).build();
+ * plan.liquidReading(); // 88.0 °C
  * }</pre>
  *
  * <p>This class is immutable and thread-safe.

@@ -170,8 +170,17 @@ public final class HtmlPage {
     grid.columns().forEach(c -> line("<th scope=\"col\">" + escape(c) + "</th>"));
     line("</tr></thead>");
     line("<tbody>");
-    grid.rows().forEach(cells -> row(cells, false));
+    grid.rows().forEach(this::gridRow);
     line("</tbody></table></div>");
+  }
+
+  /** An empty cell is left to the pen. */
+  private void gridRow(List<String> cells) {
+    line("<tr><th scope=\"row\">" + escape(cells.get(0)) + "</th>");
+    cells.stream()
+        .skip(1)
+        .forEach(c -> line(c.isEmpty() ? "<td class=\"pen\"></td>" : "<td>" + escape(c) + "</td>"));
+    line("</tr>");
   }
 
   private void figure(Picture picture) {
@@ -217,17 +226,9 @@ public final class HtmlPage {
     line("<th scope=\"row\">" + escape(cells.get(0)) + "</th>");
     for (int i = 1; i < cells.size(); i++) {
       String column = " data-column=\"" + escape(table.columns().get(i)) + "\"";
-      line("<td" + column + look(table, i, cells.get(i)) + ">" + escape(cells.get(i)) + "</td>");
+      line("<td" + column + words(table, i) + ">" + escape(cells.get(i)) + "</td>");
     }
     line("</tr>");
-  }
-
-  /** An empty cell is left to the pen. */
-  private static String look(Table table, int column, String cell) {
-    if (cell.isEmpty()) {
-      return " class=\"pen\"";
-    }
-    return words(table, column);
   }
 
   private static String words(Table table, int column) {

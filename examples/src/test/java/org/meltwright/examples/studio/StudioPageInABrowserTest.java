@@ -69,7 +69,9 @@ class StudioPageInABrowserTest {
     assertThat(lines)
         .singleElement()
         .asString()
-        .matches("looked at \\d{3,} words in %d pictures on %s, least \\d+\\.\\d+ px".formatted(pictures, scheme));
+        .matches(
+            "looked at \\d{3,} words in %d pictures on %s, least \\d+\\.\\d+ px"
+                .formatted(pictures, scheme));
   }
 
   @Test

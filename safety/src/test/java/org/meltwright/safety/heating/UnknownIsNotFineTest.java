@@ -50,7 +50,8 @@ class UnknownIsNotFineTest {
   @Test
   void review_tells_the_lowest_flash_point_and_what_burns_without_one() {
     HeatingReview review =
-        Plans.review("mix beeswax-yellow 8, colophony 1, damar 1, titanium-white-rutile 1; liquid 80");
+        Plans.review(
+            "mix beeswax-yellow 8, colophony 1, damar 1, titanium-white-rutile 1; liquid 80");
     assertThat(review.lowestFlashPoint()).contains(TemperaturePoint.ofCelsius(187));
     assertThat(review.withoutFlashPoint()).extracting(Material::id).containsExactly("damar");
     assertThat(Plans.review("mix titanium-white-rutile; liquid 80").lowestFlashPoint()).isEmpty();

@@ -170,16 +170,18 @@ public final class HtmlPage {
     grid.columns().forEach(c -> line("<th scope=\"col\">" + escape(c) + "</th>"));
     line("</tr></thead>");
     line("<tbody>");
-    grid.rows().forEach(this::gridRow);
+    grid.rows().forEach(this::row);
     line("</tbody></table></div>");
   }
 
   /** An empty cell is left to the pen. */
-  private void gridRow(List<String> cells) {
-    line("<tr><th scope=\"row\">" + escape(cells.get(0)) + "</th>");
+  private void row(List<String> cells) {
+    line("<tr>");
+    line("<th scope=\"row\">" + escape(cells.get(0)) + "</th>");
     cells.stream()
         .skip(1)
-        .forEach(c -> line(c.isEmpty() ? "<td class=\"pen\"></td>" : "<td>" + escape(c) + "</td>"));
+        .map(c -> c.isEmpty() ? "<td class=\"pen\"></td>" : "<td>" + escape(c) + "</td>")
+        .forEach(this::line);
     line("</tr>");
   }
 

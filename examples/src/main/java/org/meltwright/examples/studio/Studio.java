@@ -88,7 +88,7 @@ record Studio(
     return ingredient.material().flatMap(this::item);
   }
 
-  /** The recipe of a name as it is weighed in. */
+  /** The recipe of a name as it is weighed in, its insolubles not yet taken out. */
   Recipe written(String name) {
     return recipes.stream()
         .map(StudioRecipes.Made::written)

@@ -1,7 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.exposure;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.meltwright.safety.exposure.Agent.Trait;
 import org.meltwright.units.Limit;
@@ -113,17 +112,16 @@ public final class CombinedExposure {
    * @param concentrations the concentrations, in one unit
    * @param hours for how long each, in hours; together any time, the rest of eight hours is zero
    * @return the average, in the same unit
+   * @throws org.meltwright.units.ProblemException if there are not as many hours as concentrations,
+   *     one is negative, or a time is longer than a day
    */
   public static double eightHourAverage(List<Double> concentrations, List<Double> hours) {
-    if (concentrations.size() != hours.size()) {
-      throw ExposureProblem.of(
-          ExposureProblem.LIMITS_DIFFER,
-          concentrations.size() + ", " + hours.size(),
-          "number of entries");
-    }
+    requireSameCount(concentrations, hours);
     double sum = 0;
     for (int i = 0; i < hours.size(); i++) {
-      sum += concentrations.get(i) * hours.get(i);
+      sum +=
+          UnitsProblem.requireBetween(concentrations.get(i), 0, 1e9, "concentration")
+              * UnitsProblem.requireBetween(hours.get(i), 0, 24, "hours");
     }
     return sum / 8;
   }
@@ -137,13 +135,28 @@ public final class CombinedExposure {
    * @param vapourParts the shares of the vapours, in any common unit, such as partial pressures
    * @param limits the limits, in one unit
    * @return the limit of the mixture, in that unit
+   * @throws org.meltwright.units.ProblemException if there are not as many limits as shares, a
+   *     share is negative or none is above zero, or a limit is not above zero
    */
   public static double limitOfVapourMixture(List<Double> vapourParts, List<Double> limits) {
-    List<Double> shares = new ArrayList<>();
-    double total = vapourParts.stream().mapToDouble(Double::doubleValue).sum();
+    requireSameCount(vapourParts, limits);
+    double total = 0;
+    double used = 0;
     for (int i = 0; i < limits.size(); i++) {
-      shares.add(vapourParts.get(i) / total / limits.get(i));
+      double part = UnitsProblem.requireBetween(vapourParts.get(i), 0, 1e12, "share of the vapour");
+      total += part;
+      used += part / UnitsProblem.requireBetween(limits.get(i), 1e-12, 1e9, "exposure limit");
     }
-    return 1 / shares.stream().mapToDouble(Double::doubleValue).sum();
+    if (!(total > 0)) {
+      throw ExposureProblem.of(ExposureProblem.NOTHING_GIVEN, vapourParts.toString(), "");
+    }
+    return total / used;
+  }
+
+  private static void requireSameCount(List<Double> ones, List<Double> others) {
+    if (ones.size() != others.size()) {
+      throw ExposureProblem.of(
+          ExposureProblem.LIMITS_DIFFER, ones.size() + ", " + others.size(), "number of entries");
+    }
   }
 }

@@ -89,6 +89,20 @@ class AirTest {
         .hasMessageContaining("exposure.limits-differ");
   }
 
+  @Test
+  void averages_and_limits_of_impossible_numbers_are_refused() {
+    assertThatThrownBy(() -> CombinedExposure.eightHourAverage(List.of(-1.0), List.of(2.0)))
+        .hasMessageContaining("concentration");
+    assertThatThrownBy(() -> CombinedExposure.eightHourAverage(List.of(1.0), List.of(25.0)))
+        .hasMessageContaining("hours");
+    assertThatThrownBy(() -> CombinedExposure.limitOfVapourMixture(List.of(1.0), List.of()))
+        .hasMessageContaining("exposure.limits-differ");
+    assertThatThrownBy(() -> CombinedExposure.limitOfVapourMixture(List.of(1.0), List.of(0.0)))
+        .hasMessageContaining("exposure limit");
+    assertThatThrownBy(() -> CombinedExposure.limitOfVapourMixture(List.of(0.0), List.of(5.0)))
+        .hasMessageContaining("exposure.nothing-given");
+  }
+
   /**
    * MMWR 1994; 43 (RR-13), table S3-1, minutes to remove 90, 99 and 99.9 % at perfect mixing; read.
    * The table is rounded to whole minutes.

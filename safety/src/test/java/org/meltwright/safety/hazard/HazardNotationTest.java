@@ -151,7 +151,9 @@ class HazardNotationTest {
       assertThat(finding.remarks()).containsExactly("un-category");
     } else if (finding.isClassified()) {
       assertThat(rank(c, finding.category()))
-          .as("%s: the point estimate of an acute category may be the bound of the one above", finding)
+          .as(
+              "%s: the point estimate of an acute category may be the bound of the one above",
+              finding)
           .isLessThanOrEqualTo(rank(c, HazardCategory.parse(text).category()));
     } else {
       assertThat(finding.status()).isEqualTo(HazardStatus.INSUFFICIENT_DATA);

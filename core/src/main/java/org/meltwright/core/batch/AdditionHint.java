@@ -4,7 +4,22 @@ package org.meltwright.core.batch;
 import java.util.Locale;
 import org.meltwright.units.Messages;
 
-/** How a line of a batch goes into the pot; common practice. */
+/**
+ * How a line of a batch goes into the pot; common practice.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Material resin = MaterialCatalogue.standard().require("damar");
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Recipe medium = Recipe.named("medium").part(resin, 1).part(wax, 8).build();
+ * Balance balance = Balance.of("kitchen balance", kilograms(5), grams(1));
+ * Batch batch = Batch.ofTotal(medium, grams(900), Losses.NONE);
+ * AdditionHint second = WeighingSheet.of(batch, List.of(balance)).inOrder().get(1).hint();
+ * second; // SPRINKLE
+ * second.text(Locale.ENGLISH); // Crush it, sprinkle it into the melt and stir until …
+ * }</pre>
+ */
 public enum AdditionHint {
   /** The largest line that melts: it goes in first. */
   FIRST("first"),

@@ -24,6 +24,21 @@ import org.meltwright.units.UnitsProblem;
  * pot. {@link #charge} is before losses, {@link #net} after; both know their shares by mass, and by
  * volume in a stated state.
  *
+ * <p>With 4 % insolubles in the resin and 2 % left on pot and tools, in code:
+ *
+ * <pre>{@code
+ * Material resin = MaterialCatalogue.standard().require("damar");
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Recipe medium = Recipe.named("medium").part(resin, 1).part(wax, 8).build();
+ * Losses losses =
+ *     Losses.NONE
+ *         .withInsolubles(resin, MassFraction.ofPercent(4))
+ *         .withFilm(MassFraction.ofPercent(2));
+ * Batch batch = Batch.usingUp(medium, wax, grams(730), losses);
+ * batch.charge().massKilograms(); // 0.82125 kg
+ * batch.net().massKilograms(); // 0.8012 kg
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class Batch {

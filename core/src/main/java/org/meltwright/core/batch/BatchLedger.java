@@ -21,6 +21,20 @@ import org.meltwright.units.ProblemException;
  * The batches of a studio: from a cake to all lots that are in it, from a lot to all cakes that
  * hold it, through batches made of batches.
  *
+ * <p>For example, which cakes hold a bag of wax that turns out to be adulterated:
+ *
+ * <pre>{@code
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Recipe plain = Recipe.named("plain cakes").part(wax, 1).build();
+ * Instant at = Instant.parse("2026-03-14T09:30:00Z");
+ * WeighedLine weighed = WeighedLine.of(wax, "bag 7", grams(150), at);
+ * BatchRecord batch =
+ *     BatchRecord.of("B12", plain, at, List.of(weighed)).withCakes(List.of("12a", "12b"));
+ * BatchLedger ledger = BatchLedger.of(List.of(batch));
+ * ledger.cakesWith(new BatchLedger.Lot(wax, "bag 7")); // [12a, 12b]
+ * ledger.lotsIn("12b"); // [Lot[material=beeswax-yellow, lot=bag 7]]
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class BatchLedger {

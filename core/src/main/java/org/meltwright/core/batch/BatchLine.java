@@ -8,6 +8,17 @@ import org.meltwright.units.QuantityKind;
 /**
  * One line of a batch: an ingredient and how much of it goes in, exactly.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Material resin = MaterialCatalogue.standard().require("damar");
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Recipe medium = Recipe.named("medium").part(resin, 1).part(wax, 8).build();
+ * BatchLine first = Batch.ofTotal(medium, grams(720), Losses.NONE).lines().get(0);
+ * first.ingredient().name(); // damar
+ * first.massKilograms(); // 0.08 kg
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param ingredient what goes in

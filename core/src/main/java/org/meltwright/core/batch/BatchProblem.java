@@ -3,7 +3,25 @@ package org.meltwright.core.batch;
 
 import org.meltwright.units.ProblemCode;
 
-/** The problems that recipes, batches and castings report. */
+/**
+ * The problems that recipes, batches and castings report.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Recipe plain = Recipe.named("plain cakes").part(wax, 1).build();
+ * Losses film = Losses.NONE.withFilm(grams(15), MassFraction.ZERO);
+ * List<Problem> problems = new ArrayList<>();
+ * try {
+ *   Batch.ofTotal(plain, grams(10), film);
+ * } catch (ProblemException e) {
+ *   problems.addAll(e.problems());
+ * }
+ * problems.get(0).code(); // NOTHING_LEFT
+ * problems.get(0).what(Locale.ENGLISH); // The losses leave nothing of the batch.
+ * }</pre>
+ */
 public enum BatchProblem implements ProblemCode {
   /** A recipe without a name. */
   NAME_MISSING("batch.name-missing"),

@@ -18,6 +18,20 @@ import org.meltwright.units.ProblemException;
  * <p>A batch can hold only batches that were there before it, so a trace always ends. Its form for
  * files is its draft, {@link #toDraft}; {@link BatchLedger} reads drafts and traces both ways.
  *
+ * <p>For example, 10 g of resin too much went into the pot:
+ *
+ * <pre>{@code
+ * Material resin = MaterialCatalogue.standard().require("damar");
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Recipe medium = Recipe.named("medium").part(resin, 1).part(wax, 9).build();
+ * Instant at = Instant.parse("2026-03-14T09:30:00Z");
+ * WeighedLine first = WeighedLine.of(wax, "bag 7", grams(450), at);
+ * WeighedLine second = WeighedLine.of(resin, "", grams(60), at.plusSeconds(600));
+ * BatchRecord record = BatchRecord.of("B12", medium, at, List.of(first, second));
+ * record.charge().massKilograms(); // 0.51 kg
+ * record.charge().composition().massFraction(resin).percent(); // 11.8 %
+ * }</pre>
+ *
  * <p>Two records are equal if their ids are. Immutable and thread-safe.
  */
 public final class BatchRecord {

@@ -8,6 +8,21 @@ import org.jspecify.annotations.Nullable;
  * A batch record as it stands in a file, not checked yet; free of annotations, so that any JSON
  * library reads and writes it.
  *
+ * <p>For example, a record as it goes into a file, and back:
+ *
+ * <pre>{@code
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Recipe plain = Recipe.named("plain cakes").part(wax, 1).build();
+ * Instant at = Instant.parse("2026-03-14T09:30:00Z");
+ * WeighedLine weighed = WeighedLine.of(wax, "bag 7", grams(150), at);
+ * BatchRecordDraft draft = BatchRecord.of("B12", plain, at, List.of(weighed)).toDraft();
+ * draft.recipe(); // plain cakes
+ * draft.startedAt(); // 2026-03-14T09:30:00Z
+ * BatchLedger.ofDrafts(
+ *         List.of(draft), name -> Optional.of(plain), MaterialCatalogue.standard()::find)
+ *     .batches().keySet(); // [B12]
+ * }</pre>
+ *
  * <p>Immutable if its lists are.
  *
  * @param version the version of this form, {@link #VERSION}

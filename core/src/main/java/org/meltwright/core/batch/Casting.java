@@ -29,6 +29,18 @@ import org.meltwright.units.VolumeFraction;
  * of 71.2 g and one of 17.9 g. An open cake shrinks as a dish and away from the walls, not evenly:
  * the linear shrinkage is an upper bound.
  *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * Mould tin = Mould.of("muffin tin", VesselMaterial.STEEL, 12, millilitres(103.5));
+ * Casting cakes =
+ *     Casting.of(grams(801.2), tin, VolumeFraction.ofPercent(80), gramsPerMillilitre(0.86));
+ * cakes.cakeKilograms(); // 0.0712 kg
+ * cakes.wholeCakes(); // 11
+ * cakes.partCakeKilograms(); // 0.0179 kg
+ * cakes.pours(); // 1
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class Casting {

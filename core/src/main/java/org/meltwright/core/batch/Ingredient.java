@@ -9,6 +9,19 @@ import org.meltwright.core.mixture.Composition;
  * What a line of a recipe calls for: a material from the shelf, or something made by another
  * recipe.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Material resin = MaterialCatalogue.standard().require("damar");
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Material ochre = MaterialCatalogue.standard().require("yellow-ochre");
+ * Recipe medium = Recipe.named("medium").part(resin, 1).part(wax, 8).build();
+ * Recipe colour = Recipe.named("ochre cakes").part(medium, 9).part(ochre, 1).build();
+ * Ingredient.of(medium).material().isPresent(); // false
+ * colour.lineShare(Ingredient.of(medium)); // 0.9
+ * colour.lineShare(Ingredient.of(wax)); // 0.0
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public sealed interface Ingredient {

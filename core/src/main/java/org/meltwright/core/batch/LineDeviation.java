@@ -4,6 +4,21 @@ package org.meltwright.core.batch;
 /**
  * How far a line of a batch lies from its recipe, by mass of the whole that was weighed.
  *
+ * <p>For example, one part in ten was called for, and 60 g in 500 g were weighed:
+ *
+ * <pre>{@code
+ * Material ochre = MaterialCatalogue.standard().require("yellow-ochre");
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Recipe cakes = Recipe.named("ochre cakes").part(ochre, 1).part(wax, 9).build();
+ * Instant at = Instant.parse("2026-03-14T09:30:00Z");
+ * WeighedLine first = WeighedLine.of(wax, "bag 7", grams(440), at);
+ * WeighedLine second = WeighedLine.of(ochre, "jar 2", grams(60), at);
+ * BatchRecord record = BatchRecord.of("B12", cakes, at, List.of(first, second));
+ * LineDeviation ofOchre = record.deviations().get(0);
+ * ofOchre.weighedShare(); // 0.12
+ * ofOchre.difference(); // 0.02
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param ingredient the material or the sub-recipe

@@ -28,6 +28,19 @@ import org.meltwright.units.UnitsProblem;
  * take it as it is. For example, 730 g at 1 : 8 with 4 % insolubles in the first side and 2 % film
  * is 821.25 g in the pot and 801.2 g net.
  *
+ * <p>For example, a film that is the larger of 10 g and 2 % of the pot:
+ *
+ * <pre>{@code
+ * Material resin = MaterialCatalogue.standard().require("damar");
+ * Losses losses =
+ *     Losses.NONE
+ *         .withInsolublesOf(resin)
+ *         .withFilm(grams(10), MassFraction.ofPercent(2));
+ * losses.insolubles(resin).get().percent(); // 3.0 %
+ * losses.filmKilograms(0.3); // 0.010 kg
+ * losses.filmKilograms(0.9); // 0.018 kg
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class Losses {

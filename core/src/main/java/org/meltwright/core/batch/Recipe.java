@@ -20,6 +20,19 @@ import org.meltwright.units.ProblemException;
  * hold only recipes that were there before it, so none contains itself, and each works out its
  * composition once, from those of its parts: 50 levels of shared sub-recipes cost 50 steps.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Material resin = MaterialCatalogue.standard().require("damar");
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Material white = MaterialCatalogue.standard().require("titanium-white-rutile");
+ * MixingRatio ratio = QuantityParser.localeFree().parseMixingRatio("1:8", "resin", "wax");
+ * Recipe medium = Recipe.ofRatio("medium", ratio, resin, wax);
+ * Recipe cakes = Recipe.named("white cakes").part(medium, 9).part(white, 1).build();
+ * cakes; // white cakes = 9.0 medium + 1.0 titanium-white-rutile
+ * cakes.composition().massFraction(resin).percent(); // 10.0 %
+ * }</pre>
+ *
  * <p>Two recipes are equal if their names and compositions are. Immutable and thread-safe.
  */
 public final class Recipe {
@@ -58,6 +71,7 @@ public final class Recipe {
    * @param first the material of the ratio's first side
    * @param second the material of the ratio's second side
    * @return the recipe
+   * @throws ProblemException if the name is blank
    */
   public static Recipe ofRatio(String name, MixingRatio ratio, Material first, Material second) {
     return named(name).part(first, ratio.firstParts()).part(second, ratio.secondParts()).build();

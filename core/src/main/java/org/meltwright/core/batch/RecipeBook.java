@@ -21,6 +21,21 @@ import org.meltwright.units.ProblemException;
  * that names its members. All problems are found at once, each with its place as a JSON pointer
  * below the list of drafts.
  *
+ * <p>For example, cakes stand in the file before the medium that they are made of:
+ *
+ * <pre>{@code
+ * RecipePartDraft ofMedium = new RecipePartDraft(null, "medium", 9.0);
+ * RecipePartDraft ofWhite = new RecipePartDraft("titanium-white-rutile", null, 1.0);
+ * RecipePartDraft ofWax = new RecipePartDraft("beeswax-yellow", null, 8.0);
+ * RecipePartDraft ofResin = new RecipePartDraft("damar", null, 1.0);
+ * RecipeDraft cakes = new RecipeDraft("white cakes", List.of(ofMedium, ofWhite));
+ * RecipeDraft medium = new RecipeDraft("medium", List.of(ofResin, ofWax));
+ * RecipeBook book =
+ *     RecipeBook.of(List.of(cakes, medium), MaterialCatalogue.standard()::find);
+ * book.recipes().keySet(); // [medium, white cakes]
+ * book.find("medium"); // medium = 1.0 damar + 8.0 beeswax-yellow
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class RecipeBook {

@@ -6,6 +6,19 @@ import org.meltwright.units.UnitsProblem;
 /**
  * One line of a recipe: an ingredient and its parts by mass.
  *
+ * <p>For example, the same numbers by mass and by cups of what is scooped are two recipes:
+ *
+ * <pre>{@code
+ * Material resin = MaterialCatalogue.standard().require("damar");
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * RecipePart one = new RecipePart(Ingredient.of(resin), 1);
+ * RecipePart six = new RecipePart(Ingredient.of(wax), 6);
+ * Recipe weighed = Recipe.of("weighed", List.of(one, six));
+ * Recipe scooped = Recipe.ofVolumeParts("scooped", List.of(one, six), DensityBasis.BULK);
+ * weighed.composition().massFraction(resin).percent(); // 14.3 %
+ * scooped.composition().massFraction(resin).percent(); // 15.6 %
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param ingredient what is taken

@@ -16,6 +16,20 @@ import org.meltwright.units.VolumeFraction;
  *
  * <p>Reported here; what is too full is for who reviews a plan to say.
  *
+ * <p>For example, 900 g of molten beeswax, 1.09 l, in a pot of 1.5 l:
+ *
+ * <pre>{@code
+ * Composition wax = Composition.of(MaterialCatalogue.standard().require("beeswax-yellow"));
+ * Vessel pot =
+ *     Vessel.of(
+ *         "pot", VesselMaterial.STAINLESS_STEEL, Lining.NONE, Vessel.Bottom.FLAT,
+ *         litres(1.5), grams(600));
+ * VesselRoom room = VesselRoom.of(pot, Mixture.of(wax, grams(900)), DensityBasis.MELT);
+ * room.highestFillLevel(); // 0.73
+ * room.exceeds(VesselRoom.WORKING_FILL); // true
+ * room.shareThatFits(VesselRoom.WORKING_FILL); // 0.91
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param vessel the vessel

@@ -14,6 +14,19 @@ import org.meltwright.units.UnitsProblem;
  * What was really weighed in: from a lot of a material, or from an earlier batch; how much and
  * when.
  *
+ * <p>For example, from a bag on the shelf, and from the cakes of an earlier day:
+ *
+ * <pre>{@code
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Recipe plain = Recipe.named("plain cakes").part(wax, 1).build();
+ * Instant at = Instant.parse("2026-03-14T09:30:00Z");
+ * WeighedLine bag = WeighedLine.of(wax, "bag 7", grams(150), at);
+ * BatchRecord first = BatchRecord.of("B12", plain, at, List.of(bag));
+ * WeighedLine melted = WeighedLine.of(first, grams(40), at.plus(Duration.ofDays(1)));
+ * bag; // 0.15 kg of beeswax-yellow, lot bag 7
+ * melted; // 0.04 kg of plain cakes, lot B12
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class WeighedLine {

@@ -7,6 +7,22 @@ import org.jspecify.annotations.Nullable;
  * A weighed line as it stands in a file, not checked yet: either a material with its lot or an
  * earlier batch.
  *
+ * <p>For example, a line with a date in place of a time:
+ *
+ * <pre>{@code
+ * WeighedLineDraft line =
+ *     new WeighedLineDraft("beeswax-yellow", "bag 7", null, 0.15, "2026-03-14");
+ * BatchRecordDraft draft =
+ *     new BatchRecordDraft(
+ *         1, "B12", "plain cakes", "2026-03-14T09:30:00Z", List.of(line), null, null);
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Recipe plain = Recipe.named("plain cakes").part(wax, 1).build();
+ * BatchLedger.ofDrafts(
+ *     List.of(draft),
+ *     name -> Optional.of(plain),
+ *     MaterialCatalogue.standard()::find); // throws ProblemException
+ * }</pre>
+ *
  * <p>Immutable.
  *
  * @param material the id of the material; absent if the line names a batch

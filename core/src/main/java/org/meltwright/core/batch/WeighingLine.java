@@ -11,6 +11,19 @@ import org.meltwright.units.RoundedLine;
  * One line to weigh: an ingredient, its balance, its exact and its printed mass, and how it goes
  * into the pot.
  *
+ * <p>For example, more wax than the balance carries at once:
+ *
+ * <pre>{@code
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Batch batch =
+ *     Batch.ofTotal(Recipe.named("plain cakes").part(wax, 1).build(), grams(730), Losses.NONE);
+ * Balance small = Balance.of("letter balance", grams(500), grams(1));
+ * WeighingLine line = WeighingSheet.of(batch, List.of(small)).lines().get(0);
+ * line.rounded().printedKilograms(); // 0.730 kg
+ * line.portions(); // 2
+ * line.hint(); // FIRST
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param ingredient what is weighed

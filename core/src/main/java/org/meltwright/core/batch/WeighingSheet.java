@@ -21,6 +21,21 @@ import org.meltwright.units.RoundedLine;
  *
  * <p>A line that uses up all that is left of something is not weighed: it stands as it is.
  *
+ * <p>For example, 250 g of medium: the resin on the fine balance, the wax on the coarse one.
+ *
+ * <pre>{@code
+ * Material resin = MaterialCatalogue.standard().require("damar");
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Recipe medium = Recipe.named("medium").part(resin, 1).part(wax, 8).build();
+ * Balance fine = Balance.of("pocket balance", grams(200), grams(0.01));
+ * Balance coarse = Balance.of("kitchen balance", kilograms(5), grams(1));
+ * Batch batch = Batch.ofTotal(medium, grams(250), Losses.NONE);
+ * WeighingSheet sheet = WeighingSheet.of(batch, List.of(fine, coarse));
+ * sheet.lines().get(0).rounded().printedKilograms(); // 0.02778 kg
+ * sheet.lines().get(1).rounded().printedKilograms(); // 0.222 kg
+ * sheet.charge().composition().massFraction(resin).percent(); // 11.12 %
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class WeighingSheet {

@@ -5,8 +5,8 @@
  * <ol>
  *   <li>{@link org.meltwright.core.batch.Recipe} — named parts by mass, of materials and other
  *       recipes.
- *   <li>{@link org.meltwright.core.batch.Losses} — insolubles, film and straining.
- *   <li>{@link org.meltwright.core.batch.Batch} — a recipe in an amount, from any one known.
+ *   <li>{@link org.meltwright.core.batch.Batch} — a recipe in an amount, from any one known; {@link
+ *       org.meltwright.core.batch.Losses} — insolubles, film and straining.
  *   <li>{@link org.meltwright.core.batch.WeighingSheet} — what each balance is to show, and in
  *       which order it goes into the pot.
  *   <li>{@link org.meltwright.core.batch.Casting} and {@link org.meltwright.core.batch.VesselRoom}
@@ -15,6 +15,25 @@
  *       org.meltwright.core.batch.BatchLedger} — what was really weighed, and which lots are in
  *       which cake.
  * </ol>
+ *
+ * <p>For example, all that is left of a block of wax becomes medium, with 4 % insolubles in the
+ * resin and 2 % left on pot and tools:
+ *
+ * <pre>{@code
+ * Material resin = MaterialCatalogue.standard().require("damar");
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Recipe medium = Recipe.named("medium").part(resin, 1).part(wax, 8).build();
+ * Losses losses =
+ *     Losses.NONE
+ *         .withInsolubles(resin, MassFraction.ofPercent(4))
+ *         .withFilm(MassFraction.ofPercent(2));
+ * Batch batch = Batch.usingUp(medium, wax, grams(730), losses);
+ * batch.charge().massKilograms(); // 0.82125 kg
+ * batch.net().massKilograms(); // 0.8012 kg
+ * }</pre>
+ *
+ * <p>What to weigh leaves as plain data in {@link org.meltwright.core.batch.WeighingSheetData}.
+ * Masses there are full numbers in kilograms, as the names say; what is absent is null.
  *
  * <p>Beside recipes and records stand their drafts, as files hold them; {@link
  * org.meltwright.core.batch.RecipeBook} and the ledger check them, all problems at once.

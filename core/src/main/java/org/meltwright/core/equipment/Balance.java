@@ -10,6 +10,15 @@ import org.meltwright.units.UnitsProblem;
 /**
  * A balance: how much it carries and in what steps it shows.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Balance pocket = Balance.of("pocket balance", grams(200), grams(0.01));
+ * pocket.interval().round(grams(91.256)); // 0.09126 kg
+ * pocket.capacityKilograms(); // 0.2 kg
+ * Balance.of("letter balance", grams(50), grams(100)); // throws ProblemException
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param name what the studio calls it

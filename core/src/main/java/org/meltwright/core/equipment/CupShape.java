@@ -12,8 +12,19 @@ import org.meltwright.units.UnitsProblem;
 /**
  * The inside of one cup of a mould, measured with a rule or weighed full of water.
  *
- * <p>Sold sizes of cups differ by half; weighing one cup full of water settles it. Immutable and
- * thread-safe.
+ * <p>Sold sizes of cups differ by half; weighing one cup full of water settles it.
+ *
+ * <p>For example, a cup measured with a rule, half full, and another weighed full of water:
+ *
+ * <pre>{@code
+ * CupShape cup = CupShape.frustum(millimetres(70), millimetres(50), millimetres(30));
+ * cup.cubicMetres() * 1e6; // 85.6 ml
+ * cup.cubicMetresTo(0.015) * 1e6; // 35.7 ml
+ * CupShape other = CupShape.weighedWithWater(grams(103.3));
+ * other.cubicMetres() * 1e6; // 103.5 ml
+ * }</pre>
+ *
+ * <p>Immutable and thread-safe.
  */
 public sealed interface CupShape {
 

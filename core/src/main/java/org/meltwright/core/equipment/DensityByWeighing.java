@@ -11,6 +11,14 @@ import org.meltwright.units.UnitsProblem;
 /**
  * The density of a solid piece from a balance and some water.
  *
+ * <p>For example, a cake of wax floats; with a sinker below it, it pulls 3.4 g upwards in water:
+ *
+ * <pre>{@code
+ * Quantity<Density> cake =
+ *     DensityByWeighing.immersed(grams(71.2), grams(-3.4), gramsPerMillilitre(1));
+ * QuantityKind.DENSITY.toSi(cake); // 954 kg/m³
+ * }</pre>
+ *
  * <p>Not instantiable; thread-safe.
  */
 public final class DensityByWeighing {

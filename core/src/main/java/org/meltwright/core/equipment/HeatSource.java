@@ -10,8 +10,20 @@ import org.meltwright.units.UnitsProblem;
 /**
  * What heats: a hot plate, a heated palette, an iron, a heat gun, a torch, a lamp.
  *
- * <p>What is not stated stays unknown: there is no default for set point, overshoot or power. This
- * class is immutable and thread-safe.
+ * <p>What is not stated stays unknown: there is no default for set point, overshoot or power.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * HeatSource plate =
+ *     HeatSource.of("hot plate", HeatSource.Kind.HOT_PLATE)
+ *         .withSetPoint(ofCelsius(85))
+ *         .withOvershoot(TemperatureDifference.ofKelvin(8));
+ * plate.highestSurface(); // 93.0 °C
+ * plate.powerWatts().isPresent(); // false
+ * }</pre>
+ *
+ * <p>This class is immutable and thread-safe.
  */
 public final class HeatSource {
 

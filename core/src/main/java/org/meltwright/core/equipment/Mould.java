@@ -9,6 +9,14 @@ import org.meltwright.units.UnitsProblem;
 /**
  * A mould with equal cups, such as a muffin tin.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Mould tin = Mould.of("muffin tin", VesselMaterial.STEEL, 12, millilitres(103.5));
+ * tin.cupCubicMetres() * 1e6; // 103.5 ml
+ * tin.cups() * tin.cupCubicMetres() * 1e6; // 1242 ml
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param name what the studio calls it

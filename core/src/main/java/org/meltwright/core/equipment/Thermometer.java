@@ -6,12 +6,21 @@ import org.meltwright.units.TemperatureDifference;
 /**
  * A thermometer: where it measures, in what steps, and how far it may be off.
  *
+ * <p>For example, how hot a melt may be when a probe that may be 2 K off shows 88 °C:
+ *
+ * <pre>{@code
+ * TemperatureDifference tenth = TemperatureDifference.ofKelvin(0.1);
+ * TemperatureDifference off = TemperatureDifference.ofKelvin(2);
+ * Thermometer probe = new Thermometer("probe", Thermometer.Place.LIQUID, tenth, off);
+ * ofCelsius(88).plus(probe.tolerance()); // 90.0 °C
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param name what the studio calls it
  * @param place where it measures
- * @param interval its scale interval
- * @param tolerance how far it may be off, either way
+ * @param interval its scale interval, above zero
+ * @param tolerance how far it may be off, either way, not negative
  */
 public record Thermometer(
     String name, Place place, TemperatureDifference interval, TemperatureDifference tolerance) {

@@ -10,6 +10,17 @@ import org.meltwright.units.UnitsProblem;
 /**
  * A vessel that a melt is kept in: a pot, a tin, a well of a heated palette.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Vessel pot =
+ *     Vessel.of(
+ *         "enamel pot", VesselMaterial.ENAMELLED_STEEL, Lining.ENAMEL, Vessel.Bottom.FLAT,
+ *         litres(1.5), grams(600));
+ * pot.capacityCubicMetres(); // 0.0015 m³
+ * pot.fillLevel(0.001); // 0.67
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param name what the studio calls it

@@ -1,7 +1,18 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.equipment;
 
-/** What a vessel or a mould is made of. */
+/**
+ * What a vessel or a mould is made of.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * CupShape bar = CupShape.block(millimetres(80), millimetres(50), millimetres(25));
+ * Mould bars = Mould.of("bars", VesselMaterial.SILICONE, 6, bar);
+ * bars.material(); // SILICONE
+ * bars.cupCubicMetres() * 1e6; // 100 ml
+ * }</pre>
+ */
 public enum VesselMaterial {
   /** Stainless steel. */
   STAINLESS_STEEL,

@@ -9,8 +9,18 @@ import org.meltwright.core.source.Source;
 /**
  * How a result came about: inputs, formula, steps, warnings and sources, in English.
  *
- * <p>For example, for 91.25 g of resin to 730 g of wax: input "wax 730 g", formula "resin = wax ×
- * first ÷ second", step "730 g × 1 ÷ 8 = 91.25 g".
+ * <p>A result explains itself; your own calculation can do the same. For example:
+ *
+ * <pre>{@code
+ * Explanation working =
+ *     Explanation.of("Resin for 730 g of wax at 1 : 8")
+ *         .given("wax 730 g")
+ *         .formula("resin = wax × first ÷ second")
+ *         .step("730 g × 1 ÷ 8 = 91.25 g")
+ *         .build();
+ * working.steps(); // [730 g × 1 ÷ 8 = 91.25 g]
+ * working.text().lines().count(); // 4
+ * }</pre>
  *
  * <p>Immutable and thread-safe.
  *

@@ -6,6 +6,19 @@ import org.meltwright.core.source.Sourced;
 /**
  * A figure of a catalogue, with the material and the property it belongs to.
  *
+ * <p>For example, how the catalogue ranks what is in print on the flash point of beeswax:
+ *
+ * <pre>{@code
+ * List<CatalogueFigure<?>> flashPoints =
+ *     MaterialCatalogue.standard().figures().stream()
+ *         .filter(f -> f.material().id().equals("beeswax-yellow"))
+ *         .filter(f -> f.key() == PropertyKey.FLASH_POINT)
+ *         .toList();
+ * flashPoints.get(0).text(); // 204 °C, not-stated
+ * flashPoints.get(1).rank(); // 2
+ * flashPoints.get(1).sourced().barredBecause(); // the lower of two conflicting values rules
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param <V> the type of the value

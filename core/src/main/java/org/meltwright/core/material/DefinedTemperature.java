@@ -10,6 +10,16 @@ import org.meltwright.units.TemperatureRange;
  * <p>A source may give a lower bound only, such as "above 300 °C": then {@link #isOpenAbove()}
  * holds and both ends of the range are that bound.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * DefinedTemperature melting = wax.require(PropertyKey.MELTING_RANGE).value();
+ * melting.range(); // 62.0–65.0 °C
+ * melting.definition(); // CAPILLARY_RANGE
+ * PropertyKey.FLASH_POINT.parse(">= 300 °C, flash-open-cup").isOpenAbove(); // true
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param range the range

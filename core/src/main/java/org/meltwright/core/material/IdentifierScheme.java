@@ -6,7 +6,18 @@ import java.util.regex.Pattern;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
-/** A scheme that gives materials numbers or names. */
+/**
+ * A scheme that gives materials numbers or names.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * IdentifierScheme.CAS.accepts("8012-89-3"); // true
+ * IdentifierScheme.CAS.accepts("8012-98-3"); // false
+ * IdentifierScheme.COLOUR_INDEX_NAME.require("PW6"); // PW6
+ * IdentifierScheme.COLOUR_INDEX_NAME.require("white 6"); // throws ProblemException
+ * }</pre>
+ */
 public enum IdentifierScheme {
   /** CAS registry number, with its check digit: "8012-89-3". */
   CAS("cas", "[1-9][0-9]{1,6}-[0-9]{2}-[0-9]"),

@@ -9,6 +9,15 @@ import org.meltwright.units.UnitsProblem;
 /**
  * A range of shares by mass, such as the oil in a tube of paint.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * MassFractionRange oil =
+ *     new MassFractionRange(MassFraction.ofPercent(20), MassFraction.ofPercent(25));
+ * oil.middle(); // 22.5 % by mass
+ * MassFractionRange.of(MassFraction.ofPercent(4)).high(); // 4.0 % by mass
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param low the low end

@@ -17,9 +17,14 @@ import org.meltwright.units.ProblemException;
 
 /**
  * A material: names, family, role, identifiers, constituents and figures, each with its source.
+ * Conflicting figures stand in order of preference; {@link #find} gives the first, {@link #figures}
+ * all. A figure that nobody knows is absent: {@link #require} says so. For example:
  *
- * <p>Conflicting figures stand in order of preference; {@link #find} gives the first, {@link
- * #figures} all. A figure that nobody knows is absent: {@link #require} says so and never guesses.
+ * <pre>{@code
+ * Material wax = MaterialCatalogue.standard().require("Bienenwachs, gelb");
+ * wax.name(Locale.ENGLISH); // Beeswax, yellow
+ * wax.require(PropertyKey.MELTING_RANGE).value(); // 62.0–65.0 °C (CAPILLARY_RANGE)
+ * }</pre>
  *
  * <p>Two materials are equal if their ids are equal. This class is immutable and thread-safe.
  */
@@ -170,8 +175,7 @@ public final class Material {
   /**
    * Returns what it may be, where its name fits more than one material.
    *
-   * <p>Its figures then span those of all of them, so that a rule which takes the safe end of a
-   * range takes the worse.
+   * <p>Its figures then span those of all of them: the safe end of a range is that of the worse.
    *
    * @return the candidates, at least two; empty for what is decided
    */
@@ -280,8 +284,7 @@ public final class Material {
   }
 
   /**
-   * Returns a copy in which the figures of one source stand first for a property; all others stay
-   * behind them.
+   * Returns a copy in which the figures of one source stand first, all others behind them.
    *
    * @param <V> the type of the value
    * @param key the property

@@ -31,6 +31,18 @@ import org.meltwright.units.ProblemException;
  * <p>A name that several materials share, such as the Colour Index name PBr7, is found by {@link
  * #matches} only: {@link #find} does not guess.
  *
+ * <p>For example, with a figure of your own on top of the four that are in print:
+ *
+ * <pre>{@code
+ * String own = "material: beeswax-yellow\n  solid-density: 0.962 g/ml | user, March | read";
+ * MaterialCatalogue studio = MaterialCatalogue.standard().plus(own);
+ * Material wax = studio.require("Cera flava");
+ * wax.require(PropertyKey.SOLID_DENSITY).value().range().middleSi(); // 962 kg/m³
+ * wax.figures(PropertyKey.SOLID_DENSITY).size(); // 5
+ * studio.matches("PBr7").size(); // 4
+ * studio.require("beeswacks"); // throws ProblemException
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class MaterialCatalogue {

@@ -1,7 +1,17 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.material;
 
-/** The family that a material belongs to by its chemistry and use. */
+/**
+ * The family that a material belongs to by its chemistry and use.
+ *
+ * <p>For example, what the catalogue knows of oils that dry:
+ *
+ * <pre>{@code
+ * MaterialCatalogue materials = MaterialCatalogue.standard();
+ * materials.byFamily(MaterialFamily.DRYING_OIL); // [linseed-oil, walnut-oil, poppy-oil, …
+ * materials.require("Dammarharz").family(); // RESIN
+ * }</pre>
+ */
 public enum MaterialFamily {
   /** Waxes, and fats sold as waxes. */
   WAX,

@@ -3,7 +3,22 @@ package org.meltwright.core.material;
 
 import org.meltwright.units.ProblemCode;
 
-/** The problems that materials report. */
+/**
+ * The problems that materials report.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * List<Problem> problems = new ArrayList<>();
+ * try {
+ *   MaterialCatalogue.standard().require("PBr7");
+ * } catch (ProblemException e) {
+ *   problems.addAll(e.problems());
+ * }
+ * problems.get(0).code(); // AMBIGUOUS
+ * problems.get(0).what(Locale.ENGLISH); // Several materials answer to "PBr7".
+ * }</pre>
+ */
 public enum MaterialProblem implements ProblemCode {
   /** A figure that nobody knows is needed. */
   PROPERTY_MISSING("material.property-missing"),

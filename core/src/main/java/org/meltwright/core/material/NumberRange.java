@@ -10,6 +10,15 @@ import org.meltwright.units.UnitsProblem;
  *
  * <p>A source may give a lower bound only: then the high end is infinite.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Material white = MaterialCatalogue.standard().require("titanium-white-rutile");
+ * NumberRange oil = white.require(PropertyKey.OIL_ABSORPTION).value();
+ * oil; // 15 to 25 g/100 g
+ * oil.middle(); // 20 g/100 g
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param low the low end, finite

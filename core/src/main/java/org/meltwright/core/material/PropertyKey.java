@@ -16,6 +16,18 @@ import org.meltwright.units.ThermalConductivity;
  * The name of a property, which knows the type of its value: asking for a density gives a density
  * range.
  *
+ * <p>For example, to ask a material, to read a figure of a data sheet, and to learn that nobody
+ * knows:
+ *
+ * <pre>{@code
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * PropertyRange<Density> melt = wax.require(PropertyKey.LIQUID_DENSITY).value();
+ * melt.range().middleSi(); // 822 kg/m³
+ * PropertyKey.LIQUID_DENSITY.parse("0.85 g/ml at 80 °C").range().middleSi(); // 850 kg/m³
+ * wax.find(PropertyKey.AUTOIGNITION).isPresent(); // false
+ * wax.absence(PropertyKey.AUTOIGNITION); // No reliable value is published.
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe; two keys are the same only if they are one object.
  *
  * @param <V> the type of the value

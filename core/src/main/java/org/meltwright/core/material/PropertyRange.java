@@ -10,6 +10,18 @@ import org.meltwright.units.TemperatureRange;
 /**
  * A range of a physical property, with the state and the temperature it holds for.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * QuantityRange<Density> stated =
+ *     QuantityRange.of(
+ *         QuantityKind.DENSITY, gramsPerMillilitre(0.82), gramsPerMillilitre(0.85));
+ * PropertyRange<Density> melt =
+ *     PropertyRange.of(stated, MaterialState.LIQUID).at(TemperatureRange.of(ofCelsius(80)));
+ * melt.range().middleSi(); // 835 kg/m³
+ * PropertyKey.LIQUID_DENSITY.format(melt); // 0.82 to 0.85 g/ml at 80 °C
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  *
  * @param <Q> the kind of quantity

@@ -3,6 +3,16 @@ package org.meltwright.core.material;
 
 /**
  * What was measured when a temperature was written down; figures of two definitions do not compare.
+ *
+ * <p>For example, a calorimeter's peak of the same wax lies above its melting range in a tube:
+ *
+ * <pre>{@code
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * DefinedTemperature tube = wax.require(PropertyKey.MELTING_RANGE).value();
+ * DefinedTemperature peak = wax.find(PropertyKey.MELTING_RANGE, "zhang-2011").get().value();
+ * tube; // 62.0–65.0 °C (CAPILLARY_RANGE)
+ * peak; // 70.34 °C (DSC_PEAK)
+ * }</pre>
  */
 public enum TemperatureDefinition {
   /** Melting range in a capillary tube. */

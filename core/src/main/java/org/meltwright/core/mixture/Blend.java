@@ -19,6 +19,19 @@ import org.meltwright.units.QuantityKind;
  * one with the most of the first component is taken. Where none exists, the problems name each
  * target that is out of reach and the nearest share that can be had while the others are kept.
  *
+ * <p>For example, 800 g at one part of resin in eight, from a strong and a weak medium:
+ *
+ * <pre>{@code
+ * MaterialCatalogue shelf = MaterialCatalogue.standard();
+ * List<Material> both = List.of(shelf.require("damar"), shelf.require("beeswax-yellow"));
+ * Composition strong = Composition.ofParts(both, 1, 4);
+ * Composition weak = Composition.ofParts(both, 1, 9);
+ * ShareTarget resin = ShareTarget.ofPercent(ShareOf.RESIN, 12.5);
+ * Blend blend = Blend.of(List.of(strong, weak), List.of(resin));
+ * blend.shareValue(0); // 0.25
+ * blend.amounts(grams(800)).get(0).massKilograms(); // 0.2 kg
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class Blend {

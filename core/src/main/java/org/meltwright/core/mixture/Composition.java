@@ -28,7 +28,15 @@ import org.meltwright.units.VolumeFraction;
  * What a mix is made of: materials and their shares by mass, which sum to one.
  *
  * <p>Mass is the basis. Parts by volume become shares by mass with stated densities; the {@link
- * VolumeView} turns them back.
+ * VolumeView} turns them back. For example:
+ *
+ * <pre>{@code
+ * Material resin = MaterialCatalogue.standard().require("damar");
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Composition medium = Composition.ofParts(List.of(resin, wax), 1, 8);
+ * medium; // damar 11.111 % + beeswax-yellow 88.889 % by mass
+ * medium.density(MaterialState.SOLID).centralSi(); // 967 kg/m³
+ * }</pre>
  *
  * <p>Two compositions are equal if materials, order and shares are the same to the last digit;
  * {@link #isCloseTo} compares within a tolerance and whatever the order. Immutable and thread-safe.
@@ -425,8 +433,7 @@ public final class Composition {
   }
 
   /**
-   * Returns the composition of what the materials are made of: each that states constituents stands
-   * as these, at the middle of their shares.
+   * Returns the composition down to stated constituents, each at the middle of its share.
    *
    * @return the composition of constituents; this one if no material states any
    */

@@ -19,6 +19,19 @@ import org.meltwright.units.ProblemException;
  * <p>For example, a pot at 35 % that is to come down to 10 % needs 2.5 g per gram of an addition
  * that holds none; 600 g at 1 : 10 that are to be 1 : 7 need 23.4 g of the pure first side.
  *
+ * <p>The second of these, in code:
+ *
+ * <pre>{@code
+ * MaterialCatalogue shelf = MaterialCatalogue.standard();
+ * Composition resin = Composition.of(shelf.require("damar"));
+ * Composition wax = Composition.of(shelf.require("beeswax-yellow"));
+ * Mixture pot = Mixture.of(Composition.blend(List.of(resin, wax), 1, 10), grams(600));
+ * Correction stronger =
+ *     Correction.toShare(pot, ShareOf.RESIN, MassFraction.of(1.0 / 8), resin);
+ * stronger.addedKilograms(); // 0.0234 kg
+ * stronger.result().massKilograms(); // 0.6234 kg
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class Correction {

@@ -33,6 +33,20 @@ import org.meltwright.units.TemperaturePoint;
  * <p>A material without a figure of its own whose constituents are stated gets its density from
  * them. Any other missing density is a problem that names material and property; none is guessed.
  *
+ * <p>For example, a wax of 850 kg/m³ at 65 °C, 20 K hotter, that expands by 8.5e-4 of its volume
+ * per kelvin:
+ *
+ * <pre>{@code
+ * PropertyRange<Density> at65 = PropertyKey.LIQUID_DENSITY.parse("0.85 g/ml at 65 °C");
+ * Material wax =
+ *     Material.builder("our-wax")
+ *         .figure(PropertyKey.LIQUID_DENSITY, Sourced.of(at65, Source.USER, Knowledge.READ))
+ *         .build();
+ * NumberRange expansion = new NumberRange(8.5e-4, 8.5e-4, "1/K");
+ * DensityBasis.meltAt(ofCelsius(85), expansion).density(wax).middleSi(); // 835.79 kg/m³
+ * DensityBasis.MELT.with(wax, gramsPerMillilitre(0.84)).density(wax).middleSi(); // 840 kg/m³
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class DensityBasis {

@@ -6,6 +6,20 @@ import org.meltwright.units.UnitsProblem;
 /**
  * The densities of the materials of a composition, looked up once, for calculations in a loop.
  *
+ * <p>For example, how many parts of wax to one of resin bring the solid down to 971 kg/m³:
+ *
+ * <pre>{@code
+ * Material resin = MaterialCatalogue.standard().require("damar");
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Composition mix = Composition.ofParts(List.of(resin, wax), 1, 1);
+ * DensityTable densities = DensityTable.of(1060, 960);
+ * int parts = 1;
+ * while (mix.volumeView(densities).densityKilogramsPerCubicMetre() > 971) {
+ *   mix = mix.withParts(1, ++parts);
+ * }
+ * parts; // 8
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class DensityTable {
@@ -34,7 +48,8 @@ public final class DensityTable {
    * @param low the low ends in kg/m³, from 0.001 to 100,000
    * @param high the high ends in kg/m³, as many, none below its low end
    * @return the table
-   * @throws org.meltwright.units.ProblemException if a density lies outside
+   * @throws org.meltwright.units.ProblemException if a density lies outside, or the ends of a range
+   *     are reversed
    */
   public static DensityTable of(double[] low, double[] high) {
     double[] middle = new double[low.length];

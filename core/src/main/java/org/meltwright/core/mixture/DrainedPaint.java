@@ -19,6 +19,16 @@ import org.meltwright.units.QuantityKind;
  * 18 g: 11.1 to 16.7 %. Little pigment may stain the paper; if much does, the loss is not oil
  * alone.
  *
+ * <p>For example, a tube white with 18 to 30 % oil:
+ *
+ * <pre>{@code
+ * Material white = MaterialCatalogue.standard().require("oil-paint-titanium-white");
+ * DrainedPaint drained = DrainedPaint.of(white, grams(20), grams(18));
+ * drained.oilLeft().low().percent(); // 8.9 %
+ * drained.oilLeft().high().percent(); // 22.2 %
+ * drained.material().id(); // oil-paint-titanium-white-drained
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class DrainedPaint {

@@ -11,6 +11,18 @@ import org.meltwright.units.Limit;
 /**
  * The largest amount of a composition that what is on the shelf allows, and what runs out first.
  *
+ * <p>For example, medium at 1 : 8 from 200 g of resin and 2 kg of wax:
+ *
+ * <pre>{@code
+ * Material resin = MaterialCatalogue.standard().require("damar");
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Composition medium = Composition.ofParts(List.of(resin, wax), 1, 8);
+ * LargestBatch most = LargestBatch.of(medium, Map.of(resin, 0.2, wax, 2.0));
+ * most.mixture().massKilograms(); // 1.8 kg
+ * most.runsOut(); // [damar]
+ * most.leftKilograms().get(wax); // 0.4 kg
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class LargestBatch {

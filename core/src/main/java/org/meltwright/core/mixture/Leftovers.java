@@ -10,7 +10,22 @@ import org.meltwright.units.ProblemException;
  * Leftovers combined to target shares, with as much of them used as possible.
  *
  * <p>For example, of 500 g at 1 : 6 and 300 g at 1 : 10, all of the first and 261.9 g of the second
- * make 1 : 7; the rest stays for another day. Immutable and thread-safe.
+ * make 1 : 7; the rest stays for another day.
+ *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * MaterialCatalogue shelf = MaterialCatalogue.standard();
+ * List<Material> both = List.of(shelf.require("damar"), shelf.require("beeswax-yellow"));
+ * Mixture strong = Mixture.of(Composition.ofParts(both, 1, 6), grams(500));
+ * Mixture weak = Mixture.of(Composition.ofParts(both, 1, 10), grams(300));
+ * ShareTarget oneInEight = ShareTarget.ofPercent(ShareOf.RESIN, 12.5);
+ * Leftovers used = Leftovers.combine(List.of(strong, weak), List.of(oneInEight));
+ * used.taken().get(1).massKilograms(); // 0.2619 kg
+ * used.left().get(1).massKilograms(); // 0.0381 kg
+ * }</pre>
+ *
+ * <p>Immutable and thread-safe.
  */
 public final class Leftovers {
 

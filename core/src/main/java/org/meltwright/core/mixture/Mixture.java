@@ -19,6 +19,18 @@ import org.meltwright.units.QuantityKind;
 /**
  * An amount of a composition.
  *
+ * <p>For example, two pots poured together, of which half is kept:
+ *
+ * <pre>{@code
+ * MaterialCatalogue shelf = MaterialCatalogue.standard();
+ * Material resin = shelf.require("damar");
+ * Material wax = shelf.require("beeswax-yellow");
+ * Mixture pot = Mixture.of(Composition.ofParts(List.of(resin, wax), 1, 4), grams(500));
+ * Mixture both = pot.plus(Mixture.of(wax, grams(300)));
+ * both; // 0.8 kg of damar 12.500 % + beeswax-yellow 87.500 % by mass
+ * both.split(MassFraction.ofPercent(50)).get(0).massKilograms(resin); // 0.05 kg
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param composition what it is made of

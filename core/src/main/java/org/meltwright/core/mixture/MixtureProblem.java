@@ -3,7 +3,24 @@ package org.meltwright.core.mixture;
 
 import org.meltwright.units.ProblemCode;
 
-/** The problems that compositions, mixtures and corrections report. */
+/**
+ * The problems that compositions, mixtures and corrections report.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Material resin = MaterialCatalogue.standard().require("damar");
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * List<Problem> problems = new ArrayList<>();
+ * try {
+ *   Composition.ofPercents(Map.of(resin, 10.0, wax, 80.0));
+ * } catch (ProblemException e) {
+ *   problems.addAll(e.problems());
+ * }
+ * problems.get(0).code(); // NOT_A_WHOLE
+ * problems.get(0).what(Locale.ENGLISH); // The shares do not make up the whole.
+ * }</pre>
+ */
 public enum MixtureProblem implements ProblemCode {
   /** No part is larger than zero. */
   NO_PARTS("mixture.no-parts"),

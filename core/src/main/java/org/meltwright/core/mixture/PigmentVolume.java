@@ -30,6 +30,20 @@ import org.meltwright.units.VolumeFraction;
  * example, 20 g per 100 g at 4.2 g/cm³ gives 0.52676. It is an upper limit: a melt wets pigment
  * worse than oil under a muller.
  *
+ * <p>For example, a cake with 8 % of its volume of titanium white:
+ *
+ * <pre>{@code
+ * MaterialCatalogue shelf = MaterialCatalogue.standard();
+ * Material white = shelf.require("titanium-white-rutile");
+ * Composition cake =
+ *     Composition.of(shelf.require("beeswax-yellow"))
+ *         .with(white, VolumeFraction.ofPercent(8), DensityBasis.SOLID);
+ * PigmentVolume film = PigmentVolume.of(cake, DensityBasis.SOLID);
+ * film.concentration().percent(); // 8.0 % by volume
+ * film.critical().value(); // 0.529
+ * film.reducedConcentration(); // 0.151
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class PigmentVolume {
@@ -172,6 +186,8 @@ public final class PigmentVolume {
    * @param critical the critical share, above zero
    * @param kilogramsPerCubicMetre the density of the pigment in kg/m³, above zero
    * @return the oil absorption in g per 100 g; 23.375 for 0.5 and 4000 kg/m³
+   * @throws org.meltwright.units.ProblemException if the critical share or the density is zero, or
+   *     the oil absorption comes out negative or not finite
    */
   public static double oilAbsorption(VolumeFraction critical, double kilogramsPerCubicMetre) {
     double voids = 1 / critical.value() - 1;

@@ -12,7 +12,21 @@ import org.meltwright.units.QuantityKind;
  * An amount of which a share is known only within bounds, such as scrapings of mixed colours.
  *
  * <p>For example, 200 g that hold 0 to 30 % and 300 g that hold 10 % make 500 g with 6 to 18 %.
- * Immutable and thread-safe.
+ *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * MassFractionRange upTo30 =
+ *     new MassFractionRange(MassFraction.ZERO, MassFraction.ofPercent(30));
+ * Scrap scrapings = Scrap.of(grams(200), upTo30);
+ * Scrap cake = Scrap.of(grams(300), MassFractionRange.of(MassFraction.ofPercent(10)));
+ * Scrap whole = Scrap.blend(List.of(scrapings, cake));
+ * whole.massKilograms(); // 0.5 kg
+ * whole.share().low().percent(); // 6.0 %
+ * whole.share().high().percent(); // 18.0 %
+ * }</pre>
+ *
+ * <p>Immutable and thread-safe.
  *
  * @param massKilograms how much there is, in kg, not negative
  * @param share the bounds of the share; 0 to 1 where nothing is known
@@ -40,6 +54,7 @@ public record Scrap(double massKilograms, MassFractionRange share) {
    * @param mass how much there is
    * @param share the bounds of the share
    * @return the scrap
+   * @throws org.meltwright.units.ProblemException if the mass is negative or not finite
    */
   public static Scrap of(Quantity<Mass> mass, MassFractionRange share) {
     return new Scrap(QuantityKind.MASS.toSi(mass), share);
@@ -51,6 +66,8 @@ public record Scrap(double massKilograms, MassFractionRange share) {
    * @param mixture what it is
    * @param what what the share is a share of
    * @return the scrap, with the bounds that the composition gives
+   * @throws org.meltwright.units.ProblemException if a material is itself a mix of which the parts
+   *     are not stated
    */
   public static Scrap of(Mixture mixture, ShareOf what) {
     return new Scrap(mixture.massKilograms(), mixture.composition().share(what));

@@ -20,6 +20,17 @@ import org.meltwright.units.ProblemException;
  * factor of 1.4 to 8: {@link #OIL_PAINT} counts the paint as it comes from the tube, {@link
  * #FREE_OIL} the oil in it, as a range, from the paint's own constituents.
  *
+ * <p>For example, 30 % of a tube white that itself holds 18 to 30 % of oil:
+ *
+ * <pre>{@code
+ * Material white = MaterialCatalogue.standard().require("oil-paint-titanium-white");
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Composition colour = Composition.ofPercents(Map.of(white, 30.0, wax, 70.0));
+ * colour.share(ShareOf.OIL_PAINT).high().percent(); // 30.0 %
+ * colour.share(ShareOf.FREE_OIL).low().percent(); // 5.4 %
+ * colour.share(ShareOf.FREE_OIL).high().percent(); // 9.0 %
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class ShareOf {

@@ -6,6 +6,18 @@ import org.meltwright.units.MassFraction;
 /**
  * A share to be reached.
  *
+ * <p>For example, how much wax keeps 100 g of a tube white with 18 to 30 % of oil at no more than
+ * 10 % of oil, whatever the tube really holds:
+ *
+ * <pre>{@code
+ * Material white = MaterialCatalogue.standard().require("oil-paint-titanium-white");
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Mixture tube = Mixture.of(white, grams(100));
+ * ShareTarget oil = ShareTarget.ofPercent(ShareOf.FREE_OIL.atHigh(), 10);
+ * Correction thinned = Correction.toShares(tube, List.of(oil), List.of(Composition.of(wax)));
+ * thinned.addedKilograms(); // 0.2 kg
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param what what the share is a share of; at the low, middle or high end of its range

@@ -19,6 +19,17 @@ import org.meltwright.units.VolumeFraction;
  * 960 kg/m³ is 971.456 kg/m³, the first with 11.4558 % of the volume. Valid where volumes add up:
  * no air between pieces, no reaction.
  *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * Material resin = MaterialCatalogue.standard().require("damar");
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Composition medium = Composition.ofParts(List.of(resin, wax), 1, 7);
+ * VolumeView solid = medium.volumeView(DensityTable.of(1060, 960));
+ * solid.densityKilogramsPerCubicMetre(); // 971.456 kg/m³
+ * solid.volumeFraction(resin).percent(); // 11.4558 %
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class VolumeView {

@@ -4,6 +4,16 @@ package org.meltwright.core.source;
 /**
  * What a reader can look up: a title, where in it, and when it appeared.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Source sheet =
+ *     new Source(
+ *         "wax-sheet", "Data sheet of our beeswax", "2nd ed.", "2026", SourceKind.DATA_SHEET);
+ * sheet.at("table 4").citation(); // Data sheet of our beeswax, 2nd ed., table 4 (2026)
+ * Source.COMMON_PRACTICE.citation(); // Common practice of the trade
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param id the stable id in the bibliography, lower case and hyphens

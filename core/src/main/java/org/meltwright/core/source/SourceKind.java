@@ -1,7 +1,18 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.source;
 
-/** What kind of publication a figure stands in: the first axis of evidence, strongest first. */
+/**
+ * What kind of publication a figure stands in: the first axis of evidence, strongest first.
+ *
+ * <p>A pharmacopoeia outranks a page of the trade:
+ *
+ * <pre>{@code
+ * Material wax = MaterialCatalogue.standard().require("beeswax-bleached");
+ * Source source = wax.require(PropertyKey.MELTING_RANGE).source();
+ * source.kind(); // STANDARD
+ * source.kind().compareTo(SourceKind.WEB_PAGE) < 0; // true
+ * }</pre>
+ */
 public enum SourceKind {
   /** A published standard or pharmacopoeia. */
   STANDARD,

@@ -7,6 +7,17 @@ import org.jspecify.annotations.Nullable;
 /**
  * A value together with where it comes from, how it is known, and whether a rule may use it.
  *
+ * <p>For example, a figure that was measured, and the same with a doubt about it:
+ *
+ * <pre>{@code
+ * Sourced<TemperaturePoint> flash =
+ *     Sourced.of(ofCelsius(254), Source.USER, Knowledge.RESTATED)
+ *         .withNote("by telephone; the method was not named");
+ * flash.value(); // 254.0 °C
+ * flash.isUsableForRules(); // true
+ * flash.barredFromRules("a lower value is in print").isUsableForRules(); // false
+ * }</pre>
+ *
  * <p>Immutable and thread-safe if its value is.
  *
  * @param <V> the type of the value

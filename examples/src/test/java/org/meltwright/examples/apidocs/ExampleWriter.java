@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
  *
  * <p>A statement that ends in a comment on the same line states its value: {@code expression; //
  * text} or {@code Type name = expression; // text}. {@code // throws SomeException} states that it
- * fails. Whatever else stands there must compile and run.
+ * fails. Lines of comment only are for the reader. Whatever else stands there must compile and run.
  */
 final class ExampleWriter {
 
@@ -64,7 +64,7 @@ final class ExampleWriter {
 
   private void body(String code) {
     StringBuilder statement = new StringBuilder();
-    for (String line : code.lines().toList()) {
+    for (String line : code.lines().filter(l -> !l.strip().startsWith("//")).toList()) {
       statement.append(line).append('\n');
       if (isWhole(statement.toString())) {
         statement(statement.toString().strip());
@@ -84,7 +84,7 @@ final class ExampleWriter {
 
   private void statement(String statement) {
     Matcher stated = STATED.matcher(statement);
-    if (!stated.matches() || statement.startsWith("//")) {
+    if (!stated.matches()) {
       line(statement);
       return;
     }

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.meltwright.core.batch.WeighingLine;
 import org.meltwright.core.cost.CostLine;
+import org.meltwright.core.source.Source;
 
 class StudioSheetTest {
 
@@ -256,12 +257,26 @@ class StudioSheetTest {
     assertThat(run.chapter("Cobalt blue from powder")).contains("WITHHELD");
   }
 
+  /** The resin's specific heat is assumed, the pan's is of a table: both stand at the foot. */
+  @Test
+  void the_electricity_cites_what_it_rests_on() {
+    assertThat(job(0).electricitySources())
+        .extracting(Source::id)
+        .contains("vessel-specific-heats");
+    assertThat(demo.chapter("Medium 1:8"))
+        .containsPattern(
+            "(?s)reaching the pot\\s+\\[\\d+];\\s+specific\\s+heats\\s+and\\s+heats\\s+of\\s+fusion\\s+\\[\\d+]");
+    assertThat(demo.out().replaceAll("\\s+", " "))
+        .contains(job(0).electricitySources().stream().map(Source::citation).toList());
+  }
+
   @Test
   void usage_is_printed_on_request_and_names_the_exit_codes() {
     Run run = Run.of("--help");
 
     assertThat(run.exitCode()).isZero();
-    assertThat(run.out()).contains("STUDIO_FILE", "--page", "0 done", "70 a\ndefect of ours");
+    assertThat(run.out())
+        .contains("STUDIO_FILE", "--page", "--class-sheet", "0 done", "70 a defect of ours");
   }
 
   @Test

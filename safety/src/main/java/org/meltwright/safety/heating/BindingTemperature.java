@@ -17,6 +17,21 @@ import org.meltwright.units.TemperaturePoint;
  * over one thermostat cycle, measured; else set point plus overshoot; a hotter liquid on it binds.
  * For example, a plate that reads 110 °C with a measured offset of −18 K gives 92 °C, estimated.
  *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * HeatSource plate =
+ *     HeatSource.of("hot plate", HeatSource.Kind.HOT_PLATE).withSetPoint(ofCelsius(110));
+ * HeatingPlan plan =
+ *     HeatingPlan.builder(Composition.of(wax))
+ *         .heat(plate)
+ *         .measuredOffset(TemperatureDifference.ofKelvin(-18))
+ *         .build();
+ * plan.bindingTemperature().get().value(); // 92.0 °C
+ * plan.bindingTemperature().get().isEstimated(); // true
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param value the temperature
@@ -27,24 +42,35 @@ public record BindingTemperature(TemperaturePoint value, Basis basis) {
   /** How a binding temperature was got. */
   public enum Basis {
     /** Measured in the liquid wax. */
-    LIQUID_MEASURED(true),
+    LIQUID_MEASURED("liquid-measured", true),
     /** Measured on the surface of the palette, the highest over one thermostat cycle. */
-    PALETTE_MEASURED(true),
+    PALETTE_MEASURED("palette-measured", true),
     /** Measured in the liquid on a palette whose surface was not measured: a lower bound. */
-    LIQUID_ON_PALETTE(false),
+    LIQUID_ON_PALETTE("liquid-on-palette", false),
     /** Set point plus overshoot of the palette. */
-    PALETTE_SET_POINT_AND_OVERSHOOT(false),
+    PALETTE_SET_POINT_AND_OVERSHOOT("palette-set-point-and-overshoot", false),
     /** The plate's reading plus the measured offset. */
-    PLATE_AND_OFFSET(false),
+    PLATE_AND_OFFSET("plate-and-offset", false),
     /** As hot as the floor of the pot: nothing better is known. */
-    AS_HOT_AS_FLOOR(false),
+    AS_HOT_AS_FLOOR("as-hot-as-floor", false),
     /** The set point alone, a lower bound: the overshoot is not stated. */
-    AT_LEAST_SET_POINT(false);
+    AT_LEAST_SET_POINT("at-least-set-point", false);
 
+    private final String id;
     private final boolean measured;
 
-    Basis(boolean measured) {
+    Basis(String id, boolean measured) {
+      this.id = id;
       this.measured = measured;
+    }
+
+    /**
+     * Returns the stable id.
+     *
+     * @return lower case and hyphens, for example {@code liquid-measured}
+     */
+    public String id() {
+      return id;
     }
 
     /**

@@ -1,7 +1,19 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
-/** A plain fact of how and where the work is done, as far as it is stated. */
+/**
+ * A plain fact of how and where the work is done, as far as it is stated.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * HeatingPlan plan =
+ *     HeatingPlan.builder(Composition.of(wax)).circumstance(Circumstance.UNATTENDED).build();
+ * HeatingReview review = HeatingRules.standard().review(plan);
+ * review.finding("unattended").get().severity(); // WARNING
+ * }</pre>
+ */
 public enum Circumstance {
   /** Nobody stays with the hot wax. */
   UNATTENDED,

@@ -10,7 +10,21 @@ import org.meltwright.core.source.Source;
 /**
  * What one rule found in one plan: the rule, the numbers, and on demand the texts for a reader.
  *
- * <p>Findings sort by blocking first, then severity, then id. Immutable and thread-safe.
+ * <p>Findings sort by blocking first, then severity, then id.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * HeatingPlan plan =
+ *     HeatingPlan.builder(Composition.of(wax)).liquidReading(ofCelsius(91)).build();
+ * Finding finding = HeatingRules.standard().review(plan).finding("above-target").get();
+ * finding.severity(); // CAUTION
+ * finding.summary(Locale.ENGLISH); // The wax is at 91.0 °C (195.8 °F), above the target …
+ * finding.details(); // {wax=91.0 °C}
+ * }</pre>
+ *
+ * <p>Immutable and thread-safe.
  */
 public final class Finding implements Comparable<Finding> {
 

@@ -10,6 +10,16 @@ import org.meltwright.units.TemperatureDifference;
 /**
  * What to do about a reading: at once, and later when it has calmed down.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * HeatingAction action =
+ *     HeatingReading.of(HeatingReading.Place.LIQUID, ofCelsius(97)).action();
+ * action.level(); // HEAT_OFF
+ * action.lowerBy(); // 7.0 K
+ * action.atOnce(Locale.ENGLISH); // The wax is at 97.0 °C (206.6 °F), at or above …
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param reading what was read

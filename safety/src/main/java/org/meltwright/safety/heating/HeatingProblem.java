@@ -3,7 +3,22 @@ package org.meltwright.safety.heating;
 
 import org.meltwright.units.ProblemCode;
 
-/** The problems that plans and rule sets report. */
+/**
+ * The problems that plans and rule sets report.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * List<Problem> problems = new ArrayList<>();
+ * try {
+ *   HeatingRules.standard().without("hard-ceiling", "we are careful");
+ * } catch (ProblemException e) {
+ *   problems.addAll(e.problems());
+ * }
+ * problems.get(0).code(); // RULE_FIXED
+ * problems.get(0).what(Locale.ENGLISH); // The rule "hard-ceiling" is fixed and cannot …
+ * }</pre>
+ */
 public enum HeatingProblem implements ProblemCode {
   /** A liquid reading is given, but the thermometer does not measure in the liquid. */
   READING_PLACE("heating.reading-place"),

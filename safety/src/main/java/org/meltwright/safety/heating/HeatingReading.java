@@ -11,7 +11,20 @@ import org.meltwright.units.UnitsProblem;
  * 97 °C — what now?"
  *
  * <p>For example, 97 °C in the liquid is above the hard ceiling: heat off at once, and later a set
- * point lower by at least 7 K. Immutable and thread-safe.
+ * point lower by at least 7 K.
+ *
+ * <p>The same number in the wax and on the floor below it calls for two things; in code:
+ *
+ * <pre>{@code
+ * HeatingReading wax = HeatingReading.of(HeatingReading.Place.LIQUID, ofCelsius(97));
+ * HeatingReading floor = HeatingReading.of(HeatingReading.Place.POT_FLOOR, ofCelsius(97));
+ * wax.action().level(); // HEAT_OFF
+ * wax.action().lowerBy(); // 7.0 K
+ * floor.action().level(); // FLOOR_LOWER
+ * floor.action().lowerBy().isPresent(); // false
+ * }</pre>
+ *
+ * <p>Immutable and thread-safe.
  *
  * @param place where the probe is
  * @param value what it shows

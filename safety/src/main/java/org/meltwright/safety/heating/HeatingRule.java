@@ -10,11 +10,29 @@ import org.meltwright.units.Messages;
  *
  * <p>An app adds its own by implementing this and calling {@link HeatingRules#with}. Its texts
  * stand in {@code messages_en.properties} and {@code messages_de.properties} beside its class,
- * under {@code rule.<id>.summary}, {@code rule.<id>.reason} and {@code rule.<id>.remedy}; an app
- * with another place for texts overrides {@link #text}.
+ * under {@code rule.<id>.summary}, {@code rule.<id>.reason} and {@code rule.<id>.remedy}; for each
+ * property that it may report as not assessed, under {@code missing.<property>.what} and {@code
+ * missing.<property>.remedy}. A named module opens that package to {@code org.meltwright.units}. An
+ * app with another place for texts overrides {@link #text}.
  *
  * <p>A rule keeps no state, so that it is thread-safe, and does not depend on other rules or on the
  * order of the materials.
+ *
+ * <p>For example, a studio's own rule; what is not stated is not taken for short:
+ *
+ * <pre>{@code
+ * class LongDay implements HeatingRule {
+ *   final RuleInfo info =
+ *       RuleInfo.of("long-day", Severity.NOTICE, RuleInfo.Topic.PLACE, Source.COMMON_PRACTICE);
+ *   public RuleInfo info() { return info; }
+ *   public RuleOutcome review(HeatingPlan plan) {
+ *     return plan.hoursHeld().isEmpty()
+ *         ? RuleOutcome.notAssessed("hours-held")
+ *         : RuleOutcome.foundIf(Limit.exceeds(plan.hoursHeld().getAsDouble(), 8));
+ *   }
+ * }
+ * HeatingRules.standard().with(new LongDay()).find("long-day").isPresent(); // true
+ * }</pre>
  */
 public interface HeatingRule {
 

@@ -22,6 +22,20 @@ import org.meltwright.units.ProblemException;
  * wants, or switches one off with a reason that each review shows. Fixed rules are part of every
  * set and cannot be switched off. What a switched-off rule could not assess is shown all the same.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * HeatingRules studio =
+ *     HeatingRules.standard().without("minors-consent", "we teach adults only");
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * HeatingPlan plan =
+ *     HeatingPlan.builder(Composition.of(wax)).liquidReading(ofCelsius(91)).build();
+ * HeatingReview review = studio.review(plan);
+ * review.findings().get(0).ruleId(); // above-target
+ * review.switchedOff(); // {minors-consent=we teach adults only}
+ * studio.without("hard-ceiling", "we are careful"); // throws ProblemException
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class HeatingRules {

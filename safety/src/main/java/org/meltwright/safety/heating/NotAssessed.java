@@ -14,6 +14,22 @@ import org.meltwright.core.material.Material;
  * What could not be assessed because a datum is missing: which datum, of what, and which rules
  * wanted it. It ranks as a caution: unknown is an answer, and not a good one.
  *
+ * <p>For example, beeswax and damar resin at 80 °C: nobody publishes a flash point of the resin.
+ *
+ * <pre>{@code
+ * Material resin = MaterialCatalogue.standard().require("damar");
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Composition medium = Composition.ofParts(List.of(resin, wax), 1, 8);
+ * HeatingPlan plan = HeatingPlan.builder(medium).liquidReading(ofCelsius(80)).build();
+ * NotAssessed unknown =
+ *     HeatingRules.standard().review(plan).notAssessed().stream()
+ *         .filter(n -> n.property().equals("flash-point"))
+ *         .findFirst().get();
+ * unknown.material(); // damar
+ * unknown.ruleIds(); // [flash-margin]
+ * unknown.severity(); // CAUTION
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class NotAssessed implements Comparable<NotAssessed> {

@@ -7,6 +7,15 @@ import org.meltwright.units.UnitsProblem;
 /**
  * Who works: teachers, adults, minors, and the age of the youngest.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * People evening = People.classOf(1, 8, 2).withYoungest(15);
+ * evening.hasMinors(); // true
+ * evening.isClass(); // true
+ * People.alone().youngest().isPresent(); // false
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param teachers how many teach or supervise

@@ -10,6 +10,19 @@ import org.meltwright.units.TemperaturePoint;
  * The wetted floor of a pot at its hottest: set point plus overshoot, or what was measured there if
  * that is more. A heated palette has no floor of its own: its surface is the wax.
  *
+ * <p>For example, a plate set to 85 °C that overshoots by 9 K, and one of which that is not stated:
+ *
+ * <pre>{@code
+ * Composition wax = Composition.of(MaterialCatalogue.standard().require("beeswax-yellow"));
+ * HeatSource plate =
+ *     HeatSource.of("hot plate", HeatSource.Kind.HOT_PLATE).withSetPoint(ofCelsius(85));
+ * HeatSource measured = plate.withOvershoot(TemperatureDifference.ofKelvin(9));
+ * HeatingPlan.builder(wax).heat(measured).build().potFloor().get().value(); // 94.0 °C
+ * PotFloor atLeast = HeatingPlan.builder(wax).heat(plate).build().potFloor().get();
+ * atLeast.value(); // 85.0 °C
+ * atLeast.isKnown(); // false
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param value the temperature; a lower bound if it is not known

@@ -10,6 +10,15 @@ import org.meltwright.units.UnitsProblem;
 /**
  * A room: its volume, and how much air is drawn out of it.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Room studio =
+ *     Room.of(QuantityKind.VOLUME.ofSi(60)).withExtractionCubicMetresPerHour(300);
+ * studio.airChangesPerHour(); // 5.0 per hour
+ * Room.of(QuantityKind.VOLUME.ofSi(60)).airChangesPerHour().isPresent(); // false
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param volumeCubicMetres the volume, in m³, above zero

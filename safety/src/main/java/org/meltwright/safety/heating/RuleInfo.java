@@ -7,6 +7,16 @@ import org.meltwright.core.source.Source;
  * What a rule says of itself: id, severity, whether it blocks, whether it can be switched off, what
  * it is about, and what it rests on.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * RuleInfo ceiling = HeatingRules.standard().find("hard-ceiling").get().info();
+ * ceiling.severity(); // DANGER
+ * ceiling.topic(); // UPPER_LIMIT
+ * ceiling.blocking(); // true
+ * ceiling.fixed(); // true
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param id the stable id, lower case and hyphens, for example {@code hard-ceiling}

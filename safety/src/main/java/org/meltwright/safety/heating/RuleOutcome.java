@@ -12,6 +12,19 @@ import org.meltwright.core.material.Material;
  * What one rule makes of one plan: nothing, a finding with the numbers it speaks of, and what it
  * could not assess.
  *
+ * <p>For example, what a rule answers about a pot that is 70 % full, of which no thermometer is
+ * stated:
+ *
+ * <pre>{@code
+ * double level = 0.7;
+ * RuleOutcome outcome =
+ *     RuleOutcome.foundIf(Limit.exceeds(level, 2.0 / 3))
+ *         .with("percent", level * 100)
+ *         .andNotAssessed("thermometer");
+ * outcome.isFound(); // true
+ * RuleOutcome.notAssessed("fill-level").isFound(); // false
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class RuleOutcome {

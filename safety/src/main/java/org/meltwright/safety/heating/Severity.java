@@ -10,16 +10,39 @@ import org.meltwright.units.Messages;
  *
  * <p>These are not the signal words of chemicals law, which grade something else: neither scale
  * turns into the other.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Severity.CAUTION.isAtLeast(Severity.NOTICE); // true
+ * Severity.CAUTION.isAtLeast(Severity.DANGER); // false
+ * Severity.CAUTION.word(Locale.GERMAN); // VORSICHT
+ * }</pre>
  */
 public enum Severity {
   /** Someone will be killed or badly hurt unless it is avoided. */
-  DANGER,
+  DANGER("danger"),
   /** Someone could be killed or badly hurt. */
-  WARNING,
+  WARNING("warning"),
   /** Someone could be hurt lightly or moderately. */
-  CAUTION,
+  CAUTION("caution"),
   /** About the work or the property, not about injury. */
-  NOTICE;
+  NOTICE("notice");
+
+  private final String id;
+
+  Severity(String id) {
+    this.id = id;
+  }
+
+  /**
+   * Returns the stable id.
+   *
+   * @return lower case, for example {@code caution}
+   */
+  public String id() {
+    return id;
+  }
 
   /**
    * Returns the word as a sign prints it.

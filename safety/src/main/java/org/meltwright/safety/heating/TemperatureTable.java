@@ -11,6 +11,14 @@ import org.meltwright.units.TemperaturePoint;
  * °C, which reaches the hard ceiling. The table binds the wax; the pot floor has findings of its
  * own.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Limit.exceeds(ofCelsius(90), TemperatureTable.TARGET); // false
+ * Limit.reaches(ofFahrenheit(200), TemperatureTable.HARD_CEILING); // true
+ * TemperatureTable.HARD_CEILING.minus(TemperatureTable.TARGET).kelvin(); // 3.3 K
+ * }</pre>
+ *
  * <p>Not instantiable; thread-safe.
  */
 public final class TemperatureTable {

@@ -62,6 +62,10 @@ class CircuitLoadTest {
     assertThat(circuit.outcome()).isEqualTo(Outcome.ABOVE_RATING);
     assertThat(circuit.text(Locale.ENGLISH)).contains("exceed the rating", "ask an electrician");
     assertThat(circuit.text(Locale.GERMAN)).contains("Elektrofachkraft");
+    assertThat(circuit.outcomeText(Locale.ENGLISH))
+        .contains("exceed the rating")
+        .doesNotContain("electrician");
+    assertThat(CircuitLoad.advice(Locale.ENGLISH)).contains("ask an electrician");
   }
 
   @Test

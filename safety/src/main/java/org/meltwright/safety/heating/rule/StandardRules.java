@@ -4,7 +4,17 @@ package org.meltwright.safety.heating.rule;
 import java.util.List;
 import org.meltwright.safety.heating.HeatingRule;
 
-/** All rules of this library. */
+/**
+ * All rules of this library.
+ *
+ * <p>An app asks the standard set for them:
+ *
+ * <pre>{@code
+ * HeatingRules rules = HeatingRules.standard();
+ * rules.find("hard-ceiling").get().info().severity(); // DANGER
+ * rules.find("above-target").get().info().severity(); // CAUTION
+ * }</pre>
+ */
 public final class StandardRules {
 
   private StandardRules() {}

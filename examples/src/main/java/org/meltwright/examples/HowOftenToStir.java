@@ -1,6 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples;
 
+import static org.meltwright.units.MetricUnits.gramsPerMillilitre;
+import static org.meltwright.units.MetricUnits.millimetres;
+
 import java.util.Locale;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
@@ -25,7 +28,13 @@ public final class HowOftenToStir {
   public static void main(String[] args) {
     MaterialCatalogue catalogue = MaterialCatalogue.standard();
     MeltBath tin =
-        MeltBath.of(820, 850, 0.010, 0.030, 0.030, 0.005, TemperaturePoint.ofCelsius(80));
+        MeltBath.of(
+            QuantityRange.of(
+                QuantityKind.DENSITY, gramsPerMillilitre(0.82), gramsPerMillilitre(0.85)),
+            new QuantityRange<>(QuantityKind.DYNAMIC_VISCOSITY, 0.010, 0.030),
+            millimetres(30),
+            millimetres(5),
+            TemperaturePoint.ofCelsius(80));
     QuantityRange<Length> pieces = new QuantityRange<>(QuantityKind.LENGTH, 2e-6, 10e-6);
     StirringInterval.byNeed(
             Stream.of("titanium-white-rutile", "red-iron-oxide", "ultramarine", "vermilion")

@@ -12,8 +12,8 @@ import org.meltwright.safety.hazard.HazardClass;
 import org.meltwright.safety.hazard.HazardLabel;
 import org.meltwright.safety.hazard.HazardReview;
 import org.meltwright.safety.hazard.LabelDetails;
+import org.meltwright.safety.hazard.LabelSupplier;
 import org.meltwright.safety.hazard.RuleSet;
-import org.meltwright.safety.hazard.Supplier;
 import org.meltwright.units.MetricUnits;
 import org.meltwright.units.TemperaturePoint;
 import tech.units.indriya.quantity.Quantities;
@@ -50,7 +50,8 @@ public final class WhatMustTheLabelSay {
         .nominalMass(Quantities.getQuantity(40, MetricUnits.GRAM))
         .batch("2026-11-A")
         .supplier(
-            new Supplier("Atelier Fernhof", "Mill Lane 1, Oldtown", "+00 123", "fernhof.example"))
+            new LabelSupplier(
+                "Atelier Fernhof", "Mill Lane 1, Oldtown", "+00 123", "fernhof.example"))
         .maximumTemperature(TemperaturePoint.ofCelsius(90))
         .disposal("a collection point for hazardous waste", "einer Schadstoffsammelstelle")
         .build();

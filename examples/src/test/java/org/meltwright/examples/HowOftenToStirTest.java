@@ -2,6 +2,8 @@
 package org.meltwright.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.meltwright.units.MetricUnits.gramsPerMillilitre;
+import static org.meltwright.units.MetricUnits.millimetres;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -38,7 +40,13 @@ class HowOftenToStirTest {
   void interval_of_the_guide_is_about_two_minutes() {
     MaterialCatalogue catalogue = MaterialCatalogue.standard();
     MeltBath tin =
-        MeltBath.of(820, 850, 0.010, 0.030, 0.030, 0.005, TemperaturePoint.ofCelsius(80));
+        MeltBath.of(
+            QuantityRange.of(
+                QuantityKind.DENSITY, gramsPerMillilitre(0.82), gramsPerMillilitre(0.85)),
+            new QuantityRange<>(QuantityKind.DYNAMIC_VISCOSITY, 0.010, 0.030),
+            millimetres(30),
+            millimetres(5),
+            TemperaturePoint.ofCelsius(80));
     StirringInterval interval =
         StirringInterval.of(
             catalogue.require("red-iron-oxide"),

@@ -60,6 +60,20 @@ public record QuantityRange<Q extends Quantity<Q>>(
   }
 
   /**
+   * Returns a range of no width, for a figure that is taken as exact.
+   *
+   * @param <Q> the kind as a type
+   * @param kind the kind
+   * @param exact both ends
+   * @return the range
+   * @throws ProblemException if it is not finite
+   */
+  public static <Q extends Quantity<Q>> QuantityRange<Q> of(
+      QuantityKind<Q> kind, Quantity<Q> exact) {
+    return of(kind, exact, exact);
+  }
+
+  /**
    * Returns the low end.
    *
    * @return the quantity, in the SI unit

@@ -15,7 +15,8 @@ import org.meltwright.units.TemperatureRange;
  * heat more.
  *
  * <p>A resin dissolves well below its own melting figure. What is shown never lies above the
- * ceiling: where dissolving is too slow there, crush finer, stir and wait.
+ * ceiling: where dissolving is too slow there, crush finer, stir and wait. Where the whole figure
+ * lies above it, nothing is shown, and the bound says so.
  *
  * <p>A report holds one for each resin; here damar, of which 75 to 90 °C is common practice, under
  * a ceiling of 85 °C, and a hard copal:
@@ -28,6 +29,9 @@ import org.meltwright.units.TemperatureRange;
  * bounds.get(0).shown(); // 75.0–85.0 °C
  * bounds.get(0).isCut(); // true
  * bounds.get(1).dissolves(); // false
+ * DissolvingBound cool = MeltingReport.of(resins, ofCelsius(60)).dissolving().get(0);
+ * cool.isAboveCeiling(); // true
+ * cool.shown().isEmpty(); // true
  * }</pre>
  *
  * <p>This class is immutable and thread-safe.
@@ -86,23 +90,33 @@ public final class DissolvingBound {
   /**
    * Returns the lower bound to show, cut off at the ceiling.
    *
-   * @return the range in which the bound lies, no part of it above the ceiling; empty if unknown or
-   *     if the resin does not dissolve
+   * @return the range in which the bound lies, no part of it above the ceiling; empty if unknown,
+   *     if all of it lies above the ceiling, or if the resin does not dissolve
    */
   public Optional<TemperatureRange> shown() {
     return figure()
-        .filter(f -> dissolves())
+        .filter(f -> dissolves() && !isAboveCeiling())
         .map(f -> f.value().range())
         .map(r -> new TemperatureRange(cut(r.low()), cut(r.high())));
   }
 
   /**
-   * Tells whether the ceiling cut the figure off.
+   * Tells whether the ceiling cut the figure off, in part or wholly.
    *
    * @return whether a part of the figure lies above the ceiling
    */
   public boolean isCut() {
     return figure().filter(f -> f.value().range().high().isAbove(ceiling)).isPresent();
+  }
+
+  /**
+   * Tells whether all of the figure lies above the ceiling: at the ceiling the resin does not
+   * dissolve.
+   *
+   * @return whether even the low end of the figure lies above the ceiling
+   */
+  public boolean isAboveCeiling() {
+    return figure().filter(f -> f.value().range().low().isAbove(ceiling)).isPresent();
   }
 
   private TemperaturePoint cut(TemperaturePoint point) {
@@ -111,8 +125,11 @@ public final class DissolvingBound {
 
   @Override
   public String toString() {
-    return dissolves()
-        ? material + " dissolves from " + shown().map(TemperatureRange::toString).orElse("unknown")
-        : material + " does not dissolve in a melt";
+    if (!dissolves()) {
+      return material + " does not dissolve in a melt";
+    }
+    return isAboveCeiling()
+        ? material + " dissolves only above the ceiling of " + ceiling
+        : material + " dissolves from " + shown().map(TemperatureRange::toString).orElse("unknown");
   }
 }

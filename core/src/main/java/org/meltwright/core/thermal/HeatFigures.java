@@ -90,7 +90,7 @@ final class HeatFigures {
     if (MeltingReport.melts(material)) {
       addMelting(material, share);
     } else {
-      EstimateInput heat = heatOfWhatStays(material);
+      EstimateInput heat = specificHeat(material, heatOfWhatStays(material));
       substances.add(new Substance(share, heat, heat, nothing(), 0, 0));
     }
   }
@@ -117,10 +117,10 @@ final class HeatFigures {
   }
 
   /** Either figure serves for what does not melt: a pigment states the solid's, an oil its own. */
-  private EstimateInput heatOfWhatStays(Material material) {
-    boolean liquid = material.find(PropertyKey.SOLID_SPECIFIC_HEAT).isEmpty();
-    return specificHeat(
-        material, liquid ? PropertyKey.LIQUID_SPECIFIC_HEAT : PropertyKey.SOLID_SPECIFIC_HEAT);
+  static PropertyKey<PropertyRange<SpecificHeatCapacity>> heatOfWhatStays(Material material) {
+    return material.find(PropertyKey.SOLID_SPECIFIC_HEAT).isEmpty()
+        ? PropertyKey.LIQUID_SPECIFIC_HEAT
+        : PropertyKey.SOLID_SPECIFIC_HEAT;
   }
 
   private EstimateInput specificHeat(

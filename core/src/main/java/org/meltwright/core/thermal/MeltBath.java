@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import org.meltwright.units.Density;
 import org.meltwright.units.DynamicViscosity;
 import org.meltwright.units.QuantityKind;
@@ -14,7 +16,14 @@ import org.meltwright.units.UnitsProblem;
  * <p>A pot of 50 mm whose top 5 mm are used, at 80 °C:
  *
  * <pre>{@code
- * MeltBath pot = MeltBath.of(820, 850, 0.008, 0.016, 0.050, 0.005, ofCelsius(80));
+ * MeltBath pot =
+ *     MeltBath.of(
+ *         QuantityRange.of(
+ *             QuantityKind.DENSITY, gramsPerMillilitre(0.82), gramsPerMillilitre(0.85)),
+ *         new QuantityRange<>(QuantityKind.DYNAMIC_VISCOSITY, 0.008, 0.016),
+ *         millimetres(50),
+ *         millimetres(5),
+ *         ofCelsius(80));
  * pot.viscosity().middleSi(); // 0.012 Pa s
  * pot.depthMetres(); // 0.05 m
  * }</pre>
@@ -56,31 +65,27 @@ public record MeltBath(
   }
 
   /**
-   * Returns a pot of melt from plain ranges.
+   * Returns a pot of melt.
    *
-   * @param lowDensity the lowest density, in kg/m³
-   * @param highDensity the highest density, in kg/m³
-   * @param lowViscosity the lowest viscosity, in Pa s
-   * @param highViscosity the highest viscosity, in Pa s
-   * @param depthMetres the depth of the melt, in m
-   * @param layerMetres the depth of the top layer that is used from, in m
+   * @param density the density of the melt, as a range
+   * @param viscosity the viscosity of the melt without the particles, as a range
+   * @param depth the depth of the melt
+   * @param layer the depth of the top layer that is used from, not above the depth
    * @param temperature the temperature
    * @return the pot
    * @throws org.meltwright.units.ProblemException if a figure cannot be
    */
   public static MeltBath of(
-      double lowDensity,
-      double highDensity,
-      double lowViscosity,
-      double highViscosity,
-      double depthMetres,
-      double layerMetres,
+      QuantityRange<Density> density,
+      QuantityRange<DynamicViscosity> viscosity,
+      Quantity<Length> depth,
+      Quantity<Length> layer,
       TemperaturePoint temperature) {
     return new MeltBath(
-        new QuantityRange<>(QuantityKind.DENSITY, lowDensity, highDensity),
-        new QuantityRange<>(QuantityKind.DYNAMIC_VISCOSITY, lowViscosity, highViscosity),
-        depthMetres,
-        layerMetres,
+        density,
+        viscosity,
+        QuantityKind.LENGTH.toSi(depth),
+        QuantityKind.LENGTH.toSi(layer),
         temperature);
   }
 }

@@ -33,7 +33,7 @@ import org.meltwright.units.TemperaturePoint;
  * MeltFigures figures = MeltFigures.of(medium, MeltFigures.TYPICAL);
  * figures.central().heat().heatOfFusion(); // 155111 J/kg, 8/9 of 174 500
  * figures.inputs().get(7); // liquidus 60.6–65 °C
- * figures.assumed(); // [damar solid-specific-heat]
+ * figures.assumed(); // [damar liquid-specific-heat]
  * }</pre>
  *
  * <p>This class is immutable and thread-safe.
@@ -267,13 +267,7 @@ public final class MeltFigures {
 
     /** What does not melt has one specific heat on both sides. */
     private double[] heatOfSolid(Material material, int place) {
-      boolean liquid =
-          material.find(PropertyKey.SOLID_SPECIFIC_HEAT).isEmpty()
-              && material.find(PropertyKey.LIQUID_SPECIFIC_HEAT).isPresent();
-      return figure(
-          material,
-          liquid ? PropertyKey.LIQUID_SPECIFIC_HEAT : PropertyKey.SOLID_SPECIFIC_HEAT,
-          place);
+      return figure(material, HeatFigures.heatOfWhatStays(material), place);
     }
 
     private double[] density() {

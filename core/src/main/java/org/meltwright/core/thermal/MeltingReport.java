@@ -143,7 +143,7 @@ public record MeltingReport(
   }
 
   private static void explain(DissolvingBound bound, Explanation.Builder builder) {
-    if (!bound.dissolves()) {
+    if (!bound.dissolves() || bound.isAboveCeiling()) {
       builder.warning(bound + ".");
       return;
     }

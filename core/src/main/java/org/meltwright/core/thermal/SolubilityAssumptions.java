@@ -16,13 +16,15 @@ import org.meltwright.units.UnitsProblem;
  * <p>Natural waxes and resins are mixtures and have no molar mass of their own; these stand for
  * their main constituents. Every result lists the assumptions it used.
  *
- * <p>Stearic acid is a substance with a formula, C18H36O2, and its molar mass is known:
+ * <p>Stearic acid is a substance with a formula, C18H36O2, and the catalogue states its molar mass;
+ * of carnauba wax an assumption stands in, until a better one is given:
  *
  * <pre>{@code
- * Material acid = MaterialCatalogue.standard().require("stearic-acid");
- * SolubilityAssumptions.TYPICAL.molarMass(acid); // 0.747 kg/mol
- * SolubilityAssumptions known = SolubilityAssumptions.TYPICAL.withMolarMass(acid, 0.2845);
- * known.molarMass(acid); // 0.2845 kg/mol
+ * MaterialCatalogue shelf = MaterialCatalogue.standard();
+ * SolubilityAssumptions.TYPICAL.molarMass(shelf.require("stearic-acid")); // 0.28448 kg/mol
+ * Material wax = shelf.require("carnauba");
+ * SolubilityAssumptions.TYPICAL.molarMass(wax); // 0.747 kg/mol
+ * SolubilityAssumptions.TYPICAL.withMolarMass(wax, 0.817).molarMass(wax); // 0.817 kg/mol
  * }</pre>
  *
  * <p>This class is immutable and thread-safe.

@@ -28,7 +28,13 @@ import org.meltwright.units.VolumeFraction;
  *
  * <pre>{@code
  * Material oxide = MaterialCatalogue.standard().require("red-iron-oxide");
- * MeltBath pot = MeltBath.of(820, 820, 0.012, 0.012, 0.050, 0.005, ofCelsius(80));
+ * MeltBath pot =
+ *     MeltBath.of(
+ *         QuantityRange.of(QuantityKind.DENSITY, gramsPerMillilitre(0.82)),
+ *         new QuantityRange<>(QuantityKind.DYNAMIC_VISCOSITY, 0.012, 0.012),
+ *         millimetres(50),
+ *         millimetres(5),
+ *         ofCelsius(80));
  * var pieces = new QuantityRange<>(QuantityKind.LENGTH, 2e-6, 2e-6);
  * StirringInterval fine = StirringInterval.of(oxide, pieces, VolumeFraction.ZERO, pot, 0.1);
  * fine.quiet().centralSi() / 60; // 10 minutes

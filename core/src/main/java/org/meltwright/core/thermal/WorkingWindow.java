@@ -1,9 +1,12 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.material.Material;
@@ -46,16 +49,20 @@ import org.meltwright.units.UnitsProblem;
  * window.highestMelting(); // carnauba
  * }</pre>
  *
+ * <p>A resin that dissolves only above the ceiling is no part of the melt there, whatever the waxes
+ * do: the window is then not open, and {@link #undissolved} names the resin.
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class WorkingWindow {
 
   /** Whether there is room between the bounds. */
   public enum State {
-    /** Even the high end of the lower bound leaves the least width. */
+    /** Even the high end of the lower bound leaves the least width, and every resin dissolves. */
     OPEN,
     /**
-     * The low end of the lower bound leaves the least width, the high end does not: try a little.
+     * The low end of the lower bound leaves the least width, the high end does not, or a resin
+     * dissolves only above the ceiling: try a little.
      */
     MAY_BE_CLOSED,
     /** Even the low end of the lower bound leaves less than the least width. */
@@ -67,6 +74,7 @@ public final class WorkingWindow {
   private final TemperatureDifference margin;
   private final TemperatureDifference leastWidth;
   private final @Nullable IdealLiquidus liquidus;
+  private final List<Material> undissolved;
 
   /**
    * Returns the window of a mix, with {@link SolubilityAssumptions#TYPICAL}.
@@ -112,7 +120,15 @@ public final class WorkingWindow {
         ceiling,
         margin,
         leastWidth,
-        liquidus);
+        liquidus,
+        undissolved(composition, ceiling));
+  }
+
+  private static List<Material> undissolved(Composition composition, TemperaturePoint ceiling) {
+    return MeltingReport.of(composition, ceiling).dissolving().stream()
+        .filter(b -> b.dissolves() && b.isAboveCeiling())
+        .map(DissolvingBound::material)
+        .toList();
   }
 
   /**
@@ -132,7 +148,7 @@ public final class WorkingWindow {
       TemperaturePoint ceiling,
       TemperatureDifference margin,
       TemperatureDifference leastWidth) {
-    return new WorkingWindow(clearPoint, ceiling, margin, leastWidth, null);
+    return new WorkingWindow(clearPoint, ceiling, margin, leastWidth, null, List.of());
   }
 
   private WorkingWindow(
@@ -140,7 +156,8 @@ public final class WorkingWindow {
       TemperaturePoint ceiling,
       TemperatureDifference margin,
       TemperatureDifference leastWidth,
-      @Nullable IdealLiquidus liquidus) {
+      @Nullable IdealLiquidus liquidus,
+      List<Material> undissolved) {
     UnitsProblem.requireBetween(margin.kelvin(), 0, 200, "margin in K");
     UnitsProblem.requireBetween(leastWidth.kelvin(), 0, 200, "least width in K");
     this.clear = clear;
@@ -148,6 +165,7 @@ public final class WorkingWindow {
     this.margin = margin;
     this.leastWidth = leastWidth;
     this.liquidus = liquidus;
+    this.undissolved = undissolved;
   }
 
   /**
@@ -211,7 +229,7 @@ public final class WorkingWindow {
    * @return the state
    */
   public State state() {
-    if (leavesRoom(narrowestWidth())) {
+    if (leavesRoom(narrowestWidth()) && undissolved.isEmpty()) {
       return State.OPEN;
     }
     return leavesRoom(widestWidth()) ? State.MAY_BE_CLOSED : State.CLOSED;
@@ -240,20 +258,45 @@ public final class WorkingWindow {
   }
 
   /**
+   * Returns the resins that dissolve only above the ceiling: a window for a medium that holds them
+   * in solution already, not for melting them in.
+   *
+   * @return the resins; empty if each dissolves below it or nobody knows, and for a measured clear
+   *     point
+   */
+  public List<Material> undissolved() {
+    return undissolved;
+  }
+
+  /**
    * Returns what to change.
    *
    * @param locale the reader's language: German for {@code de}, English for all others
-   * @return a sentence or two; empty text if the window is open
+   * @return some sentences; empty text if the window is open
    */
   public String advice(Locale locale) {
-    if (state() == State.OPEN) {
+    return Stream.of(adviceOnMelting(locale), adviceOnResins(locale))
+        .filter(part -> !part.isEmpty())
+        .collect(Collectors.joining(" "));
+  }
+
+  private String adviceOnMelting(Locale locale) {
+    if (leavesRoom(narrowestWidth())) {
       return "";
     }
     String component = highestMelting().map(m -> m.name(locale)).orElse("");
     String key =
-        (state() == State.MAY_BE_CLOSED ? "window.may-be-closed" : "window.closed")
+        (leavesRoom(widestWidth()) ? "window.may-be-closed" : "window.closed")
             + (component.isEmpty() ? "-measured" : "");
     return Messages.beside(WorkingWindow.class).text(key, locale, Map.of("component", component));
+  }
+
+  private String adviceOnResins(Locale locale) {
+    String names = undissolved.stream().map(m -> m.name(locale)).collect(Collectors.joining(", "));
+    return names.isEmpty()
+        ? ""
+        : Messages.beside(WorkingWindow.class)
+            .text("window.undissolved", locale, Map.of("component", names));
   }
 
   /**

@@ -2,8 +2,10 @@
 package org.meltwright.core.thermal;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -13,8 +15,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.core.material.MaterialFamily;
+import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.Mixture;
+import org.meltwright.core.source.Knowledge;
 import org.meltwright.units.MetricUnits;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
@@ -104,6 +108,85 @@ class CatalogueThermalTest {
         .isEqualTo(WorkingWindow.State.OPEN);
     assertThat(window(mix("beeswax-yellow", 8, "damar", 1, "carnauba", 0.5)).state())
         .isEqualTo(WorkingWindow.State.MAY_BE_CLOSED);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"60, MAY_BE_CLOSED, true", "74, MAY_BE_CLOSED, true", "75, OPEN, false"})
+  void window_is_not_open_where_a_resin_does_not_dissolve(
+      double ceiling, WorkingWindow.State state, boolean undissolved) {
+    WorkingWindow window =
+        WorkingWindow.of(
+            mix("soy-wax", 8, "damar", 1),
+            TemperaturePoint.ofCelsius(ceiling),
+            TemperatureDifference.ofKelvin(2),
+            TemperatureDifference.ofKelvin(3));
+
+    assertThat(window.narrowestWidth().kelvin()).isGreaterThanOrEqualTo(3);
+    assertThat(window.state()).isEqualTo(state);
+    assertThat(window.undissolved().isEmpty()).isNotEqualTo(undissolved);
+    assertThat(window.advice(Locale.ENGLISH).contains("dissolves only above this ceiling"))
+        .isEqualTo(undissolved);
+    assertThat(window.advice(Locale.GERMAN).contains("löst sich erst oberhalb"))
+        .isEqualTo(undissolved);
+    assertThat(window.explanation().text().contains("dissolves only above")).isEqualTo(undissolved);
+  }
+
+  @Test
+  void closed_window_names_the_resin_too() {
+    WorkingWindow window =
+        WorkingWindow.of(
+            mix("beeswax-yellow", 8, "damar", 1),
+            TemperaturePoint.ofCelsius(60),
+            TemperatureDifference.ofKelvin(10),
+            TemperatureDifference.ofKelvin(5));
+
+    assertThat(window.state()).isEqualTo(WorkingWindow.State.CLOSED);
+    assertThat(window.advice(Locale.ENGLISH)).contains("Use less of").contains("dissolves only");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "stearic-acid, 18, 36, 2, 284.48",
+    "cetyl-palmitate, 32, 64, 2, 480.86",
+    "water, 0, 2, 1, 18.015"
+  })
+  void compound_has_the_molar_mass_of_its_formula(
+      String id, int carbon, int hydrogen, int oxygen, double stated) {
+    double byFormula = carbon * 12.011 + hydrogen * 1.008 + oxygen * 15.999;
+
+    assertThat(stated).isCloseTo(byFormula, within(0.005));
+    assertThat(SolubilityAssumptions.TYPICAL.molarMass(CATALOGUE.require(id)))
+        .isCloseTo(stated / 1000, within(1e-12));
+    assertThat(CATALOGUE.require(id).find(PropertyKey.MOLECULAR_WEIGHT).orElseThrow().knowledge())
+        .isEqualTo(Knowledge.DERIVED);
+  }
+
+  @Test
+  void stearic_acid_in_beeswax_melts_lower_by_its_own_molar_mass() {
+    Material acid = CATALOGUE.require("stearic-acid");
+    Composition mix = mix("beeswax-yellow", 1, "stearic-acid", 1);
+    double own = IdealLiquidus.of(mix, SolubilityAssumptions.TYPICAL).point().kelvin();
+    double assumed =
+        IdealLiquidus.of(mix, SolubilityAssumptions.TYPICAL.withMolarMass(acid, 0.747))
+            .point()
+            .kelvin();
+
+    assertThat(assumed - own).isBetween(0.0, 3.0);
+  }
+
+  @Test
+  void missing_heat_has_one_name() {
+    Composition medium = mix("damar", 1, "beeswax-yellow", 8);
+    HeatDemand demand =
+        HeatDemand.of(
+            new Mixture(medium, 1),
+            TemperaturePoint.ofCelsius(20),
+            CEILING,
+            HeatAssumptions.TYPICAL);
+
+    assertThat(MeltFigures.of(medium, MeltFigures.TYPICAL).assumed())
+        .contains("damar liquid-specific-heat")
+        .isSubsetOf(demand.assumed());
   }
 
   @Test

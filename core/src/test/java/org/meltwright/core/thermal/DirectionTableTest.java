@@ -189,7 +189,7 @@ class DirectionTableTest {
         IRON_OXIDE,
         new QuantityRange<>(QuantityKind.LENGTH, v[0], v[1]),
         VolumeFraction.of(0.02),
-        MeltBath.of(v[4], v[5], v[6], v[7], 0.05, 0.005, TemperaturePoint.ofCelsius(80)),
+        TestMaterials.pot(v[4], v[5], v[6], v[7], 0.05, 0.005, TemperaturePoint.ofCelsius(80)),
         0.1);
   }
 }

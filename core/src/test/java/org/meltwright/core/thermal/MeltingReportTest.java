@@ -11,6 +11,8 @@ import static org.meltwright.core.thermal.TestMaterials.mix;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
@@ -56,6 +58,30 @@ class MeltingReportTest {
             .get(0);
     assertThat(cut.shown()).contains(TemperatureRange.ofCelsius(75, 85));
     assertThat(cut.isCut()).isTrue();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "60 | true | true | damar dissolves only above the ceiling of 60.0 °C",
+        "74.9 | true | true | damar dissolves only above the ceiling of 74.9 °C",
+        "75 | true | false | damar dissolves from 75.0 °C",
+        "85 | true | false | damar dissolves from 75.0–85.0 °C",
+        "90 | false | false | damar dissolves from 75.0–90.0 °C"
+      })
+  void bound_says_whether_the_ceiling_cuts_it_in_part_or_wholly(
+      double ceiling, boolean cut, boolean above, String words) {
+    MeltingReport report =
+        MeltingReport.of(mix(BEESWAX, 8, DAMAR, 1), TemperaturePoint.ofCelsius(ceiling));
+    DissolvingBound bound = report.dissolving().get(0);
+
+    assertThat(bound.isCut()).isEqualTo(cut);
+    assertThat(bound.isAboveCeiling()).isEqualTo(above);
+    assertThat(bound.shown().isEmpty()).isEqualTo(above);
+    assertThat(bound).hasToString(words);
+    assertThat(report.explanation().text()).contains(words);
+    assertThat(report.unknown()).isEmpty();
   }
 
   @Test

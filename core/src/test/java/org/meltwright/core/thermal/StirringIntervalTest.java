@@ -17,7 +17,7 @@ class StirringIntervalTest {
 
   private static final MaterialCatalogue CATALOGUE = MaterialCatalogue.standard();
   private static final MeltBath POT =
-      MeltBath.of(820, 820, 0.012, 0.012, 0.05, 0.005, TemperaturePoint.ofCelsius(80));
+      TestMaterials.pot(820, 820, 0.012, 0.012, 0.05, 0.005, TemperaturePoint.ofCelsius(80));
 
   private static StirringInterval interval(Material material, double low, double high) {
     return StirringInterval.of(

@@ -18,6 +18,7 @@ import org.meltwright.core.source.SourceKind;
 import org.meltwright.core.source.Sourced;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityRange;
+import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.TemperatureRange;
 
 /** Materials with cited figures, for the tests of this package. */
@@ -151,5 +152,22 @@ final class TestMaterials {
 
   private static Source source(String id, String title, SourceKind kind) {
     return new Source(id, title, Source.NOT_STATED, Source.NOT_STATED, kind);
+  }
+
+  /** A pot of melt from plain ranges, in SI units. */
+  static MeltBath pot(
+      double lowDensity,
+      double highDensity,
+      double lowViscosity,
+      double highViscosity,
+      double depthMetres,
+      double layerMetres,
+      TemperaturePoint temperature) {
+    return MeltBath.of(
+        new QuantityRange<>(QuantityKind.DENSITY, lowDensity, highDensity),
+        new QuantityRange<>(QuantityKind.DYNAMIC_VISCOSITY, lowViscosity, highViscosity),
+        QuantityKind.LENGTH.ofSi(depthMetres),
+        QuantityKind.LENGTH.ofSi(layerMetres),
+        temperature);
   }
 }

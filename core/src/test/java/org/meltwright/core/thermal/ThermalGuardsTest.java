@@ -66,8 +66,8 @@ class ThermalGuardsTest {
         () -> Surroundings.stillRoom(HUGE),
         () -> cake(MeltFigures.TYPICAL, 0.02, 1e308, 10),
         () -> IdealSolubility.eutecticKelvin(1, 350, 1, 350),
-        () -> MeltBath.of(820, 1e6, 0.01, 0.01, 0.05, 0.005, ROOM),
-        () -> MeltBath.of(820, 820, 0.01, 0.01, 0.05, 0.005, HUGE),
+        () -> TestMaterials.pot(820, 1e6, 0.01, 0.01, 0.05, 0.005, ROOM),
+        () -> TestMaterials.pot(820, 820, 0.01, 0.01, 0.05, 0.005, HUGE),
         () -> stirring(0),
         () -> stirring(2),
         () -> window(-1, 5),
@@ -214,7 +214,7 @@ class ThermalGuardsTest {
         TestMaterials.IRON_OXIDE,
         new QuantityRange<>(QuantityKind.LENGTH, metres, metres),
         VolumeFraction.of(0.01),
-        MeltBath.of(820, 820, 0.01, 0.01, 0.05, 0.005, ROOM),
+        TestMaterials.pot(820, 820, 0.01, 0.01, 0.05, 0.005, ROOM),
         0.1);
   }
 

@@ -94,7 +94,7 @@ class TrapsTest {
             IRON_OXIDE,
             new QuantityRange<>(QuantityKind.LENGTH, 1e-6, 1e-6),
             content,
-            MeltBath.of(820, 820, 0.012, 0.012, 0.05, 0.005, TemperaturePoint.ofCelsius(80)),
+            TestMaterials.pot(820, 820, 0.012, 0.012, 0.05, 0.005, TemperaturePoint.ofCelsius(80)),
             0.1);
     double alone = Settling.stokesVelocity(1e-6, 5175 - 820, 0.012);
 

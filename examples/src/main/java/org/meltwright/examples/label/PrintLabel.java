@@ -14,8 +14,8 @@ import org.meltwright.core.mixture.Composition;
 import org.meltwright.safety.hazard.HazardLabel;
 import org.meltwright.safety.hazard.HazardReview;
 import org.meltwright.safety.hazard.LabelDetails;
+import org.meltwright.safety.hazard.LabelSupplier;
 import org.meltwright.safety.hazard.RuleSet;
-import org.meltwright.safety.hazard.Supplier;
 import org.meltwright.units.MetricUnits;
 import org.meltwright.units.TemperaturePoint;
 import tech.units.indriya.quantity.Quantities;
@@ -50,7 +50,7 @@ public final class PrintLabel {
         .productName("Rosin medium", "Kolophonium-Malmittel")
         .nominalMass(Quantities.getQuantity(250, MetricUnits.GRAM))
         .batch("2026-11-B")
-        .supplier(new Supplier("Atelier Fernhof", "Mill Lane 1, Oldtown", "+00 123", ""))
+        .supplier(new LabelSupplier("Atelier Fernhof", "Mill Lane 1, Oldtown", "+00 123", ""))
         .maximumTemperature(TemperaturePoint.ofCelsius(90))
         .disposal("a collection point for hazardous waste", "einer Schadstoffsammelstelle")
         .build();

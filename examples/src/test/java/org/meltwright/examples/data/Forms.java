@@ -58,8 +58,8 @@ import org.meltwright.safety.hazard.HazardLabelData;
 import org.meltwright.safety.hazard.HazardReview;
 import org.meltwright.safety.hazard.HazardReviewData;
 import org.meltwright.safety.hazard.LabelDetails;
+import org.meltwright.safety.hazard.LabelSupplier;
 import org.meltwright.safety.hazard.RuleSet;
-import org.meltwright.safety.hazard.Supplier;
 import org.meltwright.safety.heating.Circumstance;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.HeatingReview;
@@ -168,7 +168,8 @@ final class Forms {
             .nominalMass(grams(40))
             .batch("2026-11-A")
             .supplier(
-                new Supplier("Atelier Fernhof", "Mill Lane 1, Oldtown", "+00 123", "fern.example"))
+                new LabelSupplier(
+                    "Atelier Fernhof", "Mill Lane 1, Oldtown", "+00 123", "fern.example"))
             .maximumTemperature(TemperaturePoint.ofCelsius(90))
             .disposal("a collection point for hazardous waste", "einer Schadstoffsammelstelle")
             .build();

@@ -38,6 +38,8 @@ public record Assumption(Kind kind, List<HazardIngredient> ingredients) {
     MISSING_FACTOR("missing-factor"),
     /** The entry is a minimum; better data may be stricter. */
     MINIMUM_CATEGORY("minimum-category"),
+    /** A sheet says category 1 where the law has 1A and 1B; taken as 1A. */
+    UNDIVIDED_CATEGORY("undivided-category"),
     /** The share of the metal is not known; the whole compound counts. */
     METAL_SHARE_UNKNOWN("metal-share-unknown"),
     /** The entry speaks of part of the compound only. */

@@ -31,6 +31,8 @@ final class Assumptions {
       case MISSING_FACTOR -> i -> lacksFactor(i.hazards());
       case MINIMUM_CATEGORY ->
           i -> i.hazards().categories().stream().anyMatch(HazardCategory::minimum);
+      case UNDIVIDED_CATEGORY ->
+          i -> i.hazards().categories().stream().anyMatch(HazardCategory::undivided);
       case METAL_SHARE_UNKNOWN ->
           i -> i.hazards().notes().contains("1") && i.hazards().metalShare().isEmpty();
       case PART_OF_COMPOUND -> i -> i.hazards().notes().contains("X");

@@ -45,6 +45,11 @@ final class ClassRule {
     return mode.equals("additive");
   }
 
+  /** Whether only a test of the mixture can tell. */
+  boolean needsTest() {
+    return mode.equals("test");
+  }
+
   /** The categories, most severe first. */
   List<String> levels() {
     return levels;

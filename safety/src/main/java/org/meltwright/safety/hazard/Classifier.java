@@ -25,8 +25,19 @@ final class Classifier {
   List<HazardFinding> findings() {
     return Stream.of(HazardClass.values())
         .flatMap(c -> rules.rule(c).stream())
+        .filter(rule -> !rule.needsTest() || lacksTest(rule.hazardClass()))
         .map(this::finding)
         .toList();
+  }
+
+  /** Whether an ingredient is in a class that only a test can tell, and none of it is stated. */
+  private boolean lacksTest(HazardClass c) {
+    boolean stated =
+        mixture.testedWithout().contains(c)
+            || mixture.tested().stream().anyMatch(t -> t.hazardClass() == c);
+    return !stated
+        && mixture.ingredients().stream()
+            .anyMatch(i -> i.percent() > 0 && i.hazards().isClassifiedFor(c));
   }
 
   private HazardFinding finding(ClassRule rule) {
@@ -38,6 +49,7 @@ final class Classifier {
       case EYE -> corrected(rule, isExtremePh() || isCorrosive());
       case REPRODUCTION -> reproduction(rule);
       case ASPIRATION -> LiquidClassifier.aspiration(byLimits(rule), mixture, rules);
+      case FLAMMABLE_SOLID, OXIDISING, WATER_REACTIVE -> untested(rule);
       case FLAMMABLE_LIQUID -> LiquidClassifier.flammable(source(rule), mixture, rules);
       default -> byLimits(rule);
     };
@@ -107,6 +119,17 @@ final class Classifier {
     return classified(rule, List.of(statement.category()), reached, List.of());
   }
 
+  private HazardFinding untested(ClassRule rule) {
+    return new HazardFinding(
+        rule.hazardClass(),
+        HazardStatus.INSUFFICIENT_DATA,
+        List.of(),
+        source(rule),
+        List.of(),
+        List.of(),
+        List.of("test-missing"));
+  }
+
   private HazardFinding acute(ClassRule rule, UptakeForm... forms) {
     List<Working> workings = new ArrayList<>();
     AcuteLimit worst = null;
@@ -120,11 +143,20 @@ final class Classifier {
       worst = worse(worst, reached);
     }
     if (worst == null) {
-      return unreached(rule, workings, List.of());
+      return unreached(
+          rule, workings, holdsCategoryUnknownTo(rule) ? List.of("un-category") : List.of());
     }
     String statement = LabelElements.statement(rule.hazardClass(), worst.category());
     HazardCategory category = HazardCategory.of(rule.hazardClass(), worst.category(), statement);
     return classified(rule, List.of(category), workings, List.of());
+  }
+
+  /** Whether an ingredient is in category 5 of the UN system, which the European rules lack. */
+  private boolean holdsCategoryUnknownTo(ClassRule rule) {
+    return mixture.ingredients().stream()
+        .filter(i -> i.percent() > 0)
+        .flatMap(i -> i.hazards().claims(rule.hazardClass(), "").stream())
+        .anyMatch(c -> rule.rank(c.category()) < 0);
   }
 
   private static @Nullable AcuteLimit worse(@Nullable AcuteLimit a, @Nullable AcuteLimit b) {
@@ -175,7 +207,7 @@ final class Classifier {
     if (c == HazardClass.CARCINOGENICITY && statement.equals("H350") && onlyInhaled(reached)) {
       statement = "H350i";
     }
-    return new HazardCategory(c, level, statement, details(c, reached), false);
+    return new HazardCategory(c, level, statement, details(c, reached), false, false);
   }
 
   /** Whether all that reach category 1A or 1B do so by the statement for inhalation. */

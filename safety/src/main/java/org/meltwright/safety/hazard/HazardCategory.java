@@ -14,6 +14,7 @@ import java.util.List;
  * category.statement(); // H372
  * category.details(); // [kidney, bone]
  * category; // stot-repeated 1 H372
+ * HazardCategory.parse("STOT RE 3 H373"); // throws ProblemException
  * }</pre>
  *
  * <p>Immutable and thread-safe.
@@ -23,40 +24,57 @@ import java.util.List;
  * @param statement the code of its hazard statement, for example "H360Df"
  * @param details routes and organs that the statement names, in English, for example "kidney"
  * @param minimum whether the law marks it as a minimum: better data may be stricter
+ * @param undivided whether a sheet says category 1 where the law has 1A and 1B: 1A is taken
  */
 public record HazardCategory(
     HazardClass hazardClass,
     String category,
     String statement,
     List<String> details,
-    boolean minimum) {
+    boolean minimum,
+    boolean undivided) {
 
   /**
-   * Copies the details.
+   * Guards that class, category and statement belong together, and copies the details.
    *
    * @param hazardClass the class
    * @param category the category
    * @param statement the code of its hazard statement
    * @param details routes and organs
    * @param minimum whether it is a minimum
+   * @param undivided whether 1A stands for an undivided category 1
+   * @throws org.meltwright.units.ProblemException if class, category and statement do not belong
+   *     together
    */
   public HazardCategory {
     details = List.copyOf(details);
+    HazardNotation.requireBelonging(hazardClass, category, statement);
   }
 
   /**
    * Reads a category in the notation of the law.
    *
+   * <p>A name of the law, the category where the class has any, the code of the statement, and
+   * routes or organs in brackets. Case and spaces do not matter, "Cat." or a comma may stand
+   * between: "skin sens. 1b, h317" and "Skin Sens. Cat. 1B H317" are the same. In the letters after
+   * a code case does matter: H360Fd is not H360FD. The dots belong to the names.
+   *
+   * <p>A category that the class does not have, and a statement that is not the category's, are
+   * refused. Category 1 of mutagenicity, carcinogenicity and reproductive toxicity, as sheets from
+   * outside Europe write it, is read as 1A, see {@link #undivided}; 1A and 1B share their limits
+   * and statement. Category 5 of acute toxicity (H303, H313) counts under the UN rules only.
+   *
    * @param text for example "Skin Sens. 1A H317" or "STOT RE 1 H372 (kidney, bone)"
    * @return the category
-   * @throws org.meltwright.units.ProblemException if the text cannot be read
+   * @throws org.meltwright.units.ProblemException if the text cannot be read, or class, category
+   *     and statement do not belong together
    */
   public static HazardCategory parse(String text) {
     return HazardNotation.category(text);
   }
 
   static HazardCategory of(HazardClass hazardClass, String category, String statement) {
-    return new HazardCategory(hazardClass, category, statement, List.of(), false);
+    return new HazardCategory(hazardClass, category, statement, List.of(), false, false);
   }
 
   /**

@@ -218,7 +218,7 @@ public final class HazardLabel {
   }
 
   private void fieldGaps(Set<LabelGap> gaps) {
-    Supplier s = details.supplier();
+    LabelSupplier s = details.supplier();
     boolean named =
         !details.productName(Locale.ENGLISH).isBlank()
             && !details.productName(Locale.GERMAN).isBlank();

@@ -82,7 +82,7 @@ public record HazardLabelData(
       @Nullable String telephone,
       @Nullable String electronicAddress) {
 
-    private static SupplierData of(Supplier supplier) {
+    private static SupplierData of(LabelSupplier supplier) {
       return new SupplierData(
           statedOrNull(supplier.name()),
           statedOrNull(supplier.postalAddress()),

@@ -2,13 +2,17 @@
 package org.meltwright.safety.hazard;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.Material;
@@ -53,6 +57,7 @@ public final class HazardMixture {
   private final @Nullable TemperaturePoint boilingPoint;
   private final double ph;
   private final List<HazardCategory> tested;
+  private final Set<HazardClass> testedWithout;
 
   /**
    * Returns a mixture of materials, with what the tables hold of each.
@@ -88,6 +93,7 @@ public final class HazardMixture {
     this.boilingPoint = b.boilingPoint;
     this.ph = b.ph;
     this.tested = List.copyOf(b.tested);
+    this.testedWithout = Set.copyOf(b.testedWithout);
   }
 
   /**
@@ -162,6 +168,15 @@ public final class HazardMixture {
     return tested;
   }
 
+  /**
+   * Returns the classes that are not computed and that tests of the mixture showed it not to be in.
+   *
+   * @return the classes; empty if none was stated
+   */
+  public Set<HazardClass> testedWithout() {
+    return testedWithout;
+  }
+
   private static OptionalDouble optional(double value) {
     return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
   }
@@ -180,6 +195,7 @@ public final class HazardMixture {
     private final List<HazardIngredient> lines = new ArrayList<>();
     private final List<DeclaredShare> declared = new ArrayList<>();
     private final List<HazardCategory> tested = new ArrayList<>();
+    private final Set<HazardClass> testedWithout = EnumSet.noneOf(HazardClass.class);
     private double lowSum;
     private double highSum;
     private @Nullable PhysicalState state;
@@ -258,8 +274,13 @@ public final class HazardMixture {
      * @param lowPercent the low end of its share by mass, in per cent
      * @param highPercent the high end, in per cent
      * @return this builder
+     * @throws ProblemException if the low end lies above the high end
      */
     public Builder substance(SubstanceHazards hazards, double lowPercent, double highPercent) {
+      if (lowPercent > highPercent) {
+        throw new ProblemException(
+            Problem.of(HazardProblem.SHARE_RANGE, lowPercent + " to " + highPercent + " %"));
+      }
       String name = hazards.name();
       declare(new DeclaredShare(name, name, "", lowPercent, highPercent));
       lines.add(new HazardIngredient(null, highPercent, hazards, null));
@@ -280,6 +301,9 @@ public final class HazardMixture {
 
     /**
      * Lets the user's own data sheet override what the tables hold.
+     *
+     * <p>Materials and sheets may be given in any order; {@link #build} refuses a sheet for what
+     * the mixture does not hold. A material that is taken apart is spoken of by its constituents.
      *
      * @param id the material's id or the substance's CAS number
      * @param sheet what the data sheet says
@@ -362,29 +386,73 @@ public final class HazardMixture {
     }
 
     /**
+     * States that a test of the mixture showed no category of a class that is not computed. Without
+     * it, an ingredient in such a class leaves the class open.
+     *
+     * @param hazardClass the class, for example {@link HazardClass#FLAMMABLE_SOLID}
+     * @return this builder
+     * @throws ProblemException if the class is computed from the ingredients
+     */
+    public Builder testedWithout(HazardClass hazardClass) {
+      if (hazardClass.isComputed()) {
+        throw new ProblemException(Problem.of(HazardProblem.NOT_FOR_TEST, hazardClass.id()));
+      }
+      testedWithout.add(hazardClass);
+      return this;
+    }
+
+    /**
      * Returns the mixture.
      *
      * @return what was collected
-     * @throws ProblemException if a share is negative or not finite, or the shares leave part of
-     *     the mixture unsaid or exceed it
+     * @throws ProblemException if a share is negative or not finite, the shares leave part of the
+     *     mixture unsaid or exceed it, or a data sheet is for no ingredient
      */
     public HazardMixture build() {
-      boolean eachIsShare = lines.stream().allMatch(l -> l.percent() >= 0 && l.percent() <= 100);
+      boolean eachIsShare =
+          lines.stream().allMatch(l -> l.percent() >= 0 && l.percent() <= 100)
+              && declared.stream().allMatch(d -> d.lowPercent() >= 0);
       boolean whole = lowSum <= 100 + SLACK_PERCENT && highSum >= 100 - SLACK_PERCENT;
       if (!eachIsShare || !whole) {
         throw new ProblemException(
             Problem.of(HazardProblem.SHARES, lowSum + " to " + highSum + " %"));
       }
+      requireUsed();
       merged.clear();
-      lines.stream()
-          .map(this::withSheet)
-          .forEach(line -> merged.merge(line.key(), line, HazardIngredient::plus));
+      lines.stream().map(this::withSheet).forEach(this::merge);
       return new HazardMixture(this);
+    }
+
+    /** Lines of one substance are added; what says something else stays a line of its own. */
+    private void merge(HazardIngredient line) {
+      String key = line.key();
+      while (merged.containsKey(key) && !merged.get(key).hazards().saysTheSameAs(line.hazards())) {
+        key += "'";
+      }
+      merged.merge(key, line, HazardIngredient::plus);
+    }
+
+    private void requireUsed() {
+      Set<String> ids =
+          lines.stream().flatMap(Builder::ids).collect(Collectors.toCollection(TreeSet::new));
+      List<Problem> unused =
+          sheets.keySet().stream()
+              .filter(id -> !ids.contains(id))
+              .map(id -> Problem.of(HazardProblem.NO_SUCH_INGREDIENT, id))
+              .map(p -> p.with("ids", String.join(", ", ids)))
+              .toList();
+      if (!unused.isEmpty()) {
+        throw new ProblemException(unused);
+      }
+    }
+
+    private static Stream<String> ids(HazardIngredient line) {
+      return Stream.concat(line.material().map(Material::id).stream(), Stream.of(line.key()));
     }
 
     private HazardIngredient withSheet(HazardIngredient line) {
       SubstanceHazards sheet =
-          line.material().map(m -> sheets.get(m.id())).orElseGet(() -> sheets.get(line.key()));
+          ids(line).filter(sheets::containsKey).map(sheets::get).findFirst().orElse(null);
       return sheet == null ? line : line.replacedBy(sheet);
     }
   }

@@ -3,7 +3,8 @@ package org.meltwright.safety.hazard;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.meltwright.units.Problem;
@@ -14,63 +15,57 @@ final class HazardNotation {
 
   private static final Pattern CATEGORY =
       Pattern.compile(
-          "(?<name>[A-Za-z]+\\.?(?: [A-Za-z]+\\.?)?)(?: (?<category>[1-5][ABC]?))?(?<star> \\*{1,4})?"
-              + " (?<statement>(?:EU)?H\\d{3}[A-Za-z]*)(?: \\*{2,4})?(?<details>(?: \\([^)]*\\))*)");
+          "(?<name>\\p{Alpha}[\\p{Alpha}. -]*?)"
+              + "(?:[ ,]*(?:(?i:category|cat\\.?) ?)?(?<category>\\d+[A-Za-z]?))?(?<star> ?\\*{1,4})?"
+              + "[ ,:]*(?<statement>(?i:(?:EU)?H)\\d{3}[A-Za-z]*)(?: ?\\*{2,4})?(?<details>(?: ?\\([^)]*\\))*)");
 
   private static final Pattern LIMIT =
-      Pattern.compile("(?<category>.*H\\d{3}[A-Za-z]*) (?<from>[\\d.]+)(?: to (?<below>[\\d.]+))?");
+      Pattern.compile(
+          "(?<category>.*[Hh]\\d{3}[A-Za-z]*) (?<from>\\d+(?:\\.\\d+)?)"
+              + "(?: to (?<below>\\d+(?:\\.\\d+)?))?(?: ?%)?");
 
   private static final Pattern DETAIL = Pattern.compile("\\(([^)]*)\\)");
-
-  private static final Map<String, HazardClass> NAMES =
-      Map.ofEntries(
-          Map.entry("Skin Corr.", HazardClass.SKIN),
-          Map.entry("Skin Irrit.", HazardClass.SKIN),
-          Map.entry("Eye Dam.", HazardClass.EYE),
-          Map.entry("Eye Irrit.", HazardClass.EYE),
-          Map.entry("Resp. Sens.", HazardClass.RESPIRATORY_SENSITISATION),
-          Map.entry("Skin Sens.", HazardClass.SKIN_SENSITISATION),
-          Map.entry("Muta.", HazardClass.MUTAGENICITY),
-          Map.entry("Carc.", HazardClass.CARCINOGENICITY),
-          Map.entry("Repr.", HazardClass.REPRODUCTION),
-          Map.entry("Lact.", HazardClass.LACTATION),
-          Map.entry("STOT RE", HazardClass.STOT_REPEATED),
-          Map.entry("Asp. Tox.", HazardClass.ASPIRATION),
-          Map.entry("Aquatic Acute", HazardClass.AQUATIC_ACUTE),
-          Map.entry("Aquatic Chronic", HazardClass.AQUATIC_CHRONIC),
-          Map.entry("Ozone", HazardClass.OZONE),
-          Map.entry("ED HH", HazardClass.ENDOCRINE_HUMAN),
-          Map.entry("ED ENV", HazardClass.ENDOCRINE_ENVIRONMENT),
-          Map.entry("PBT", HazardClass.PBT),
-          Map.entry("vPvB", HazardClass.VPVB),
-          Map.entry("PMT", HazardClass.PMT),
-          Map.entry("vPvM", HazardClass.VPVM),
-          Map.entry("Flam. Liq.", HazardClass.FLAMMABLE_LIQUID),
-          Map.entry("Flam. Sol.", HazardClass.FLAMMABLE_SOLID),
-          Map.entry("Ox. Sol.", HazardClass.OXIDISING),
-          Map.entry("Ox. Liq.", HazardClass.OXIDISING),
-          Map.entry("Water-react.", HazardClass.WATER_REACTIVE));
 
   private HazardNotation() {}
 
   static HazardCategory category(String text) {
-    Matcher m = CATEGORY.matcher(text.trim().replace("Water-react.", "Waterreact."));
+    Matcher m = CATEGORY.matcher(oneSpaced(text));
     if (!m.matches()) {
       throw unreadable(text);
     }
-    String statement = m.group("statement");
-    HazardClass hazardClass = hazardClass(m.group("name"), statement, text);
-    String category = m.group("category") == null ? hazardClass.id() : m.group("category");
+    ClassName name = ClassName.find(m.group("name")).orElseThrow(() -> unreadable(text));
+    String stated = m.group("category") == null ? "" : m.group("category").toUpperCase(Locale.ROOT);
+    boolean undivided = isUndivided(name, stated);
+    String category = undivided ? "1A" : stated;
+    String statement = statement(m.group("statement"));
+    HazardClass hazardClass =
+        name.hazardClass(category, statement).orElseThrow(() -> mismatch(text, name.allowed()));
     return new HazardCategory(
         hazardClass,
-        category,
+        category.isEmpty() ? hazardClass.id() : category,
         statement,
         details(m.group("details")),
-        " *".equals(m.group("star")));
+        m.group("star") != null && m.group("star").strip().equals("*"),
+        undivided);
+  }
+
+  private static String oneSpaced(String text) {
+    return text.strip().replaceAll("\\s+", " ");
+  }
+
+  /** Sheets from outside Europe write category 1 where the European law has 1A and 1B. */
+  private static boolean isUndivided(ClassName name, String stated) {
+    return stated.equals("1") && !name.hasCategory("1") && name.hasCategory("1A");
+  }
+
+  /** The code with a capital H; letters of an effect stay as they are: H360Fd is not H360FD. */
+  private static String statement(String code) {
+    int h = code.toUpperCase(Locale.ROOT).indexOf('H') + 1;
+    return code.substring(0, h).toUpperCase(Locale.ROOT) + code.substring(h);
   }
 
   static SpecificLimit limit(String text) {
-    Matcher m = LIMIT.matcher(text.trim());
+    Matcher m = LIMIT.matcher(oneSpaced(text));
     if (!m.matches()) {
       throw unreadable(text);
     }
@@ -84,33 +79,6 @@ final class HazardNotation {
         below == null ? Double.POSITIVE_INFINITY : Double.parseDouble(below));
   }
 
-  private static HazardClass hazardClass(String name, String statement, String text) {
-    if (name.equals("Acute Tox.")) {
-      return acute(statement, text);
-    }
-    if (name.equals("STOT SE")) {
-      return switch (statement) {
-        case "H335" -> HazardClass.STOT_SINGLE_IRRITATION;
-        case "H336" -> HazardClass.STOT_SINGLE_NARCOSIS;
-        default -> HazardClass.STOT_SINGLE;
-      };
-    }
-    HazardClass found = NAMES.get(name.equals("Waterreact.") ? "Water-react." : name);
-    if (found == null) {
-      throw unreadable(text);
-    }
-    return found;
-  }
-
-  private static HazardClass acute(String statement, String text) {
-    return switch (statement.charAt(2)) {
-      case '0' -> HazardClass.ACUTE_ORAL;
-      case '1' -> HazardClass.ACUTE_DERMAL;
-      case '3' -> HazardClass.ACUTE_INHALATION;
-      default -> throw unreadable(text);
-    };
-  }
-
   private static List<String> details(String text) {
     List<String> details = new ArrayList<>();
     Matcher m = DETAIL.matcher(text);
@@ -118,6 +86,32 @@ final class HazardNotation {
       details.addAll(TextTable.items(m.group(1), ","));
     }
     return details;
+  }
+
+  /** Refuses what does not belong together. */
+  static void requireBelonging(HazardClass hazardClass, String category, String statement) {
+    String own = LabelElements.statement(hazardClass, category);
+    boolean belongs =
+        own.isEmpty()
+            ? category.equals("5") && unStatements(hazardClass).contains(statement)
+            : Statements.isForm(statement, own);
+    if (!belongs) {
+      throw mismatch(
+          hazardClass.id() + " " + category + " " + statement, ClassName.allowed(hazardClass));
+    }
+  }
+
+  /** Category 5 of the UN system: its statements stand in no European table. */
+  private static Set<String> unStatements(HazardClass hazardClass) {
+    return switch (hazardClass) {
+      case ACUTE_ORAL -> Set.of("", "H303");
+      case ACUTE_DERMAL -> Set.of("", "H313");
+      default -> Set.of();
+    };
+  }
+
+  private static ProblemException mismatch(String text, String pairs) {
+    return new ProblemException(Problem.of(HazardProblem.CATEGORY, text).with("pairs", pairs));
   }
 
   static ProblemException unreadable(String text) {

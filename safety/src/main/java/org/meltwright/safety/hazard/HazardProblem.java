@@ -21,6 +21,14 @@ public enum HazardProblem implements ProblemCode {
   DAY_TOO_EARLY("hazard.day-too-early"),
   /** A classification, limit or estimate that cannot be read. */
   NOTATION("hazard.notation"),
+  /** A category that the class does not have, or a statement that is not the category's. */
+  CATEGORY("hazard.category"),
+  /** A concentration limit that no mixture can reach, or that lies out of order. */
+  LIMIT("hazard.limit"),
+  /** A share whose low end lies above its high end. */
+  SHARE_RANGE("hazard.share-range"),
+  /** A data sheet for what the mixture does not hold. */
+  NO_SUCH_INGREDIENT("hazard.no-such-ingredient"),
   /** Shares that leave part of the mixture unsaid, or exceed it. */
   SHARES("hazard.shares"),
   /** A label by rules that know a classification only. */

@@ -23,7 +23,7 @@ import org.meltwright.core.mixture.Composition;
  *     Composition.ofParts(
  *         List.of(shelf.require("beeswax"), shelf.require("cadmium-red")), 90, 10);
  * HazardReview review = HazardReview.ofCake(cake, RuleSet.clpOn(LocalDate.of(2026, 6, 1)));
- * review; // no class reached on the data given
+ * review; // no class reached on the data given; 24 classes open
  * review.finding(HazardClass.CARCINOGENICITY).status(); // INSUFFICIENT_DATA
  * review.open().size(); // 24
  * review.notices(); // [CADMIUM_PAINT]
@@ -223,14 +223,21 @@ public final class HazardReview {
   }
 
   /**
-   * Returns the review on one line, locale-free.
+   * Returns the review on one line, locale-free: the categories reached, and how many classes are
+   * open.
    *
-   * @return for example "skin-sensitisation 1 H317"; "no class reached on the data given" if empty
+   * @return for example "skin-sensitisation 1 H317"; "no class reached on the data given; 24
+   *     classes open" where nothing is reached and little is known
    */
   @Override
   public String toString() {
-    return categories().isEmpty()
-        ? "no class reached on the data given"
-        : categories().stream().map(HazardCategory::toString).collect(joining("; "));
+    String reached =
+        categories().isEmpty()
+            ? "no class reached on the data given"
+            : categories().stream().map(HazardCategory::toString).collect(joining("; "));
+    int open = open().size();
+    return open == 0
+        ? reached
+        : reached + "; " + open + (open == 1 ? " class open" : " classes open");
   }
 }

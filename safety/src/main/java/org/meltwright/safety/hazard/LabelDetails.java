@@ -38,7 +38,7 @@ public final class LabelDetails {
   private final String germanName;
   private final double massKilograms;
   private final String batch;
-  private final Supplier supplier;
+  private final LabelSupplier supplier;
   private final @Nullable TemperaturePoint maximumTemperature;
   private final String englishDisposal;
   private final String germanDisposal;
@@ -102,7 +102,7 @@ public final class LabelDetails {
    *
    * @return the supplier
    */
-  public Supplier supplier() {
+  public LabelSupplier supplier() {
     return supplier;
   }
 
@@ -151,7 +151,7 @@ public final class LabelDetails {
     private String germanName = "";
     private double massKilograms;
     private String batch = "";
-    private Supplier supplier = Supplier.UNSTATED;
+    private LabelSupplier supplier = LabelSupplier.UNSTATED;
     private @Nullable TemperaturePoint maximumTemperature;
     private String englishDisposal = "";
     private String germanDisposal = "";
@@ -202,7 +202,7 @@ public final class LabelDetails {
      * @param who the supplier
      * @return this builder
      */
-    public Builder supplier(Supplier who) {
+    public Builder supplier(LabelSupplier who) {
       supplier = who;
       return this;
     }

@@ -41,6 +41,8 @@ public final class LabelElements {
 
   private static final Map<String, Row> ROWS = read();
 
+  private static final List<HazardCategory> CATEGORIES = categoriesOfTable();
+
   private static final Set<HazardClass> IRRITATION = EnumSet.of(HazardClass.SKIN, HazardClass.EYE);
 
   private final List<HazardCategory> categories;
@@ -195,6 +197,17 @@ public final class LabelElements {
 
   static boolean knows(HazardCategory c) {
     return ROWS.containsKey(c.hazardClass().id() + " " + c.category());
+  }
+
+  /** All categories of the table, most severe first of each class. */
+  static List<HazardCategory> all() {
+    return CATEGORIES;
+  }
+
+  private static List<HazardCategory> categoriesOfTable() {
+    return TextTable.rows("label-elements.txt").stream()
+        .map(r -> HazardCategory.of(HazardClass.ofId(r.get(0)), r.get(1), r.get(2)))
+        .toList();
   }
 
   private static Map<String, Row> read() {

@@ -91,7 +91,7 @@ final class LabelText {
   }
 
   private void supplier() {
-    Supplier s = label.details().supplier();
+    LabelSupplier s = label.details().supplier();
     add(
         "supplier",
         java.util.stream.Stream.of(

@@ -41,12 +41,23 @@ final class LimitLadder {
     return stated.orElse(1);
   }
 
-  /** A substance with a limit of its own for the class is held against nothing else in it. */
+  /**
+   * A substance with a limit of its own for its category is held against nothing else in the class;
+   * limits of its own for milder categories alone take nothing from the general one.
+   */
   private OptionalDouble ownElseGeneral(SubstanceHazards s, String level) {
     List<SpecificLimit> own = s.limits(rule.hazardClass(), strand);
-    return own.isEmpty()
-        ? general(s, level, 1)
-        : lowest(own.stream().filter(l -> l.category().equals(level)));
+    OptionalDouble ownLimit = lowest(own.stream().filter(l -> l.category().equals(level)));
+    return coversItsCategory(s, own)
+        ? ownLimit
+        : DoubleStream.concat(ownLimit.stream(), general(s, level, 1).stream()).min();
+  }
+
+  private boolean coversItsCategory(SubstanceHazards s, List<SpecificLimit> own) {
+    int mostSevereLimit =
+        own.stream().mapToInt(l -> rule.rank(l.category())).min().orElse(Integer.MAX_VALUE);
+    return s.claims(rule.hazardClass(), strand).stream()
+        .allMatch(c -> mostSevereLimit <= rule.rank(c.category()));
   }
 
   private OptionalDouble general(SubstanceHazards s, String level, double factor) {

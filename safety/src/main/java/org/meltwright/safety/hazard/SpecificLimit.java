@@ -1,6 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+
 /**
  * A concentration limit that holds for one substance in place of the general one.
  *
@@ -13,6 +16,7 @@ package org.meltwright.safety.hazard;
  * limit.fromPercent(); // 2 %
  * limit.belowPercent(); // 5 %
  * SpecificLimit.parse("Carc. 1B H350i 0.01").belowPercent() > 100; // true
+ * SpecificLimit.parse("Carc. 1B H350 150"); // throws ProblemException
  * }</pre>
  *
  * <p>Immutable and thread-safe.
@@ -31,11 +35,35 @@ public record SpecificLimit(
     double belowPercent) {
 
   /**
+   * Guards the limit.
+   *
+   * @param hazardClass the class
+   * @param category the category that the mixture reaches
+   * @param statement the code of the hazard statement
+   * @param fromPercent the share from which it is reached, above 0 and up to 100 %
+   * @param belowPercent the share below which it holds, above the other and up to 100 %; positive
+   *     infinity if it is open
+   * @throws ProblemException if class, category and statement do not belong together, or the shares
+   *     lie outside or out of order
+   */
+  public SpecificLimit {
+    HazardNotation.requireBelonging(hazardClass, category, statement);
+    boolean open = belowPercent == Double.POSITIVE_INFINITY;
+    boolean ordered = fromPercent > 0 && fromPercent <= 100 && fromPercent < belowPercent;
+    if (!ordered || !(open || belowPercent <= 100)) {
+      throw new ProblemException(
+          Problem.of(
+              HazardProblem.LIMIT, fromPercent + (open ? "" : " to " + belowPercent) + " %"));
+    }
+  }
+
+  /**
    * Reads a limit in the notation of the tables.
    *
    * @param text for example "Skin Corr. 1B H314 2 to 5" or "Carc. 1B H350i 0.01"
    * @return the limit
-   * @throws org.meltwright.units.ProblemException if the text cannot be read
+   * @throws ProblemException if the text cannot be read, class, category and statement do not
+   *     belong together, or a share lies outside or out of order
    */
   public static SpecificLimit parse(String text) {
     return HazardNotation.limit(text);

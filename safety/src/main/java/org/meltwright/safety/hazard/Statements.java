@@ -27,6 +27,14 @@ final class Statements {
     return PUBLISHED.keySet();
   }
 
+  /** Whether a code is a statement itself or one of its forms for an effect, as H360Df of H360. */
+  static boolean isForm(String code, String statement) {
+    boolean lettersOnly =
+        code.startsWith(statement)
+            && code.substring(statement.length()).chars().allMatch(Character::isLetter);
+    return code.equals(statement) || (lettersOnly && has(code));
+  }
+
   /** The text as published, with the law's own gaps. */
   static String published(String code, Locale locale) {
     return in(PUBLISHED.getOrDefault(code, List.of("", "")), locale);

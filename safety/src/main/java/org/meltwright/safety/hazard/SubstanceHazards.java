@@ -367,6 +367,28 @@ public final class SubstanceHazards {
     return casNumbers.isEmpty() ? name.toLowerCase(Locale.ROOT) : casNumbers.get(0);
   }
 
+  /** Tells whether another leads to the same answers. */
+  boolean saysTheSameAs(SubstanceHazards other) {
+    return this == other || says().equals(other.says());
+  }
+
+  private List<Object> says() {
+    return List.of(
+        evidence,
+        categories,
+        specificLimits,
+        acuteFactor,
+        chronicFactor,
+        estimates,
+        inhaledAs,
+        additive,
+        notes,
+        supplements,
+        metal,
+        metalShare,
+        openClasses);
+  }
+
   List<Claim> claims(HazardClass hazardClass, String strand) {
     return categories.stream()
         .filter(c -> c.hazardClass() == hazardClass)

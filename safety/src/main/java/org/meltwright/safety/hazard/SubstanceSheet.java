@@ -30,6 +30,7 @@ import org.meltwright.units.ProblemException;
  * sheet.categories(); // [skin-sensitisation 1 H317, aquatic-chronic 3 H412]
  * sheet.isOpenFor(HazardClass.CARCINOGENICITY); // true
  * SubstanceHazards.ofDataSheet("x").classified("harmless"); // throws ProblemException
+ * SubstanceHazards.ofDataSheet("x").classified("Carc. 3 H351"); // throws ProblemException
  * }</pre>
  */
 public final class SubstanceSheet {
@@ -87,7 +88,8 @@ public final class SubstanceSheet {
    *
    * @param text categories between semicolons, for example "Skin Sens. 1 H317; Repr. 2 H361f"
    * @return this sheet
-   * @throws ProblemException if one cannot be read
+   * @throws ProblemException if one cannot be read, or is no category of its class, see {@link
+   *     HazardCategory#parse}
    */
   public SubstanceSheet classified(String text) {
     TextTable.items(text, ";").forEach(item -> categories.add(HazardCategory.parse(item)));
@@ -99,7 +101,8 @@ public final class SubstanceSheet {
    *
    * @param text limits between semicolons, for example "Carc. 1B H350 1; STOT SE 2 H371 3 to 10"
    * @return this sheet
-   * @throws ProblemException if one cannot be read
+   * @throws ProblemException if one cannot be read, is no category of its class, or lies outside 0
+   *     to 100 %
    */
   public SubstanceSheet limits(String text) {
     TextTable.items(text, ";").forEach(item -> specificLimits.add(SpecificLimit.parse(item)));
@@ -151,8 +154,12 @@ public final class SubstanceSheet {
    *
    * @param form gas, vapour or dust
    * @return this sheet
+   * @throws ProblemException if it is not a form of breathing in
    */
   public SubstanceSheet inhaledAs(UptakeForm form) {
+    if (form.hazardClass() != HazardClass.ACUTE_INHALATION) {
+      throw HazardNotation.unreadable("inhaled as " + form.id());
+    }
     inhaledAs = form;
     return this;
   }
@@ -172,12 +179,12 @@ public final class SubstanceSheet {
    * Sets the metal that note 1 counts.
    *
    * @param symbol the symbol of the metal
-   * @param share its share by mass, from 0 to 1; not a number if it is not known
+   * @param share its share by mass, above 0, up to 1; not a number if it is not known
    * @return this sheet
    * @throws ProblemException if the share lies outside
    */
   public SubstanceSheet metal(String symbol, double share) {
-    if (share < 0 || share > 1) {
+    if (share <= 0 || share > 1) {
       throw HazardNotation.unreadable(symbol + " " + share);
     }
     metal = symbol;

@@ -25,7 +25,8 @@ class HazardLabelDataTest {
           .productName("Cake", "Block")
           .nominalMass(MetricUnits.grams(40))
           .batch("2026-11-A")
-          .supplier(new Supplier("Studio Fern", "Mill Lane 1, Oldtown", "+00 123", "fern.example"))
+          .supplier(
+              new LabelSupplier("Studio Fern", "Mill Lane 1, Oldtown", "+00 123", "fern.example"))
           .maximumTemperature(TemperaturePoint.ofCelsius(90))
           .disposal("a collection point for hazardous waste", "einer Schadstoffsammelstelle")
           .build();

@@ -8,6 +8,9 @@ import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialCatalogue;
@@ -166,6 +169,107 @@ class HazardMixtureTest {
     assertThat(mixture.declared())
         .extracting(share -> share.name(Locale.GERMAN))
         .contains("Zinkweiß-Ölfarbe (PW4)");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"zinc-whit", "1314-13-3", "zinc-paint", ""})
+  void sheetForNoIngredient_isAProblemThatNamesTheIngredients(String id) {
+    HazardMixture.Builder b =
+        HazardMixture.of(Composition.ofParts(Map.of(BEESWAX, 70.0, PAINT, 30.0)), RULES)
+            .dataSheet(id, SubstanceHazards.ofDataSheet("x").classified("Carc. 1B H350").build());
+    assertThatThrownBy(b::build)
+        .isInstanceOfSatisfying(
+            ProblemException.class,
+            e -> {
+              assertThat(e.problems().get(0).code()).isEqualTo(HazardProblem.NO_SUCH_INGREDIENT);
+              assertThat(e.problems().get(0).found()).isEqualTo(id);
+              assertThat(e.problems().get(0).allowed(Locale.ENGLISH))
+                  .contains("beeswax-bleached", "zinc-white", "linseed-oil", "1314-13-2");
+            });
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"zinc-white", "1314-13-2"})
+  void sheetByIdOrNumber_isUsedWhateverTheOrder(String id) {
+    HazardMixture mixture =
+        HazardMixture.builder(RULES)
+            .dataSheet(id, SubstanceHazards.ofDataSheet("x").classified("Carc. 1B H350").build())
+            .material(ZINC_WHITE, 10)
+            .material(BEESWAX, 90)
+            .build();
+    assertThat(HazardReview.of(mixture, RULES).finding(HazardClass.CARCINOGENICITY).category())
+        .isEqualTo("1B");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"7, 3", "100, 0"})
+  void shareWhoseLowEndLiesAbove_isRefused(double low, double high) {
+    HazardMixture.Builder b = HazardMixture.builder(RULES);
+    assertThatThrownBy(() -> b.substance(SubstanceHazards.unknown("x"), low, high))
+        .isInstanceOfSatisfying(
+            ProblemException.class,
+            e -> assertThat(e.problems().get(0).code()).isEqualTo(HazardProblem.SHARE_RANGE));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"-5, 7", "NaN, 7", "5, NaN"})
+  void shareThatCannotBe_isRefused(double low, double high) {
+    HazardMixture.Builder b = HazardMixture.builder(RULES).cas("8012-89-3", 95);
+    assertThatThrownBy(() -> b.substance(SubstanceHazards.unknown("x"), low, high).build())
+        .isInstanceOf(ProblemException.class);
+  }
+
+  @Test
+  void sheetsOfOneNameThatDiffer_areHeldEachByItself() {
+    SubstanceHazards mild = SubstanceHazards.ofDataSheet("Red").build();
+    SubstanceHazards severe =
+        SubstanceHazards.ofDataSheet("red").classified("Carc. 1B H350").build();
+    HazardMixture mixture =
+        HazardMixture.builder(RULES).substance(mild, 50).substance(severe, 50).build();
+    assertThat(mixture.ingredients()).hasSize(2);
+    assertThat(HazardReview.of(mixture, RULES).finding(HazardClass.CARCINOGENICITY).category())
+        .isEqualTo("1B");
+  }
+
+  @Test
+  void classThatOnlyATestCanTell_staysOpenUntilOneIsStated() {
+    assertThat(HazardReview.of(aluminium().build(), RULES).open())
+        .extracting(HazardFinding::hazardClass)
+        .containsExactly(HazardClass.FLAMMABLE_SOLID, HazardClass.WATER_REACTIVE);
+    HazardReview tested =
+        HazardReview.of(
+            aluminium()
+                .tested("Flam. Sol. 2 H228")
+                .testedWithout(HazardClass.WATER_REACTIVE)
+                .build(),
+            RULES);
+    assertThat(tested.open()).isEmpty();
+    assertThat(tested).hasToString("flammable-solid 2 H228");
+    assertThatThrownBy(() -> aluminium().testedWithout(HazardClass.SKIN))
+        .isInstanceOf(ProblemException.class);
+  }
+
+  private static HazardMixture.Builder aluminium() {
+    return HazardMixture.builder(RULES)
+        .cas("7429-90-5", 5)
+        .cas("8012-89-3", 95)
+        .state(PhysicalState.SOLID);
+  }
+
+  @Test
+  void reviewOnOneLine_namesTheNumberOfOpenClasses() {
+    HazardMixture unknown =
+        HazardMixture.builder(RULES)
+            .cas("58339-34-7", 10)
+            .cas("8012-89-3", 90)
+            .state(PhysicalState.SOLID)
+            .build();
+    assertThat(HazardReview.of(unknown, RULES))
+        .hasToString("no class reached on the data given; 24 classes open");
+    HazardMixture stateless =
+        HazardMixture.builder(RULES).cas("8050-09-7", 10).cas("8012-89-3", 90).build();
+    assertThat(HazardReview.of(stateless, RULES))
+        .hasToString("skin-sensitisation 1 H317; 1 class open");
   }
 
   /** The code of the guide page on labels. */

@@ -174,7 +174,7 @@ class HazardReviewProperties {
         .productName("Test mix", "Probemischung")
         .nominalMass(QuantityKind.MASS.ofSi(0.04))
         .batch("1")
-        .supplier(new Supplier("Studio", "Street 1, Town", "+00 0", ""))
+        .supplier(new LabelSupplier("Studio", "Street 1, Town", "+00 0", ""))
         .maximumTemperature(TemperaturePoint.ofCelsius(90))
         .disposal("a collection point for hazardous waste", "einer Schadstoffsammelstelle")
         .extinguisher("dry powder or foam", "Löschpulver oder Schaum")

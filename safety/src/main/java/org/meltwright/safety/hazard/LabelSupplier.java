@@ -4,12 +4,11 @@ package org.meltwright.safety.hazard;
 /**
  * Who hands the mixture over, as the label names them; empty text where it is not yet known.
  *
- * <p>An invented studio; Java has a {@code Supplier} of its own, so the package is named here:
+ * <p>An invented studio:
  *
  * <pre>{@code
- * var studio =
- *     new org.meltwright.safety.hazard.Supplier(
- *         "Atelier Fernhof", "Mill Lane 1, Oldtown", "+00 123", "fernhof.example");
+ * LabelSupplier studio =
+ *     new LabelSupplier("Atelier Fernhof", "Mill Lane 1, Oldtown", "+00 123", "fernhof.example");
  * LabelDetails details = LabelDetails.builder().supplier(studio).build();
  * details.supplier().postalAddress(); // Mill Lane 1, Oldtown
  * }</pre>
@@ -21,9 +20,9 @@ package org.meltwright.safety.hazard;
  * @param telephone the telephone number
  * @param electronicAddress the e-mail or web address
  */
-public record Supplier(
+public record LabelSupplier(
     String name, String postalAddress, String telephone, String electronicAddress) {
 
   /** A supplier of whom nothing is stated. */
-  public static final Supplier UNSTATED = new Supplier("", "", "", "");
+  public static final LabelSupplier UNSTATED = new LabelSupplier("", "", "", "");
 }

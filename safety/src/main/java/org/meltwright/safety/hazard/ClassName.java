@@ -1,0 +1,146 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * The abbreviated names of the law, each with the categories and statements that it may stand with.
+ */
+enum ClassName {
+  ACUTE(
+      "Acute Tox.",
+      "",
+      HazardClass.ACUTE_ORAL,
+      HazardClass.ACUTE_DERMAL,
+      HazardClass.ACUTE_INHALATION),
+  SKIN_CORROSION("Skin Corr.", "H314", HazardClass.SKIN),
+  SKIN_IRRITATION("Skin Irrit.", "H315", HazardClass.SKIN),
+  EYE_DAMAGE("Eye Dam.", "H318", HazardClass.EYE),
+  EYE_IRRITATION("Eye Irrit.", "H319", HazardClass.EYE),
+  RESPIRATORY_SENSITISATION("Resp. Sens.", "", HazardClass.RESPIRATORY_SENSITISATION),
+  SKIN_SENSITISATION("Skin Sens.", "", HazardClass.SKIN_SENSITISATION),
+  MUTAGENICITY("Muta.", "", HazardClass.MUTAGENICITY),
+  CARCINOGENICITY("Carc.", "", HazardClass.CARCINOGENICITY),
+  REPRODUCTION("Repr.", "", HazardClass.REPRODUCTION),
+  LACTATION("Lact.", "", HazardClass.LACTATION),
+  STOT_SINGLE(
+      "STOT SE",
+      "",
+      HazardClass.STOT_SINGLE,
+      HazardClass.STOT_SINGLE_IRRITATION,
+      HazardClass.STOT_SINGLE_NARCOSIS),
+  STOT_REPEATED("STOT RE", "", HazardClass.STOT_REPEATED),
+  ASPIRATION("Asp. Tox.", "", HazardClass.ASPIRATION),
+  AQUATIC_ACUTE("Aquatic Acute", "", HazardClass.AQUATIC_ACUTE),
+  AQUATIC_CHRONIC("Aquatic Chronic", "", HazardClass.AQUATIC_CHRONIC),
+  OZONE("Ozone", "", HazardClass.OZONE),
+  ENDOCRINE_HUMAN("ED HH", "", HazardClass.ENDOCRINE_HUMAN),
+  ENDOCRINE_ENVIRONMENT("ED ENV", "", HazardClass.ENDOCRINE_ENVIRONMENT),
+  PBT("PBT", "", HazardClass.PBT),
+  VPVB("vPvB", "", HazardClass.VPVB),
+  PMT("PMT", "", HazardClass.PMT),
+  VPVM("vPvM", "", HazardClass.VPVM),
+  FLAMMABLE_LIQUID("Flam. Liq.", "", HazardClass.FLAMMABLE_LIQUID),
+  FLAMMABLE_SOLID("Flam. Sol.", "", HazardClass.FLAMMABLE_SOLID),
+  OXIDISING_SOLID("Ox. Sol.", "", HazardClass.OXIDISING),
+  OXIDISING_LIQUID("Ox. Liq.", "", HazardClass.OXIDISING),
+  WATER_REACTIVE("Water-react.", "", HazardClass.WATER_REACTIVE);
+
+  /**
+   * Category 5 of the UN system, which its rules for acute toxicity know and the European do not.
+   */
+  private static final List<HazardCategory> UN_CATEGORY_5 =
+      List.of(
+          HazardCategory.of(HazardClass.ACUTE_ORAL, "5", "H303"),
+          HazardCategory.of(HazardClass.ACUTE_DERMAL, "5", "H313"));
+
+  private final String printed;
+  private final String statement;
+
+  @SuppressWarnings("ImmutableEnumChecker") // a Set.of does not change
+  private final Set<HazardClass> classes;
+
+  ClassName(String printed, String statement, HazardClass... classes) {
+    this.printed = printed;
+    this.statement = statement;
+    this.classes = Set.of(classes);
+  }
+
+  /** Finds a name, whatever its case. */
+  static Optional<ClassName> find(String text) {
+    return Stream.of(values()).filter(n -> n.printed.equalsIgnoreCase(text.strip())).findFirst();
+  }
+
+  /** All categories of the name, each with the statement without the letters of an effect. */
+  List<HazardCategory> categories() {
+    Stream<HazardCategory> european =
+        LabelElements.all().stream()
+            .filter(c -> classes.contains(c.hazardClass()))
+            .filter(c -> statement.isEmpty() || statement.equals(c.statement()));
+    return Stream.concat(european, this == ACUTE ? UN_CATEGORY_5.stream() : Stream.empty())
+        .toList();
+  }
+
+  /** The class of a category with a statement; empty if they do not belong together. */
+  Optional<HazardClass> hazardClass(String category, String code) {
+    return categories().stream()
+        .filter(c -> number(c).equals(category))
+        .filter(c -> Statements.isForm(code, c.statement()))
+        .map(HazardCategory::hazardClass)
+        .findFirst();
+  }
+
+  boolean hasCategory(String category) {
+    return categories().stream().anyMatch(c -> number(c).equals(category));
+  }
+
+  /** The category as a sheet writes it: nothing where the class has none. */
+  private static String number(HazardCategory c) {
+    return c.category().equals(c.hazardClass().id()) ? "" : c.category();
+  }
+
+  /** The statement and its forms with the letters of an effect, such as H360Df. */
+  private static Set<String> forms(String statement) {
+    return Statements.codes().stream()
+        .filter(code -> Statements.isForm(code, statement))
+        .collect(Collectors.toCollection(() -> new TreeSet<>(Set.of(statement))));
+  }
+
+  /** What may follow the name, for example "Carc. 1A (H350, H350i), 1B (H350, H350i), 2 (H351)". */
+  String allowed() {
+    return printed + " " + pairs(categories());
+  }
+
+  /** What a class knows, by all of its names. */
+  static String allowed(HazardClass hazardClass) {
+    return Arrays.stream(values())
+        .filter(n -> n.classes.contains(hazardClass))
+        .map(
+            n ->
+                n.printed
+                    + " "
+                    + pairs(
+                        n.categories().stream()
+                            .filter(c -> c.hazardClass() == hazardClass)
+                            .toList()))
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String pairs(List<HazardCategory> categories) {
+    Map<String, Set<String>> codes = new LinkedHashMap<>();
+    for (HazardCategory c : categories) {
+      codes.computeIfAbsent(number(c), k -> new TreeSet<>()).addAll(forms(c.statement()));
+    }
+    return codes.entrySet().stream()
+        .map(e -> (e.getKey() + " (" + String.join(", ", e.getValue()) + ")").trim())
+        .collect(Collectors.joining(", "));
+  }
+}

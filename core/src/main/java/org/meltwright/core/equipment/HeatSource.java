@@ -2,6 +2,7 @@
 package org.meltwright.core.equipment;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
@@ -129,8 +130,8 @@ public final class HeatSource {
    *
    * @return the power in W; empty if it is not stated
    */
-  public Optional<Double> powerWatts() {
-    return powerWatts > 0 ? Optional.of(powerWatts) : Optional.empty();
+  public OptionalDouble powerWatts() {
+    return powerWatts > 0 ? OptionalDouble.of(powerWatts) : OptionalDouble.empty();
   }
 
   /**

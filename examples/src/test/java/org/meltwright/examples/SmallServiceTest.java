@@ -2,6 +2,7 @@
 package org.meltwright.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
@@ -14,6 +15,8 @@ import java.net.http.HttpResponse.BodyHandlers;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.meltwright.core.batch.WeighingSheetData;
+import tools.jackson.databind.json.JsonMapper;
 
 class SmallServiceTest {
 
@@ -30,21 +33,42 @@ class SmallServiceTest {
   }
 
   private HttpResponse<String> post(String json) throws Exception {
+    return post(json, "en-GB");
+  }
+
+  private HttpResponse<String> post(String json, String language) throws Exception {
     URI uri = URI.create("http://localhost:" + server.getAddress().getPort() + "/weigh");
     return HttpClient.newHttpClient()
         .send(
-            HttpRequest.newBuilder(uri).POST(BodyPublishers.ofString(json)).build(),
+            HttpRequest.newBuilder(uri)
+                .header("Accept-Language", language)
+                .POST(BodyPublishers.ofString(json))
+                .build(),
             BodyHandlers.ofString());
   }
 
   @Test
-  void a_good_question_is_answered_with_the_masses_in_grams() throws Exception {
+  void a_good_question_is_answered_with_the_weighing_sheet() throws Exception {
     HttpResponse<String> answer =
         post(
             "{\"material\":\"beeswax-yellow\",\"to\":\"damar\",\"ratio\":\"1:8\",\"mass\":\"730 g\"}");
 
     assertThat(answer.statusCode()).isEqualTo(200);
-    assertThat(answer.body()).contains("\"damar\":91.25", "\"beeswax-yellow\":730.0");
+    WeighingSheetData sheet =
+        JsonMapper.builder().build().readValue(answer.body(), WeighingSheetData.class);
+    assertThat(sheet.lines())
+        .extracting(WeighingSheetData.Line::ingredient, WeighingSheetData.Line::exactKilograms)
+        .containsExactly(tuple("beeswax-yellow", 0.73), tuple("damar", 0.09125));
+    assertThat(sheet.printedTotalKilograms()).isEqualTo(0.821);
+  }
+
+  @Test
+  void a_reader_of_german_is_answered_in_german() throws Exception {
+    String good =
+        "{\"material\":\"beeswax-yellow\",\"to\":\"damar\",\"ratio\":\"1:8\",\"mass\":\"730 g\"}";
+
+    assertThat(post(good, "de-AT,de;q=0.9").body()).contains("Dammar").doesNotContain("Damar ");
+    assertThat(post("{}", "de").body()).contains("fehlt");
   }
 
   @Test

@@ -5,7 +5,19 @@ import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** The state that a density belongs to: one material has a density for each. */
+/**
+ * The state that a density belongs to: one material has a density for each.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * QuantityParser parser = QuantityParser.localeFree();
+ * StatedDensity scooped = parser.parseStatedDensity("0.55 g/ml bulk");
+ * scooped.state(); // BULK
+ * parser.parseStatedDensity("0.55 g/ml"); // throws ProblemException
+ * DensityState.MELT.word(); // melt
+ * }</pre>
+ */
 public enum DensityState {
   /** A solid piece without voids. */
   SOLID("solid"),

@@ -9,6 +9,16 @@ import javax.measure.Quantity;
  * <p>The central value has every input at the middle of its range; low and high move every named
  * input to its worse end together. The bounds are not a confidence interval.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * // somewhere from 20 to 45 minutes until the pot is clear
+ * Estimate<Time> clear = new Estimate<>(QuantityKind.TIME, 1200, 1800, 2700);
+ * QuantityFormatter.ofDecimals(0).format(clear.central(), MINUTE); // 30 min
+ * QuantityFormatter.ofDecimals(0).format(clear.high(), MINUTE); // 45 min
+ * new Estimate<>(QuantityKind.TIME, 2700, 1800, 1200); // throws ProblemException
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param <Q> the kind as a type

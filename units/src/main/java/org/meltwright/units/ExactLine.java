@@ -8,6 +8,15 @@ import javax.measure.quantity.Mass;
 /**
  * A line to be weighed out: its exact mass, and the interval of the balance it is weighed on.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * // 12.5 % of pigment in 730 g, on the fine balance
+ * ExactLine pigment = ExactLine.of(grams(91.25), ScaleInterval.of(grams(0.1)));
+ * pigment.kilograms(); // 0.09125 kg
+ * LineRounding.of(List.of(pigment)).lines().get(0).printedKilograms(); // 0.0913 kg
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param kilograms the exact mass in kg, at least 0

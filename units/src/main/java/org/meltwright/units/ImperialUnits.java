@@ -14,6 +14,17 @@ import javax.measure.quantity.Volume;
  * Units of Measurement Regulations 1995, schedule). A bare "cup", "pint" or "fl oz" is no unit: the
  * country belongs to the name.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * QuantityParser parser = QuantityParser.localeFree();
+ * Quantity<Volume> pint = parser.parseVolume("1 pt imp");
+ * QuantityKind.VOLUME.fromSi(QuantityKind.VOLUME.toSi(pint), MILLILITRE); // 568.26125 ml
+ * QuantityKind.MASS.toSi(1, ImperialUnits.STONE); // 6.35029318 kg
+ * // the country belongs to the name
+ * parser.parseVolume("1 pint"); // throws ProblemException
+ * }</pre>
+ *
  * <p>Not instantiable; thread-safe.
  */
 public final class ImperialUnits {
@@ -29,7 +40,7 @@ public final class ImperialUnits {
 
   /** Stone, st: 14 lb. */
   public static final Unit<Mass> STONE =
-      TABLE.unit(QuantityKind.MASS, "st", 635_029_318, 100_000_000, "stone", "stones");
+      TABLE.unit(QuantityKind.MASS, "st", 635_029_318, 100_000_000, "stone, stones");
 
   /** Long ton: 2240 lb. */
   public static final Unit<Mass> LONG_TON =
@@ -38,11 +49,7 @@ public final class ImperialUnits {
           "long ton",
           101_604_690_880L,
           100_000_000,
-          "long tons",
-          "imperial ton",
-          "imperial tons",
-          "UK ton",
-          "UK tons");
+          "long tons, imperial ton, imperial tons, UK ton, UK tons");
 
   /** Imperial teaspoon: 1/6 imperial fluid ounce, about 4.736 ml (common practice, not statute). */
   public static final Unit<Volume> TEASPOON =
@@ -52,9 +59,7 @@ public final class ImperialUnits {
           IMPERIAL,
           454_609,
           96_000_000_000L,
-          "tsp",
-          "teaspoon",
-          "teaspoons");
+          "tsp, teaspoon, teaspoons");
 
   /**
    * Imperial tablespoon: 1/2 imperial fluid ounce, about 14.21 ml (common practice, not statute).
@@ -66,9 +71,7 @@ public final class ImperialUnits {
           IMPERIAL,
           454_609,
           32_000_000_000L,
-          "tbsp",
-          "tablespoon",
-          "tablespoons");
+          "tbsp, tablespoon, tablespoons");
 
   /** Imperial fluid ounce: 1/160 imperial gallon, about 28.413 ml; a volume, not a mass. */
   public static final Unit<Volume> FLUID_OUNCE =
@@ -78,31 +81,26 @@ public final class ImperialUnits {
           IMPERIAL,
           454_609,
           16_000_000_000L,
-          "fl oz",
-          "floz",
-          "fl. oz",
-          "fl. oz.",
-          "fluid ounce",
-          "fluid ounces");
+          "fl oz, floz, fl. oz, fl. oz., fluid ounce, fluid ounces");
 
   /** Imperial cup: 1/2 imperial pint, about 284.13 ml (common practice, not statute). */
   public static final Unit<Volume> CUP =
-      TABLE.national(QuantityKind.VOLUME, " imp", IMPERIAL, 454_609, 1_600_000_000, "cup", "cups");
+      TABLE.national(QuantityKind.VOLUME, " imp", IMPERIAL, 454_609, 1_600_000_000, "cup, cups");
 
   /** Imperial pint: 1/8 imperial gallon, about 568.26 ml. */
   public static final Unit<Volume> PINT =
       TABLE.national(
-          QuantityKind.VOLUME, " imp", IMPERIAL, 454_609, 800_000_000, "pt", "pint", "pints");
+          QuantityKind.VOLUME, " imp", IMPERIAL, 454_609, 800_000_000, "pt, pint, pints");
 
   /** Imperial quart: 1/4 imperial gallon, about 1136.5 ml. */
   public static final Unit<Volume> QUART =
       TABLE.national(
-          QuantityKind.VOLUME, " imp", IMPERIAL, 454_609, 400_000_000, "qt", "quart", "quarts");
+          QuantityKind.VOLUME, " imp", IMPERIAL, 454_609, 400_000_000, "qt, quart, quarts");
 
   /** Imperial gallon: exactly 4.546 09 l. */
   public static final Unit<Volume> GALLON =
       TABLE.national(
-          QuantityKind.VOLUME, " imp", IMPERIAL, 454_609, 100_000_000, "gal", "gallon", "gallons");
+          QuantityKind.VOLUME, " imp", IMPERIAL, 454_609, 100_000_000, "gal, gallon, gallons");
 
   static {
     TABLE.shared("ton", LONG_TON);

@@ -8,6 +8,16 @@ package org.meltwright.units;
  * out a hair below. A limit that begins beyond its value, such as "above 90.0 °C", is passed only
  * by more than the slack: 194 °F is 90.0 °C, however it was typed.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * TemperaturePoint most = ofCelsius(90);
+ * // 194 °F is 90 °C: it reaches the limit and does not exceed it
+ * Limit.reaches(ofFahrenheit(194), most); // true
+ * Limit.exceeds(ofFahrenheit(194), most); // false
+ * Limit.exceeds(ofCelsius(90.1), most); // true
+ * }</pre>
+ *
  * <p>Not instantiable; thread-safe.
  */
 public final class Limit {

@@ -22,6 +22,19 @@ import java.util.List;
  * 4.6 g, what is left of 1004.76 g is 1000.16 g, and the three print 334 g, 333 g and 333 g: 1004.6
  * g in all.
  *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * ScaleInterval kitchen = ScaleInterval.of(grams(1));
+ * ExactLine wax = ExactLine.of(grams(333.4), kitchen);
+ * ExactLine pigment = ExactLine.of(grams(4.56), ScaleInterval.of(grams(0.1)));
+ * LineRounding sheet = LineRounding.of(List.of(wax, wax, wax, pigment));
+ * sheet.lines().get(0).printedKilograms(); // 0.334 kg
+ * sheet.lines().get(1).printedKilograms(); // 0.333 kg
+ * sheet.lines().get(3).printedKilograms(); // 0.0046 kg
+ * sheet.printedTotalKilograms(); // 1.0046 kg
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class LineRounding {

@@ -9,6 +9,16 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>10 % is {@code ofPercent(10)} or {@code of(0.10)}: each factory says which it takes.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * MassFraction pigment = MassFraction.ofPercent(12.5);
+ * pigment.value(); // 0.125
+ * pigment.complement(); // 87.5 % by mass
+ * // 12.5 is no share of a whole: per cent go through ofPercent
+ * MassFraction.of(12.5); // throws ProblemException
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class MassFraction implements Comparable<MassFraction> {

@@ -17,6 +17,16 @@ import java.util.regex.Pattern;
  * value is left out. A place such as {@code {kind:expected}} is filled with the bundle's own text
  * for the value, under the key {@code kind.<value>}, or with the value itself if there is none.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Messages words = Messages.beside(UnitsProblem.class);
+ * words.text("kind.density", Locale.ENGLISH); // a density
+ * words.text("kind.density", Locale.GERMAN); // eine Dichte
+ * String key = "problem.text.too-long.what";
+ * words.text(key, Locale.ENGLISH, Map.of("length", "120")); // The text is too long: 120 …
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class Messages {

@@ -22,6 +22,16 @@ import tech.units.indriya.quantity.Quantities;
  * edition, 2019; the kilocalories and the standard atmosphere: NIST Special Publication 811, 2008,
  * appendix B.8.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Quantity<Mass> wax = grams(730);
+ * wax; // 730 g
+ * QuantityKind.MASS.toSi(wax); // 0.73 kg
+ * QuantityKind.ENERGY.toSi(kilowattHours(0.5)); // 1800000.0 J
+ * QuantityFormatter.exact().format(millimetres(12.5), CENTIMETRE); // 1.25 cm
+ * }</pre>
+ *
  * <p>Not instantiable; thread-safe.
  */
 public final class MetricUnits {
@@ -31,44 +41,27 @@ public final class MetricUnits {
 
   /** Kilogram, kg. */
   public static final Unit<Mass> KILOGRAM =
-      TABLE.si(
-          QuantityKind.MASS,
-          "kilo",
-          "kilogram",
-          "kilograms",
-          "Kilogramm",
-          "kilogramme",
-          "kilogrammes");
+      TABLE.si(QuantityKind.MASS, "kilo, kilogram, kilograms, Kilogramm, kilogramme, kilogrammes");
 
   /** Gram, g: 0.001 kg. */
   public static final Unit<Mass> GRAM =
-      TABLE.unit(QuantityKind.MASS, "g", 1, 1000, "gram", "grams", "Gramm", "gramme", "grammes");
+      TABLE.unit(QuantityKind.MASS, "g", 1, 1000, "gram, grams, Gramm, gramme, grammes");
 
   /** Milligram, mg: 0.000 001 kg. */
   public static final Unit<Mass> MILLIGRAM =
-      TABLE.unit(QuantityKind.MASS, "mg", 1, 1_000_000, "milligram", "milligrams", "Milligramm");
+      TABLE.unit(QuantityKind.MASS, "mg", 1, 1_000_000, "milligram, milligrams, Milligramm");
 
   /** Microgram, µg: 1e-9 kg. */
   public static final Unit<Mass> MICROGRAM =
-      TABLE.unit(
-          QuantityKind.MASS, "µg", 1, 1_000_000_000, "microgram", "micrograms", "Mikrogramm");
+      TABLE.unit(QuantityKind.MASS, "µg", 1, 1_000_000_000, "microgram, micrograms, Mikrogramm");
 
   /** Tonne, t: 1000 kg, also called a metric ton. */
   public static final Unit<Mass> TONNE =
-      TABLE.unit(
-          QuantityKind.MASS,
-          "t",
-          1000,
-          1,
-          "tonne",
-          "tonnes",
-          "Tonnen",
-          "metric ton",
-          "metric tons");
+      TABLE.unit(QuantityKind.MASS, "t", 1000, 1, "tonne, tonnes, Tonnen, metric ton, metric tons");
 
   /** Cubic metre, m³. */
   public static final Unit<Volume> CUBIC_METRE =
-      TABLE.si(QuantityKind.VOLUME, "cubic metre", "cubic metres", "Kubikmeter");
+      TABLE.si(QuantityKind.VOLUME, "cubic metre, cubic metres, Kubikmeter");
 
   /** Cubic decimetre, dm³: 0.001 m³. */
   public static final Unit<Volume> CUBIC_DECIMETRE =
@@ -81,10 +74,7 @@ public final class MetricUnits {
           "cm³",
           1,
           1_000_000,
-          "ccm",
-          "cubic centimetre",
-          "cubic centimetres",
-          "Kubikzentimeter");
+          "ccm, cubic centimetre, cubic centimetres, Kubikzentimeter");
 
   /** Cubic millimetre, mm³: 1e-9 m³. */
   public static final Unit<Volume> CUBIC_MILLIMETRE =
@@ -93,13 +83,11 @@ public final class MetricUnits {
           "mm³",
           1,
           1_000_000_000,
-          "cubic millimetre",
-          "cubic millimetres",
-          "Kubikmillimeter");
+          "cubic millimetre, cubic millimetres, Kubikmillimeter");
 
   /** Litre, l: 0.001 m³. */
   public static final Unit<Volume> LITRE =
-      TABLE.unit(QuantityKind.VOLUME, "l", 1, 1000, "L", "litre", "litres", "liter", "liters");
+      TABLE.unit(QuantityKind.VOLUME, "l", 1, 1000, "L, litre, litres, liter, liters");
 
   /** Decilitre, dl: 0.0001 m³. */
   public static final Unit<Volume> DECILITRE =
@@ -108,12 +96,7 @@ public final class MetricUnits {
           "dl",
           1,
           10_000,
-          "dL",
-          "decilitre",
-          "decilitres",
-          "deciliter",
-          "deciliters",
-          "Deziliter");
+          "dL, decilitre, decilitres, deciliter, deciliters, Deziliter");
 
   /** Centilitre, cl: 0.000 01 m³. */
   public static final Unit<Volume> CENTILITRE =
@@ -122,12 +105,7 @@ public final class MetricUnits {
           "cl",
           1,
           100_000,
-          "cL",
-          "centilitre",
-          "centilitres",
-          "centiliter",
-          "centiliters",
-          "Zentiliter");
+          "cL, centilitre, centilitres, centiliter, centiliters, Zentiliter");
 
   /** Millilitre, ml: 0.000 001 m³. */
   public static final Unit<Volume> MILLILITRE =
@@ -136,11 +114,7 @@ public final class MetricUnits {
           "ml",
           1,
           1_000_000,
-          "mL",
-          "millilitre",
-          "millilitres",
-          "milliliter",
-          "milliliters");
+          "mL, millilitre, millilitres, milliliter, milliliters");
 
   /** Microlitre, µl: 1e-9 m³. */
   public static final Unit<Volume> MICROLITRE =
@@ -149,42 +123,30 @@ public final class MetricUnits {
           "µl",
           1,
           1_000_000_000,
-          "µL",
-          "microlitre",
-          "microlitres",
-          "microliter",
-          "microliters",
-          "Mikroliter");
+          "µL, microlitre, microlitres, microliter, microliters, Mikroliter");
 
   /** Metric cup: 250 ml (common practice in kitchens of metric countries). */
   public static final Unit<Volume> METRIC_CUP =
-      TABLE.national(QuantityKind.VOLUME, " metric", METRIC, 1, 4000, "cup", "cups");
+      TABLE.national(QuantityKind.VOLUME, " metric", METRIC, 1, 4000, "cup, cups");
 
   /** Metric tablespoon: 15 ml (common practice; 20 ml in Australia). */
   public static final Unit<Volume> METRIC_TABLESPOON =
       TABLE.national(
-          QuantityKind.VOLUME,
-          " metric",
-          METRIC,
-          15,
-          1_000_000,
-          "tbsp",
-          "tablespoon",
-          "tablespoons");
+          QuantityKind.VOLUME, " metric", METRIC, 15, 1_000_000, "tbsp, tablespoon, tablespoons");
 
   /** Metric teaspoon: 5 ml (common practice). */
   public static final Unit<Volume> METRIC_TEASPOON =
       TABLE.national(
-          QuantityKind.VOLUME, " metric", METRIC, 5, 1_000_000, "tsp", "teaspoon", "teaspoons");
+          QuantityKind.VOLUME, " metric", METRIC, 5, 1_000_000, "tsp, teaspoon, teaspoons");
 
   /** Metre, m. */
   public static final Unit<Length> METRE =
-      TABLE.si(QuantityKind.LENGTH, "metre", "metres", "meter", "meters");
+      TABLE.si(QuantityKind.LENGTH, "metre, metres, meter, meters");
 
   /** Kilometre, km: 1000 m. */
   public static final Unit<Length> KILOMETRE =
       TABLE.unit(
-          QuantityKind.LENGTH, "km", 1000, 1, "kilometre", "kilometres", "kilometer", "kilometers");
+          QuantityKind.LENGTH, "km", 1000, 1, "kilometre, kilometres, kilometer, kilometers");
 
   /** Centimetre, cm: 0.01 m. */
   public static final Unit<Length> CENTIMETRE =
@@ -193,23 +155,12 @@ public final class MetricUnits {
           "cm",
           1,
           100,
-          "centimetre",
-          "centimetres",
-          "centimeter",
-          "centimeters",
-          "Zentimeter");
+          "centimetre, centimetres, centimeter, centimeters, Zentimeter");
 
   /** Millimetre, mm: 0.001 m. */
   public static final Unit<Length> MILLIMETRE =
       TABLE.unit(
-          QuantityKind.LENGTH,
-          "mm",
-          1,
-          1000,
-          "millimetre",
-          "millimetres",
-          "millimeter",
-          "millimeters");
+          QuantityKind.LENGTH, "mm", 1, 1000, "millimetre, millimetres, millimeter, millimeters");
 
   /** Micrometre, µm: 0.000 001 m. */
   public static final Unit<Length> MICROMETRE =
@@ -218,15 +169,11 @@ public final class MetricUnits {
           "µm",
           1,
           1_000_000,
-          "micrometre",
-          "micrometres",
-          "micrometer",
-          "micrometers",
-          "Mikrometer");
+          "micrometre, micrometres, micrometer, micrometers, Mikrometer");
 
   /** Square metre, m². */
   public static final Unit<Area> SQUARE_METRE =
-      TABLE.si(QuantityKind.AREA, "square metre", "square metres", "Quadratmeter");
+      TABLE.si(QuantityKind.AREA, "square metre, square metres, Quadratmeter");
 
   /** Square centimetre, cm²: 0.0001 m². */
   public static final Unit<Area> SQUARE_CENTIMETRE =
@@ -235,9 +182,7 @@ public final class MetricUnits {
           "cm²",
           1,
           10_000,
-          "square centimetre",
-          "square centimetres",
-          "Quadratzentimeter");
+          "square centimetre, square centimetres, Quadratzentimeter");
 
   /** Square millimetre, mm²: 0.000 001 m². */
   public static final Unit<Area> SQUARE_MILLIMETRE =
@@ -246,66 +191,46 @@ public final class MetricUnits {
           "mm²",
           1,
           1_000_000,
-          "square millimetre",
-          "square millimetres",
-          "Quadratmillimeter");
+          "square millimetre, square millimetres, Quadratmillimeter");
 
   /** Second, s. */
   public static final Unit<Time> SECOND =
-      TABLE.si(QuantityKind.TIME, "sec", "second", "seconds", "Sekunde", "Sekunden");
+      TABLE.si(QuantityKind.TIME, "sec, second, seconds, Sekunde, Sekunden");
 
   /** Minute, min: 60 s. */
   public static final Unit<Time> MINUTE =
-      TABLE.unit(QuantityKind.TIME, "min", 60, 1, "mins", "minute", "minutes", "Minuten");
+      TABLE.unit(QuantityKind.TIME, "min", 60, 1, "mins, minute, minutes, Minuten");
 
   /** Hour, h: 3600 s. */
   public static final Unit<Time> HOUR =
-      TABLE.unit(
-          QuantityKind.TIME,
-          "h",
-          3600,
-          1,
-          "hr",
-          "hrs",
-          "hour",
-          "hours",
-          "Std",
-          "Stunde",
-          "Stunden");
+      TABLE.unit(QuantityKind.TIME, "h", 3600, 1, "hr, hrs, hour, hours, Std, Stunde, Stunden");
 
   /** Day, d: 86 400 s. */
   public static final Unit<Time> DAY =
-      TABLE.unit(QuantityKind.TIME, "d", 86_400, 1, "day", "days", "Tag", "Tage");
+      TABLE.unit(QuantityKind.TIME, "d", 86_400, 1, "day, days, Tag, Tage");
 
   /** Watt, W. */
-  public static final Unit<Power> WATT = TABLE.si(QuantityKind.POWER, "watt", "watts");
+  public static final Unit<Power> WATT = TABLE.si(QuantityKind.POWER, "watt, watts");
 
   /** Kilowatt, kW: 1000 W. */
   public static final Unit<Power> KILOWATT =
-      TABLE.unit(QuantityKind.POWER, "kW", 1000, 1, "kilowatt", "kilowatts");
+      TABLE.unit(QuantityKind.POWER, "kW", 1000, 1, "kilowatt, kilowatts");
 
   /** Joule, J. */
-  public static final Unit<Energy> JOULE = TABLE.si(QuantityKind.ENERGY, "joule", "joules");
+  public static final Unit<Energy> JOULE = TABLE.si(QuantityKind.ENERGY, "joule, joules");
 
   /** Kilojoule, kJ: 1000 J. */
   public static final Unit<Energy> KILOJOULE =
-      TABLE.unit(QuantityKind.ENERGY, "kJ", 1000, 1, "kilojoule", "kilojoules");
+      TABLE.unit(QuantityKind.ENERGY, "kJ", 1000, 1, "kilojoule, kilojoules");
 
   /** Megajoule, MJ: 1 000 000 J. */
   public static final Unit<Energy> MEGAJOULE =
-      TABLE.unit(QuantityKind.ENERGY, "MJ", 1_000_000, 1, "megajoule", "megajoules");
+      TABLE.unit(QuantityKind.ENERGY, "MJ", 1_000_000, 1, "megajoule, megajoules");
 
   /** Watt hour, Wh: 3600 J. */
   public static final Unit<Energy> WATT_HOUR =
       TABLE.unit(
-          QuantityKind.ENERGY,
-          "Wh",
-          3600,
-          1,
-          "watt hour",
-          "watt hours",
-          "Wattstunde",
-          "Wattstunden");
+          QuantityKind.ENERGY, "Wh", 3600, 1, "watt hour, watt hours, Wattstunde, Wattstunden");
 
   /** Kilowatt hour, kWh: 3 600 000 J. */
   public static final Unit<Energy> KILOWATT_HOUR =
@@ -314,34 +239,30 @@ public final class MetricUnits {
           "kWh",
           3_600_000,
           1,
-          "kilowatt hour",
-          "kilowatt hours",
-          "Kilowattstunde",
-          "Kilowattstunden");
+          "kilowatt hour, kilowatt hours, Kilowattstunde, Kilowattstunden");
 
   /** Thermochemical kilocalorie, kcal(th): 4184 J. */
   public static final Unit<Energy> THERMOCHEMICAL_KILOCALORIE =
-      TABLE.unit(QuantityKind.ENERGY, "kcal(th)", 4184, 1, "kcal_th", "kcalth", "kcal (th)");
+      TABLE.unit(QuantityKind.ENERGY, "kcal(th)", 4184, 1, "kcal_th, kcalth, kcal (th)");
 
   /** International Table kilocalorie, kcal(IT): 4186.8 J. */
   public static final Unit<Energy> INTERNATIONAL_TABLE_KILOCALORIE =
-      TABLE.unit(QuantityKind.ENERGY, "kcal(IT)", 41_868, 10, "kcal_IT", "kcalIT", "kcal (IT)");
+      TABLE.unit(QuantityKind.ENERGY, "kcal(IT)", 41_868, 10, "kcal_IT, kcalIT, kcal (IT)");
 
   /** Pascal, Pa. */
-  public static final Unit<Pressure> PASCAL = TABLE.si(QuantityKind.PRESSURE, "pascal", "pascals");
+  public static final Unit<Pressure> PASCAL = TABLE.si(QuantityKind.PRESSURE, "pascal, pascals");
 
   /** Hectopascal, hPa: 100 Pa. */
   public static final Unit<Pressure> HECTOPASCAL =
-      TABLE.unit(
-          QuantityKind.PRESSURE, "hPa", 100, 1, "hectopascal", "hectopascals", "Hektopascal");
+      TABLE.unit(QuantityKind.PRESSURE, "hPa", 100, 1, "hectopascal, hectopascals, Hektopascal");
 
   /** Kilopascal, kPa: 1000 Pa. */
   public static final Unit<Pressure> KILOPASCAL =
-      TABLE.unit(QuantityKind.PRESSURE, "kPa", 1000, 1, "kilopascal", "kilopascals");
+      TABLE.unit(QuantityKind.PRESSURE, "kPa", 1000, 1, "kilopascal, kilopascals");
 
   /** Millibar, mbar: 100 Pa. */
   public static final Unit<Pressure> MILLIBAR =
-      TABLE.unit(QuantityKind.PRESSURE, "mbar", 100, 1, "millibar", "millibars");
+      TABLE.unit(QuantityKind.PRESSURE, "mbar", 100, 1, "millibar, millibars");
 
   /** Bar, bar: 100 000 Pa. */
   public static final Unit<Pressure> BAR =
@@ -350,7 +271,7 @@ public final class MetricUnits {
   /** Standard atmosphere, atm: 101 325 Pa. */
   public static final Unit<Pressure> STANDARD_ATMOSPHERE =
       TABLE.unit(
-          QuantityKind.PRESSURE, "atm", 101_325, 1, "standard atmosphere", "standard atmospheres");
+          QuantityKind.PRESSURE, "atm", 101_325, 1, "standard atmosphere, standard atmospheres");
 
   /** Kilogram per cubic metre, kg/m³. */
   public static final Unit<Density> KILOGRAM_PER_CUBIC_METRE = TABLE.si(QuantityKind.DENSITY);
@@ -361,11 +282,11 @@ public final class MetricUnits {
 
   /** Gram per cubic centimetre, g/cm³: 1000 kg/m³. */
   public static final Unit<Density> GRAM_PER_CUBIC_CENTIMETRE =
-      TABLE.unit(QuantityKind.DENSITY, "g/cm³", 1000, 1, "g/cc", "g/ccm");
+      TABLE.unit(QuantityKind.DENSITY, "g/cm³", 1000, 1, "g/cc, g/ccm");
 
   /** Kilogram per litre, kg/l: 1000 kg/m³. */
   public static final Unit<Density> KILOGRAM_PER_LITRE =
-      TABLE.unit(QuantityKind.DENSITY, "kg/l", 1000, 1, "kg/L", "kg/dm3");
+      TABLE.unit(QuantityKind.DENSITY, "kg/l", 1000, 1, "kg/L, kg/dm3");
 
   /** Gram per litre, g/l: 1 kg/m³. */
   public static final Unit<Density> GRAM_PER_LITRE =
@@ -373,7 +294,7 @@ public final class MetricUnits {
 
   /** Joule per kilogram and kelvin, J/(kg K). */
   public static final Unit<SpecificHeatCapacity> JOULE_PER_KILOGRAM_KELVIN =
-      TABLE.si(QuantityKind.SPECIFIC_HEAT_CAPACITY, "J/kg/K", "J/kg K", "J/(kg °C)");
+      TABLE.si(QuantityKind.SPECIFIC_HEAT_CAPACITY, "J/kg/K, J/kg K, J/(kg °C)");
 
   /** Kilojoule per kilogram and kelvin, kJ/(kg K): 1000 J/(kg K). */
   public static final Unit<SpecificHeatCapacity> KILOJOULE_PER_KILOGRAM_KELVIN =
@@ -382,14 +303,11 @@ public final class MetricUnits {
           "kJ/(kg K)",
           1000,
           1,
-          "kJ/kg/K",
-          "kJ/kg K",
-          "kJ/(kg °C)");
+          "kJ/kg/K, kJ/kg K, kJ/(kg °C)");
 
   /** Joule per gram and kelvin, J/(g K): 1000 J/(kg K). */
   public static final Unit<SpecificHeatCapacity> JOULE_PER_GRAM_KELVIN =
-      TABLE.unit(
-          QuantityKind.SPECIFIC_HEAT_CAPACITY, "J/(g K)", 1000, 1, "J/g/K", "J/g K", "J/(g °C)");
+      TABLE.unit(QuantityKind.SPECIFIC_HEAT_CAPACITY, "J/(g K)", 1000, 1, "J/g/K, J/g K, J/(g °C)");
 
   /** Joule per kilogram, J/kg. */
   public static final Unit<SpecificEnergy> JOULE_PER_KILOGRAM =
@@ -405,15 +323,15 @@ public final class MetricUnits {
 
   /** Watt per metre and kelvin, W/(m K). */
   public static final Unit<ThermalConductivity> WATT_PER_METRE_KELVIN =
-      TABLE.si(QuantityKind.THERMAL_CONDUCTIVITY, "W/m/K", "W/m K");
+      TABLE.si(QuantityKind.THERMAL_CONDUCTIVITY, "W/m/K, W/m K");
 
   /** Milliwatt per metre and kelvin, mW/(m K): 0.001 W/(m K). */
   public static final Unit<ThermalConductivity> MILLIWATT_PER_METRE_KELVIN =
-      TABLE.unit(QuantityKind.THERMAL_CONDUCTIVITY, "mW/(m K)", 1, 1000, "mW/m/K", "mW/m K");
+      TABLE.unit(QuantityKind.THERMAL_CONDUCTIVITY, "mW/(m K)", 1, 1000, "mW/m/K, mW/m K");
 
   /** Watt per square metre and kelvin, W/(m² K). */
   public static final Unit<HeatTransferCoefficient> WATT_PER_SQUARE_METRE_KELVIN =
-      TABLE.si(QuantityKind.HEAT_TRANSFER_COEFFICIENT, "W/m²/K", "W/m² K");
+      TABLE.si(QuantityKind.HEAT_TRANSFER_COEFFICIENT, "W/m²/K, W/m² K");
 
   /** Pascal second, Pa s. */
   public static final Unit<DynamicViscosity> PASCAL_SECOND =

@@ -7,6 +7,16 @@ package org.meltwright.units;
  * <p>1 : 8 is one part in nine: its first side has a share of 1/9, not 1/8. The ratio does not say
  * whether parts are by mass or by volume; who uses it does.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * // one part of resin to eight of wax, in 900 g
+ * MixingRatio ratio = QuantityParser.localeFree().parseMixingRatio("1:8 resin:wax");
+ * ratio; // 1.0:8.0 resin:wax
+ * double resin = 900 * ratio.firstShare(); // 100.00 g
+ * double wax = 900 * ratio.secondShare(); // 800.00 g
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param firstParts parts of the first side, at least 0

@@ -14,6 +14,20 @@ import java.util.Objects;
  * quantity.wrong-kind}, path {@code /recipes/0/amount}, found "8 fl oz", and texts in English and
  * German that name both kinds.
  *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * Problem problem =
+ *     Problem.of(UnitsProblem.WRONG_KIND, "8 fl oz US")
+ *         .with("expected", "mass")
+ *         .with("kind", "volume")
+ *         .under("/recipes/0/amount");
+ * problem.code().id(); // quantity.wrong-kind
+ * problem.path(); // /recipes/0/amount
+ * problem.what(Locale.ENGLISH); // Expected a mass, found a volume: 8 fl oz US.
+ * problem.remedy(Locale.ENGLISH); // Give the value in a unit of the kind asked for.
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class Problem {

@@ -7,6 +7,19 @@ package org.meltwright.units;
  * <p>Each package that reports problems has one enum of codes; the texts stand in the message
  * bundle beside that enum, in English and German, under {@code problem.<id>.what}, {@code
  * problem.<id>.allowed} and {@code problem.<id>.remedy}.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * enum KilnProblem implements ProblemCode {
+ *   DOOR_OPEN;
+ *
+ *   public String id() {
+ *     return "kiln.door-open";
+ *   }
+ * }
+ * Problem.of(KilnProblem.DOOR_OPEN, "ajar").code().id(); // kiln.door-open
+ * }</pre>
  */
 public interface ProblemCode {
 

@@ -9,6 +9,20 @@ import java.util.stream.Collectors;
  * many problems, all that were found.
  *
  * <p>Defects of ours (a {@code null}, an index out of bounds) are reported as the JDK does.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * List<Problem> problems = new ArrayList<>();
+ * try {
+ *   QuantityParser.localeFree().parseMass("730");
+ * } catch (ProblemException e) {
+ *   problems.addAll(e.under("/wax").problems());
+ * }
+ * problems.get(0).path(); // /wax
+ * problems.get(0).what(Locale.ENGLISH); // The number has no unit.
+ * problems.get(0).remedy(Locale.ENGLISH); // Write the unit behind the number.
+ * }</pre>
  */
 public final class ProblemException extends RuntimeException {
 

@@ -18,6 +18,18 @@ import javax.measure.Unit;
  * the fewest digits that do so. Digits are never grouped, and unit symbols are the same in all
  * languages.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Quantity<Mass> resin = grams(91.25);
+ * QuantityFormatter.exact().format(resin); // 91.25 g
+ * QuantityFormatter.ofDecimals(1).format(resin); // 91.3 g
+ * QuantityFormatter.ofSignificantDigits(3).format(resin, UsCustomaryUnits.OUNCE); // 3.22 oz
+ * QuantityFormatter.exact().withLocale(Locale.GERMANY).format(resin); // 91,25 g
+ * TemperatureScale celsius = TemperatureScale.CELSIUS;
+ * QuantityFormatter.ofDecimals(1).format(ofFahrenheit(200), celsius); // 93.3 °C
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class QuantityFormatter {

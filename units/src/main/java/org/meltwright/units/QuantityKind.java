@@ -26,6 +26,16 @@ import tech.units.indriya.quantity.Quantities;
  * {@link TemperaturePoint} and {@link TemperatureDifference}, since a point and a difference
  * convert in two ways.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * QuantityKind.MASS.toSi(grams(730)); // 0.73 kg
+ * QuantityKind.MASS.ofSi(0.73); // 0.73 kg
+ * // a number in one unit, asked for in another
+ * double litres = QuantityKind.VOLUME.fromSi(0.00075, LITRE); // 0.75 l
+ * QuantityKind.of(KILOWATT).name(Locale.ENGLISH); // a power
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  *
  * @param <Q> the kind as a type

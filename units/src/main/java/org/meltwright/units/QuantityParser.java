@@ -23,6 +23,19 @@ import javax.measure.quantity.Volume;
  * <p>A quantity comes back in the unit that was written, the first one for "1 lb 4 oz". Its number
  * is a {@link Double}; one of more digits than a {@code double} gives back is kept whole.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * QuantityParser parser = QuantityParser.localeFree();
+ * parser.parseMass("1 1/2 lb"); // 1.5 lb
+ * parser.parseTime("1 h 30 min"); // 1.5 h
+ * parser.parseTemperatureRange("62–65 °C"); // 62.0–65.0 °C
+ * parser.parseMixingRatio("1:8 resin:wax").firstShare(); // 0.1111111111111111
+ * // a comma may mean decimals or thousands: it is declared, never guessed
+ * parser.parseMass("1,5 kg"); // throws ProblemException
+ * QuantityParser.withDecimalComma().parseMass("1,5 kg"); // 1.5 kg
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe. A text of more than 100 characters is refused unread.
  */
 public final class QuantityParser {

@@ -6,6 +6,16 @@ import javax.measure.Quantity;
 /**
  * A range of quantities of one kind with both ends in it, held as two numbers in the SI unit.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * QuantityRange<Density> bought =
+ *     QuantityParser.localeFree().parseRange("0.82–0.86 g/ml", QuantityKind.DENSITY);
+ * bought.lowSi(); // 820.0 kg/m³
+ * bought.middleSi(); // 840.0 kg/m³
+ * QuantityFormatter.exact().format(bought, GRAM_PER_MILLILITRE); // 0.82–0.86 g/ml
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param <Q> the kind as a type

@@ -6,6 +6,16 @@ import java.math.BigDecimal;
 /**
  * A line as it is printed for the balance, beside what it is exactly.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * ExactLine exact = ExactLine.of(grams(0.3), ScaleInterval.of(grams(1)));
+ * RoundedLine printed = LineRounding.of(List.of(exact)).lines().get(0);
+ * printed.printedKilograms(); // 0.0000 kg
+ * // a kitchen balance cannot weigh it: take a finer one
+ * printed.isBelowInterval(); // true
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param exactKilograms the exact mass in kg

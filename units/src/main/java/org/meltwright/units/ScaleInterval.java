@@ -13,6 +13,15 @@ import org.jspecify.annotations.Nullable;
  * <p>A mass is rounded to a whole number of steps, halves up. 12.34 g on a balance of 0.1 g is 12.3
  * g.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * ScaleInterval fine = ScaleInterval.of(grams(0.1));
+ * fine.round(grams(12.34)); // 0.0123 kg
+ * fine.roundKilograms(0.01235); // 0.0124 kg
+ * ScaleInterval.of(grams(1)).isTooCoarseFor(0.0005); // true
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class ScaleInterval implements Comparable<ScaleInterval> {

@@ -7,6 +7,15 @@ import javax.measure.Quantity;
 /**
  * A density and the state it belongs to, such as 0.55 g/ml bulk.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * StatedDensity bulk = QuantityParser.localeFree().parseStatedDensity("0.55 g/ml bulk");
+ * bulk; // 550.0 kg/m³ bulk
+ * // a level scoop of 15 ml
+ * double kilograms = bulk.kilogramsPerCubicMetre() * 15e-6; // 0.00825 kg
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param kilogramsPerCubicMetre the density in kg/m³, above zero

@@ -12,6 +12,15 @@ import tech.units.indriya.quantity.Quantities;
  *
  * <p>A difference of 9 Fahrenheit degrees is one of 5 K, and may be negative.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * TemperatureDifference margin = TemperatureDifference.ofKelvin(5);
+ * ofCelsius(85).plus(margin); // 90.0 °C
+ * TemperatureDifference.ofFahrenheitDegrees(9).equals(margin); // true
+ * margin.negated().isNegative(); // true
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class TemperatureDifference implements Comparable<TemperatureDifference> {

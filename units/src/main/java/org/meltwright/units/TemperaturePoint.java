@@ -13,6 +13,17 @@ import tech.units.indriya.quantity.Quantities;
  * <p>Point minus point is a {@link TemperatureDifference}; point plus point does not compile. 200
  * °F is 93.33 °C, not 90.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * TemperaturePoint pot = ofFahrenheit(194);
+ * pot.celsius(); // 90.00
+ * pot.minus(ofCelsius(65)); // 25.0 K
+ * pot.minus(TemperatureDifference.ofKelvin(5)); // 85.0 °C
+ * pot.isAbove(ofCelsius(90)); // false
+ * ofCelsius(-300); // throws ProblemException
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class TemperaturePoint implements Comparable<TemperaturePoint> {

@@ -6,6 +6,17 @@ import java.util.Optional;
 /**
  * A range of temperatures with both ends in it, such as 62–65 °C; a single point is a range too.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * TemperatureRange melting = TemperatureRange.ofCelsius(62, 65);
+ * melting.contains(ofCelsius(64)); // true
+ * melting.middle(); // 63.5 °C
+ * melting.overlap(TemperatureRange.ofCelsius(64, 90)); // 64.0–65.0 °C
+ * // how far the whole range stays below a limit
+ * melting.marginBelow(ofCelsius(90)); // 25.0 K
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param low the low end

@@ -6,7 +6,19 @@ import java.math.MathContext;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** The scales a temperature is given on: the symbol, and how degrees turn into points. */
+/**
+ * The scales a temperature is given on: the symbol, and how degrees turn into points.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * // a thermometer that shows °F
+ * TemperaturePoint reading = TemperatureScale.FAHRENHEIT.point(185); // 85.0 °C
+ * TemperatureScale.KELVIN.degrees(reading); // 358.15 K
+ * // nine of its degrees
+ * TemperatureScale.FAHRENHEIT.difference(9); // 5.0 K
+ * }</pre>
+ */
 public enum TemperatureScale {
   /** Degrees Celsius. */
   CELSIUS("°C"),

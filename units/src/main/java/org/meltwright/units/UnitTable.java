@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * The units of one holder and how people write them: symbols to the letter, words in any case.
  *
+ * <p>How a unit is written stands in one text, the spellings parted by commas, as in "gram, grams".
+ *
  * <p>What runs while a holder initialises is free of lambdas and of joined strings, whose first use
  * in a program costs more than the table itself.
  *
@@ -29,14 +31,25 @@ final class UnitTable {
   private final Map<String, UnitDefinition<?>> words = new HashMap<>();
   private final Map<String, List<UnitDefinition<?>>> shared = new HashMap<>();
 
+  /** Adds a coherent SI unit that is written only as its symbol. */
+  <Q extends Quantity<Q>> Unit<Q> si(QuantityKind<Q> kind) {
+    return si(kind, "");
+  }
+
   /** Adds a coherent SI unit. */
-  <Q extends Quantity<Q>> Unit<Q> si(QuantityKind<Q> kind, String... spellings) {
+  <Q extends Quantity<Q>> Unit<Q> si(QuantityKind<Q> kind, String spellings) {
     return add(kind.siDefinition(), spellings);
+  }
+
+  /** Adds a unit of numerator / denominator SI units that is written only as its symbol. */
+  <Q extends Quantity<Q>> Unit<Q> unit(
+      QuantityKind<Q> kind, String symbol, long numerator, long denominator) {
+    return unit(kind, symbol, numerator, denominator, "");
   }
 
   /** Adds a unit of numerator / denominator SI units. */
   <Q extends Quantity<Q>> Unit<Q> unit(
-      QuantityKind<Q> kind, String symbol, long numerator, long denominator, String... spellings) {
+      QuantityKind<Q> kind, String symbol, long numerator, long denominator, String spellings) {
     return add(UnitDefinition.of(kind, symbol, numerator, denominator), spellings);
   }
 
@@ -50,10 +63,11 @@ final class UnitTable {
       List<String> countries,
       long numerator,
       long denominator,
-      String... names) {
+      String spellings) {
+    List<String> names = parted(spellings);
     UnitDefinition<Q> definition =
-        UnitDefinition.of(kind, names[0].concat(country), numerator, denominator);
-    add(definition);
+        UnitDefinition.of(kind, names.get(0).concat(country), numerator, denominator);
+    add(definition, "");
     for (String name : names) {
       share(name, definition);
       for (String word : countries) {
@@ -65,10 +79,10 @@ final class UnitTable {
     return definition.unit();
   }
 
-  private <Q extends Quantity<Q>> Unit<Q> add(UnitDefinition<Q> definition, String... spellings) {
+  private <Q extends Quantity<Q>> Unit<Q> add(UnitDefinition<Q> definition, String spellings) {
     definitions.put(definition.symbol(), definition);
     symbols.put(key(definition.symbol()), definition);
-    for (String spelling : spellings) {
+    for (String spelling : parted(spellings)) {
       if (isWord(spelling)) {
         addWord(spelling, definition);
       } else {
@@ -76,6 +90,19 @@ final class UnitTable {
       }
     }
     return definition.unit();
+  }
+
+  /** The parts of a text between its commas, each without the space before it. */
+  private static List<String> parted(String spellings) {
+    List<String> parts = new ArrayList<>();
+    int from = 0;
+    while (from < spellings.length()) {
+      int comma = spellings.indexOf(", ", from);
+      int to = comma < 0 ? spellings.length() : comma;
+      parts.add(spellings.substring(from, to));
+      from = to + 2;
+    }
+    return parts;
   }
 
   private void addWord(String word, UnitDefinition<?> definition) {

@@ -3,7 +3,22 @@ package org.meltwright.units;
 
 import java.util.Locale;
 
-/** The problems that values and texts of this package report. */
+/**
+ * The problems that values and texts of this package report.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * List<Problem> problems = new ArrayList<>();
+ * try {
+ *   QuantityParser.localeFree().parseVolume("4 oz");
+ * } catch (ProblemException e) {
+ *   problems.addAll(e.problems());
+ * }
+ * problems.get(0).code(); // OUNCE_FOR_VOLUME
+ * problems.get(0).what(Locale.ENGLISH); // The ounce (oz) is a mass; a volume is asked for.
+ * }</pre>
+ */
 public enum UnitsProblem implements ProblemCode {
   /** A number that is not finite. */
   NUMBER_NOT_FINITE("number.not-finite"),

@@ -22,6 +22,17 @@ import tech.units.indriya.quantity.Quantities;
  * = 231 in³ (NIST Handbook 44, appendix C, 2024). A bare "cup", "pint" or "fl oz" is no unit: the
  * country belongs to the name.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Quantity<Mass> pound = UsCustomaryUnits.pounds(1);
+ * QuantityKind.MASS.toSi(pound); // 0.45359237 kg
+ * // an ounce is a mass, a fluid ounce a volume
+ * QuantityKind.MASS.fromSi(0.45359237, UsCustomaryUnits.OUNCE); // 16.0000 oz
+ * Quantity<Volume> cup = QuantityParser.localeFree().parseVolume("1 cup US");
+ * QuantityKind.VOLUME.fromSi(QuantityKind.VOLUME.toSi(cup), MILLILITRE); // 236.5882365 ml
+ * }</pre>
+ *
  * <p>Not instantiable; thread-safe.
  */
 public final class UsCustomaryUnits {
@@ -32,20 +43,12 @@ public final class UsCustomaryUnits {
 
   /** Grain, gr: 1/7000 lb, exactly 64.798 91 mg. */
   public static final Unit<Mass> GRAIN =
-      TABLE.unit(QuantityKind.MASS, "gr", 6_479_891, 100_000_000_000L, "grain", "grains");
+      TABLE.unit(QuantityKind.MASS, "gr", 6_479_891, 100_000_000_000L, "grain, grains");
 
   /** Avoirdupois ounce, oz: 1/16 lb, a mass; the fluid ounce is a volume. */
   public static final Unit<Mass> OUNCE =
       TABLE.unit(
-          QuantityKind.MASS,
-          "oz",
-          45_359_237,
-          1_600_000_000,
-          "oz.",
-          "ounce",
-          "ounces",
-          "Unze",
-          "Unzen");
+          QuantityKind.MASS, "oz", 45_359_237, 1_600_000_000, "oz., ounce, ounces, Unze, Unzen");
 
   /** Troy ounce, oz t: 480 grains, exactly 31.103 476 8 g. */
   public static final Unit<Mass> TROY_OUNCE =
@@ -54,26 +57,11 @@ public final class UsCustomaryUnits {
           "oz t",
           311_034_768,
           10_000_000_000L,
-          "ozt",
-          "troy ounce",
-          "troy ounces",
-          "troy oz",
-          "oz troy",
-          "Feinunze",
-          "Feinunzen");
+          "ozt, troy ounce, troy ounces, troy oz, oz troy, Feinunze, Feinunzen");
 
   /** Avoirdupois pound, lb: exactly 0.453 592 37 kg. */
   public static final Unit<Mass> POUND =
-      TABLE.unit(
-          QuantityKind.MASS,
-          "lb",
-          45_359_237,
-          100_000_000,
-          "lbs",
-          "lb.",
-          "lbs.",
-          "pound",
-          "pounds");
+      TABLE.unit(QuantityKind.MASS, "lb", 45_359_237, 100_000_000, "lbs, lb., lbs., pound, pounds");
 
   /** Short ton: 2000 lb. */
   public static final Unit<Mass> SHORT_TON =
@@ -82,11 +70,7 @@ public final class UsCustomaryUnits {
           "short ton",
           90_718_474_000L,
           100_000_000,
-          "short tons",
-          "ton US",
-          "US ton",
-          "US tons",
-          "tons US");
+          "short tons, ton US, US ton, US tons, tons US");
 
   /** Cubic inch, in³: exactly 16.387 064 cm³. */
   public static final Unit<Volume> CUBIC_INCH =
@@ -95,9 +79,7 @@ public final class UsCustomaryUnits {
           "in³",
           16_387_064,
           1_000_000_000_000L,
-          "cu in",
-          "cubic inch",
-          "cubic inches");
+          "cu in, cubic inch, cubic inches");
 
   /** Cubic foot, ft³: 1728 in³. */
   public static final Unit<Volume> CUBIC_FOOT =
@@ -106,9 +88,7 @@ public final class UsCustomaryUnits {
           "ft³",
           28_316_846_592L,
           1_000_000_000_000L,
-          "cu ft",
-          "cubic foot",
-          "cubic feet");
+          "cu ft, cubic foot, cubic feet");
 
   /** US teaspoon: 1/768 US gallon, about 4.929 ml. */
   public static final Unit<Volume> TEASPOON =
@@ -118,9 +98,7 @@ public final class UsCustomaryUnits {
           US,
           3_785_411_784L,
           768_000_000_000_000L,
-          "tsp",
-          "teaspoon",
-          "teaspoons");
+          "tsp, teaspoon, teaspoons");
 
   /** US tablespoon: 1/256 US gallon, about 14.787 ml. */
   public static final Unit<Volume> TABLESPOON =
@@ -130,9 +108,7 @@ public final class UsCustomaryUnits {
           US,
           3_785_411_784L,
           256_000_000_000_000L,
-          "tbsp",
-          "tablespoon",
-          "tablespoons");
+          "tbsp, tablespoon, tablespoons");
 
   /** US fluid ounce: 1/128 US gallon, about 29.574 ml; a volume, not a mass. */
   public static final Unit<Volume> FLUID_OUNCE =
@@ -142,41 +118,22 @@ public final class UsCustomaryUnits {
           US,
           3_785_411_784L,
           128_000_000_000_000L,
-          "fl oz",
-          "floz",
-          "fl. oz",
-          "fl. oz.",
-          "fluid ounce",
-          "fluid ounces");
+          "fl oz, floz, fl. oz, fl. oz., fluid ounce, fluid ounces");
 
   /** US cup: 1/16 US gallon, about 236.59 ml. */
   public static final Unit<Volume> CUP =
       TABLE.national(
-          QuantityKind.VOLUME, " US", US, 3_785_411_784L, 16_000_000_000_000L, "cup", "cups");
+          QuantityKind.VOLUME, " US", US, 3_785_411_784L, 16_000_000_000_000L, "cup, cups");
 
   /** US liquid pint: 1/8 US gallon, about 473.18 ml. */
   public static final Unit<Volume> PINT =
       TABLE.national(
-          QuantityKind.VOLUME,
-          " US",
-          US,
-          3_785_411_784L,
-          8_000_000_000_000L,
-          "pt",
-          "pint",
-          "pints");
+          QuantityKind.VOLUME, " US", US, 3_785_411_784L, 8_000_000_000_000L, "pt, pint, pints");
 
   /** US liquid quart: 1/4 US gallon, about 946.35 ml. */
   public static final Unit<Volume> QUART =
       TABLE.national(
-          QuantityKind.VOLUME,
-          " US",
-          US,
-          3_785_411_784L,
-          4_000_000_000_000L,
-          "qt",
-          "quart",
-          "quarts");
+          QuantityKind.VOLUME, " US", US, 3_785_411_784L, 4_000_000_000_000L, "qt, quart, quarts");
 
   /** US gallon: 231 in³, exactly 3.785 411 784 l. */
   public static final Unit<Volume> GALLON =
@@ -186,26 +143,17 @@ public final class UsCustomaryUnits {
           US,
           3_785_411_784L,
           1_000_000_000_000L,
-          "gal",
-          "gallon",
-          "gallons");
+          "gal, gallon, gallons");
 
   /** Teaspoon on US food labels: 5 ml (21 CFR 101.9(b)(5)(viii)). */
   public static final Unit<Volume> LABEL_TEASPOON =
       TABLE.national(
-          QuantityKind.VOLUME, " US label", LABEL, 5, 1_000_000, "tsp", "teaspoon", "teaspoons");
+          QuantityKind.VOLUME, " US label", LABEL, 5, 1_000_000, "tsp, teaspoon, teaspoons");
 
   /** Tablespoon on US food labels: 15 ml (21 CFR 101.9(b)(5)(viii)). */
   public static final Unit<Volume> LABEL_TABLESPOON =
       TABLE.national(
-          QuantityKind.VOLUME,
-          " US label",
-          LABEL,
-          15,
-          1_000_000,
-          "tbsp",
-          "tablespoon",
-          "tablespoons");
+          QuantityKind.VOLUME, " US label", LABEL, 15, 1_000_000, "tbsp, tablespoon, tablespoons");
 
   /** Fluid ounce on US food labels: 30 ml (21 CFR 101.9(b)(5)(viii)). */
   public static final Unit<Volume> LABEL_FLUID_OUNCE =
@@ -215,52 +163,46 @@ public final class UsCustomaryUnits {
           LABEL,
           30,
           1_000_000,
-          "fl oz",
-          "floz",
-          "fl. oz",
-          "fl. oz.",
-          "fluid ounce",
-          "fluid ounces");
+          "fl oz, floz, fl. oz, fl. oz., fluid ounce, fluid ounces");
 
   /** Cup on US food labels: 240 ml (21 CFR 101.9(b)(5)(viii)). */
   public static final Unit<Volume> LABEL_CUP =
-      TABLE.national(QuantityKind.VOLUME, " US label", LABEL, 240, 1_000_000, "cup", "cups");
+      TABLE.national(QuantityKind.VOLUME, " US label", LABEL, 240, 1_000_000, "cup, cups");
 
   /** Mil: 0.001 in, exactly 25.4 µm; not a millimetre. */
   public static final Unit<Length> MIL =
-      TABLE.unit(QuantityKind.LENGTH, "mil", 254, 10_000_000, "mils", "thou");
+      TABLE.unit(QuantityKind.LENGTH, "mil", 254, 10_000_000, "mils, thou");
 
   /** Inch, in: exactly 25.4 mm. */
   public static final Unit<Length> INCH =
-      TABLE.unit(QuantityKind.LENGTH, "in", 254, 10_000, "inch", "inches", "Zoll");
+      TABLE.unit(QuantityKind.LENGTH, "in", 254, 10_000, "inch, inches, Zoll");
 
   /** Foot, ft: 12 in, exactly 0.3048 m. */
   public static final Unit<Length> FOOT =
-      TABLE.unit(QuantityKind.LENGTH, "ft", 3048, 10_000, "foot", "feet");
+      TABLE.unit(QuantityKind.LENGTH, "ft", 3048, 10_000, "foot, feet");
 
   /** Yard, yd: 3 ft, exactly 0.9144 m. */
   public static final Unit<Length> YARD =
-      TABLE.unit(QuantityKind.LENGTH, "yd", 9144, 10_000, "yard", "yards");
+      TABLE.unit(QuantityKind.LENGTH, "yd", 9144, 10_000, "yard, yards");
 
   /** Square inch, in²: exactly 6.4516 cm². */
   public static final Unit<Area> SQUARE_INCH =
       TABLE.unit(
-          QuantityKind.AREA, "in²", 64_516, 100_000_000, "sq in", "square inch", "square inches");
+          QuantityKind.AREA, "in²", 64_516, 100_000_000, "sq in, square inch, square inches");
 
   /** Square foot, ft²: 144 in². */
   public static final Unit<Area> SQUARE_FOOT =
       TABLE.unit(
-          QuantityKind.AREA, "ft²", 9_290_304, 100_000_000, "sq ft", "square foot", "square feet");
+          QuantityKind.AREA, "ft²", 9_290_304, 100_000_000, "sq ft, square foot, square feet");
 
   /** Pound per cubic foot, lb/ft³, about 16.018 kg/m³. */
   public static final Unit<Density> POUND_PER_CUBIC_FOOT =
       TABLE.unit(
-          QuantityKind.DENSITY, "lb/ft³", 453_592_370_000L, 28_316_846_592L, "lb/cu ft", "lbs/ft³");
+          QuantityKind.DENSITY, "lb/ft³", 453_592_370_000L, 28_316_846_592L, "lb/cu ft, lbs/ft³");
 
   /** Pound per cubic inch, lb/in³, about 27 680 kg/m³. */
   public static final Unit<Density> POUND_PER_CUBIC_INCH =
-      TABLE.unit(
-          QuantityKind.DENSITY, "lb/in³", 453_592_370_000L, 16_387_064, "lb/cu in", "lbs/in³");
+      TABLE.unit(QuantityKind.DENSITY, "lb/in³", 453_592_370_000L, 16_387_064, "lb/cu in, lbs/in³");
 
   /** Pound per US gallon, about 119.83 kg/m³. */
   public static final Unit<Density> POUND_PER_GALLON =
@@ -269,9 +211,7 @@ public final class UsCustomaryUnits {
           "lb/gal US",
           453_592_370_000L,
           3_785_411_784L,
-          "lb/US gal",
-          "lb/gal (US)",
-          "lb/US gallon");
+          "lb/US gal, lb/gal (US), lb/US gallon");
 
   /** Ounce per US fluid ounce, about 958.61 kg/m³. */
   public static final Unit<Density> OUNCE_PER_FLUID_OUNCE =
@@ -280,8 +220,7 @@ public final class UsCustomaryUnits {
           "oz/fl oz US",
           3_628_738_960_000L,
           3_785_411_784L,
-          "oz/US fl oz",
-          "oz/fl oz (US)");
+          "oz/US fl oz, oz/fl oz (US)");
 
   /** International Table British thermal unit, Btu(IT): exactly 1055.055 852 62 J. */
   public static final Unit<Energy> INTERNATIONAL_TABLE_BTU =
@@ -290,11 +229,7 @@ public final class UsCustomaryUnits {
           "Btu(IT)",
           105_505_585_262L,
           100_000_000,
-          "BtuIT",
-          "Btu_IT",
-          "Btu (IT)",
-          "BTU(IT)",
-          "BTU_IT");
+          "BtuIT, Btu_IT, Btu (IT), BTU(IT), BTU_IT");
 
   /** Thermochemical British thermal unit, Btu(th): about 1054.350 J. */
   public static final Unit<Energy> THERMOCHEMICAL_BTU =
@@ -303,20 +238,12 @@ public final class UsCustomaryUnits {
           "Btu(th)",
           948_915_238_040L,
           900_000_000,
-          "Btu_th",
-          "Btu (th)",
-          "BTU(th)",
-          "BTU_th");
+          "Btu_th, Btu (th), BTU(th), BTU_th");
 
   /** International Table British thermal unit per hour, about 0.293 07 W. */
   public static final Unit<Power> INTERNATIONAL_TABLE_BTU_PER_HOUR =
       TABLE.unit(
-          QuantityKind.POWER,
-          "Btu(IT)/h",
-          105_505_585_262L,
-          360_000_000_000L,
-          "BtuIT/h",
-          "Btu_IT/h");
+          QuantityKind.POWER, "Btu(IT)/h", 105_505_585_262L, 360_000_000_000L, "BtuIT/h, Btu_IT/h");
 
   /** Pound-force per square inch, psi, about 6894.8 Pa. */
   public static final Unit<Pressure> POUND_FORCE_PER_SQUARE_INCH =
@@ -324,7 +251,7 @@ public final class UsCustomaryUnits {
 
   /** International Table British thermal unit per pound: exactly 2326 J/kg. */
   public static final Unit<SpecificEnergy> INTERNATIONAL_TABLE_BTU_PER_POUND =
-      TABLE.unit(QuantityKind.SPECIFIC_ENERGY, "Btu(IT)/lb", 2326, 1, "BtuIT/lb", "Btu_IT/lb");
+      TABLE.unit(QuantityKind.SPECIFIC_ENERGY, "Btu(IT)/lb", 2326, 1, "BtuIT/lb, Btu_IT/lb");
 
   /**
    * International Table British thermal unit per pound and Fahrenheit degree: exactly 4186.8 J/(kg
@@ -336,9 +263,7 @@ public final class UsCustomaryUnits {
           "Btu(IT)/(lb °F)",
           41_868,
           10,
-          "BtuIT/(lb °F)",
-          "Btu_IT/(lb °F)",
-          "Btu(IT)/lb/°F");
+          "BtuIT/(lb °F), Btu_IT/(lb °F), Btu(IT)/lb/°F");
 
   /**
    * International Table British thermal unit per hour, foot and Fahrenheit degree, about 1.7307
@@ -350,8 +275,7 @@ public final class UsCustomaryUnits {
           "Btu(IT)/(h ft °F)",
           949_550_267_358L,
           548_640_000_000L,
-          "BtuIT/(h ft °F)",
-          "Btu_IT/(h ft °F)");
+          "BtuIT/(h ft °F), Btu_IT/(h ft °F)");
 
   /**
    * International Table British thermal unit per hour, square foot and Fahrenheit degree, about
@@ -364,8 +288,7 @@ public final class UsCustomaryUnits {
               "Btu(IT)/(h ft² °F)",
               949_550_267_358L,
               167_225_472_000L,
-              "BtuIT/(h ft² °F)",
-              "Btu_IT/(h ft² °F)");
+              "BtuIT/(h ft² °F), Btu_IT/(h ft² °F)");
 
   /**
    * Degree Fahrenheit, °F, for quantities of others: K = (°F + 459.67) × 5/9. Prefer {@link

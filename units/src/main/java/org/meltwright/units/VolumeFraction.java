@@ -9,6 +9,16 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>10 % is {@code ofPercent(10)} or {@code of(0.10)}: each factory says which it takes.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * VolumeFraction solids = QuantityParser.localeFree().parseVolumeFraction("40 % by volume");
+ * solids.value(); // 0.4
+ * solids.complement().percent(); // 60.00 %
+ * // a share by mass is another type: densities turn one into the other
+ * QuantityParser.localeFree().parseVolumeFraction("40 % by mass"); // throws ProblemException
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class VolumeFraction implements Comparable<VolumeFraction> {

@@ -19,8 +19,17 @@
  *   <li>{@link org.meltwright.units.LineRounding} — lines rounded for their balances, the total
  *       kept.
  *   <li>{@link org.meltwright.units.Problem} — what was wrong, what was found, what is allowed,
- *       what to do.
+ *       what to do; {@link org.meltwright.units.ProblemData} says the same as plain data.
  * </ol>
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * QuantityParser parser = QuantityParser.localeFree();
+ * parser.parseMass("1 1/2 lb"); // 1.5 lb
+ * parser.parseTemperatureRange("62–65 °C"); // 62.0–65.0 °C
+ * parser.parseMass("1,5 kg"); // throws ProblemException
+ * }</pre>
  *
  * <p>All types are immutable and thread-safe, and no method accepts or returns {@code null}.
  */

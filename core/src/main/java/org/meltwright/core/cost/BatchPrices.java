@@ -2,116 +2,251 @@
 package org.meltwright.core.cost;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.BatchLine;
+import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.material.Material;
-import org.meltwright.core.mixture.Composition;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityKind;
 import org.meltwright.units.UnitsProblem;
 
 /**
- * What the ingredients of batches cost: materials per mass, and sub-recipes that are made in
- * batches of their own.
+ * What batches cost: their materials per mass, what another recipe makes by what making that much
+ * of it costs, recipe in recipe.
+ *
+ * <p>In code, for one part of resin to eight of wax:
+ *
+ * <pre>{@code
+ * Material resin = MaterialCatalogue.standard().require("damar");
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Map<Material, UnitPrice> bought =
+ *     Map.of(resin, UnitPrice.parse("32 EUR/kg"), wax, UnitPrice.parse("12.50 EUR/kg"));
+ * Recipe medium = Recipe.named("medium").part(resin, 1).part(wax, 8).build();
+ * Batch batch = Batch.ofTotal(medium, grams(900), Losses.NONE);
+ * // 3.20 EUR of resin and 10.00 EUR of wax
+ * BatchPrices.of(bought).cost(batch).cost(); // 13.2 EUR
+ * }</pre>
  *
  * <p>Materials are paid for as weighed in, so losses are in the cost; the {@linkplain
  * CostRollUp#per quotient} with the net mass spreads them over what is left. For example, 0.9 kg
  * weighed in for 10 EUR that leave 0.8 kg net cost 12.50 EUR/kg.
  *
- * <p>Immutable and thread-safe.
+ * <p>A line that calls for what another recipe makes is priced in one of three ways:
+ *
+ * <ul>
+ *   <li>made in {@linkplain #withMade a batch of its own}: its part of all that this batch costs;
+ *   <li>{@linkplain #withRecipe as written}: the batch that leaves as much as the line calls for;
+ *   <li>not told about: its own lines, nothing lost.
+ * </ul>
+ *
+ * <p>Immutable and thread-safe, as far as the labels are.
  */
 public final class BatchPrices {
 
-  private final Map<Material, UnitPrice> materials;
-  private final Map<Recipe, Made> made;
+  /** Nobody reads more lines; recipes in recipes can make many more, and take for ever. */
+  private static final int MOST_LINES = 10_000;
 
-  private record Made(CostItem whole, double netKilograms) {}
+  /** A microgram, in kg: less than that is priced as a part of it. */
+  private static final double LEAST_BATCH = 1e-9;
+
+  private final Map<Material, UnitPrice> materials;
+  private final Function<Material, String> labels;
+  private final Map<Recipe, Making> makings;
+
+  /** How what a recipe makes comes about. */
+  private interface Making {
+
+    /** The batch that an amount is taken from. */
+    Batch batch(double kilograms);
+
+    /** What that batch costs beside its ingredients. */
+    List<CostItem> beside();
+  }
+
+  private record AsWritten(Recipe written, Losses losses) implements Making {
+
+    @Override
+    public Batch batch(double kilograms) {
+      return Batch.ofNet(written, QuantityKind.MASS.ofSi(kilograms), losses);
+    }
+
+    @Override
+    public List<CostItem> beside() {
+      return List.of();
+    }
+  }
+
+  private record OwnBatch(Batch whole, List<CostItem> beside) implements Making {
+
+    @Override
+    public Batch batch(double kilograms) {
+      return whole;
+    }
+  }
 
   /**
    * Returns prices of materials.
    *
    * @param materials what each costs per mass
-   * @return the prices
+   * @return the prices; a line of a material is labelled with its id
    */
   public static BatchPrices of(Map<Material, UnitPrice> materials) {
-    return new BatchPrices(Map.copyOf(materials), Map.of());
+    return new BatchPrices(Map.copyOf(materials), Material::id, Map.of());
   }
 
-  private BatchPrices(Map<Material, UnitPrice> materials, Map<Recipe, Made> made) {
+  private BatchPrices(
+      Map<Material, UnitPrice> materials,
+      Function<Material, String> labels,
+      Map<Recipe, Making> makings) {
     this.materials = materials;
-    this.made = made;
+    this.labels = labels;
+    this.makings = makings;
   }
 
   /**
-   * Returns a copy that also knows a sub-recipe made in a batch of its own.
+   * Returns a copy that labels the lines of materials otherwise.
    *
+   * @param newLabels what the line of a material is called, for example its name in a language
+   * @return the new prices
+   */
+  public BatchPrices withLabels(Function<Material, String> newLabels) {
+    return new BatchPrices(materials, newLabels, makings);
+  }
+
+  /**
+   * Returns a copy that knows how a sub-recipe is weighed in and what is lost on the way.
+   *
+   * <p>For example, a resin at 20 EUR/kg that leaves 4 % insolubles costs 20.83 EUR per kilogram of
+   * what is left.
+   *
+   * @param used the sub-recipe as lines of other recipes call for it: what is left, strained
+   * @param written the recipe as it is weighed in
+   * @param losses what is lost in making it
+   * @return the new prices
+   */
+  public BatchPrices withRecipe(Recipe used, Recipe written, Losses losses) {
+    return with(used, new AsWritten(written, losses));
+  }
+
+  /**
+   * Returns a copy that knows a sub-recipe as made in a batch of its own.
+   *
+   * @param used the sub-recipe as lines of other recipes call for it: what is left, strained
    * @param batch the batch
-   * @param whole all that it costs: materials, energy, labour
-   * @return the new prices; a batch that uses the recipe bears the part of {@code whole} that its
-   *     mass has of the net mass
+   * @param beside what the batch costs beside its ingredients: energy, work
+   * @return the new prices; a batch that uses the recipe bears the part of all costs of this batch
+   *     that its mass has of the net mass
    * @throws ProblemException if nothing is left of the batch
    */
-  public BatchPrices withMade(Batch batch, CostItem whole) {
-    double net = batch.net().massKilograms();
-    UnitsProblem.requireBetween(net, 1e-12, 1e9, "net mass of " + batch.recipe().name());
-    Map<Recipe, Made> more = new LinkedHashMap<>(made);
-    more.put(batch.recipe(), new Made(whole, net));
-    return new BatchPrices(materials, Map.copyOf(more));
+  public BatchPrices withMade(Recipe used, Batch batch, List<CostItem> beside) {
+    UnitsProblem.requireBetween(
+        batch.net().massKilograms(), 1e-12, 1e9, "net mass of " + batch.recipe().name());
+    return with(used, new OwnBatch(batch, List.copyOf(beside)));
+  }
+
+  private BatchPrices with(Recipe used, Making making) {
+    Map<Recipe, Making> more = new HashMap<>(makings);
+    more.put(used, making);
+    return new BatchPrices(materials, labels, Map.copyOf(more));
   }
 
   /**
    * Returns what the ingredients of a batch cost.
    *
    * @param batch the batch
-   * @return a group named as the recipe: a line for each material, a group for each sub-recipe, the
-   *     materials of one that is not known as made taken together
-   * @throws ProblemException if materials have no price, all of them named, or currencies differ
+   * @return a group named as the recipe: a line for each material, a group for each sub-recipe
+   * @throws ProblemException if materials have no price, all of them named; if a sub-recipe is made
+   *     of itself; if currencies differ; or if there are more than 10 000 lines
    */
   public CostItem cost(Batch batch) {
-    List<Problem> problems = new ArrayList<>();
-    List<CostItem> items = new ArrayList<>();
-    for (BatchLine line : batch.lines()) {
-      line.ingredient()
+    return cost(batch, List.of());
+  }
+
+  /**
+   * Returns what a batch costs.
+   *
+   * @param batch the batch
+   * @param beside what it costs beside its ingredients: energy, work
+   * @return a group named as the recipe: a line for each material, a group for each sub-recipe,
+   *     then the other costs
+   * @throws ProblemException as {@link #cost(Batch)} does
+   */
+  public CostItem cost(Batch batch, List<CostItem> beside) {
+    return new Pricing().price(batch, beside);
+  }
+
+  /** The pricing of one batch. */
+  private final class Pricing {
+
+    private final List<Problem> problems = new ArrayList<>();
+    private final Set<Recipe> within = new LinkedHashSet<>();
+    private int lines;
+
+    CostItem price(Batch batch, List<CostItem> beside) {
+      List<CostItem> items = items(batch, beside, 1);
+      if (!problems.isEmpty()) {
+        throw new ProblemException(problems.stream().distinct().toList());
+      }
+      return CostItem.group(batch.recipe().name(), items);
+    }
+
+    private List<CostItem> items(Batch batch, List<CostItem> beside, double factor) {
+      List<CostItem> items = new ArrayList<>();
+      for (BatchLine line : batch.lines()) {
+        item(line, line.massKilograms() * factor).ifPresent(items::add);
+      }
+      beside.forEach(b -> items.add(factor == 1 ? b : b.times(factor)));
+      return items;
+    }
+
+    private Optional<CostItem> item(BatchLine line, double kilograms) {
+      if (++lines > MOST_LINES) {
+        throw CostProblem.exception(CostProblem.TOO_MANY_LINES, line.ingredient().name());
+      }
+      return line.ingredient()
           .recipe()
-          .map(r -> made(r, line.massKilograms(), problems))
-          .orElseGet(() -> bought(line, problems))
-          .ifPresent(items::add);
+          .map(used -> made(used, kilograms))
+          .orElseGet(() -> bought(line.ingredient().material().orElseThrow(), kilograms));
     }
-    if (!problems.isEmpty()) {
-      throw new ProblemException(problems.stream().distinct().toList());
-    }
-    return CostItem.group(batch.recipe().name(), items);
-  }
 
-  private Optional<CostItem> bought(BatchLine line, List<Problem> problems) {
-    return line.ingredient().material().flatMap(m -> material(m, line.massKilograms(), problems));
-  }
+    private Optional<CostItem> bought(Material material, double kilograms) {
+      UnitPrice price = materials.get(material);
+      if (price == null) {
+        problems.add(Problem.of(CostProblem.PRICE_MISSING, material.id()));
+        return Optional.empty();
+      }
+      return Optional.of(CostItem.material(labels.apply(material), kilograms, price));
+    }
 
-  private Optional<CostItem> material(Material material, double mass, List<Problem> problems) {
-    UnitPrice price = materials.get(material);
-    if (price == null) {
-      problems.add(Problem.of(CostProblem.PRICE_MISSING, material.id()));
-      return Optional.empty();
+    private Optional<CostItem> made(Recipe used, double kilograms) {
+      if (kilograms == 0) {
+        return Optional.empty();
+      }
+      if (!within.add(used)) {
+        problems.add(Problem.of(CostProblem.RECIPE_IN_ITSELF, circle(used)));
+        return Optional.empty();
+      }
+      Making making = makings.getOrDefault(used, new AsWritten(used, Losses.NONE));
+      Batch batch = making.batch(Math.max(kilograms, LEAST_BATCH));
+      double part = kilograms / batch.net().massKilograms();
+      List<CostItem> items = items(batch, making.beside(), part);
+      within.remove(used);
+      return items.isEmpty() ? Optional.empty() : Optional.of(CostItem.group(used.name(), items));
     }
-    return Optional.of(CostItem.material(material.id(), mass, price));
-  }
 
-  private Optional<CostItem> made(Recipe recipe, double mass, List<Problem> problems) {
-    Made known = made.get(recipe);
-    if (known != null) {
-      return Optional.of(known.whole().times(mass / known.netKilograms()));
+    private String circle(Recipe again) {
+      List<String> names = new ArrayList<>(within.stream().map(Recipe::name).toList());
+      names.add(again.name());
+      return String.join(" > ", names);
     }
-    Composition composition = recipe.composition();
-    List<CostItem> items = new ArrayList<>();
-    for (int i = 0; i < composition.size(); i++) {
-      double part = mass * composition.massFractionValue(i);
-      material(composition.materials().get(i), part, problems).ifPresent(items::add);
-    }
-    return items.isEmpty() ? Optional.empty() : Optional.of(CostItem.group(recipe.name(), items));
   }
 }

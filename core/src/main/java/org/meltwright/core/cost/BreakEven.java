@@ -12,6 +12,16 @@ import org.meltwright.units.ProblemException;
  *
  * <p>For example, fixed costs of 18 000, a price of 100 and 20 for each unit: 225 units.
  *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * BreakEven cakes =
+ *     BreakEven.of(Money.parse("EUR 18000"), Money.parse("EUR 100"), Money.parse("EUR 20"));
+ * cakes.contribution(); // 80 EUR
+ * cakes.wholeUnits(); // 225
+ * cakes.profit(230); // 400 EUR
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class BreakEven {

@@ -18,6 +18,17 @@ import org.meltwright.units.UnitsProblem;
  *
  * <p>Amounts below zero are credits: scraps that go back into stock, say.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * CostItem wax = CostItem.material("wax", grams(730), UnitPrice.parse("12.50 EUR/kg"));
+ * CostItem heat = CostItem.energy("hot plate", kilowattHours(0.2), Money.parse("EUR 0.30"));
+ * CostItem plate = CostItem.equipment("hot plate", Money.parse("EUR 90"), 1, 200);
+ * wax.cost(); // 9.125 EUR
+ * plate.cost(); // 0.45 EUR
+ * CostItem.group("medium", List.of(wax, heat, plate)).cost(); // 9.635 EUR
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class CostItem {

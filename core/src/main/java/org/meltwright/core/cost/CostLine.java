@@ -10,6 +10,20 @@ import org.joda.money.Money;
  *
  * <p>The amounts of the parts add up to the amount of the line.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * UnitPrice each = UnitPrice.parse("0.333 EUR/kg");
+ * List<CostItem> colours = new ArrayList<>();
+ * for (String name : List.of("red", "blue", "black")) {
+ *   colours.add(CostItem.material(name, kilograms(1), each));
+ * }
+ * // 0.999 EUR is 1.00: one of the three lines takes the cent
+ * CostLine red = CostRollUp.of("colours", colours).root().parts().get(0);
+ * red.exact(); // 0.333 EUR
+ * red.amount(); // EUR 0.34
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param kind what it is spent on

@@ -6,7 +6,22 @@ import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemCode;
 import org.meltwright.units.ProblemException;
 
-/** The problems that prices, sums and orders report. */
+/**
+ * The problems that prices, sums and orders report.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * List<Problem> problems = new ArrayList<>();
+ * try {
+ *   ExactMoney.of(Money.parse("EUR 5")).plus(ExactMoney.of(Money.parse("GBP 5")));
+ * } catch (ProblemException e) {
+ *   problems.addAll(e.problems());
+ * }
+ * problems.get(0).code(); // CURRENCY_MIXED
+ * problems.get(0).what(Locale.ENGLISH); // Amounts in EUR and GBP cannot be added or compared.
+ * }</pre>
+ */
 public enum CostProblem implements ProblemCode {
   /** Amounts in two currencies that were to be added or compared. */
   CURRENCY_MIXED("cost.currency.mixed"),
@@ -26,10 +41,16 @@ public enum CostProblem implements ProblemCode {
   DUTY_MISSING("cost.duty.missing"),
   /** A kind of goods with two duties on that day. */
   DUTY_TWICE("cost.duty.twice"),
+  /** An import regime that takes duty of duty or tax of tax. */
+  BASE_CIRCULAR("cost.base.circular"),
   /** A price or a duty used on a day on which it does not hold. */
   NOT_VALID("cost.price.not-valid"),
   /** An ingredient without a price. */
   PRICE_MISSING("cost.price.missing"),
+  /** A recipe that is made of what it makes. */
+  RECIPE_IN_ITSELF("cost.recipe.in-itself"),
+  /** A batch of more lines than anyone reads, counting those of recipes in recipes. */
+  TOO_MANY_LINES("cost.lines.too-many"),
   /** A last day before the first. */
   DATES_REVERSED("cost.dates.reversed"),
   /** A selling price that does not cover what one more unit costs. */

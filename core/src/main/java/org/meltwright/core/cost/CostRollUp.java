@@ -20,6 +20,19 @@ import org.meltwright.units.UnitsProblem;
  * <p>For example, 0.73 kg at 12.50 EUR/kg (9.125 EUR) and 0.09125 kg at 31.90 EUR/kg (2.910875 EUR)
  * make 12.035875 EUR, rounded to 12.04; the lines stand as 9.13 and 2.91.
  *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * CostItem wax = CostItem.material("wax", grams(730), UnitPrice.parse("12.50 EUR/kg"));
+ * CostItem resin = CostItem.material("resin", grams(91.25), UnitPrice.parse("31.90 EUR/kg"));
+ * CostRollUp medium = CostRollUp.of("medium", List.of(wax, resin));
+ * medium.exactTotal(); // 12.035875 EUR
+ * medium.total(); // EUR 12.04
+ * medium.leaves().get(1).amount(); // EUR 2.91
+ * // 16 g stay in the pot and the strainer
+ * medium.per(grams(805.25)).perKilogramRounded(); // EUR 14.95
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class CostRollUp {

@@ -11,6 +11,18 @@ import org.meltwright.units.ProblemException;
  * The duty on one kind of goods: a rate of the customs value, or one flat amount however much of
  * that kind is in the order, on the days and for the consignments it holds for.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Duty small = Duty.flat("wax", Money.parse("EUR 3")).forGoodsUpTo(Money.parse("EUR 150"));
+ * Duty large = Duty.percent("wax", Rate.ofPercent("5")).forGoodsAbove(Money.parse("EUR 150"));
+ * LocalDate day = LocalDate.of(2026, 9, 1);
+ * ExactMoney goods = ExactMoney.of(Money.parse("EUR 200"));
+ * Duty duty = Duty.find(List.of(small, large), "wax", day, goods);
+ * duty; // wax: 5 %
+ * duty.on(goods); // 10 EUR
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class Duty {

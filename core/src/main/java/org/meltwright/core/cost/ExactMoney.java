@@ -16,6 +16,15 @@ import org.meltwright.units.ProblemException;
  * <p>For example, 10.00 EUR divided by 3 and times 3 is 10.00 EUR again. It becomes {@link Money}
  * only where rounding is asked for.
  *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * ExactMoney ten = ExactMoney.of(Money.parse("EUR 10"));
+ * ExactMoney third = ten.dividedBy(3);
+ * third.toMoney(); // EUR 3.33
+ * third.times(3); // 10 EUR
+ * }</pre>
+ *
  * <p>Immutable and thread-safe. Two amounts are equal if currency and value are, whatever number of
  * decimals they were written with.
  */

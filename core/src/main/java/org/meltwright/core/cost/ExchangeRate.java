@@ -8,6 +8,17 @@ import org.joda.money.CurrencyUnit;
 /**
  * What one unit of a currency was worth in another on a day.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * // from the first of March a pound is worth 1.16 euros
+ * ExchangeRate pound =
+ *     new ExchangeRate(CurrencyUnit.GBP, CurrencyUnit.EUR, LocalDate.of(2026, 3, 1),
+ *         new java.math.BigDecimal("1.16"));
+ * ExactMoney price = ExactMoney.of(Money.parse("GBP 25"));
+ * ExchangeRates.of(List.of(pound)).convert(price, CurrencyUnit.EUR, pound.date()); // 29 EUR
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param of the currency of which there is one unit

@@ -13,6 +13,19 @@ import org.meltwright.units.ProblemException;
  * <p>A rate holds from its day until the next one of that pair. A rate from EUR to USD serves both
  * directions; no rate is made by way of a third currency.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * LocalDate march = LocalDate.of(2026, 3, 1);
+ * ExchangeRates table =
+ *     ExchangeRates.of(List.of(new ExchangeRate(CurrencyUnit.GBP, CurrencyUnit.EUR, march,
+ *         new java.math.BigDecimal("1.25"))));
+ * ExactMoney euros = ExactMoney.of(Money.parse("EUR 25"));
+ * // it serves the other direction too, and until a later rate of the pair is stated
+ * table.convert(euros, CurrencyUnit.GBP, march.plusDays(40)); // 20 GBP
+ * table.convert(euros, CurrencyUnit.GBP, march.minusDays(1)); // throws ProblemException
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class ExchangeRates {

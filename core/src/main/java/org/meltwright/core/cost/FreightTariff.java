@@ -15,6 +15,18 @@ import org.meltwright.units.ProblemException;
  * <p>For example, 6.90 EUR and 0.50 EUR/kg, free from 75 EUR: 2 kg for 40 EUR are carried for 7.90
  * EUR, 2 kg for 75.00 EUR for nothing.
  *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * FreightTariff tariff =
+ *     FreightTariff.perOrder(Money.parse("EUR 6.90"))
+ *         .withPerKilogram(Money.parse("EUR 0.50"))
+ *         .withFreeFrom(Money.parse("EUR 75"));
+ * var twoKilograms = new java.math.BigDecimal("2");
+ * tariff.cost(ExactMoney.of(Money.parse("EUR 40")), twoKilograms); // 7.9 EUR
+ * tariff.cost(ExactMoney.of(Money.parse("EUR 75")), twoKilograms).isZero(); // true
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class FreightTariff {

@@ -1,12 +1,30 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.cost;
 
+import java.util.EnumSet;
 import java.util.Set;
 import org.meltwright.core.source.Source;
+import org.meltwright.units.ProblemException;
 
 /**
  * How a country builds the bases of duty and of import tax, as the caller states it: each country's
  * is its own.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * ImportRegime regime =
+ *     ImportRegime.onDeliveredValue("delivered value", Rate.ofPercent("20"), Source.USER);
+ * List<OrderLine> lines = List.of(OrderLine.of("wax", "wax", Price.parse("100 EUR/5 kg"), 1));
+ * LandedCost cost =
+ *     PurchaseOrder.of(lines, CurrencyUnit.EUR, LocalDate.of(2026, 9, 1))
+ *         .withFreight(FreightTariff.perOrder(Money.parse("EUR 10")), Vat.NONE)
+ *         .withImport(regime, List.of(Duty.percent("wax", Rate.ofPercent("5"))))
+ *         .landed();
+ * cost.customsValue(); // 110 EUR
+ * cost.total(CostPart.DUTY); // EUR 5.50
+ * cost.total(CostPart.TAX); // EUR 23.10
+ * }</pre>
  *
  * <p>Immutable and thread-safe.
  *
@@ -28,6 +46,10 @@ public record ImportRegime(
     boolean isTaxRecoverable,
     Source source) {
 
+  /** What can be in a customs value: what is known before duty is. */
+  private static final Set<CostPart> BEFORE_DUTY =
+      Set.of(CostPart.GOODS, CostPart.FREIGHT, CostPart.INSURANCE, CostPart.HANDLING);
+
   /**
    * Copies the bases.
    *
@@ -38,10 +60,14 @@ public record ImportRegime(
    * @param taxRate the rate of import tax
    * @param isTaxRecoverable whether the buyer gets the import tax back
    * @param source where the rule stands
+   * @throws ProblemException if duty would be taken of duty, uplift or tax, or tax of tax
    */
   public ImportRegime {
     dutyBase = Set.copyOf(dutyBase);
     taxBase = Set.copyOf(taxBase);
+    if (!BEFORE_DUTY.containsAll(dutyBase) || taxBase.contains(CostPart.TAX)) {
+      throw CostProblem.exception(CostProblem.BASE_CIRCULAR, name);
+    }
   }
 
   /**
@@ -80,10 +106,12 @@ public record ImportRegime(
    * Returns a copy that adds a rate of the customs value to the tax base.
    *
    * @param rate the rate
-   * @return the new regime; {@link CostPart#UPLIFT} must be in its tax base to count
+   * @return the new regime, with {@link CostPart#UPLIFT} in its tax base
    */
   public ImportRegime withUplift(Rate rate) {
-    return new ImportRegime(name, dutyBase, taxBase, rate, taxRate, isTaxRecoverable, source);
+    Set<CostPart> lifted = EnumSet.of(CostPart.UPLIFT);
+    lifted.addAll(taxBase);
+    return new ImportRegime(name, dutyBase, lifted, rate, taxRate, isTaxRecoverable, source);
   }
 
   /**

@@ -12,6 +12,21 @@ import org.meltwright.core.explain.Explanation;
  * <p>Each charge is rounded once for the whole order. Freight goes to the lines by mass, insurance
  * and handling by value, a duty to the goods of its kind, tax by its base.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * OrderLine wax = OrderLine.of("wax", "", Price.parse("14.00 EUR/1 kg"), 2);
+ * OrderLine resin = OrderLine.of("resin", "", Price.parse("17.90 EUR/500 g"), 1);
+ * FreightTariff parcel = FreightTariff.perOrder(Money.parse("EUR 6.90"));
+ * LandedCost cost =
+ *     PurchaseOrder.of(List.of(wax, resin), CurrencyUnit.EUR, LocalDate.of(2026, 9, 1))
+ *         .withFreight(parcel, Vat.NONE)
+ *         .landed();
+ * cost.borne(); // EUR 52.80
+ * // 28.00 and four fifths of the freight for 2 kg
+ * cost.lines().get(0).landed().perKilogramRounded(); // EUR 16.76
+ * }</pre>
+ *
  * <p>Immutable and thread-safe. {@link PurchaseOrder#landed()} makes it.
  */
 public final class LandedCost {

@@ -143,13 +143,15 @@ final class LandedCostCalculation {
         order, landed, ExactMoney.zero(order.currency()), ExactMoney.of(total(CostPart.GOODS)));
   }
 
-  /** What is left between gross and net totals, so that gross prices come out as stated. */
+  /** What is left between gross and net amounts, so that gross prices come out as stated. */
   private List<Money> goodsTax() {
-    List<Ratio> taxes =
-        IntStream.range(0, lines.size())
-            .mapToObj(i -> gross.get(i).minus(net.get(i)).amount())
-            .toList();
-    return LargestRemainder.allocateBy(sum(gross).toMoney().minus(total(CostPart.GOODS)), taxes);
+    Money tax = sum(gross).toMoney().minus(total(CostPart.GOODS));
+    List<ExactMoney> left = each(i -> gross.get(i).minus(ExactMoney.of(at(CostPart.GOODS, i))));
+    if (left.stream().noneMatch(ExactMoney::isNegative)) {
+      return LargestRemainder.round(left, tax);
+    }
+    List<ExactMoney> exact = each(i -> gross.get(i).minus(net.get(i)));
+    return LargestRemainder.allocateBy(tax, exact.stream().map(ExactMoney::amount).toList());
   }
 
   private List<Money> taxOn(Vat vat, ExactMoney charge, CostPart part, List<Ratio> weights) {

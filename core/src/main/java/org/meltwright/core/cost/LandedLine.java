@@ -9,6 +9,20 @@ import org.meltwright.units.QuantityKind;
 /**
  * What one line of an order costs at the door, part by part, to the cent.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Vat returned = Vat.added(Rate.ofPercent("19")).recoverable();
+ * Price price = Price.parse("100.00 EUR/5 kg").withVat(returned);
+ * List<OrderLine> lines = List.of(OrderLine.of("wax", "", price, 1));
+ * LocalDate day = LocalDate.of(2026, 9, 1);
+ * LandedLine wax = PurchaseOrder.of(lines, CurrencyUnit.EUR, day).landed().lines().get(0);
+ * wax.paid(); // EUR 119.00
+ * // the tax comes back
+ * wax.borne(); // EUR 100.00
+ * wax.landed().perKilogram(); // 20 EUR
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param line the line of the order

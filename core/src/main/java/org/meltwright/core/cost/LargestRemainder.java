@@ -17,6 +17,18 @@ import org.meltwright.units.ProblemException;
  * <p>For example, 10.00 EUR over three equal lines is 3.34, 3.33 and 3.33. A line's share is never
  * more than one unit away from its exact share.
  *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * var one = java.math.BigDecimal.ONE;
+ * Money ten = Money.parse("EUR 10");
+ * LargestRemainder.allocate(ten, List.of(one, one, one)); // [EUR 3.34, EUR 3.33, EUR 3.33]
+ * // seven jars for three tables by 5, 3 and 2 people: 3.5, 2.1 and 1.4
+ * var people = List.of(new java.math.BigDecimal(5), new java.math.BigDecimal(3),
+ *     new java.math.BigDecimal(2));
+ * LargestRemainder.shares(7, people, 0); // [4, 2, 1]
+ * }</pre>
+ *
  * <p>Not instantiable; thread-safe.
  */
 public final class LargestRemainder {
@@ -39,6 +51,10 @@ public final class LargestRemainder {
   /**
    * Shares out whole units.
    *
+   * <p>Lines whose exact share is below the least one get that, and the others share out the rest
+   * by their weights. For example, 100 units over 90, 10 and eight lines of no weight, at least 5
+   * each: 54, 6 and eight times 5.
+   *
    * @param total the units to share out, zero or more
    * @param weights the weight of each line, zero or more, one of them above zero
    * @param atLeast the least share of each line, 0 for none
@@ -50,10 +66,32 @@ public final class LargestRemainder {
     if (atLeast < 0 || total < Math.multiplyExact(atLeast, weights.size())) {
       throw CostProblem.negative(total, "rest after the least shares");
     }
-    List<Ratio> quotas = quotas(Ratio.of(total), weights.stream().map(Ratio::of).toList());
-    return round(quotas, BigInteger.valueOf(total), BigInteger.valueOf(atLeast)).stream()
+    List<Ratio> quotas = raised(Ratio.of(total), weights.stream().map(Ratio::of).toList(), atLeast);
+    return round(quotas, BigInteger.valueOf(total)).stream()
         .map(BigInteger::longValueExact)
         .toList();
+  }
+
+  /** Exact shares of which none is below the least: each round lifts those that still are. */
+  private static List<Ratio> raised(Ratio total, List<Ratio> weights, long atLeast) {
+    Ratio least = Ratio.of(atLeast);
+    List<Ratio> quotas = new ArrayList<>(quotas(total, weights));
+    List<Ratio> left = new ArrayList<>(weights);
+    Ratio rest = total;
+    while (quotas.stream().anyMatch(q -> q.compareTo(least) < 0)) {
+      for (int i = 0; i < quotas.size(); i++) {
+        if (quotas.get(i).compareTo(least) < 0) {
+          quotas.set(i, least);
+          left.set(i, Ratio.ZERO);
+          rest = rest.minus(least);
+        }
+      }
+      List<Ratio> shared = quotas(rest, left);
+      for (int i = 0; i < quotas.size(); i++) {
+        quotas.set(i, left.get(i).signum() > 0 ? shared.get(i) : least);
+      }
+    }
+    return quotas;
   }
 
   /** Rounds exact amounts of one currency so that they add up to a rounded total. */
@@ -63,7 +101,7 @@ public final class LargestRemainder {
     return toMoney(total, round(quotas, units(total)));
   }
 
-  /** Shares out a rounded total in proportion to exact weights; all to the first if all are nil. */
+  /** Shares out a rounded total in proportion to exact weights; evenly if all are nil. */
   static List<Money> allocateBy(Money total, List<Ratio> weights) {
     boolean allZero = weights.stream().allMatch(w -> w.signum() == 0);
     List<Ratio> used = allZero ? weights.stream().map(w -> Ratio.ONE).toList() : weights;
@@ -99,29 +137,6 @@ public final class LargestRemainder {
     List<BigInteger> shares = new ArrayList<>(quotas.stream().map(Ratio::floor).toList());
     long left = total.subtract(sum(shares)).longValueExact();
     byRemainder(quotas).limit(left).forEach(i -> shares.set(i, shares.get(i).add(BigInteger.ONE)));
-    return shares;
-  }
-
-  /**
-   * As above, with a floor under each share; what it costs is taken from the smallest remainders.
-   */
-  private static List<BigInteger> round(List<Ratio> quotas, BigInteger total, BigInteger atLeast) {
-    List<BigInteger> shares = new ArrayList<>();
-    quotas.forEach(q -> shares.add(q.floor().max(atLeast)));
-    long left = total.subtract(sum(shares)).longValueExact();
-    int[] order =
-        byRemainder(quotas).filter(i -> quotas.get(i).compareTo(Ratio.of(atLeast)) > 0).toArray();
-    for (int k = 0; left > 0; k++, left--) {
-      int i = order[k % order.length];
-      shares.set(i, shares.get(i).add(BigInteger.ONE));
-    }
-    for (int k = 0; left < 0; k++) {
-      int i = order[order.length - 1 - k % order.length];
-      if (shares.get(i).compareTo(atLeast) > 0) {
-        shares.set(i, shares.get(i).subtract(BigInteger.ONE));
-        left++;
-      }
-    }
     return shares;
   }
 

@@ -23,6 +23,20 @@ import org.meltwright.units.UnitsProblem;
  * <p>For example, an own batch of 20.00 EUR for 0.8 kg net is 25 EUR/kg; against 60 EUR/kg
  * ready-made it saves 35 EUR/kg, and equipment of 70 EUR a year is earned back at 2 kg a year.
  *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * CostItem batch =
+ *     CostItem.of(CostKind.MATERIAL, "wax and resin", ExactMoney.of(Money.parse("EUR 20")));
+ * ReadyMade offer = ReadyMade.of("ready-made cakes", Money.parse("EUR 30"), grams(500));
+ * MakeOrBuy question =
+ *     MakeOrBuy.of(CostRollUp.of(batch), kilograms(0.8), List.of(offer))
+ *         .withFixedCostPerYear(Money.parse("EUR 70"));
+ * question.own().perKilogram(); // 25 EUR
+ * question.savingPerKilogram(); // 35 EUR
+ * question.breakEvenKilogramsPerYear(); // 2.00 kg
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class MakeOrBuy {

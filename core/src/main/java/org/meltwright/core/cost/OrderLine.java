@@ -7,6 +7,18 @@ import org.meltwright.units.UnitsProblem;
 /**
  * Packages of one material in an order.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * LocalDate end = LocalDate.of(2026, 9, 30);
+ * OrderLine wax =
+ *     new OrderLine("wax", "wax", Price.parse("14.00 EUR/1 kg"), 3, Validity.until(end));
+ * wax.massKilograms(); // 3.00 kg
+ * // an order on the day after is refused, since the price holds no more
+ * LocalDate late = end.plusDays(1);
+ * PurchaseOrder.of(List.of(wax), CurrencyUnit.EUR, late).landed(); // throws ProblemException
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param label what it is

@@ -18,6 +18,15 @@ import org.meltwright.units.QuantityKind;
  * <p>For example, 500 g at 14.90 EUR with 19 % tax in it. Without a word on tax, the amount is what
  * the buyer pays.
  *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * Price wax = Price.parse("14.90 EUR/500 g").withVat(Vat.included(Rate.ofPercent("19")));
+ * wax.net().toMoney(); // EUR 12.52
+ * wax.unitPrice().perKilogram(); // 29.8 EUR
+ * wax.cost(grams(50)); // 1.49 EUR
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class Price {

@@ -15,6 +15,19 @@ import org.meltwright.units.ProblemException;
  *
  * <p>For example, {@code PurchaseOrder.of(lines, EUR, day).withFreight(tariff, Vat.NONE)}.
  *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * OrderLine wax = OrderLine.of("wax", "", Price.parse("14.00 EUR/1 kg"), 5);
+ * FreightTariff parcel =
+ *     FreightTariff.perOrder(Money.parse("EUR 6.90")).withFreeFrom(Money.parse("EUR 75"));
+ * PurchaseOrder order =
+ *     PurchaseOrder.of(List.of(wax), CurrencyUnit.EUR, LocalDate.of(2026, 9, 1))
+ *         .withFreight(parcel, Vat.NONE)
+ *         .withHandling(Money.parse("EUR 1.50"), Vat.NONE);
+ * order.landed().paid(); // EUR 78.40
+ * }</pre>
+ *
  * <p>Immutable and thread-safe. The money of freight, handling and flat duties is in the currency
  * of the account; the prices of the lines may be in another, one for all lines.
  */

@@ -8,6 +8,14 @@ import org.meltwright.units.ProblemException;
 /**
  * A rate that amounts of money are multiplied with, in per cent: a tax, a duty, a premium.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Rate tax = Rate.ofPercent("19");
+ * tax.of(ExactMoney.of(Money.parse("EUR 12.50"))); // 2.375 EUR
+ * tax.equals(Rate.ofPercent("19.0")); // true
+ * }</pre>
+ *
  * <p>Immutable and thread-safe. 19 % and 19.0 % are equal.
  */
 public final class Rate {

@@ -9,6 +9,14 @@ import org.meltwright.units.ProblemException;
 /**
  * An offer of the finished product, landed: freight, duty and tax borne are in its price.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * // three packages of 200 g for 24.00 EUR, and 6.00 EUR carriage
+ * ReadyMade cakes = ReadyMade.of("ready-made cakes", Money.parse("EUR 30"), grams(600));
+ * cakes.landed().perKilogram(); // 50 EUR
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param label who offers what

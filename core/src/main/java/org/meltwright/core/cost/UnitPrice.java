@@ -23,6 +23,16 @@ import org.meltwright.units.UnitsProblem;
  * <p>The amount and the mass are kept as given, so nothing is lost in a division. Masses are taken
  * to 15 significant digits.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * UnitPrice wax = UnitPrice.parse("1.49 EUR/100 g");
+ * wax.perKilogram(); // 14.9 EUR
+ * wax.cost(grams(730)); // 10.877 EUR
+ * wax.equals(UnitPrice.parse("14.90 EUR/kg")); // true
+ * UnitPrice.parse("1.49"); // throws ProblemException
+ * }</pre>
+ *
  * <p>Immutable and thread-safe. Two are equal if they cost the same per kilogram to the last digit:
  * 1.49 EUR/100 g equals 14.90 EUR/kg.
  */

@@ -6,6 +6,15 @@ import java.time.LocalDate;
 /**
  * The days on which a price, a duty or an offer holds, both ends included.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Validity summer = new Validity(LocalDate.of(2026, 6, 1), LocalDate.of(2026, 8, 31));
+ * summer.contains(LocalDate.of(2026, 8, 31)); // true
+ * summer.contains(LocalDate.of(2026, 9, 1)); // false
+ * Validity.ALWAYS.contains(LocalDate.of(1999, 1, 1)); // true
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param from the first day

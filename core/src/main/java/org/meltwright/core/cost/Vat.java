@@ -5,6 +5,17 @@ package org.meltwright.core.cost;
  * How value-added tax stands in a price: whether it is in it, at what rate, and whether the buyer
  * gets it back.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * ExactMoney price = ExactMoney.of(Money.parse("EUR 119"));
+ * Vat inIt = Vat.included(Rate.ofPercent("19"));
+ * inIt.net(price); // 100 EUR
+ * inIt.borne(price); // 119 EUR
+ * // a studio that gets the tax back bears the net price
+ * inIt.recoverable().borne(price); // 100 EUR
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param isIncluded whether the price holds the tax (gross) or it comes on top (net)

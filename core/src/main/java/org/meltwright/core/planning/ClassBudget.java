@@ -20,6 +20,19 @@ import org.meltwright.units.UnitsProblem;
  * the room: 60 EUR each. At a fee of 80 EUR one student brings 45 EUR beyond their own 35 EUR, and
  * seven of them cover the room.
  *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * ClassBudget budget =
+ *     ClassBudget.of(
+ *         12, Money.parse("EUR 240"), Money.parse("EUR 15"), Money.parse("EUR 300"));
+ * budget.costPerStudent(); // 60 EUR
+ * budget.costOfOneMore(); // 35 EUR
+ * // a tenth on top, rounded up to whole fives: 66 becomes
+ * budget.fee(Rate.ofPercent("10"), Money.parse("EUR 5")); // EUR 70.00
+ * budget.breakEven(Money.parse("EUR 80")).wholeUnits(); // 7
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class ClassBudget {

@@ -20,6 +20,21 @@ import org.meltwright.units.UnitsProblem;
  * <p>For example, 12 people, 6 panels of 20 cm × 20 cm each, 8 layers of 150 µm at 970 kg/m³, a
  * fifth lost, 60 g left in the tins of each: 4.910 kg.
  *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * Material resin = MaterialCatalogue.standard().require("damar");
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Composition medium = Composition.ofParts(List.of(resin, wax), 1, 8);
+ * Piece panels = Piece.of(6, squareCentimetres(400));
+ * Coverage film = Coverage.of(millimetres(0.15), 8, gramsPerMillilitre(0.97)).withLoss(0.2);
+ * ClassPlan plan = ClassPlan.of(12, List.of(panels), film).withLeftInTins(grams(60));
+ * plan.totalKilograms(); // 4.910 kg
+ * Need need = plan.ingredients(medium).get(1);
+ * need.material(); // beeswax-yellow
+ * need.neededKilograms(); // 4.365 kg
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class ClassPlan {

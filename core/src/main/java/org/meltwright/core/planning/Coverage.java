@@ -25,6 +25,18 @@ import org.meltwright.units.VolumeFraction;
  *
  * <p>For example, 0.3 m × 0.4 m with ten layers of 0.3 mm at 970 kg/m³, a fifth lost: 436.5 g.
  *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * Coverage panel = Coverage.of(millimetres(0.3), 10, gramsPerMillilitre(0.97)).withLoss(0.2);
+ * // 0.3 m × 0.4 m
+ * QuantityKind.MASS.toSi(panel.mass(squareCentimetres(1200))); // 0.4365 kg
+ * // in cakes of 40 g, begun ones whole
+ * panel.cakes(squareCentimetres(1200), grams(40)); // 11
+ * // and back: how far 1 kg reaches
+ * QuantityKind.AREA.toSi(panel.area(kilograms(1))); // 0.2749 m²
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public final class Coverage {

@@ -52,7 +52,7 @@ final class FreeFreightSearch {
 
   private int[] askingSuppliers(byte[] modes) {
     List<Integer> found = new ArrayList<>();
-    for (int s = 0; s < modes.length; s++) {
+    for (int s = 0; s < model.suppliers(); s++) {
       boolean asks = model.freeFrom()[s] > 0 && model.freeFrom()[s] != PackageModel.NEVER;
       if (modes[s] == PurchaseSearch.FREE && asks) {
         found.add(s);

@@ -9,11 +9,20 @@ import org.meltwright.units.UnitsProblem;
 /**
  * How much of a material is wanted, and how much of it is on the shelf.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Need wax = Need.of("wax", kilograms(4.4)).withStock(grams(730));
+ * wax.missingKilograms(); // 3.670 kg
+ * // what is on the shelf is enough
+ * wax.withStock(kilograms(5)).missingKilograms(); // 0.000 kg
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param material what the offers call it
- * @param neededKilograms what is wanted, in kg
- * @param stockKilograms what is there, in kg
+ * @param neededKilograms what is wanted, in kg, from 0 to 1e6
+ * @param stockKilograms what is there, in kg, from 0 to 1e6
  */
 public record Need(String material, double neededKilograms, double stockKilograms) {
 
@@ -23,7 +32,8 @@ public record Need(String material, double neededKilograms, double stockKilogram
    * @param material what the offers call it
    * @param neededKilograms what is wanted, in kg
    * @param stockKilograms what is there, in kg
-   * @throws org.meltwright.units.ProblemException if a mass is below zero or not finite
+   * @throws org.meltwright.units.ProblemException if a mass is below zero, above 1e6 kg or not
+   *     finite
    */
   public Need {
     UnitsProblem.requireBetween(neededKilograms, 0, 1e6, "need of " + material + " in kg");
@@ -36,7 +46,8 @@ public record Need(String material, double neededKilograms, double stockKilogram
    * @param material what the offers call it
    * @param needed what is wanted
    * @return the need
-   * @throws org.meltwright.units.ProblemException if the mass is below zero or not finite
+   * @throws org.meltwright.units.ProblemException if the mass is below zero, above 1e6 kg or not
+   *     finite
    */
   public static Need of(String material, Quantity<Mass> needed) {
     return new Need(material, QuantityKind.MASS.toSi(needed), 0);
@@ -47,7 +58,8 @@ public record Need(String material, double neededKilograms, double stockKilogram
    *
    * @param stock what is there
    * @return the new need
-   * @throws org.meltwright.units.ProblemException if the mass is below zero or not finite
+   * @throws org.meltwright.units.ProblemException if the mass is below zero, above 1e6 kg or not
+   *     finite
    */
   public Need withStock(Quantity<Mass> stock) {
     return new Need(material, neededKilograms, QuantityKind.MASS.toSi(stock));

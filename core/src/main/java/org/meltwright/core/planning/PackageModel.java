@@ -8,6 +8,9 @@ package org.meltwright.core.planning;
  */
 final class PackageModel {
 
+  static final long NEVER = Long.MAX_VALUE;
+  static final int NO_DUTY = -1;
+
   private final long[] need;
   private final int[][] packagesOf;
   private final int[] supplier;
@@ -18,6 +21,8 @@ final class PackageModel {
   private final long[] perOrder;
   private final long[] handling;
   private final long[] freeFrom;
+  private final int[] dutyOf;
+  private final long[] duty;
 
   PackageModel(
       long[] need,
@@ -29,7 +34,9 @@ final class PackageModel {
       long[] freight,
       long[] perOrder,
       long[] handling,
-      long[] freeFrom) {
+      long[] freeFrom,
+      int[] dutyOf,
+      long[] duty) {
     this.need = need;
     this.packagesOf = packagesOf;
     this.supplier = supplier;
@@ -40,6 +47,8 @@ final class PackageModel {
     this.perOrder = perOrder;
     this.handling = handling;
     this.freeFrom = freeFrom;
+    this.dutyOf = dutyOf;
+    this.duty = duty;
   }
 
   /** The mass wanted of each material. */
@@ -92,7 +101,19 @@ final class PackageModel {
     return freeFrom;
   }
 
-  static final long NEVER = Long.MAX_VALUE;
+  /** The flat duty that each offer falls under; {@link #NO_DUTY} if none. */
+  int[] dutyOf() {
+    return dutyOf;
+  }
+
+  /** What the buyer bears for each flat duty. */
+  long[] duty() {
+    return duty;
+  }
+
+  int duties() {
+    return duty.length;
+  }
 
   int materials() {
     return need.length;
@@ -157,6 +178,16 @@ final class PackageModel {
     return false;
   }
 
+  /** Whether a plan holds goods that a flat duty is on. */
+  boolean isDue(int[] plan, int d) {
+    for (int p = 0; p < plan.length; p++) {
+      if (dutyOf[p] == d && plan[p] > 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** What a plan costs in all. */
   long costOf(int[] plan) {
     long sum = 0;
@@ -165,6 +196,9 @@ final class PackageModel {
     }
     for (int s = 0; s < suppliers(); s++) {
       sum += isUsed(plan, s) ? handling[s] + freightOf(plan, s) : 0;
+    }
+    for (int d = 0; d < duties(); d++) {
+      sum += isDue(plan, d) ? duty[d] : 0;
     }
     return sum;
   }

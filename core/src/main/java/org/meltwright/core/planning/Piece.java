@@ -11,10 +11,18 @@ import org.meltwright.units.UnitsProblem;
 /**
  * Pieces of one size that each person of a class makes.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Piece panels = Piece.of(6, millimetres(200), millimetres(300));
+ * panels.squareMetres(); // 0.0600 m²
+ * panels.totalSquareMetres(); // 0.3600 m²
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
- * @param count how many of them, at least one
- * @param squareMetres the area of one, in m², above zero
+ * @param count how many of them, from 1 to 1e6
+ * @param squareMetres the area of one, in m², from 1e-9 to 1e6
  */
 public record Piece(int count, double squareMetres) {
 

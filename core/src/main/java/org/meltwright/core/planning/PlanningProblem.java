@@ -5,7 +5,26 @@ import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemCode;
 import org.meltwright.units.ProblemException;
 
-/** The problems that plans report. */
+/**
+ * The problems that plans report.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * List<Need> needs = List.of(Need.of("resin", grams(500)));
+ * PackageOffer bag = PackageOffer.of("north", "wax", Price.parse("18 EUR/1 kg"));
+ * List<PackageOffer> sizes = List.of(bag);
+ * List<SupplierTerms> terms = List.of(SupplierTerms.free("north", CurrencyUnit.EUR));
+ * List<Problem> problems = new ArrayList<>();
+ * try {
+ *   PurchaseQuestion.of(needs, sizes, terms, LocalDate.of(2026, 9, 1)).cheapest();
+ * } catch (ProblemException e) {
+ *   problems.addAll(e.problems());
+ * }
+ * problems.get(0).code(); // NO_OFFER
+ * problems.get(0).what(Locale.ENGLISH); // No offer that holds on that day contains resin.
+ * }</pre>
+ */
 public enum PlanningProblem implements ProblemCode {
   /** A material that no offer of the day holds. */
   NO_OFFER("planning.no-offer"),
@@ -15,6 +34,8 @@ public enum PlanningProblem implements ProblemCode {
   TWICE("planning.twice"),
   /** Amounts beyond what a plan counts. */
   TOO_DEAR("planning.too-dear"),
+  /** An amount of money below zero where none can be. */
+  AMOUNT_NEGATIVE("planning.amount.negative"),
   /** Shares that make more than the whole. */
   SHARES("planning.shares");
 

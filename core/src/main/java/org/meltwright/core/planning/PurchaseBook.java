@@ -7,6 +7,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.meltwright.core.cost.CostItem;
@@ -28,7 +29,16 @@ final class PurchaseBook {
   private final List<PackageOffer> offers;
   private final List<SupplierTerms> terms;
   private final CurrencyUnit currency;
+  private final List<SupplierDuty> duties;
   private final PackageModel model;
+
+  /** A flat duty on what one supplier sells. */
+  private record SupplierDuty(String supplier, FlatDuty duty) {
+
+    boolean isOn(PackageOffer offer) {
+      return supplier.equals(offer.supplier()) && duty.materials().contains(offer.material());
+    }
+  }
 
   PurchaseBook(
       List<Need> needs,
@@ -39,7 +49,16 @@ final class PurchaseBook {
     this.offers = offers;
     this.terms = terms;
     this.currency = currency;
+    this.duties = terms.stream().flatMap(PurchaseBook::duties).filter(this::canBeDue).toList();
     this.model = buildModel();
+  }
+
+  private static Stream<SupplierDuty> duties(SupplierTerms of) {
+    return of.flatDuties().stream().map(d -> new SupplierDuty(of.supplier(), d));
+  }
+
+  private boolean canBeDue(SupplierDuty duty) {
+    return duty.duty().amount().isPositive() && offers.stream().anyMatch(duty::isOn);
   }
 
   PackageModel model() {
@@ -58,7 +77,16 @@ final class PurchaseBook {
         each(o -> millionths(freight(o))),
         terms.stream().mapToLong(t -> millionths(perOrder(t))).toArray(),
         terms.stream().mapToLong(t -> millionths(t.handling())).toArray(),
-        terms.stream().mapToLong(this::freeFrom).toArray());
+        terms.stream().mapToLong(this::freeFrom).toArray(),
+        offers.stream().mapToInt(this::dutyOn).toArray(),
+        duties.stream().mapToLong(d -> millionths(d.duty().amount())).toArray());
+  }
+
+  private int dutyOn(PackageOffer offer) {
+    return IntStream.range(0, duties.size())
+        .filter(d -> duties.get(d).isOn(offer))
+        .findFirst()
+        .orElse(PackageModel.NO_DUTY);
   }
 
   private long[] each(java.util.function.ToLongFunction<PackageOffer> value) {
@@ -171,7 +199,16 @@ final class PurchaseBook {
             .mapToObj(k -> line(bought.get(k), counts, lines.get(k).amount()))
             .toList(),
         freight.toMoney(),
-        terms.get(s).handling().toMoney());
+        terms.get(s).handling().toMoney(),
+        duty(terms.get(s).supplier(), counts));
+  }
+
+  /** The flat duties of an order, each rounded as it is charged. */
+  private Money duty(String supplier, int[] counts) {
+    return IntStream.range(0, duties.size())
+        .filter(d -> duties.get(d).supplier().equals(supplier) && model.isDue(counts, d))
+        .mapToObj(d -> duties.get(d).duty().amount().toMoney())
+        .reduce(Money.zero(currency), Money::plus);
   }
 
   private List<Integer> boughtFrom(int s, int[] counts) {

@@ -9,6 +9,22 @@ import org.meltwright.core.explain.Explanation;
  * The packages to buy, what they cost landed, what remains, and how sure it is that no other choice
  * is better.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * PackageOffer jar = PackageOffer.of("north", "wax", Price.parse("10 EUR/500 g"));
+ * PackageOffer bag = PackageOffer.of("north", "wax", Price.parse("16 EUR/1 kg"));
+ * List<SupplierTerms> terms = List.of(SupplierTerms.free("north", CurrencyUnit.EUR));
+ * List<Need> needs = List.of(Need.of("wax", kilograms(1.4)));
+ * PurchasePlan plan =
+ *     PurchaseQuestion.of(needs, List.of(jar, bag), terms, LocalDate.of(2026, 9, 1)).cheapest();
+ * plan.count(jar); // 1
+ * plan.count(bag); // 1
+ * plan.total(); // EUR 26.00
+ * plan.leftOverKilograms(); // 0.100 kg
+ * plan.isProvedOptimal(); // true
+ * }</pre>
+ *
  * <p>Immutable and thread-safe. {@link PurchaseQuestion} makes it.
  */
 public final class PurchasePlan {
@@ -132,6 +148,9 @@ public final class PurchasePlan {
               l ->
                   builder.step(l.count() + " × " + l.offer().material() + " " + l.offer().price()));
       builder.step("carriage by " + order.supplier() + " " + order.freight());
+      if (!order.flatDuty().isZero()) {
+        builder.step("flat duty on goods of " + order.supplier() + " " + order.flatDuty());
+      }
     }
     builder.step("total " + total);
     leftOver.forEach(

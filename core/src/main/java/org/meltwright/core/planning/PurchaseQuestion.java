@@ -20,8 +20,25 @@ import org.meltwright.units.ProblemException;
  * two of 1 kg and one of 5 kg, 106 in all.
  *
  * <p>All money is in one currency, counted to a millionth of its unit; masses are counted to a
- * microgram, and a need is met within 1e-9 of it. Duty that is one flat amount per kind of goods is
- * not weighed; put it into the handling fee where it applies to every order.
+ * microgram, and a need is met within 1e-9 of it. All terms are weighed, {@linkplain FlatDuty flat
+ * duties} too; limits of value up to which a duty or a relief holds are not: state the terms of one
+ * side and check the plan by its landed cost.
+ *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * List<PackageOffer> sizes = new ArrayList<>();
+ * for (String price : List.of("10 EUR/500 g", "18 EUR/1 kg", "70 EUR/5 kg", "120 EUR/10 kg")) {
+ *   sizes.add(PackageOffer.of("north", "wax", Price.parse(price)));
+ * }
+ * List<SupplierTerms> terms = List.of(SupplierTerms.free("north", CurrencyUnit.EUR));
+ * List<Need> needs = List.of(Need.of("wax", kilograms(6.7)));
+ * PurchasePlan plan =
+ *     PurchaseQuestion.of(needs, sizes, terms, LocalDate.of(2026, 9, 1)).cheapest();
+ * plan.total(); // EUR 106.00
+ * plan.count(sizes.get(1)); // 2
+ * plan.count(sizes.get(2)); // 1
+ * }</pre>
  *
  * <p>Immutable and thread-safe.
  */
@@ -57,8 +74,8 @@ public final class PurchaseQuestion {
             .filter(o -> o.validity().contains(day) && materials.contains(o.material()))
             .toList();
     List<Problem> problems = new ArrayList<>();
-    twice(needs.stream().map(Need::material), problems);
-    twice(terms.stream().map(SupplierTerms::supplier), problems);
+    problems.addAll(Repeated.of(needs.stream().map(Need::material)));
+    problems.addAll(Repeated.of(terms.stream().map(SupplierTerms::supplier)));
     lacking(
         PlanningProblem.NO_OFFER,
         missing.stream().map(Need::material),
@@ -80,14 +97,6 @@ public final class PurchaseQuestion {
       throw PlanningProblem.exception(PlanningProblem.TERMS_MISSING, "");
     }
     return terms.get(0).freight().currency();
-  }
-
-  private static void twice(Stream<String> names, List<Problem> problems) {
-    Set<String> seen = new HashSet<>();
-    names
-        .filter(n -> !seen.add(n))
-        .distinct()
-        .forEach(n -> problems.add(Problem.of(PlanningProblem.TWICE, n)));
   }
 
   private static void lacking(

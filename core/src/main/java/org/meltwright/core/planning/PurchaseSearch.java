@@ -5,11 +5,15 @@ import java.util.PriorityQueue;
 
 /**
  * Branch and bound over what each supplier is: not used, paid for carriage, or carrying for
- * nothing.
+ * nothing; and over each flat duty: avoided or paid.
  *
- * <p>With that settled for all suppliers, each material is a covering knapsack by itself; only the
- * values from which carriage is free join the materials, see {@link FreeFreightSearch}. While a
- * supplier is open, its packages count without carriage, which bounds every choice from below.
+ * <p>With that settled, each material is a covering knapsack by itself; only the values from which
+ * carriage is free join the materials, see {@link FreeFreightSearch}. While a supplier is open, its
+ * packages count without carriage, and what an open duty is on without duty, which bounds every
+ * choice from below.
+ *
+ * <p>A node's modes are those of the suppliers, then those of the duties; a duty is open, unused or
+ * paying.
  */
 final class PurchaseSearch {
 
@@ -53,7 +57,7 @@ final class PurchaseSearch {
   /** Searches until the best plan is proved or the time is up, but always finds a plan. */
   Outcome run() {
     best.offer(simple());
-    push(new byte[model.suppliers()]);
+    push(allOpen());
     while (!open.isEmpty() && open.element().bound.compareTo(best.score()) < 0) {
       if (best.isTimeUp()) {
         leave(open.element().bound);
@@ -62,6 +66,10 @@ final class PurchaseSearch {
       expand(open.remove());
     }
     return outcome();
+  }
+
+  private byte[] allOpen() {
+    return new byte[model.suppliers() + model.duties()];
   }
 
   /** Of each material the one package that is cheapest where only one kind is bought. */
@@ -128,7 +136,7 @@ final class PurchaseSearch {
     if (!best.isMassFirst()) {
       return unsettled.first();
     }
-    return relaxation.solve(prices(new byte[model.suppliers()]), false).cost();
+    return relaxation.solve(prices(allOpen()), false).cost();
   }
 
   private void leave(Score bound) {
@@ -150,18 +158,37 @@ final class PurchaseSearch {
   }
 
   private void expand(Node node) {
-    int supplier = branchOn(node);
-    if (supplier < 0) {
+    int chosen = branchOn(node);
+    if (chosen < 0) {
       settle(node);
       return;
     }
     for (byte mode = UNUSED; mode <= FREE; mode++) {
-      if (isAllowed(supplier, mode)) {
+      if (chosen >= model.suppliers() ? mode != FREE : isAllowed(chosen, mode)) {
         byte[] modes = node.modes.clone();
-        modes[supplier] = mode;
-        push(modes);
+        modes[chosen] = mode;
+        push(avoided(modes));
       }
     }
+  }
+
+  /** Marks the open duties that are on nothing which these modes let one buy. */
+  private byte[] avoided(byte[] modes) {
+    for (int d = 0; d < model.duties(); d++) {
+      if (modes[model.suppliers() + d] == OPEN && !canBeDue(d, modes)) {
+        modes[model.suppliers() + d] = UNUSED;
+      }
+    }
+    return modes;
+  }
+
+  private boolean canBeDue(int d, byte[] modes) {
+    for (int p = 0; p < model.packages(); p++) {
+      if (model.dutyOf()[p] == d && modes[model.supplier()[p]] != UNUSED) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean isAllowed(int supplier, byte mode) {
@@ -173,21 +200,27 @@ final class PurchaseSearch {
     };
   }
 
-  /** The open supplier whose real charges most exceed what the bound counts; -1 if none is open. */
+  /** The open supplier or duty that most exceeds what the bound counts; -1 if none is open. */
   private int branchOn(Node node) {
     int found = -1;
     long most = -1;
-    for (int s = 0; s < model.suppliers(); s++) {
-      if (node.modes[s] == OPEN) {
-        long charges =
-            model.isUsed(node.plan, s) ? model.freightOf(node.plan, s) + model.handling()[s] : 0;
-        if (charges > most) {
-          most = charges;
-          found = s;
-        }
+    for (int k = 0; k < node.modes.length; k++) {
+      long charges = node.modes[k] == OPEN ? charges(k, node.plan) : -1;
+      if (charges > most) {
+        most = charges;
+        found = k;
       }
     }
     return found;
+  }
+
+  /** What a plan is charged by a supplier, beside packages, or for a duty. */
+  private long charges(int k, int[] plan) {
+    int d = k - model.suppliers();
+    if (d >= 0) {
+      return model.isDue(plan, d) ? model.duty()[d] : 0;
+    }
+    return model.isUsed(plan, k) ? model.freightOf(plan, k) + model.handling()[k] : 0;
   }
 
   private void settle(Node node) {
@@ -209,9 +242,14 @@ final class PurchaseSearch {
   private long[] prices(byte[] modes) {
     long[] prices = new long[model.packages()];
     for (int p = 0; p < prices.length; p++) {
-      prices[p] = price(p, modes[model.supplier()[p]]);
+      prices[p] = isAvoided(p, modes) ? CoverTable.NONE : price(p, modes[model.supplier()[p]]);
     }
     return prices;
+  }
+
+  private boolean isAvoided(int p, byte[] modes) {
+    int d = model.dutyOf()[p];
+    return d != PackageModel.NO_DUTY && modes[model.suppliers() + d] == UNUSED;
   }
 
   private long price(int p, byte mode) {
@@ -223,9 +261,12 @@ final class PurchaseSearch {
 
   private long fixed(byte[] modes) {
     long sum = 0;
-    for (int s = 0; s < modes.length; s++) {
+    for (int s = 0; s < model.suppliers(); s++) {
       sum += modes[s] == PAYING ? model.perOrder()[s] + model.handling()[s] : 0;
       sum += modes[s] == FREE ? model.handling()[s] : 0;
+    }
+    for (int d = 0; d < model.duties(); d++) {
+      sum += modes[model.suppliers() + d] == PAYING ? model.duty()[d] : 0;
     }
     return sum;
   }

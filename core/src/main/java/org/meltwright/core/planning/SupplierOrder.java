@@ -7,15 +7,31 @@ import org.joda.money.Money;
 /**
  * What to buy from one supplier.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * PackageOffer bag = PackageOffer.of("north", "wax", Price.parse("14 EUR/1 kg"));
+ * FreightTariff parcel = FreightTariff.perOrder(Money.parse("EUR 6.90"));
+ * List<SupplierTerms> terms = List.of(SupplierTerms.of("north", parcel));
+ * List<Need> needs = List.of(Need.of("wax", kilograms(2)));
+ * SupplierOrder order =
+ *     PurchaseQuestion.of(needs, List.of(bag), terms, LocalDate.of(2026, 9, 1))
+ *         .cheapest().orders().get(0);
+ * order.supplier(); // north
+ * order.freight(); // EUR 6.90
+ * order.total(); // EUR 34.90
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param supplier who it is
  * @param lines the packages, at least one line
  * @param freight what the buyer bears for carriage
  * @param handling what the buyer bears for the order in any case
+ * @param flatDuty what the buyer bears for flat duties, one for each kind of goods in the order
  */
 public record SupplierOrder(
-    String supplier, List<PurchaseLine> lines, Money freight, Money handling) {
+    String supplier, List<PurchaseLine> lines, Money freight, Money handling, Money flatDuty) {
 
   /**
    * Copies the lines.
@@ -24,6 +40,7 @@ public record SupplierOrder(
    * @param lines the packages
    * @param freight what the buyer bears for carriage
    * @param handling what the buyer bears for the order in any case
+   * @param flatDuty what the buyer bears for flat duties
    */
   public SupplierOrder {
     lines = List.copyOf(lines);
@@ -32,10 +49,10 @@ public record SupplierOrder(
   /**
    * Returns what the order costs the buyer.
    *
-   * @return packages, carriage and handling
+   * @return packages, carriage, handling and flat duties
    */
   public Money total() {
     Money goods = Money.total(lines.stream().map(PurchaseLine::amount).toList());
-    return goods.plus(freight).plus(handling);
+    return goods.plus(freight).plus(handling).plus(flatDuty);
   }
 }

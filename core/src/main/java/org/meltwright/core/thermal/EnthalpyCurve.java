@@ -32,6 +32,9 @@ import org.meltwright.units.UnitsProblem;
  */
 public final class EnthalpyCurve {
 
+  /** How far shares written with many digits may be from a whole. */
+  private static final double SLACK = 1e-9;
+
   private final MeltingHeat[] substances;
   private final double[] shares;
 
@@ -49,10 +52,11 @@ public final class EnthalpyCurve {
    * Returns the curve of a mix.
    *
    * @param substances the heat figures of each substance
-   * @param massFractions the share of each by mass, in the same order
+   * @param massFractions the share of each by mass, in the same order; together 1
    * @return the curve
    * @throws IllegalArgumentException if the two lists differ in length
-   * @throws org.meltwright.units.ProblemException if a share is not from 0 to 1
+   * @throws org.meltwright.units.ProblemException if a share is not from 0 to 1, or they do not
+   *     make a whole
    */
   public static EnthalpyCurve of(List<MeltingHeat> substances, double... massFractions) {
     if (substances.size() != massFractions.length) {
@@ -61,6 +65,8 @@ public final class EnthalpyCurve {
     for (double share : massFractions) {
       UnitsProblem.requireBetween(share, 0, 1, "mass fraction");
     }
+    double sum = DoubleStream.of(massFractions).sum();
+    UnitsProblem.requireBetween(sum, 1 - SLACK, 1 + SLACK, "sum of mass fractions");
     return new EnthalpyCurve(substances.toArray(MeltingHeat[]::new), massFractions.clone());
   }
 

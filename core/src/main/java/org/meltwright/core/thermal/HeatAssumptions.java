@@ -2,9 +2,12 @@
 package org.meltwright.core.thermal;
 
 import java.util.Optional;
+import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
+import org.meltwright.core.source.Source;
+import org.meltwright.core.source.SourceKind;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityRange;
 import org.meltwright.units.SpecificEnergy;
@@ -32,6 +35,24 @@ import org.meltwright.units.SpecificHeatCapacity;
  */
 public final class HeatAssumptions {
 
+  private static final Source ORGANIC_HEATS =
+      remembered(
+          "organic-specific-heats",
+          "Specific heats from resins to molten waxes, remembered from handbook tables");
+  private static final Source MINERAL_HEATS =
+      remembered(
+          "mineral-specific-heats",
+          "Specific heats from vermilion to chalk (CRC Handbook) and of organic pigments, remembered");
+  private static final Source FUSION_HEATS =
+      remembered(
+          "wax-heats-of-fusion",
+          "Heats of fusion from candelilla wax (Dassanayake et al., JAOCS 86, 2009) to paraffin"
+              + " (an encyclopaedia, remembered)");
+
+  private static Source remembered(String id, String title) {
+    return new Source(id, title, Source.NOT_STATED, Source.NOT_STATED, SourceKind.HANDBOOK);
+  }
+
   /** Nothing is assumed: a missing figure is a problem. */
   public static final HeatAssumptions NONE = new HeatAssumptions(null, null, null);
 
@@ -45,18 +66,29 @@ public final class HeatAssumptions {
    */
   public static final HeatAssumptions TYPICAL =
       new HeatAssumptions(
-          new QuantityRange<>(QuantityKind.SPECIFIC_HEAT_CAPACITY, 1500, 2600),
-          new QuantityRange<>(QuantityKind.SPECIFIC_HEAT_CAPACITY, 200, 1300),
-          new QuantityRange<>(QuantityKind.SPECIFIC_ENERGY, 129_000, 220_000));
+          new Assumption<>(
+              new QuantityRange<>(QuantityKind.SPECIFIC_HEAT_CAPACITY, 1500, 2600), ORGANIC_HEATS),
+          new Assumption<>(
+              new QuantityRange<>(QuantityKind.SPECIFIC_HEAT_CAPACITY, 200, 1300), MINERAL_HEATS),
+          new Assumption<>(
+              new QuantityRange<>(QuantityKind.SPECIFIC_ENERGY, 129_000, 220_000), FUSION_HEATS));
 
-  private final @Nullable QuantityRange<SpecificHeatCapacity> organic;
-  private final @Nullable QuantityRange<SpecificHeatCapacity> mineral;
-  private final @Nullable QuantityRange<SpecificEnergy> fusion;
+  private final @Nullable Assumption<SpecificHeatCapacity> organic;
+  private final @Nullable Assumption<SpecificHeatCapacity> mineral;
+  private final @Nullable Assumption<SpecificEnergy> fusion;
+
+  /** A range and where it comes from. */
+  record Assumption<Q extends Quantity<Q>>(QuantityRange<Q> range, Source source) {
+
+    static <Q extends Quantity<Q>> Assumption<Q> ofUser(QuantityRange<Q> range) {
+      return new Assumption<>(range, Source.USER);
+    }
+  }
 
   private HeatAssumptions(
-      @Nullable QuantityRange<SpecificHeatCapacity> organic,
-      @Nullable QuantityRange<SpecificHeatCapacity> mineral,
-      @Nullable QuantityRange<SpecificEnergy> fusion) {
+      @Nullable Assumption<SpecificHeatCapacity> organic,
+      @Nullable Assumption<SpecificHeatCapacity> mineral,
+      @Nullable Assumption<SpecificEnergy> fusion) {
     this.organic = organic;
     this.mineral = mineral;
     this.fusion = fusion;
@@ -69,7 +101,7 @@ public final class HeatAssumptions {
    * @return the new assumptions
    */
   public HeatAssumptions withOrganicSpecificHeat(QuantityRange<SpecificHeatCapacity> range) {
-    return new HeatAssumptions(range, mineral, fusion);
+    return new HeatAssumptions(Assumption.ofUser(range), mineral, fusion);
   }
 
   /**
@@ -79,7 +111,7 @@ public final class HeatAssumptions {
    * @return the new assumptions
    */
   public HeatAssumptions withMineralSpecificHeat(QuantityRange<SpecificHeatCapacity> range) {
-    return new HeatAssumptions(organic, range, fusion);
+    return new HeatAssumptions(organic, Assumption.ofUser(range), fusion);
   }
 
   /**
@@ -89,7 +121,7 @@ public final class HeatAssumptions {
    * @return the new assumptions
    */
   public HeatAssumptions withHeatOfFusion(QuantityRange<SpecificEnergy> range) {
-    return new HeatAssumptions(organic, mineral, range);
+    return new HeatAssumptions(organic, mineral, Assumption.ofUser(range));
   }
 
   /**
@@ -99,6 +131,10 @@ public final class HeatAssumptions {
    * @return the range; empty if nothing is assumed
    */
   public Optional<QuantityRange<SpecificHeatCapacity>> specificHeat(Material material) {
+    return heat(material).map(Assumption::range);
+  }
+
+  Optional<Assumption<SpecificHeatCapacity>> heat(Material material) {
     boolean isMineral =
         material.family() == MaterialFamily.PIGMENT || material.family() == MaterialFamily.FILLER;
     return Optional.ofNullable(isMineral ? mineral : organic);
@@ -110,6 +146,10 @@ public final class HeatAssumptions {
    * @return the range; empty if nothing is assumed
    */
   public Optional<QuantityRange<SpecificEnergy>> heatOfFusion() {
+    return fusion().map(Assumption::range);
+  }
+
+  Optional<Assumption<SpecificEnergy>> fusion() {
     return Optional.ofNullable(fusion);
   }
 }

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.meltwright.core.equipment.Vessel;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.mixture.Mixture;
+import org.meltwright.core.source.Source;
 import org.meltwright.core.thermal.EstimateInput.Corner;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.Problem;
@@ -48,6 +49,7 @@ public final class HeatDemand {
   private final TemperaturePoint to;
   private final HeatFigures figures;
   private final @Nullable EstimateInput vessel;
+  private final List<Source> vesselSources;
 
   /**
    * Returns the heat that a mix takes up.
@@ -68,7 +70,7 @@ public final class HeatDemand {
               .with("order", "from ≤ to"));
     }
     return new HeatDemand(
-        mixture, from, to, HeatFigures.of(mixture.composition(), assumptions), null);
+        mixture, from, to, HeatFigures.of(mixture.composition(), assumptions), null, List.of());
   }
 
   private HeatDemand(
@@ -76,12 +78,14 @@ public final class HeatDemand {
       TemperaturePoint from,
       TemperaturePoint to,
       HeatFigures figures,
-      @Nullable EstimateInput vessel) {
+      @Nullable EstimateInput vessel,
+      List<Source> vesselSources) {
     this.mixture = mixture;
     this.from = from;
     this.to = to;
     this.figures = figures;
     this.vessel = vessel;
+    this.vesselSources = vesselSources;
   }
 
   /**
@@ -91,7 +95,8 @@ public final class HeatDemand {
    * @return the new demand
    */
   public HeatDemand withVessel(Vessel heated) {
-    return new HeatDemand(mixture, from, to, figures, VesselHeat.capacity(heated));
+    return new HeatDemand(
+        mixture, from, to, figures, VesselHeat.capacity(heated), List.of(VesselHeat.SOURCE));
   }
 
   /**
@@ -113,7 +118,8 @@ public final class HeatDemand {
             joulesPerKelvin,
             joulesPerKelvin,
             "J/K",
-            EstimateInput.Direction.RAISES));
+            EstimateInput.Direction.RAISES),
+        List.of(Source.USER));
   }
 
   /**
@@ -231,9 +237,20 @@ public final class HeatDemand {
   }
 
   /**
+   * Returns what the figures rest on, those assumed too.
+   *
+   * @return the sources of the specific heats and heats of fusion, and of the vessel's
+   */
+  public List<Source> sources() {
+    List<Source> sources = new ArrayList<>(figures.sources());
+    sources.addAll(vesselSources);
+    return List.copyOf(sources);
+  }
+
+  /**
    * Explains the demand.
    *
-   * @return inputs, parts and assumptions
+   * @return inputs, parts, assumptions and sources
    */
   public Explanation explanation() {
     Explanation.Builder builder =
@@ -248,7 +265,7 @@ public final class HeatDemand {
         .step("warm the vessel: " + kilojoules(vesselHeat()))
         .step("in all: " + kilojoules(totalHeat()));
     assumed().forEach(a -> builder.warning("Assumed, not stated: " + a + "."));
-    figures.sources().forEach(builder::source);
+    sources().forEach(builder::source);
     return builder.build();
   }
 

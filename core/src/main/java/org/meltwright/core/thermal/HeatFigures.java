@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import javax.measure.Quantity;
-import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialProblem;
 import org.meltwright.core.material.PropertyKey;
@@ -17,6 +16,7 @@ import org.meltwright.core.source.Source;
 import org.meltwright.core.source.Sourced;
 import org.meltwright.core.thermal.EstimateInput.Corner;
 import org.meltwright.core.thermal.EstimateInput.Direction;
+import org.meltwright.core.thermal.HeatAssumptions.Assumption;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -50,8 +50,10 @@ final class HeatFigures {
 
   static HeatFigures of(Composition composition, HeatAssumptions assumptions) {
     HeatFigures figures = new HeatFigures(assumptions);
-    for (int i = 0; i < composition.size(); i++) {
-      figures.add(composition.materials().get(i), composition.massFractionValue(i));
+    Composition inside =
+        Inside.of(composition, m -> m.find(PropertyKey.SOLID_SPECIFIC_HEAT).isPresent());
+    for (int i = 0; i < inside.size(); i++) {
+      figures.add(inside.materials().get(i), inside.massFractionValue(i));
     }
     if (!figures.problems.isEmpty()) {
       throw new ProblemException(figures.problems);
@@ -82,15 +84,10 @@ final class HeatFigures {
   }
 
   private void add(Material material, double share) {
-    boolean stated = material.find(PropertyKey.SOLID_SPECIFIC_HEAT).isPresent();
     if (share == 0) {
       return;
     }
-    if (!stated && !material.constituents().isEmpty()) {
-      for (Constituent part : material.constituents()) {
-        add(part.material(), share * part.share().middle().value());
-      }
-    } else if (MeltingReport.melts(material)) {
+    if (MeltingReport.melts(material)) {
       addMelting(material, share);
     } else {
       EstimateInput heat = heatOfWhatStays(material);
@@ -114,7 +111,7 @@ final class HeatFigures {
             share,
             specificHeat(material, PropertyKey.SOLID_SPECIFIC_HEAT),
             specificHeat(material, PropertyKey.LIQUID_SPECIFIC_HEAT),
-            figure(material, PropertyKey.HEAT_OF_FUSION, assumptions.heatOfFusion(), "J/kg"),
+            figure(material, PropertyKey.HEAT_OF_FUSION, assumptions.fusion(), "J/kg"),
             range.get().low().celsius(),
             range.get().high().celsius()));
   }
@@ -128,17 +125,18 @@ final class HeatFigures {
 
   private EstimateInput specificHeat(
       Material material, PropertyKey<PropertyRange<SpecificHeatCapacity>> key) {
-    return figure(material, key, assumptions.specificHeat(material), "J/(kg K)");
+    return figure(material, key, assumptions.heat(material), "J/(kg K)");
   }
 
   private <Q extends Quantity<Q>> EstimateInput figure(
       Material material,
       PropertyKey<PropertyRange<Q>> key,
-      Optional<QuantityRange<Q>> fallback,
+      Optional<Assumption<Q>> fallback,
       String unit) {
     Optional<Sourced<PropertyRange<Q>>> stated = material.find(key);
-    stated.ifPresent(f -> sources.add(f.source()));
-    Optional<QuantityRange<Q>> range = stated.map(f -> f.value().range()).or(() -> fallback);
+    Optional<QuantityRange<Q>> range =
+        stated.map(f -> f.value().range()).or(() -> fallback.map(Assumption::range));
+    stated.map(Sourced::source).or(() -> fallback.map(Assumption::source)).ifPresent(sources::add);
     String name = material.id() + " " + key.id();
     if (range.isEmpty()) {
       problems.add(

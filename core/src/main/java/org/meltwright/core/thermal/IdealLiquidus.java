@@ -81,7 +81,7 @@ public record IdealLiquidus(
    * @throws ProblemException if nothing melts, or a component that melts has no figure for it
    */
   public static IdealLiquidus of(Composition composition, SolubilityAssumptions assumptions) {
-    Map<Material, Double> moles = moles(composition, assumptions);
+    Map<Material, Double> moles = moles(MeltingReport.inside(composition), assumptions);
     double total = moles.values().stream().mapToDouble(Double::doubleValue).sum();
     List<ComponentMelting> melting = componentsWithFigures(composition);
     ComponentMelting governing = melting.get(0);

@@ -101,6 +101,8 @@ public final class MeltFigures {
    * Returns the figures of a mix: heats by mass, density by volume, conduction of the component
    * that makes up most of what melts.
    *
+   * <p>A material that is a mix itself and does not state a figure is looked into for that figure.
+   *
    * <p>The solidus reaches from the lowest onset of melting to the lowest range, the liquidus from
    * the ideal liquidus to the top of the highest-melting component.
    *
@@ -240,9 +242,10 @@ public final class MeltFigures {
     private <Q extends Quantity<Q>> double[] perMass(
         PropertyKey<PropertyRange<Q>> key, int place, boolean meltingOnly) {
       double[] sum = new double[2];
-      for (int i = 0; i < composition.size(); i++) {
-        Material material = composition.materials().get(i);
-        double share = composition.massFractionValue(i);
+      Composition inside = Inside.of(composition, m -> states(m, key));
+      for (int i = 0; i < inside.size(); i++) {
+        Material material = inside.materials().get(i);
+        double share = inside.massFractionValue(i);
         boolean melts = MeltingReport.melts(material);
         if (share == 0 || (meltingOnly && !melts)) {
           continue;
@@ -252,6 +255,14 @@ public final class MeltFigures {
         sum[1] += share * figure[1];
       }
       return sum;
+    }
+
+    /** Where something melts, it states the figure itself; else either specific heat serves. */
+    private static boolean states(Material material, PropertyKey<?> key) {
+      return material.find(key).isPresent()
+          || (!MeltingReport.melts(material)
+              && (material.find(PropertyKey.SOLID_SPECIFIC_HEAT).isPresent()
+                  || material.find(PropertyKey.LIQUID_SPECIFIC_HEAT).isPresent()));
     }
 
     /** What does not melt has one specific heat on both sides. */
@@ -267,11 +278,17 @@ public final class MeltFigures {
 
     private double[] density() {
       double[] volume = new double[2];
-      for (int i = 0; i < composition.size(); i++) {
-        if (composition.massFractionValue(i) > 0) {
-          double[] one = densityOf(composition.materials().get(i));
-          volume[0] += composition.massFractionValue(i) / one[0];
-          volume[1] += composition.massFractionValue(i) / one[1];
+      Composition inside =
+          Inside.of(
+              composition,
+              m ->
+                  m.find(PropertyKey.SOLID_DENSITY).isPresent()
+                      || m.find(PropertyKey.LIQUID_DENSITY).isPresent());
+      for (int i = 0; i < inside.size(); i++) {
+        if (inside.massFractionValue(i) > 0) {
+          double[] one = densityOf(inside.materials().get(i));
+          volume[0] += inside.massFractionValue(i) / one[0];
+          volume[1] += inside.massFractionValue(i) / one[1];
         }
       }
       return new double[] {1 / volume[0], 1 / volume[1]};

@@ -20,6 +20,9 @@ import org.meltwright.units.TemperaturePoint;
  * mass-weighted rule would raise it by five. For the bounds to work between see {@link
  * WorkingWindow}.
  *
+ * <p>A material that is a mix itself and states no figure of its own is looked into: its
+ * constituents count at the middle of their ranges.
+ *
  * <p>A medium of one part of damar to eight of beeswax, under a ceiling of 90 °C:
  *
  * <pre>{@code
@@ -62,6 +65,20 @@ public record MeltingReport(
    * @return the report
    */
   public static MeltingReport of(Composition composition, TemperaturePoint ceiling) {
+    return ofInside(inside(composition), ceiling);
+  }
+
+  /** The mix with what states how it melts or dissolves, and what is inside all else. */
+  static Composition inside(Composition composition) {
+    return Inside.of(
+        composition,
+        m ->
+            !m.figures(PropertyKey.MELTING_RANGE).isEmpty()
+                || m.find(PropertyKey.DISSOLVES_FROM).isPresent()
+                || m.find(PropertyKey.DISSOLVES_IN_MELT).isPresent());
+  }
+
+  private static MeltingReport ofInside(Composition composition, TemperaturePoint ceiling) {
     List<ComponentMelting> melting = new ArrayList<>();
     List<DissolvingBound> dissolving = new ArrayList<>();
     for (int i = 0; i < composition.size(); i++) {

@@ -15,7 +15,9 @@ import org.meltwright.units.UnitsProblem;
  * <p>Symbols: μ viscosity [Pa s], T temperature [K], A [–], B and T₀ [K] fitted.
  *
  * <p>Valid above the clear point only: below it crystals rule the flow, and a viscosity is refused.
- * For example, 20 mPa s at 70 °C and 12 mPa s at 90 °C give 15.38 mPa s at 80 °C.
+ * A melt gets thinner as it gets hotter, so B is not below zero; one that thickens reacts or loses
+ * what thinned it, and no curve of temperature tells its viscosity. For example, 20 mPa s at 70 °C
+ * and 12 mPa s at 90 °C give 15.38 mPa s at 80 °C.
  *
  * <p>The same in code, for a melt that is clear from 65 °C:
  *
@@ -45,7 +47,8 @@ public final class ViscosityCurve {
    * @param secondPascalSeconds the viscosity there, in Pa s, above zero
    * @param clearPoint the temperature from which the curve holds
    * @return the curve
-   * @throws ProblemException if a viscosity cannot be or the temperatures are the same
+   * @throws ProblemException if a viscosity cannot be, the temperatures are the same or the melt is
+   *     thicker at the higher one
    */
   public static ViscosityCurve through(
       TemperaturePoint first,
@@ -60,6 +63,12 @@ public final class ViscosityCurve {
           Problem.of(ThermalProblem.TEMPERATURES_OUT_OF_ORDER, first + ", " + second)
               .with("order", "first ≠ second"));
     }
+    boolean rises = first.isBelow(second);
+    UnitsProblem.requireBetween(
+        rises ? secondPascalSeconds : firstPascalSeconds,
+        0,
+        rises ? firstPascalSeconds : secondPascalSeconds,
+        "viscosity at the higher temperature in Pa s");
     double b =
         Math.log(firstPascalSeconds / secondPascalSeconds)
             / (1 / first.kelvin() - 1 / second.kelvin());
@@ -70,15 +79,16 @@ public final class ViscosityCurve {
    * Returns the curve with known constants.
    *
    * @param a the constant A, for viscosities in Pa s
-   * @param b the constant B, in K
+   * @param b the constant B, in K, not below zero
    * @param origin the constant T₀, in K; 0 after Andrade
    * @param clearPoint the temperature from which the curve holds, above T₀
    * @return the curve
-   * @throws ProblemException if a constant is not finite or the clear point lies at or below T₀
+   * @throws ProblemException if a constant is not finite, B is below zero or the clear point lies
+   *     at or below T₀
    */
   public static ViscosityCurve of(double a, double b, double origin, TemperaturePoint clearPoint) {
     UnitsProblem.requireFinite(a, "constant A");
-    UnitsProblem.requireFinite(b, "constant B in K");
+    UnitsProblem.requireBetween(b, 0, Double.MAX_VALUE, "constant B in K");
     UnitsProblem.requireBetween(origin, 0, Math.nextDown(clearPoint.kelvin()), "constant T₀ in K");
     return new ViscosityCurve(a, b, origin, clearPoint);
   }

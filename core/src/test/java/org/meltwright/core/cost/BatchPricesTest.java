@@ -3,6 +3,7 @@ package org.meltwright.core.cost;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.within;
 import static org.meltwright.units.MetricUnits.kilograms;
 
 import java.util.List;
@@ -13,6 +14,7 @@ import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.material.Material;
+import org.meltwright.core.mixture.Composition;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.ProblemException;
 
@@ -34,6 +36,19 @@ class BatchPricesTest {
     return Losses.NONE.withFilm(MassFraction.of(share));
   }
 
+  private static CostItem work(String money) {
+    return CostItem.of(CostKind.LABOUR, "work", ExactMoney.of(Money.parse(money)));
+  }
+
+  private static Recipe strained(Recipe recipe, Losses losses) {
+    Composition net = Batch.ofTotal(recipe, kilograms(1), losses).net().composition();
+    Recipe.Builder builder = Recipe.named(recipe.name());
+    for (int i = 0; i < net.size(); i++) {
+      builder.part(net.materials().get(i), net.massFractionValue(i));
+    }
+    return builder.build();
+  }
+
   @Test
   void lossesRaiseTheCostOfWhatIsLeft() {
     Batch batch = Batch.ofTotal(MEDIUM, kilograms(0.9), loss(1.0 / 9));
@@ -47,24 +62,133 @@ class BatchPricesTest {
     Batch paint = Batch.ofTotal(PAINT, kilograms(1.2), Losses.NONE);
     CostItem item = PRICES.cost(paint);
     assertThat(item.parts()).extracting(CostItem::label).containsExactly("medium", "red");
+    assertThat(item.parts().get(0).parts()).extracting(CostItem::label).contains("wax", "resin");
     assertThat(CostRollUp.of(item).total()).isEqualTo(Money.parse("EUR 34.00"));
+  }
+
+  /** 1 kg of what is left needs 1 ÷ 0.96 kg of resin at 20 EUR: 20.83 EUR. */
+  @Test
+  void whatIsLeftBehind_isPaidForByWhatIsLeft() {
+    Recipe left = Recipe.named("clean resin").part(RESIN, 1).build();
+    Losses insolubles = Losses.NONE.withInsolubles(RESIN, MassFraction.of(0.04));
+    BatchPrices prices = PRICES.withRecipe(left, left, insolubles);
+    Recipe varnish = Recipe.named("varnish").part(left, 1).build();
+    Batch batch = Batch.ofTotal(varnish, kilograms(1), Losses.NONE);
+    assertThat(CostRollUp.of(prices.cost(batch)).total()).isEqualTo(Money.parse("EUR 20.83"));
+  }
+
+  /**
+   * 0.3 kg of medium is what 0.3 ÷ (1 − 0.1 ÷ 9) = 0.303371 kg leaves: 0.269663 kg of wax and
+   * 0.033708 kg of resin, 3.3708 EUR; with 0.1 kg of red 11.37 EUR, not the 11.30 EUR of what is in
+   * the paint.
+   */
+  @Test
+  void aSubRecipeAsWritten_paysForItsInsolubles() {
+    Losses insolubles = Losses.NONE.withInsolubles(RESIN, MassFraction.of(0.1));
+    Recipe strained = strained(MEDIUM, insolubles);
+    Recipe paint = Recipe.named("paint").part(strained, 3).part(RED, 1).build();
+    Batch batch = Batch.ofTotal(paint, kilograms(0.4), Losses.NONE);
+    BatchPrices told = PRICES.withRecipe(strained, MEDIUM, insolubles);
+    assertThat(CostRollUp.of(told.cost(batch)).total()).isEqualTo(Money.parse("EUR 11.37"));
+    assertThat(CostRollUp.of(PRICES.cost(batch)).total()).isEqualTo(Money.parse("EUR 11.30"));
+  }
+
+  /** Losses of 20 % at each of two levels: 1 kg calls for 1 ÷ 0.8 ÷ 0.8 = 1.5625 kg of wax. */
+  @Test
+  void lossesTwoLevelsDeep_multiply() {
+    Recipe clean = Recipe.named("clean").part(WAX, 1).build();
+    Recipe clear = Recipe.named("clear").part(clean, 1).build();
+    Recipe top = Recipe.named("top").part(clear, 1).build();
+    BatchPrices prices =
+        PRICES.withRecipe(clean, clean, loss(0.2)).withRecipe(clear, clear, loss(0.2));
+    CostItem item = prices.cost(Batch.ofTotal(top, kilograms(1), Losses.NONE));
+    assertThat(item.massKilograms()).isCloseTo(1.5625, within(1e-12));
+    assertThat(CostRollUp.of(item).total()).isEqualTo(Money.parse("EUR 15.63"));
   }
 
   @Test
   void aSubRecipeMadeBefore_bringsItsLossesAndLabour() {
     Batch medium = Batch.ofTotal(MEDIUM, kilograms(0.9), loss(1.0 / 9));
-    CostItem whole =
-        CostItem.group(
-            "medium",
-            List.of(
-                PRICES.cost(medium),
-                CostItem.of(CostKind.LABOUR, "work", ExactMoney.of(Money.parse("EUR 6.00")))));
     Batch paint = Batch.ofTotal(PAINT, kilograms(0.4), Losses.NONE);
-    CostRollUp cost = CostRollUp.of(PRICES.withMade(medium, whole).cost(paint));
+    CostRollUp cost =
+        CostRollUp.of(PRICES.withMade(MEDIUM, medium, List.of(work("EUR 6.00"))).cost(paint));
     assertThat(cost.total()).isEqualTo(Money.parse("EUR 14.00"));
     assertThat(cost.total(CostKind.LABOUR)).isEqualTo(Money.parse("EUR 2.25"));
     assertThat(Money.total(cost.leaves().stream().map(CostLine::amount).toList()))
         .isEqualTo(cost.total());
+  }
+
+  /** The medium's hour goes through the paint into the set: a third of a half of it. */
+  @Test
+  void workTwoLevelsDeep_isBorneInProportion() {
+    Batch medium = Batch.ofTotal(MEDIUM, kilograms(0.6), Losses.NONE);
+    Batch paint = Batch.ofTotal(PAINT, kilograms(0.4), Losses.NONE);
+    Recipe set = Recipe.named("set").part(PAINT, 1).part(WAX, 1).build();
+    BatchPrices prices =
+        PRICES
+            .withMade(PAINT, paint, List.of(work("EUR 3.00")))
+            .withMade(MEDIUM, medium, List.of(work("EUR 6.00")));
+    CostRollUp cost = CostRollUp.of(prices.cost(Batch.ofTotal(set, kilograms(0.4), Losses.NONE)));
+    assertThat(cost.total(CostKind.LABOUR)).isEqualTo(Money.parse("EUR 3.00"));
+  }
+
+  @Test
+  void costsBeside_standAfterTheIngredients() {
+    Batch medium = Batch.ofTotal(MEDIUM, kilograms(0.9), Losses.NONE);
+    CostItem item = PRICES.cost(medium, List.of(work("EUR 6.00")));
+    assertThat(item.parts()).extracting(CostItem::label).endsWith("work");
+    assertThat(CostRollUp.of(item).total()).isEqualTo(Money.parse("EUR 16.00"));
+  }
+
+  @Test
+  void labels_areAsAskedFor() {
+    BatchPrices named = PRICES.withLabels(m -> "bees' " + m.id());
+    CostItem item = named.cost(Batch.ofTotal(MEDIUM, kilograms(0.9), Losses.NONE));
+    assertThat(item.parts()).extracting(CostItem::label).contains("bees' wax");
+  }
+
+  @Test
+  void aRecipeMadeOfItself_isRefused() {
+    Recipe again = Recipe.named("again").part(MEDIUM, 1).build();
+    BatchPrices circle = PRICES.withRecipe(MEDIUM, again, Losses.NONE);
+    Batch paint = Batch.ofTotal(PAINT, kilograms(1), Losses.NONE);
+    assertThatExceptionOfType(ProblemException.class)
+        .isThrownBy(() -> circle.cost(paint))
+        .satisfies(
+            e -> {
+              assertThat(e.problems()).hasSize(1);
+              assertThat(e.problems().get(0).code()).isEqualTo(CostProblem.RECIPE_IN_ITSELF);
+              assertThat(e.problems().get(0).found()).isEqualTo("medium > medium");
+            });
+  }
+
+  /** Each level calls for the one below twice: 2 to the 40th lines. */
+  @Test
+  void moreLinesThanAnyoneReads_areRefused() {
+    Recipe level = MEDIUM;
+    for (int i = 0; i < 40; i++) {
+      level = Recipe.named("level " + i).part(level, 1).part(level, 1).build();
+    }
+    Batch batch = Batch.ofTotal(level, kilograms(1), Losses.NONE);
+    assertThatExceptionOfType(ProblemException.class)
+        .isThrownBy(() -> PRICES.cost(batch))
+        .satisfies(
+            e -> assertThat(e.problems().get(0).code()).isEqualTo(CostProblem.TOO_MANY_LINES));
+  }
+
+  @Test
+  void missingPrices_belowARecipeAsWritten_areNamed() {
+    BatchPrices few =
+        BatchPrices.of(Map.of(RED, UnitPrice.parse("80 EUR/kg")))
+            .withRecipe(MEDIUM, MEDIUM, loss(0.1));
+    Batch paint = Batch.ofTotal(PAINT, kilograms(1), Losses.NONE);
+    assertThatExceptionOfType(ProblemException.class)
+        .isThrownBy(() -> few.cost(paint))
+        .satisfies(
+            e ->
+                assertThat(e.problems())
+                    .extracting(p -> p.found())
+                    .containsExactlyInAnyOrder("wax", "resin"));
   }
 
   @Test

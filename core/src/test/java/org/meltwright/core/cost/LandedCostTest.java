@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
@@ -56,6 +57,53 @@ class LandedCostTest {
     assertThat(cost.total(CostPart.TAX)).isEqualTo(eur("16.83"));
     assertThat(Money.total(cost.lines().stream().map(LandedLine::paid).toList()))
         .isEqualTo(cost.paid());
+  }
+
+  /**
+   * 0.99 ÷ 1.19 is 0.8319: the net cents are 0.84, 0.83 and 0.83, the tax what each still lacks.
+   */
+  @Test
+  void everyLine_isPaidForAtItsGrossPrice() {
+    Price price = Price.parse("0.99 EUR/10 g").withVat(Vat.included(NINETEEN));
+    OrderLine line = OrderLine.of("sample", "", price, 1);
+    LandedCost cost = PurchaseOrder.of(List.of(line, line, line), CurrencyUnit.EUR, DAY).landed();
+    assertThat(cost.lines()).extracting(LandedLine::paid).containsOnly(eur("0.99"));
+    assertThat(cost.lines())
+        .extracting(LandedLine::goods)
+        .containsExactly(eur("0.84"), eur("0.83"), eur("0.83"));
+  }
+
+  /** Customs value 100, uplift 10 %, duty 20: tax of 130 at 15 %. */
+  @Test
+  void anUplift_countsInTheTaxBase() {
+    ImportRegime regime =
+        ImportRegime.of(
+                "uplifted",
+                Set.of(CostPart.GOODS),
+                Set.of(CostPart.GOODS, CostPart.DUTY),
+                Rate.ofPercent("15"),
+                Source.USER)
+            .withUplift(Rate.ofPercent("10"));
+    OrderLine line = OrderLine.of("goods", "any", Price.parse("100.00 EUR/1 kg"), 1);
+    LandedCost cost =
+        PurchaseOrder.of(List.of(line), CurrencyUnit.EUR, DAY)
+            .withImport(regime, List.of(Duty.percent("any", Rate.ofPercent("20"))))
+            .landed();
+    assertThat(cost.taxBase()).hasToString("130 EUR");
+    assertThat(cost.total(CostPart.TAX)).isEqualTo(eur("19.50"));
+    assertThat(cost.paid()).isEqualTo(eur("139.50"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"DUTY, DUTY", "UPLIFT, DUTY", "TAX, DUTY", "GOODS, TAX"})
+  void aBaseOfWhatComesLater_isRefused(CostPart dutyBase, CostPart taxBase) {
+    assertThatExceptionOfType(ProblemException.class)
+        .isThrownBy(
+            () ->
+                ImportRegime.of(
+                    "circular", Set.of(dutyBase), Set.of(taxBase), NINETEEN, Source.USER))
+        .satisfies(
+            e -> assertThat(e.problems().get(0).code()).isEqualTo(CostProblem.BASE_CIRCULAR));
   }
 
   @Test

@@ -56,6 +56,24 @@ class LargestRemainderTest {
         .isThrownBy(() -> LargestRemainder.allocate(ten, List.of()));
   }
 
+  /** Eight lines take 40 of the 100; 60 over 90 and 10 are 54 and 6. */
+  @Test
+  void shares_takesTheLeastSharesFromTheOthersByWeight() {
+    assertThat(
+            LargestRemainder.shares(
+                100, weights("90", "10", "0", "0", "0", "0", "0", "0", "0", "0"), 5))
+        .containsExactly(54L, 6L, 5L, 5L, 5L, 5L, 5L, 5L, 5L, 5L);
+  }
+
+  /** 12 of 50 is enough until the lines of no weight have theirs: 30 leaves it 7.2. */
+  @Test
+  void shares_liftsALineThatFallsShortLater() {
+    assertThat(LargestRemainder.shares(40, weights("29", "11", "0", "0"), 10))
+        .containsExactly(10L, 10L, 10L, 10L);
+    assertThat(LargestRemainder.shares(50, weights("38", "12", "0", "0"), 10))
+        .containsExactly(20L, 10L, 10L, 10L);
+  }
+
   @Test
   void shares_keepsTheLeastShare() {
     assertThat(LargestRemainder.shares(10, weights("1000", "1", "1"), 2))

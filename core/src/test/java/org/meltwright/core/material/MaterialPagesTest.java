@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
  *
  * <pre>{@code
  * mvn -pl core -am test -Dtest=MaterialPagesTest -Dsurefire.failIfNoSpecifiedTests=false \
- *     -Dmeltwright.pages=write
+ *     -Dpages.write=true
  * }</pre>
  *
  * and look at the difference before you commit it.
@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 class MaterialPagesTest {
 
   private static final Path REFERENCE = Path.of("..", "docs", "reference");
-  private static final boolean WRITE = "write".equals(System.getProperty("meltwright.pages"));
+  private static final boolean WRITE = Boolean.getBoolean("pages.write");
 
   private final MaterialPages pages = new MaterialPages(MaterialCatalogue.standard());
 

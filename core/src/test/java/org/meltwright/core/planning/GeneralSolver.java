@@ -37,6 +37,19 @@ final class GeneralSolver {
     for (int s = 0; s < model.suppliers(); s++) {
       carriage(s);
     }
+    for (int d = 0; d < model.duties(); d++) {
+      duty(d);
+    }
+  }
+
+  private void duty(int d) {
+    Variable due = programme.newVariable("due" + d).binary().weight(model.duty()[d] / MILLION);
+    for (int p = 0; p < model.packages(); p++) {
+      if (model.dutyOf()[p] == d) {
+        link("due paid" + p, paid[p], due);
+        link("due free" + p, free[p], due);
+      }
+    }
   }
 
   private Variable count(String name, double weight) {

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.meltwright.core.cost.FreightTariff;
@@ -34,7 +35,26 @@ record PurchaseInstance(List<Need> needs, List<PackageOffer> offers, List<Suppli
     for (int s = 0; s < suppliers; s++) {
       terms.add(SupplierTerms.of("supplier " + s, tariff(random, materials, mostGrams)));
     }
+    terms.replaceAll(t -> t.withFlatDuties(duties(random, materials)));
     return new PurchaseInstance(needs, offers, terms);
+  }
+
+  /** One kind of goods holds the even materials, one the odd; or no supplier is abroad. */
+  private static List<FlatDuty> duties(Random random, int materials) {
+    List<FlatDuty> duties = new ArrayList<>();
+    for (int kind = 0; kind < Math.min(2, materials); kind++) {
+      int first = kind;
+      String[] goods =
+          IntStream.range(0, materials)
+              .filter(m -> m % 2 == first)
+              .mapToObj(m -> "material " + m)
+              .toArray(String[]::new);
+      Money amount = Money.ofMinor(CurrencyUnit.EUR, 50L * random.nextInt(8));
+      if (random.nextBoolean()) {
+        duties.add(FlatDuty.of(amount, goods));
+      }
+    }
+    return duties;
   }
 
   private static void addSizes(

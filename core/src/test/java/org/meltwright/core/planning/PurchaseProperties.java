@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.GenerationMode;
@@ -14,10 +15,13 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
-import org.meltwright.core.cost.FreightTariff;
+import org.meltwright.core.cost.Duty;
+import org.meltwright.core.cost.ImportRegime;
 import org.meltwright.core.cost.OrderLine;
 import org.meltwright.core.cost.PurchaseOrder;
+import org.meltwright.core.cost.Rate;
 import org.meltwright.core.cost.Vat;
+import org.meltwright.core.source.Source;
 
 class PurchaseProperties {
 
@@ -112,21 +116,42 @@ class PurchaseProperties {
         .isLessThanOrEqualTo(2L * suppliers);
   }
 
+  /** The same order as the landed cost counts it, each flat duty a kind of goods for customs. */
   private static Money landed(SupplierOrder order, PurchaseInstance instance) {
-    FreightTariff freight =
+    SupplierTerms terms =
         instance.terms().stream()
             .filter(t -> t.supplier().equals(order.supplier()))
             .findFirst()
-            .orElseThrow()
-            .freight();
+            .orElseThrow();
     List<OrderLine> lines =
         order.lines().stream()
-            .map(l -> OrderLine.of(l.offer().material(), "", l.offer().price(), l.count()))
+            .map(l -> l.offer())
+            .map(o -> OrderLine.of(o.material(), kind(o, terms), o.price(), count(order, o)))
             .toList();
+    List<Duty> duties = new ArrayList<>();
+    duties.add(Duty.percent("free", Rate.ZERO));
+    terms.flatDuties().forEach(d -> duties.add(Duty.flat(d.toString(), d.amount().toMoney())));
+    ImportRegime regime = ImportRegime.onDeliveredValue("without tax", Rate.ZERO, Source.USER);
     return PurchaseOrder.of(lines, CurrencyUnit.EUR, LocalDate.of(2026, 9, 1))
-        .withFreight(freight, Vat.NONE)
+        .withFreight(terms.freight(), Vat.NONE)
+        .withImport(regime, duties)
         .landed()
         .borne();
+  }
+
+  private static int count(SupplierOrder order, PackageOffer offer) {
+    return order.lines().stream()
+        .filter(l -> l.offer().equals(offer))
+        .mapToInt(PurchaseLine::count)
+        .sum();
+  }
+
+  private static String kind(PackageOffer offer, SupplierTerms terms) {
+    return terms.flatDuties().stream()
+        .filter(d -> d.materials().contains(offer.material()))
+        .map(FlatDuty::toString)
+        .findFirst()
+        .orElse("free");
   }
 
   @Property(tries = 30, shrinking = ShrinkingMode.OFF)

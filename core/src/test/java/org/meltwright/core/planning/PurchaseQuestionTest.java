@@ -156,6 +156,85 @@ class PurchaseQuestionTest {
     assertThat(withTax.total()).isEqualTo(eur("111.90"));
   }
 
+  private static List<PackageOffer> fromBoth() {
+    return Stream.of(
+            offers("abroad", "wax", "10.00 EUR/1 kg"),
+            offers("abroad", "damar", "15.00 EUR/500 g"),
+            offers("abroad", "rosin", "15.00 EUR/500 g"),
+            offers("home", "wax", "12.00 EUR/1 kg"),
+            offers("home", "damar", "17.00 EUR/500 g"),
+            offers("home", "rosin", "17.00 EUR/500 g"))
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  private static List<SupplierTerms> abroadWith(FlatDuty... duties) {
+    return List.of(
+        SupplierTerms.free("abroad", CurrencyUnit.EUR).withFlatDuties(List.of(duties)),
+        SupplierTerms.free("home", CurrencyUnit.EUR));
+  }
+
+  /** Damar is 15 + 3 abroad and 17 at home; the wax bears no duty: 10 + 17, not 10 + 15 + 3. */
+  @Test
+  void aFlatDuty_movesItsKindOfGoodsToAnotherSupplier() {
+    List<Need> needs = List.of(Need.of("wax", kilograms(1)), Need.of("damar", grams(500)));
+    List<SupplierTerms> terms = abroadWith(FlatDuty.of(eur("3.00"), "damar", "rosin"));
+    PurchasePlan plan = PurchaseQuestion.of(needs, fromBoth(), terms, DAY).cheapest();
+    assertThat(plan.total()).isEqualTo(eur("27.00"));
+    assertThat(plan.isProvedOptimal()).isTrue();
+    assertThat(plan.orders().get(0).flatDuty()).isEqualTo(eur("0.00"));
+  }
+
+  /** Two resins are 4 cheaper abroad and pay the 3 of their kind once: 10 + 15 + 15 + 3. */
+  @Test
+  void aFlatDuty_isPaidOnceForAKindOfGoods() {
+    List<Need> needs =
+        List.of(
+            Need.of("wax", kilograms(1)),
+            Need.of("damar", grams(500)),
+            Need.of("rosin", grams(500)));
+    List<SupplierTerms> terms = abroadWith(FlatDuty.of(eur("3.00"), "damar", "rosin"));
+    PurchasePlan plan = PurchaseQuestion.of(needs, fromBoth(), terms, DAY).cheapest();
+    assertThat(plan.total()).isEqualTo(eur("43.00"));
+    assertThat(plan.orders()).hasSize(1);
+    assertThat(plan.orders().get(0).flatDuty()).isEqualTo(eur("3.00"));
+    assertThat(plan.explanation().text()).contains("flat duty on goods of abroad EUR 3.00");
+    List<SupplierTerms> apart =
+        abroadWith(FlatDuty.of(eur("3.00"), "damar"), FlatDuty.of(eur("1.50"), "rosin"));
+    assertThat(PurchaseQuestion.of(needs, fromBoth(), apart, DAY).cheapest().total())
+        .as("10 + 17 + 15 + 1.50")
+        .isEqualTo(eur("43.50"));
+  }
+
+  /** At equal mass the cheaper plan wins; a duty on what is not bought is not paid. */
+  @Test
+  void leastLeftOver_weighsFlatDutiesToo() {
+    List<Need> needs = List.of(Need.of("damar", grams(500)));
+    List<SupplierTerms> terms =
+        abroadWith(FlatDuty.of(eur("3.00"), "damar"), FlatDuty.of(eur("9.00"), "wax"));
+    PurchasePlan plan = PurchaseQuestion.of(needs, fromBoth(), terms, DAY).leastLeftOver();
+    assertThat(plan.total()).isEqualTo(eur("17.00"));
+  }
+
+  @Test
+  void termsThatCannotBe_areRefused() {
+    SupplierTerms terms = SupplierTerms.free("abroad", CurrencyUnit.EUR);
+    List<FlatDuty> twice =
+        List.of(FlatDuty.of(eur("1.00"), "damar"), FlatDuty.of(eur("2.00"), "damar", "rosin"));
+    List<FlatDuty> foreign = List.of(FlatDuty.of(Money.parse("USD 1.00"), "damar"));
+    assertThatExceptionOfType(ProblemException.class)
+        .isThrownBy(() -> terms.withFlatDuties(twice))
+        .satisfies(
+            e -> assertThat(e.problems()).extracting(Problem::found).containsExactly("damar"));
+    assertThatExceptionOfType(ProblemException.class)
+        .isThrownBy(() -> terms.withFlatDuties(foreign));
+    assertThatExceptionOfType(ProblemException.class)
+        .isThrownBy(() -> FlatDuty.of(eur("-1.00"), "damar"));
+    assertThatExceptionOfType(ProblemException.class).isThrownBy(() -> FlatDuty.of(eur("1.00")));
+    assertThatExceptionOfType(ProblemException.class)
+        .isThrownBy(() -> terms.withHandling(eur("-1.00")));
+  }
+
   @Test
   void poundsBesideKilograms_areBoundedHonestly() {
     List<PackageOffer> sizes = offers("north", "wax", "5.00 EUR/1 lb", "12.00 EUR/1.1 kg");

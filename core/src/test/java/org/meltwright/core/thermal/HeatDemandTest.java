@@ -15,10 +15,16 @@ import org.junit.jupiter.api.Test;
 import org.meltwright.core.equipment.Lining;
 import org.meltwright.core.equipment.Vessel;
 import org.meltwright.core.equipment.VesselMaterial;
+import org.meltwright.core.material.MassFractionRange;
+import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.Mixture;
+import org.meltwright.core.source.Source;
+import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.QuantityRange;
 import org.meltwright.units.TemperaturePoint;
 
 class HeatDemandTest {
@@ -121,6 +127,45 @@ class HeatDemandTest {
             new Mixture(mix(BEESWAX, 8, DAMAR, 1), 1), ROOM, HOT, HeatAssumptions.TYPICAL);
 
     assertThat(demand.assumed()).containsExactly("damar liquid-specific-heat");
+  }
+
+  /** 30 to 50 % and 40 to 60 % have their middles at 40 and 50: four parts in nine and five. */
+  @Test
+  void constituents_whose_middles_make_no_whole_are_scaled_to_one() {
+    Material paste =
+        Material.builder("paste")
+            .constituent(BEESWAX, share(0.3, 0.5))
+            .constituent(CARNAUBA, share(0.4, 0.6))
+            .build();
+    HeatDemand whole =
+        HeatDemand.of(new Mixture(Composition.of(paste), 1), ROOM, HOT, HeatAssumptions.TYPICAL);
+    HeatDemand parts =
+        HeatDemand.of(
+            new Mixture(mix(BEESWAX, 4, CARNAUBA, 5), 1), ROOM, HOT, HeatAssumptions.TYPICAL);
+
+    assertThat(whole.totalHeat().centralSi())
+        .isCloseTo(parts.totalHeat().centralSi(), within(1e-6));
+  }
+
+  private static MassFractionRange share(double low, double high) {
+    return new MassFractionRange(MassFraction.of(low), MassFraction.of(high));
+  }
+
+  @Test
+  void what_was_assumed_has_a_source_too() {
+    Mixture mixture = new Mixture(mix(BEESWAX, 8, DAMAR, 1), 1);
+    Vessel pot =
+        new Vessel("pot", VesselMaterial.STEEL, Lining.NONE, Vessel.Bottom.FLAT, 0.002, 0.6);
+    HeatDemand demand = HeatDemand.of(mixture, ROOM, HOT, HeatAssumptions.TYPICAL).withVessel(pot);
+
+    assertThat(demand.sources())
+        .extracting(Source::id)
+        .contains("organic-specific-heats", "vessel-specific-heats");
+    assertThat(demand.explanation().sources()).isEqualTo(demand.sources());
+    HeatAssumptions own =
+        HeatAssumptions.NONE.withOrganicSpecificHeat(
+            new QuantityRange<>(QuantityKind.SPECIFIC_HEAT_CAPACITY, 1800, 2000));
+    assertThat(HeatDemand.of(mixture, ROOM, HOT, own).sources()).contains(Source.USER);
   }
 
   @Test

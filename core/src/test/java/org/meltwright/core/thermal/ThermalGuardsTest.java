@@ -32,6 +32,10 @@ class ThermalGuardsTest {
   private static final double NAN = Double.NaN;
   private static final double INFINITE = Double.POSITIVE_INFINITY;
 
+  private static TemperaturePoint degrees(double celsius) {
+    return TemperaturePoint.ofCelsius(celsius);
+  }
+
   static Stream<ThrowingCallable> refused() {
     return Stream.of(
         () -> ExactFreezing.onWall(WAX, INFINITE, 20),
@@ -50,6 +54,11 @@ class ThermalGuardsTest {
         () -> Settling.peclet(1e-6, 1e-7, 0.05, 0.012, TemperaturePoint.ofKelvin(0)),
         () -> Settling.terminalVelocity(0.01, 4000, 1000, 1e-3),
         () -> ViscosityCurve.of(1000, 0, 0, ROOM).pascalSeconds(ROOM),
+        () -> ViscosityCurve.of(0, -1, 0, ROOM),
+        () -> ViscosityCurve.through(degrees(70), 0.012, degrees(90), 0.020, ROOM),
+        () -> ViscosityCurve.through(degrees(90), 0.020, degrees(70), 0.012, ROOM),
+        () -> EnthalpyCurve.of(List.of(WAX.heat(), WAX.heat()), 0.5, 0.4),
+        () -> EnthalpyCurve.of(List.of(WAX.heat(), WAX.heat()), 0.5, 0.6),
         () -> HeatSupply.thermostatPlate(HUGE, 8),
         () -> HeatSupply.constantPower(100).withLoss(1, HUGE),
         () -> Film.of(EXACT, 1e-4, 1e-3, HUGE),

@@ -3,19 +3,26 @@ package org.meltwright.examples.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.meltwright.examples.page.Block.Blanks;
 import org.meltwright.examples.page.Block.Bullets;
+import org.meltwright.examples.page.Block.Checklist;
 import org.meltwright.examples.page.Block.Fact;
 import org.meltwright.examples.page.Block.Facts;
+import org.meltwright.examples.page.Block.Grid;
 import org.meltwright.examples.page.Block.Heading;
 import org.meltwright.examples.page.Block.Notice;
 import org.meltwright.examples.page.Block.Paragraph;
 import org.meltwright.examples.page.Block.Picture;
+import org.meltwright.examples.page.Block.Poster;
 import org.meltwright.examples.page.Block.Table;
 
 /** A page as plain text, at most 100 characters wide where its words allow. */
 public final class TextPage {
 
   private static final int WIDTH = 96;
+
+  /** A line to write on, in characters. */
+  private static final int BLANK = 20;
 
   private final StringBuilder out = new StringBuilder();
 
@@ -62,8 +69,40 @@ public final class TextPage {
       wrap("  " + notice.label() + "  ", notice.title());
       notice.lines().forEach(l -> wrap("      ", l));
     } else if (block instanceof Picture picture) {
-      wrap("  ", picture.alternative());
+      picture(picture);
+    } else {
+      onPaper(block);
     }
+  }
+
+  private void picture(Picture picture) {
+    if (!picture.plain().isEmpty()) {
+      wrap("  ", picture.plain());
+    }
+  }
+
+  /** What is made to be printed and written on. */
+  private void onPaper(Block block) {
+    if (block instanceof Grid grid) {
+      line("");
+      wrap("  ", grid.caption());
+      grid.rows().forEach(row -> wrap("  - ", cells(grid.columns(), row)));
+    } else if (block instanceof Checklist list) {
+      list.items().forEach(item -> wrap("  [ ] ", item));
+    } else if (block instanceof Blanks blanks) {
+      blanks.names().forEach(name -> line("  " + name + ": " + "_".repeat(BLANK)));
+    } else if (block instanceof Poster poster) {
+      poster.lines().forEach(l -> wrap("  ! ", l));
+    }
+  }
+
+  private static String cells(List<String> columns, List<String> row) {
+    List<String> cells = new ArrayList<>();
+    for (int i = 0; i < row.size(); i++) {
+      String cell = row.get(i).isEmpty() ? "_".repeat(BLANK) : row.get(i);
+      cells.add(i == 0 ? cell : columns.get(i) + ": " + cell);
+    }
+    return String.join("; ", cells);
   }
 
   private void heading(String text, char underline) {
@@ -90,20 +129,22 @@ public final class TextPage {
     }
     line("");
     wrap("  ", table.caption());
-    row(table.columns(), widths);
+    row(table, table.columns(), widths);
     rule(widths);
     for (int i = 0; i < table.rows().size(); i++) {
       if (table.totalRow() && i == table.rows().size() - 1) {
         rule(widths);
       }
-      row(table.rows().get(i), widths);
+      row(table, table.rows().get(i), widths);
     }
   }
 
-  private void row(List<String> cells, int[] widths) {
+  private void row(Table table, List<String> cells, int[] widths) {
     StringBuilder row = new StringBuilder("  ").append(pad(cells.get(0), widths[0]));
     for (int i = 1; i < widths.length; i++) {
-      row.append("  ").append(" ".repeat(widths[i] - cells.get(i).length())).append(cells.get(i));
+      String space = " ".repeat(widths[i] - cells.get(i).length());
+      row.append("  ");
+      row.append(table.isWords(i) ? cells.get(i) + space : space + cells.get(i));
     }
     line(row.toString());
   }

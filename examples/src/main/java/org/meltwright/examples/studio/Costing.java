@@ -2,18 +2,21 @@
 package org.meltwright.examples.studio;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.batch.Batch;
-import org.meltwright.core.batch.BatchLine;
-import org.meltwright.core.batch.Losses;
-import org.meltwright.core.batch.Recipe;
+import org.meltwright.core.cost.BatchPrices;
 import org.meltwright.core.cost.CostItem;
 import org.meltwright.core.cost.CostRollUp;
 import org.meltwright.core.cost.MakeOrBuy;
 import org.meltwright.core.cost.ReadyMade;
+import org.meltwright.core.cost.UnitPrice;
+import org.meltwright.core.material.Material;
+import org.meltwright.core.source.Source;
 import org.meltwright.core.thermal.HeatAssumptions;
 import org.meltwright.core.thermal.HeatDemand;
 import org.meltwright.safety.heating.TemperatureTable;
@@ -32,67 +35,67 @@ final class Costing {
   static final double MOST_EFFICIENCY = 0.60;
 
   private final Studio studio;
+  private final BatchPrices prices;
 
   Costing(Studio studio) {
     this.studio = studio;
+    this.prices = prices();
+  }
+
+  private BatchPrices prices() {
+    Map<Material, UnitPrice> shelf = new HashMap<>();
+    studio.shelf().forEach(item -> shelf.putIfAbsent(item.material(), item.price()));
+    BatchPrices all = BatchPrices.of(shelf).withLabels(m -> m.name(Locale.ENGLISH));
+    for (StudioRecipes.Made recipe : studio.recipes()) {
+      all = with(all, recipe);
+    }
+    return all;
+  }
+
+  /**
+   * What another recipe makes costs what it costs as it is made today, or else its materials with
+   * their insolubles, without film loss, electricity and work.
+   */
+  private BatchPrices with(BatchPrices others, StudioRecipes.Made recipe) {
+    return studio.jobs().stream()
+        .filter(job -> job.batch().recipe().equals(recipe.written()))
+        .findFirst()
+        .map(job -> others.withMade(recipe.used(), job.batch(), beside(job)))
+        .orElseGet(() -> others.withRecipe(recipe.used(), recipe.written(), recipe.insolubles()));
   }
 
   /** The cost of a job with all that goes into it. */
   CostItem item(Job job) {
-    Batch batch = job.batch();
-    List<CostItem> parts = new ArrayList<>();
-    for (BatchLine line : batch.lines()) {
-      parts.add(line(line));
-    }
+    return prices.cost(job.batch(), beside(job));
+  }
+
+  private List<CostItem> beside(Job job) {
+    List<CostItem> beside = new ArrayList<>();
     Money perKilowattHour = studio.about().perKilowattHour();
     if (perKilowattHour != null) {
-      parts.add(electricity(job, perKilowattHour));
+      beside.add(electricity(job, perKilowattHour));
     }
-    work(job, studio.about().perHour()).ifPresent(parts::add);
-    return CostItem.group(batch.recipe().name(), parts);
-  }
-
-  private CostItem line(BatchLine line) {
-    return studio
-        .item(line.ingredient())
-        .map(
-            item ->
-                CostItem.material(
-                    item.material().name(java.util.Locale.ENGLISH),
-                    line.massKilograms(),
-                    item.price()))
-        .orElseGet(() -> made(line.ingredient().recipe().orElseThrow(), line.massKilograms()));
-  }
-
-  /**
-   * What another recipe makes costs what making that much of it costs: as it is made today, or else
-   * its materials with their insolubles, without film loss, electricity and work.
-   */
-  private CostItem made(Recipe recipe, double kilograms) {
-    Optional<Job> today =
-        studio.jobs().stream()
-            .filter(j -> j.batch().recipe().name().equals(recipe.name()))
-            .findFirst();
-    if (today.isPresent()) {
-      return item(today.get()).times(kilograms / today.get().batch().net().massKilograms());
-    }
-    Recipe written = studio.written(recipe.name());
-    Losses insolubles = ShelfItem.insolubles(studio.shelf(), written);
-    Batch batch = Batch.ofNet(written, QuantityKind.MASS.ofSi(kilograms), insolubles);
-    return CostItem.group(recipe.name(), batch.lines().stream().map(this::line).toList());
+    work(job, studio.about().perHour()).ifPresent(beside::add);
+    return beside;
   }
 
   private static CostItem electricity(Job job, Money perKilowattHour) {
+    return CostItem.energy(
+        "Electricity to melt",
+        heat(job).energyUse(LEAST_EFFICIENCY, MOST_EFFICIENCY).energy().central(),
+        perKilowattHour);
+  }
+
+  private static HeatDemand heat(Job job) {
     TemperaturePoint hot =
         Optional.ofNullable(job.heating().reading()).orElse(TemperatureTable.TARGET);
-    double joules =
-        HeatDemand.of(job.batch().charge(), ROOM, hot, HeatAssumptions.TYPICAL)
-            .withVessel(job.heating().vessel())
-            .energyUse(LEAST_EFFICIENCY, MOST_EFFICIENCY)
-            .energy()
-            .centralSi();
-    return CostItem.energy(
-        "Electricity to melt", QuantityKind.ENERGY.ofSi(joules), perKilowattHour);
+    return HeatDemand.of(job.batch().charge(), ROOM, hot, HeatAssumptions.TYPICAL)
+        .withVessel(job.heating().vessel());
+  }
+
+  /** What the electricity of a job rests on; nothing if it is not counted. */
+  List<Source> electricitySources(Job job) {
+    return studio.about().perKilowattHour() == null ? List.of() : heat(job).sources();
   }
 
   private static Optional<CostItem> work(Job job, @Nullable Money perHour) {

@@ -48,10 +48,6 @@ final class Gathered {
         : attempt(path, () -> reader.apply(text));
   }
 
-  boolean isEmpty() {
-    return problems.isEmpty();
-  }
-
   /** Throws all that was gathered, if anything was. */
   void throwIfAny() {
     if (!problems.isEmpty()) {

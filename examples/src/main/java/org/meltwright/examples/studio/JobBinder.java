@@ -71,7 +71,7 @@ final class JobBinder {
 
   /** Every text of a job is read, also when its recipe could not be built. */
   private Optional<Job> job(String path, JobDraft d) {
-    Optional<Recipe> recipe = recipe(path + "/recipe", d.recipe());
+    Optional<Recipe> recipe = book.named(path + "/recipe", d.recipe());
     Film film = film(path, d);
     Optional<Heating> heating = heating(path, d);
     CastDraft drafted = d.cast();
@@ -94,20 +94,6 @@ final class JobBinder {
     return Optional.of(
         new Job(
             recipeId, batch.get(), heating.get(), active.orElse(Double.NaN), cast.orElse(null)));
-  }
-
-  private Optional<Recipe> recipe(String path, @Nullable String id) {
-    if (id == null) {
-      return Optional.empty();
-    }
-    if (!book.contains(id)) {
-      problems.add(
-          Problem.of(StudioProblem.UNKNOWN_NAME, id)
-              .with("names", String.join(", ", book.ids()))
-              .under(path));
-      return Optional.empty();
-    }
-    return book.recipe(id);
   }
 
   private record Film(MassFraction share, double atLeastKilograms) {}
@@ -144,7 +130,7 @@ final class JobBinder {
   }
 
   /** Nothing of this trade is molten at room temperature, and no reading of it is above 400 °C. */
-  private static TemperaturePoint requireMolten(TemperaturePoint reading) {
+  static TemperaturePoint requireMolten(TemperaturePoint reading) {
     UnitsProblem.requireBetween(
         reading.celsius(), Costing.ROOM.celsius(), HOTTEST_CELSIUS, "temperature");
     return reading;

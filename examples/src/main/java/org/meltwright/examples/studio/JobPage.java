@@ -4,12 +4,14 @@ package org.meltwright.examples.studio;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.meltwright.core.batch.Casting;
 import org.meltwright.core.batch.VesselRoom;
 import org.meltwright.core.batch.WeighingLine;
 import org.meltwright.core.batch.WeighingSheet;
 import org.meltwright.core.cost.CostLine;
 import org.meltwright.core.cost.MakeOrBuy;
+import org.meltwright.core.cost.ReadyMade;
 import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.Composition;
@@ -22,9 +24,11 @@ import org.meltwright.examples.page.Block.Fact;
 import org.meltwright.examples.page.Block.Facts;
 import org.meltwright.examples.page.Block.Heading;
 import org.meltwright.examples.page.Block.Notice;
+import org.meltwright.examples.page.Block.Picture;
 import org.meltwright.examples.page.Block.Table;
 import org.meltwright.examples.page.Block.Tone;
 import org.meltwright.examples.page.Page;
+import org.meltwright.examples.picture.CostBars;
 
 /** The chapter of one job: review, weights, casting, cost; the review stands first. */
 final class JobPage {
@@ -202,10 +206,32 @@ final class JobPage {
             sheet.cost().total().toString()));
     page.add(
         new Table(
-            "To the cent; the lines add up to the total. Electricity: heating up only, 30 to 60 %"
-                + " of it reaching the pot (common practice), from 20 °C.",
-            List.of("Cost of", "amount", "money"), rows, true));
+            "To the cent; the lines add up to the total." + electricity(),
+            List.of("Cost of", "amount", "money"),
+            rows,
+            true));
     page.add(new Facts(comparison()));
+    page.add(bars());
+  }
+
+  private Picture bars() {
+    List<ReadyMade> offers = sheet.makeOrBuy().map(MakeOrBuy::offers).orElse(List.of());
+    return CostBars.of(sheet.cost(), sheet.batch().net().mass(), offers).besideItsNumbers();
+  }
+
+  private String electricity() {
+    if (sheet.electricitySources().isEmpty()) {
+      return "";
+    }
+    String heats =
+        sheet.electricitySources().stream()
+            .map(s -> page.cite(s.citation()))
+            .collect(Collectors.joining(" "));
+    return " Electricity: heating up only, from 20 °C, 30 to 60 % of it reaching the pot "
+        + page.cite(Source.COMMON_PRACTICE.citation())
+        + "; specific heats and heats of fusion "
+        + heats
+        + ".";
   }
 
   /** The amounts of a blocked recipe are weights and withheld with the others. */

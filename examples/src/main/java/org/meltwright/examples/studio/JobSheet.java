@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples.studio;
 
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Batch;
@@ -13,6 +14,7 @@ import org.meltwright.core.cost.MakeOrBuy;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.mixture.Mixture;
+import org.meltwright.core.source.Source;
 import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.safety.heating.Circumstance;
 import org.meltwright.safety.heating.HeatingPlan;
@@ -41,6 +43,7 @@ final class JobSheet {
   private final HeatingReview review;
   private final WorkingWindow window;
   private final CostRollUp cost;
+  private final List<Source> electricitySources;
   private final @Nullable Casting casting;
   private final @Nullable MakeOrBuy makeOrBuy;
 
@@ -59,6 +62,7 @@ final class JobSheet {
         WorkingWindow.of(
             job.batch().charge().composition(), TemperatureTable.TARGET, BRUSH_MARGIN, LEAST_WIDTH);
     this.cost = CostRollUp.of(costing.item(job));
+    this.electricitySources = costing.electricitySources(job);
     this.casting = job.casting().map(c -> JobBinder.casting(job.batch().net(), c)).orElse(null);
     this.makeOrBuy = costing.makeOrBuy(job, cost).orElse(null);
   }
@@ -130,6 +134,11 @@ final class JobSheet {
 
   CostRollUp cost() {
     return cost;
+  }
+
+  /** What the electricity rests on; empty if it is not counted. */
+  List<Source> electricitySources() {
+    return electricitySources;
   }
 
   Optional<Casting> casting() {

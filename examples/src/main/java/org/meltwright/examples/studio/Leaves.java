@@ -9,6 +9,7 @@ import javax.measure.Quantity;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.cost.CostProblem;
 import org.meltwright.core.cost.Price;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
@@ -70,33 +71,49 @@ final class Leaves {
         path,
         text,
         t -> {
-          Price price = Price.parse(withPoint(t, currency));
+          Price price = parsePrice(t, withPoint(t, currency, StudioProblem.PRICE), currency);
           requireCurrency(price.currency(), currency, t);
           return price;
         });
   }
 
+  /** A price that cannot be read is shown as it was written, with its own decimal mark. */
+  private static Price parsePrice(String written, String withPoint, CurrencyUnit currency) {
+    try {
+      return Price.parse(withPoint);
+    } catch (ProblemException e) {
+      if (e.problems().stream().anyMatch(p -> p.code() == CostProblem.PRICE_TEXT)) {
+        throw notMoney(StudioProblem.PRICE, written, currency);
+      }
+      throw e;
+    }
+  }
+
+  private static ProblemException notMoney(
+      StudioProblem code, String written, CurrencyUnit currency) {
+    return new ProblemException(Problem.of(code, written).with("currency", currency.getCode()));
+  }
+
   /** Reads money in the studio's currency. */
   Optional<Money> money(String path, @Nullable String text, CurrencyUnit currency) {
-    return problems.read(path, text, t -> money(withPoint(t, currency), currency));
+    return problems.read(
+        path, text, t -> parseMoney(t, withPoint(t, currency, StudioProblem.MONEY), currency));
   }
 
   /** The text with a decimal point; where commas are declared, a point may be a thousands mark. */
-  private String withPoint(String text, CurrencyUnit currency) {
+  private String withPoint(String text, CurrencyUnit currency, StudioProblem code) {
     if (decimalComma && text.contains(".")) {
-      throw new ProblemException(
-          Problem.of(StudioProblem.MONEY, text).with("currency", currency.getCode()));
+      throw notMoney(code, text, currency);
     }
     return decimalComma ? text.replace(',', '.') : text;
   }
 
-  private static Money money(String text, CurrencyUnit currency) {
-    Matcher matcher = MONEY.matcher(text);
+  private static Money parseMoney(String written, String withPoint, CurrencyUnit currency) {
+    Matcher matcher = MONEY.matcher(withPoint);
     if (!matcher.matches()) {
-      throw new ProblemException(
-          Problem.of(StudioProblem.MONEY, text).with("currency", currency.getCode()));
+      throw notMoney(StudioProblem.MONEY, written, currency);
     }
-    requireCurrency(Currencies.read(matcher.group(2)), currency, text);
+    requireCurrency(Currencies.read(matcher.group(2)), currency, written);
     return Money.of(
         currency, new java.math.BigDecimal(matcher.group(1)), java.math.RoundingMode.HALF_UP);
   }

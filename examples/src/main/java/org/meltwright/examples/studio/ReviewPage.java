@@ -12,6 +12,7 @@ import org.meltwright.examples.page.Block.Heading;
 import org.meltwright.examples.page.Block.Notice;
 import org.meltwright.examples.page.Block.Tone;
 import org.meltwright.examples.page.Page;
+import org.meltwright.examples.picture.TemperatureScale;
 import org.meltwright.safety.heating.Finding;
 import org.meltwright.safety.heating.HeatingReview;
 import org.meltwright.safety.heating.NotAssessed;
@@ -37,6 +38,7 @@ final class ReviewPage {
     page.add(new Facts(temperatures()));
     review.findings().forEach(f -> page.add(notice(f)));
     review.notAssessed().forEach(n -> page.add(notice(n)));
+    page.add(TemperatureScale.of(review, sheet.window()));
   }
 
   private List<Fact> temperatures() {

@@ -4,14 +4,16 @@ package org.meltwright.examples.studio;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
- * The day's work, worked out: a sheet for each job.
+ * The day's work, worked out: a sheet for each job, and one for the class.
  *
  * @param studio the studio
  * @param jobs the jobs, in the order of the file
+ * @param classSheet the class; null if none is held
  */
-record Sheet(Studio studio, List<JobSheet> jobs) {
+record Sheet(Studio studio, List<JobSheet> jobs, @Nullable ClassSheet classSheet) {
 
   Sheet {
     jobs = List.copyOf(jobs);
@@ -35,11 +37,20 @@ record Sheet(Studio studio, List<JobSheet> jobs) {
       sheet.ifPresent(jobs::add);
     }
     problems.throwIfAny();
-    return new Sheet(studio, jobs);
+    Optional<ClassSheet> classSheet =
+        Optional.ofNullable(studio.plans().classDay())
+            .flatMap(day -> problems.attempt("/classDay", () -> ClassSheet.of(day, studio, jobs)));
+    problems.throwIfAny();
+    return new Sheet(studio, jobs, classSheet.orElse(null));
   }
 
-  /** Whether a job may not be done as planned. */
+  Optional<ClassSheet> forClass() {
+    return Optional.ofNullable(classSheet);
+  }
+
+  /** Whether a job or the class may not be done as planned. */
   boolean isBlocked() {
-    return jobs.stream().anyMatch(JobSheet::isBlocked);
+    return jobs.stream().anyMatch(JobSheet::isBlocked)
+        || forClass().filter(ClassSheet::isBlocked).isPresent();
   }
 }

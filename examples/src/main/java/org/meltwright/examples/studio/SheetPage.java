@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.stream.Stream;
 import org.meltwright.examples.page.Block.Bullets;
 import org.meltwright.examples.page.Block.Heading;
 import org.meltwright.examples.page.Block.Notice;
@@ -24,6 +22,7 @@ import org.meltwright.safety.heating.StandingAdvice;
 final class SheetPage {
 
   private final Sheet sheet;
+  private final Ledger ledger;
   private final Page.Builder page;
 
   /** Returns the page of a sheet. */
@@ -33,6 +32,7 @@ final class SheetPage {
 
   private SheetPage(Sheet sheet) {
     this.sheet = sheet;
+    this.ledger = new Ledger(sheet.jobs());
     this.page =
         new Page.Builder(
             "Studio sheet: " + sheet.studio().about().name(),
@@ -49,9 +49,13 @@ final class SheetPage {
     page.add(new Heading(2, "Before the heat goes on"));
     page.add(new Bullets(advice()));
     sheet.jobs().forEach(job -> new JobPage(job, page).add());
+    Optional.ofNullable(sheet.studio().plans().brushing())
+        .ifPresent(b -> new BrushingPage(b, page).add());
+    sheet.forClass().ifPresent(c -> new ClassPage(c, page).add());
     page.add(new Heading(2, "Figures that this sheet rests on"));
     Figures figures = new Figures();
     sheet.jobs().forEach(job -> figures.add(job.batch().charge().composition()));
+    sheet.forClass().ifPresent(c -> c.paints().forEach(p -> figures.add(p.composition())));
     page.add(figures.table(page));
     return page.build();
   }
@@ -70,7 +74,7 @@ final class SheetPage {
   private Table shelf() {
     List<List<String>> rows = new ArrayList<>();
     for (ShelfItem item : sheet.studio().shelf()) {
-      double needed = needed(item);
+      double needed = ledger.needed(item);
       double left = item.stockKilograms() - needed;
       double interval = item.balance().intervalKilograms();
       rows.add(
@@ -91,28 +95,19 @@ final class SheetPage {
 
   /** What today's recipes take from each other, and what of it is not made today. */
   private void madeAndTaken() {
-    Map<String, Double> taken = new TreeMap<>();
-    open()
-        .flatMap(job -> job.weighing().lines().stream())
-        .forEach(
-            line ->
-                line.ingredient()
-                    .recipe()
-                    .ifPresent(
-                        r ->
-                            taken.merge(r.name(), line.rounded().printedKilograms(), Double::sum)));
+    Map<String, Double> taken = ledger.taken();
     if (taken.isEmpty()) {
       return;
     }
     List<List<String>> rows = new ArrayList<>();
-    taken.forEach((name, mass) -> rows.add(row(name, made(name), mass)));
+    taken.forEach((name, mass) -> rows.add(row(name, ledger.made(name), mass)));
     page.add(
         new Table(
             "What today's recipes take from each other, net.",
             List.of("Recipe", "made today", "taken", "left"),
             rows,
             false));
-    taken.forEach((name, mass) -> warnIfShort(name, made(name), mass));
+    taken.forEach((name, mass) -> warnIfShort(name, ledger.made(name), mass));
   }
 
   private static List<String> row(String name, double made, double taken) {
@@ -135,26 +130,6 @@ final class SheetPage {
     }
   }
 
-  private double made(String recipe) {
-    return open()
-        .filter(job -> job.batch().recipe().name().equals(recipe))
-        .mapToDouble(job -> job.batch().net().massKilograms())
-        .sum();
-  }
-
-  /** The jobs that are not blocked. */
-  private Stream<JobSheet> open() {
-    return sheet.jobs().stream().filter(job -> !job.isBlocked());
-  }
-
-  private double needed(ShelfItem item) {
-    return open()
-        .flatMap(job -> job.weighing().lines().stream())
-        .filter(line -> line.ingredient().material().filter(item.material()::equals).isPresent())
-        .mapToDouble(line -> line.rounded().printedKilograms())
-        .sum();
-  }
-
   private static List<String> row(JobSheet job) {
     boolean blocked = job.isBlocked();
     return List.of(
@@ -168,7 +143,7 @@ final class SheetPage {
   }
 
   /** The gravest finding; what was not assessed ranks as a caution. */
-  private static String gravest(HeatingReview review) {
+  static String gravest(HeatingReview review) {
     Optional<Severity> worst =
         review.findings().stream().map(Finding::severity).min(Comparator.naturalOrder());
     boolean open = !review.notAssessed().isEmpty();

@@ -65,6 +65,10 @@ final class ShelfItem {
     return Optional.ofNullable(insolubles);
   }
 
+  List<Price> packages() {
+    return packages;
+  }
+
   /** The price of the package that the shelf holds: the first one named. */
   UnitPrice price() {
     return packages.get(0).unitPrice();

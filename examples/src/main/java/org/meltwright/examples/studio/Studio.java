@@ -4,13 +4,11 @@ package org.meltwright.examples.studio;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Ingredient;
-import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.cost.ReadyMade;
 import org.meltwright.core.equipment.Balance;
 import org.meltwright.core.material.Material;
@@ -24,18 +22,20 @@ import org.meltwright.safety.heating.Room;
  * @param place where it is and who works
  * @param shelf the materials at hand
  * @param balances the balances
- * @param recipes the recipes as written, by name
+ * @param recipes the recipes, each as weighed in and as it goes into others
  * @param jobs what is to be made today
  * @param offers ready-made offers by recipe id
+ * @param plans what is brushed, and the class that is to be held
  */
 record Studio(
     About about,
     Place place,
     List<ShelfItem> shelf,
     List<Balance> balances,
-    Map<String, Recipe> recipes,
+    List<StudioRecipes.Made> recipes,
     List<Job> jobs,
-    Map<String, ReadyMade> offers) {
+    Map<String, ReadyMade> offers,
+    Plans plans) {
 
   /**
    * Who and where.
@@ -61,10 +61,18 @@ record Studio(
    */
   record Place(@Nullable Room room, @Nullable People people) {}
 
+  /**
+   * What is planned beside the day's jobs, as far as stated.
+   *
+   * @param brushing what is brushed on which panel; null if not stated
+   * @param classDay the class; null if none is held
+   */
+  record Plans(@Nullable Brushing brushing, @Nullable ClassDay classDay) {}
+
   Studio {
     shelf = List.copyOf(shelf);
     balances = List.copyOf(balances);
-    recipes = Map.copyOf(recipes);
+    recipes = List.copyOf(recipes);
     jobs = List.copyOf(jobs);
     offers = Map.copyOf(offers);
   }
@@ -77,11 +85,6 @@ record Studio(
   /** What is weighed out comes from the shelf; what another recipe makes has no shelf item. */
   Optional<ShelfItem> item(Ingredient ingredient) {
     return ingredient.material().flatMap(this::item);
-  }
-
-  /** The recipe of a name as it was written, its insolubles not yet taken out. */
-  Recipe written(String name) {
-    return Objects.requireNonNull(recipes.get(name), name);
   }
 
   /** A shelf item has its balance; what another recipe makes goes on the one that carries most. */

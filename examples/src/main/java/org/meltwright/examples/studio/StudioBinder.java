@@ -75,9 +75,22 @@ final class StudioBinder {
     Optional<Studio.About> about = about(draft.studio());
     Studio.Place place = new Studio.Place(room(draft.room()), people(draft.people()));
     Map<String, ReadyMade> offers = offers(book);
+    String town = about.map(Studio.About::town).orElse("");
+    Optional<Brushing> brushing =
+        new BrushingBinder(book, leaves, problems).brushing(draft.brushing());
+    Optional<ClassDay> classDay =
+        new ClassBinder(book, equipment, currency, leaves, problems)
+            .classDay(draft.classDay(), town);
     problems.throwIfAny();
     return new Studio(
-        about.orElseThrow(), place, shelf.values(), balances.values(), book.byName(), jobs, offers);
+        about.orElseThrow(),
+        place,
+        shelf.values(),
+        balances.values(),
+        book.made(),
+        jobs,
+        offers,
+        new Studio.Plans(brushing.orElse(null), classDay.orElse(null)));
   }
 
   /** Price, stock and balance are found by material, so two entries of one would be mixed up. */

@@ -25,6 +25,8 @@ import org.jspecify.annotations.Nullable;
  * @param recipes the recipes
  * @param today what is to be made today, in order
  * @param readyMade ready-made offers to compare with
+ * @param brushing what is brushed on which panel
+ * @param classDay a class that is to be held
  */
 public record StudioDraft(
     @NotNull @Valid @Nullable AboutDraft studio,
@@ -38,7 +40,9 @@ public record StudioDraft(
     @NotEmpty @Nullable List<@NotNull @Valid HeatSourceDraft> heatSources,
     @NotEmpty @Nullable List<@NotNull @Valid RecipeDraft> recipes,
     @NotEmpty @Nullable List<@NotNull @Valid JobDraft> today,
-    @Nullable List<@NotNull @Valid OfferDraft> readyMade) {
+    @Nullable List<@NotNull @Valid OfferDraft> readyMade,
+    @Valid @Nullable BrushingDraft brushing,
+    @Valid @Nullable ClassDraft classDay) {
 
   /**
    * Who and where.

@@ -25,12 +25,18 @@ public enum StudioProblem implements ProblemCode {
   CURRENCY("studio.currency"),
   /** A text that is no money. */
   MONEY("studio.money"),
+  /** A text that is no price of a package. */
+  PRICE("studio.price"),
   /** A code that no currency has. */
   UNKNOWN_CURRENCY("studio.unknown-currency"),
   /** A mass that cannot be taken from the shelf. */
   MASS_NEEDED("studio.mass-needed"),
   /** A number of cakes without a mould. */
   CAST_NEEDED("studio.cast-needed"),
+  /** A text that is no day. */
+  DATE("studio.date"),
+  /** A class sheet was asked for, and the file has no class. */
+  CLASS_MISSING("studio.class-missing"),
   /** The page cannot be written. */
   PAGE_UNWRITABLE("studio.page-unwritable");
 

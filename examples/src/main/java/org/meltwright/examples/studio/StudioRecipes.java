@@ -83,11 +83,38 @@ final class StudioRecipes {
     return drafts.keySet().stream().sorted().toList();
   }
 
-  /** The recipes as written, by name. */
-  Map<String, Recipe> byName() {
-    Map<String, Recipe> recipes = new HashMap<>();
-    built.values().stream().flatMap(Optional::stream).forEach(r -> recipes.put(r.name(), r));
-    return recipes;
+  /** The recipe that a text names; empty if there is none or it could not be built. */
+  Optional<Recipe> named(String path, @Nullable String id) {
+    if (id == null || id.isBlank()) {
+      return Optional.empty();
+    }
+    if (!contains(id)) {
+      problems.add(
+          Problem.of(StudioProblem.UNKNOWN_NAME, id)
+              .with("names", String.join(", ", ids()))
+              .under(path));
+      return Optional.empty();
+    }
+    return recipe(id);
+  }
+
+  /**
+   * A recipe as it is weighed in, and what it gives to others.
+   *
+   * @param used what it gives to others, its insolubles taken out
+   * @param written the recipe as it is weighed in
+   * @param insolubles what stays behind
+   */
+  record Made(Recipe used, Recipe written, Losses insolubles) {}
+
+  /** All recipes that could be built. */
+  List<Made> made() {
+    return built.values().stream().flatMap(Optional::stream).map(this::made).toList();
+  }
+
+  private Made made(Recipe written) {
+    Losses insolubles = insolubles(written);
+    return new Made(strained(written, insolubles), written, insolubles);
   }
 
   /** The recipe with an id; empty if it could not be built. */
@@ -169,7 +196,7 @@ final class StudioRecipes {
               .under(path));
       return Optional.empty();
     }
-    return recipe(id).map(r -> Ingredient.of(strained(r, insolubles(r))));
+    return recipe(id).map(r -> Ingredient.of(made(r).used()));
   }
 
   /**

@@ -11,9 +11,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.examples.json.JsonProblem;
 import org.meltwright.examples.page.HtmlPage;
 import org.meltwright.examples.page.Page;
@@ -28,8 +31,8 @@ import picocli.CommandLine.Parameters;
 /**
  * The main job: reads a studio file, prints the studio sheet and writes it as an HTML page.
  *
- * <p>Exit codes: 0 done, 1 a recipe is blocked, 2 bad input (nothing is written), 70 a defect of
- * ours.
+ * <p>Exit codes: 0 done, 1 a recipe or the class is blocked, 2 bad input (nothing is written), 70 a
+ * defect of ours.
  */
 @Command(
     name = "studio-sheet",
@@ -40,7 +43,7 @@ import picocli.CommandLine.Parameters;
     },
     footer = {
       "",
-      "Exit codes: 0 done; 1 a recipe is blocked; 2 bad input, nothing written; 70 a defect of"
+      "Exit codes: 0 done; 1 a recipe or the class is blocked; 2 bad input, nothing written; 70 a defect of"
           + " ours."
     },
     sortOptions = false)
@@ -65,6 +68,14 @@ public final class StudioSheet implements Callable<Integer> {
       paramLabel = "FILE",
       description = "Where to write the HTML page (default: ${DEFAULT-VALUE}).")
   private Path page = Path.of("studio-sheet.html");
+
+  @Option(
+      names = "--class-sheet",
+      paramLabel = "FILE",
+      description =
+          "Where to write the class sheet, an HTML page to print, tick and sign; the studio file has"
+              + " to describe a class.")
+  private @Nullable Path classSheet;
 
   @SuppressWarnings("UnusedVariable") // the command line sets and reads it
   @Option(
@@ -115,9 +126,12 @@ public final class StudioSheet implements Callable<Integer> {
     try {
       Sheet sheet = Sheet.of(read());
       Page written = SheetPage.of(sheet);
-      write(HtmlPage.of(written));
+      write(sheet, HtmlPage.of(written));
       out.print(TextPage.of(written));
       out.println();
+      if (classSheet != null) {
+        out.println("The class sheet, to be printed: " + classSheet.toAbsolutePath().normalize());
+      }
       out.println("The same as a page for screen and paper: " + page.toAbsolutePath().normalize());
       return sheet.isBlocked() ? BLOCKED : DONE;
     } catch (ProblemException e) {
@@ -134,15 +148,62 @@ public final class StudioSheet implements Callable<Integer> {
     }
   }
 
-  private void write(String html) {
+  /** Both pages are worked out, and both places looked at, before anything is written. */
+  private void write(Sheet sheet, String html) {
+    Optional<String> forClass =
+        classSheet == null ? Optional.empty() : Optional.of(forClass(sheet));
+    requireWritable(page, file, "the studio file itself");
+    if (classSheet != null) {
+      requireWritable(classSheet, file, "the studio file itself");
+      requireWritable(classSheet, page, "the studio sheet itself");
+    }
+    write(page, html);
+    forClass.ifPresent(text -> write(Objects.requireNonNull(classSheet), text));
+  }
+
+  private static String forClass(Sheet sheet) {
+    return sheet
+        .forClass()
+        .map(c -> HtmlPage.forPaper(ClassSheetPage.of(sheet, c)))
+        .orElseThrow(
+            () ->
+                new ProblemException(
+                    Problem.of(StudioProblem.CLASS_MISSING, "nothing").under("/classDay")));
+  }
+
+  private static void requireWritable(Path place, Path other, String name) {
+    if (place.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize())
+        || isSame(place, other)) {
+      throw new ProblemException(Problem.of(StudioProblem.PAGE_UNWRITABLE, place + ", " + name));
+    }
+    Path folder = place.toAbsolutePath().normalize().getParent();
+    boolean isWritable = Files.exists(place) ? isFile(place) : folder != null && isFolder(folder);
+    if (!isWritable) {
+      throw new ProblemException(Problem.of(StudioProblem.PAGE_UNWRITABLE, place.toString()));
+    }
+  }
+
+  private static boolean isFile(Path place) {
+    return !Files.isDirectory(place) && Files.isWritable(place);
+  }
+
+  private static boolean isFolder(Path place) {
+    return Files.isDirectory(place) && Files.isWritable(place);
+  }
+
+  private static boolean isSame(Path place, Path other) {
     try {
-      if (Files.exists(page) && Files.isSameFile(page, file)) {
-        throw new ProblemException(
-            Problem.of(StudioProblem.PAGE_UNWRITABLE, page + ", the studio file itself"));
-      }
-      Files.writeString(page, html, StandardCharsets.UTF_8);
+      return Files.exists(place) && Files.exists(other) && Files.isSameFile(place, other);
     } catch (IOException e) {
-      throw new ProblemException(Problem.of(StudioProblem.PAGE_UNWRITABLE, page.toString()));
+      return false; // the write itself will say that it cannot be reached
+    }
+  }
+
+  private static void write(Path place, String html) {
+    try {
+      Files.writeString(place, html, StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new ProblemException(Problem.of(StudioProblem.PAGE_UNWRITABLE, place.toString()));
     }
   }
 

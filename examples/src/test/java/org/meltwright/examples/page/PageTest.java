@@ -2,17 +2,22 @@
 package org.meltwright.examples.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.parser.Parser;
 import org.junit.jupiter.api.Test;
+import org.meltwright.examples.page.Block.Blanks;
+import org.meltwright.examples.page.Block.Checklist;
 import org.meltwright.examples.page.Block.Fact;
 import org.meltwright.examples.page.Block.Facts;
+import org.meltwright.examples.page.Block.Grid;
 import org.meltwright.examples.page.Block.Heading;
 import org.meltwright.examples.page.Block.Notice;
 import org.meltwright.examples.page.Block.Paragraph;
+import org.meltwright.examples.page.Block.Poster;
 import org.meltwright.examples.page.Block.Table;
 import org.meltwright.examples.page.Block.Tone;
 
@@ -62,6 +67,39 @@ class PageTest {
     Page wide = new Page.Builder("t", "word ".repeat(80).strip()).build();
 
     assertThat(TextPage.of(wide).lines()).allMatch(line -> line.length() <= 96);
+  }
+
+  private static Page paper() {
+    return new Page.Builder("t", "s")
+        .add(new Heading(2, "c"))
+        .add(
+            new Grid(
+                "to be read", List.of("what", "how", "left"), List.of(List.of("a", "b <", ""))))
+        .add(new Checklist(List.of("dry")))
+        .add(new Blanks(List.of("Number")))
+        .add(new Poster(List.of("Never use water.")))
+        .build();
+  }
+
+  @Test
+  void what_is_made_for_paper_has_boxes_to_tick_lines_to_fill_and_cells_for_the_pen() {
+    Parser parser = Parser.htmlParser().setTrackErrors(50);
+    Document document = Jsoup.parse(HtmlPage.forPaper(paper()), parser);
+
+    assertThat(parser.getErrors()).isEmpty();
+    assertThat(document.select("body.paper")).hasSize(1);
+    assertThat(document.select(".ticks li").text()).isEqualTo("dry");
+    assertThat(document.select(".blanks li").text()).isEqualTo("Number");
+    assertThat(document.select(".poster p").text()).isEqualTo("Never use water.");
+    assertThat(document.select(".grid td.pen")).hasSize(1);
+    assertThat(TextPage.of(paper()))
+        .contains("- a; how: b <; left: ____", "[ ] dry", "Number: ____", "! Never use water.");
+  }
+
+  @Test
+  void a_grid_holds_its_width() {
+    assertThatThrownBy(() -> new Grid("t", List.of("a"), List.of(List.of("x", "y"))))
+        .isInstanceOf(IllegalArgumentException.class);
   }
 
   @Test

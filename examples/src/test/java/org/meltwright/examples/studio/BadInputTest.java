@@ -126,6 +126,47 @@ class BadInputTest {
         .contains("studio.money", "/studio/labourPerHour");
   }
 
+  /** What is shown and asked for must be right with either decimal mark. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          18,00 EUR      | 18,00 Euro        | studio.money
+          9,75 EUR/250 g | 9,75 EUR per 250 g | studio.price
+          9,75 EUR/250 g | 9.75 EUR/250 g    | studio.price
+          """)
+  void money_that_cannot_be_read_is_shown_as_written_and_no_point_is_asked_for(
+      String from, String to, String code) throws IOException {
+    String declared =
+        demo()
+            .replace("\"town\":", "\"decimalComma\": true, \"town\":")
+            .replaceAll("(\\d)\\.(\\d)", "$1,$2");
+    assertThat(declared).contains(from);
+    String err = run(declared.replace(from, to)).err();
+
+    assertThat(err).contains("[" + code + "]", "found:   " + to);
+    assertThat(err.lines().filter(l -> l.contains("allowed:") || l.contains("do:")))
+        .noneMatch(l -> l.matches(".*\\d[.,]\\d.*") || l.contains("decimal point"));
+  }
+
+  /** The refusal in the guide is what the program writes. */
+  @Test
+  void the_refusal_in_the_guide_is_real() throws IOException {
+    String slips =
+        demo()
+            .replace("\"stock\": \"730 g\"", "\"stock\": \"1,5 kg\"")
+            .replace("\"damar\"", "\"damer\"");
+    Path file = Files.writeString(folder.resolve("my-studio.json"), slips, StandardCharsets.UTF_8);
+    String written = run(file).err().replace(file.toString(), "my-studio.json");
+    String guide =
+        Files.readString(
+            Run.STUDIOS.resolve("../../../../docs/guide/your-studio-file.md"),
+            StandardCharsets.UTF_8);
+
+    assertThat(guide).contains("```\n" + written + "```\n");
+  }
+
   @Test
   void a_page_never_overwrites_the_studio_file() throws IOException {
     Path file = Files.writeString(folder.resolve("studio.json"), demo(), StandardCharsets.UTF_8);

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.meltwright.core.batch.WeighingLine;
 import org.meltwright.core.cost.CostLine;
+import org.meltwright.core.source.Source;
 
 class StudioSheetTest {
 
@@ -254,6 +255,19 @@ class StudioSheetTest {
 
     assertThat(run.exitCode()).isEqualTo(StudioSheet.BLOCKED);
     assertThat(run.chapter("Cobalt blue from powder")).contains("WITHHELD");
+  }
+
+  /** The resin's specific heat is assumed, the pan's is of a table: both stand at the foot. */
+  @Test
+  void the_electricity_cites_what_it_rests_on() {
+    assertThat(job(0).electricitySources())
+        .extracting(Source::id)
+        .contains("vessel-specific-heats");
+    assertThat(demo.chapter("Medium 1:8"))
+        .containsPattern(
+            "(?s)reaching the pot\\s+\\[\\d+];\\s+specific\\s+heats\\s+and\\s+heats\\s+of\\s+fusion\\s+\\[\\d+]");
+    assertThat(demo.out().replaceAll("\\s+", " "))
+        .contains(job(0).electricitySources().stream().map(Source::citation).toList());
   }
 
   @Test

@@ -8,10 +8,20 @@ import org.meltwright.units.UnitsProblem;
 /**
  * A substance in the air, and what matters of it for ventilation.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Agent turpentine = Agent.vapour("turpentine", 136);
+ * turpentine.milligramsPerCubicMetre(100); // 556.2 mg/m³
+ * // a millilitre of it, spilt
+ * turpentine.vapourLitres(0.86); // 0.1546 l
+ * turpentine.dilutingCubicMetres(0.86, 100); // 1.546 m³
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param name what it is called
- * @param molarMassGrams its molar mass, in g/mol, above zero
+ * @param molarMassGrams its molar mass, in g/mol, from 1 to 100 000
  * @param traits what is known of it; an empty set says that nothing of the kind is known
  */
 public record Agent(String name, double molarMassGrams, Set<Trait> traits) {

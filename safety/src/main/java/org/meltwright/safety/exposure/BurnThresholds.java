@@ -15,6 +15,17 @@ import org.meltwright.units.UnitsProblem;
  * between two columns takes the longer one, and a cell that no source fills takes the next longer.
  *
  * <p>Molten wax is none of these surfaces: see {@link WaxContact}. Not instantiable; thread-safe.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * BurnThresholds.Surface metal = BurnThresholds.Surface.BARE_METAL;
+ * BurnThresholds.threshold(metal, 1); // 62.0–70.0 °C
+ * BurnThresholds.outcome(metal, ofCelsius(65), 1); // MAY_BURN
+ * BurnThresholds.outcome(metal, ofCelsius(85), 1); // BURNS
+ * // a handle of wood, held for a minute
+ * BurnThresholds.threshold(BurnThresholds.Surface.WOOD, 60); // 60.0 °C
+ * }</pre>
  */
 public final class BurnThresholds {
 

@@ -18,6 +18,18 @@ import org.meltwright.units.UnitsProblem;
  * not lower the running current. For example, 1100 W and 300 W, both continuous, on 15 A at 120 V
  * with a factor of 1.25 need 14.6 A. Ask an electrician; local code decides.
  *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * CircuitLoad table =
+ *     CircuitLoad.of(120, 15, 1.25)
+ *         .with(new CircuitLoad.Device("hot plate", 1100, true))
+ *         .with(new CircuitLoad.Device("heat gun", 300, true));
+ * table.requiredAmperes(); // 14.58 A
+ * table.outcome(); // WITHIN_THE_NUMBERS_GIVEN
+ * table.with(new CircuitLoad.Device("iron", 300, true)).outcome(); // ABOVE_CONTINUOUS
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class CircuitLoad {
@@ -43,7 +55,7 @@ public final class CircuitLoad {
    * A device on the circuit.
    *
    * @param name what it is called
-   * @param watts its nameplate power, in W; NaN if it is not known
+   * @param watts its nameplate power, in W, from 0 to 1e6; NaN if it is not known
    * @param isContinuous whether it is a continuous load by the user's code
    */
   public record Device(String name, double watts, boolean isContinuous) {
@@ -85,8 +97,8 @@ public final class CircuitLoad {
   /**
    * Returns a circuit with nothing on it.
    *
-   * @param volts the voltage, in V
-   * @param ratedAmperes the rating of its breaker or fuse, in A
+   * @param volts the voltage, in V, from 1 to 1000
+   * @param ratedAmperes the rating of its breaker or fuse, in A, from 0.1 to 1000
    * @param continuousFactor the factor on continuous loads that the user's code states, from 1 to
    *     2; there is no default
    * @return the circuit
@@ -216,10 +228,28 @@ public final class CircuitLoad {
    * @return two or three sentences
    */
   public String text(Locale locale) {
-    Messages messages = Messages.beside(CircuitLoad.class);
-    return messages.text("circuit." + outcome(), locale)
-        + " "
-        + messages.text("circuit.ask", locale);
+    return outcomeText(locale) + " " + advice(locale);
+  }
+
+  /**
+   * Says what the load comes to, for a place where {@link #advice} stands once for several
+   * circuits.
+   *
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @return one or two sentences
+   */
+  public String outcomeText(Locale locale) {
+    return Messages.beside(CircuitLoad.class).text("circuit." + outcome(), locale);
+  }
+
+  /**
+   * Says how nameplates are added up, and whom to ask: it belongs to every load.
+   *
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @return two sentences
+   */
+  public static String advice(Locale locale) {
+    return Messages.beside(CircuitLoad.class).text("circuit.ask", locale);
   }
 
   /**

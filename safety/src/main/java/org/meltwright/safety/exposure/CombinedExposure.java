@@ -12,6 +12,22 @@ import org.meltwright.units.UnitsProblem;
  *
  * <p>A sum up to 1 means that the limits entered are not exceeded by the numbers entered; it is no
  * clearance. Carcinogens are not added up. Immutable and thread-safe.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * LocalDate day = LocalDate.of(2026, 5, 4);
+ * List<CombinedExposure.Part> parts = new ArrayList<>();
+ * for (int[] entry : new int[][] {{500, 1000}, {45, 200}, {40, 200}}) {
+ *   Agent vapour = Agent.vapour("vapour with a limit of " + entry[1] + " ppm", 100);
+ *   ExposureLimit limit =
+ *       new ExposureLimit(vapour, entry[1], ExposureLimit.Unit.PPM,
+ *           ExposureLimit.Averaging.EIGHT_HOURS, "as entered", day);
+ *   parts.add(new CombinedExposure.Part(limit, entry[0]));
+ * }
+ * CombinedExposure.of(parts).sumOfShares(); // 0.925
+ * CombinedExposure.of(parts).isExceeded(); // false
+ * }</pre>
  */
 public final class CombinedExposure {
 

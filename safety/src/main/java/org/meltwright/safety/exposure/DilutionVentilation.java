@@ -15,11 +15,22 @@ import org.meltwright.units.UnitsProblem;
  * ask an occupational hygienist. An arithmetic aid, no clearance: people stand nearer to the source
  * than the average of the room.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * ExposureLimit limit =
+ *     new ExposureLimit(Agent.vapour("turpentine", 136), 100, ExposureLimit.Unit.PPM,
+ *         ExposureLimit.Averaging.EIGHT_HOURS, "as entered", LocalDate.of(2026, 5, 4));
+ * // 13.6 g/h, a tenth of a mole, in a room that mixes no better than 3
+ * DilutionVentilation air = new DilutionVentilation(limit, 13.6, 3);
+ * air.flowCubicMetresPerHour(); // 73.35 m³/h
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param limit the limit to thin to
- * @param evaporationGramsPerHour how much evaporates, in g/h
- * @param mixingFactor K: 1 for perfect mixing, 3 to 10 in rooms
+ * @param evaporationGramsPerHour how much evaporates, in g/h, not negative
+ * @param mixingFactor K, from 1 to 10: 1 for perfect mixing, 3 to 10 in rooms
  */
 public record DilutionVentilation(
     ExposureLimit limit, double evaporationGramsPerHour, double mixingFactor) {

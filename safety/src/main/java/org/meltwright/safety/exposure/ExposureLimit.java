@@ -8,13 +8,24 @@ import org.meltwright.units.UnitsProblem;
  * An exposure limit as the user enters it: with the place where it holds and the date it was looked
  * up. Limits differ from place to place and change; this library ships none.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Agent dust = new Agent("cadmium", 112.41, Set.of(Agent.Trait.CARCINOGEN, Agent.Trait.DUST));
+ * ExposureLimit limit =
+ *     new ExposureLimit(dust, 0.005, ExposureLimit.Unit.MILLIGRAMS_PER_CUBIC_METRE,
+ *         ExposureLimit.Averaging.EIGHT_HOURS, "as entered", LocalDate.of(2026, 5, 4));
+ * // as cadmium sulphide, which is 77.81 % cadmium
+ * limit.dustMilligramsPerCubicMetre(0.7781); // 0.00643 mg/m³
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param agent what is limited
- * @param value the limit, above zero
+ * @param value the limit, in its unit, from 1e-12 to 1e9
  * @param unit its unit
  * @param averaging over which time it is taken
- * @param jurisdiction where it holds, and by which list
+ * @param jurisdiction where it holds, and by which list; not blank
  * @param asOf when it was looked up
  */
 public record ExposureLimit(

@@ -5,7 +5,26 @@ import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemCode;
 import org.meltwright.units.ProblemException;
 
-/** The problems that exposure arithmetic reports. */
+/**
+ * The problems that exposure arithmetic reports.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Agent fume = new Agent("fume of hot wax", 300, Set.of(Agent.Trait.FUME));
+ * ExposureLimit limit =
+ *     new ExposureLimit(fume, 2, ExposureLimit.Unit.MILLIGRAMS_PER_CUBIC_METRE,
+ *         ExposureLimit.Averaging.EIGHT_HOURS, "as entered", LocalDate.of(2026, 5, 4));
+ * List<Problem> problems = new ArrayList<>();
+ * try {
+ *   new DilutionVentilation(limit, 1, 3);
+ * } catch (ProblemException e) {
+ *   problems.addAll(e.problems());
+ * }
+ * problems.get(0).code(); // NOT_FOR_DILUTION
+ * problems.get(0).remedy(Locale.ENGLISH); // Use local exhaust at the source, …
+ * }</pre>
+ */
 public enum ExposureProblem implements ProblemCode {
   /** Dilution is not for this agent: local exhaust is. */
   NOT_FOR_DILUTION("exposure.not-for-dilution"),

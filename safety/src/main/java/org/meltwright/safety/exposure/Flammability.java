@@ -6,9 +6,18 @@ import org.meltwright.units.UnitsProblem;
 /**
  * A vapour held against its lower flammable limit, which is stated in per cent by volume.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * // turpentine: 0.8 % by volume
+ * Flammability vapour = new Flammability(0.8);
+ * vapour.partsPerMillionAt(10); // 800.0 ppm
+ * vapour.percentOfLowerLimit(100); // 1.25 %
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
- * @param lowerLimitPercent the lower flammable limit, in per cent by volume
+ * @param lowerLimitPercent the lower flammable limit, in per cent by volume, above 0, at most 100
  */
 public record Flammability(double lowerLimitPercent) {
 

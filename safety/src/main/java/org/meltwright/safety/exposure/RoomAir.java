@@ -12,11 +12,23 @@ import org.meltwright.units.UnitsProblem;
  * 43 RR-13, S3-1. For example, at 6 air changes an hour and perfect mixing, 1 % of the start is
  * left after 46 minutes.
  *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * // 120 m³ with six air changes an hour
+ * RoomAir mixed = RoomAir.ofAirChanges(120, 6, 1);
+ * mixed.minutesToShareOfStart(0.01); // 46.05 min
+ * // rooms mix worse: three times as long
+ * RoomAir real = RoomAir.ofAirChanges(120, 6, 3);
+ * real.minutesToShareOfStart(0.01); // 138.2 min
+ * real.shareOfStartAfter(60); // 0.1353
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
- * @param volumeCubicMetres the volume, in m³
- * @param flowCubicMetresPerHour the air exchanged, in m³/h
- * @param mixingFactor K: 1 for perfect mixing, 3 to 10 in rooms
+ * @param volumeCubicMetres the volume, in m³, from 0.001 to 1e7
+ * @param flowCubicMetresPerHour the air exchanged, in m³/h, above zero, at most 1e9
+ * @param mixingFactor K, from 1 to 10: 1 for perfect mixing, 3 to 10 in rooms
  */
 public record RoomAir(
     double volumeCubicMetres, double flowCubicMetresPerHour, double mixingFactor) {
@@ -73,9 +85,9 @@ public record RoomAir(
   /**
    * Returns the time until a share of the start is left, if nothing is added.
    *
-   * @param share the share of the start, above 0 and below 1, for example 0.01
+   * @param share the share of the start, from 1e-12 to 1, for example 0.01
    * @return the minutes; never a clearance
-   * @throws org.meltwright.units.ProblemException if the share is not between 0 and 1
+   * @throws org.meltwright.units.ProblemException if the share lies outside that range
    */
   public double minutesToShareOfStart(double share) {
     UnitsProblem.requireBetween(share, 1e-12, 1, "share of the start");

@@ -14,6 +14,17 @@ import org.meltwright.units.UnitsProblem;
  * degree. Against published exposure times the model is right within a factor of two, no better.
  * For example, at a constant 50 °C where the skin lives, Ω = 1 after 201.5 s.
  *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * SkinDamage.Degree second = SkinDamage.Degree.SECOND;
+ * SkinDamage.secondsAtConstant(ofCelsius(50), second); // 201.5 s
+ * // no damage is counted below 44 °C
+ * SkinDamage.ratePerSecond(ofCelsius(43)); // 0.00
+ * // a surface that touches the skin has to warm it first
+ * SkinDamage.secondsOfContact(ofCelsius(51), second); // 131 s
+ * }</pre>
+ *
  * <p>Not instantiable; thread-safe.
  */
 public final class SkinDamage {

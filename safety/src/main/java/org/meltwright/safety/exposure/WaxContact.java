@@ -16,6 +16,16 @@ import org.meltwright.units.UnitsProblem;
  * two bodies without freezing gives 53.5 °C for wax of 90 °C and misleads; with freezing it is
  * about 58.6 °C or more. Wax sticks, too, and goes on heating.
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * WaxContact.text(Locale.ENGLISH); // Molten wax on skin burns at once. Cool the burn …
+ * // to learn from, not to decide by: where wax of 90 °C and skin meet, at least
+ * WaxContact.lowerBoundWithFreezing(ofCelsius(90)).celsius(); // 58.6 °C
+ * // colder than it freezes, it is not molten
+ * WaxContact.lowerBoundWithFreezing(ofCelsius(60)); // throws ProblemException
+ * }</pre>
+ *
  * <p>Not instantiable; thread-safe.
  */
 public final class WaxContact {

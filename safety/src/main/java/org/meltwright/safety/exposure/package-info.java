@@ -16,6 +16,13 @@
  *   <li>{@link org.meltwright.safety.exposure.CircuitLoad} — plates and guns on one circuit.
  * </ol>
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * RoomAir room = RoomAir.ofAirChanges(120, 6, 3);
+ * room.minutesToShareOfStart(0.01); // 138.2 min
+ * }</pre>
+ *
  * <p>Nothing here is a clearance. Local codes, data sheets and licensed practice come first: an
  * occupational hygienist for air, an electrician for circuits, a doctor for burns.
  */

@@ -54,6 +54,15 @@ public record Assumption(Kind kind, List<HazardIngredient> ingredients) {
     Kind(String id) {
       this.id = id;
     }
+
+    /**
+     * Returns the stable id.
+     *
+     * @return lower case and hyphens, for example {@code presumed-none}
+     */
+    public String id() {
+      return id;
+    }
   }
 
   /**

@@ -21,16 +21,27 @@ import java.util.Locale;
  */
 public enum ChemicalSignalWord {
   /** For the more severe categories. */
-  DANGER("Danger", "Gefahr"),
+  DANGER("danger", "Danger", "Gefahr"),
   /** For the less severe categories. */
-  WARNING("Warning", "Achtung");
+  WARNING("warning", "Warning", "Achtung");
 
+  private final String id;
   private final String english;
   private final String german;
 
-  ChemicalSignalWord(String english, String german) {
+  ChemicalSignalWord(String id, String english, String german) {
+    this.id = id;
     this.english = english;
     this.german = german;
+  }
+
+  /**
+   * Returns the stable id.
+   *
+   * @return lower case, for example {@code danger}
+   */
+  public String id() {
+    return id;
   }
 
   /**

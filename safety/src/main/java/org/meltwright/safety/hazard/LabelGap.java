@@ -52,6 +52,15 @@ public enum LabelGap {
   }
 
   /**
+   * Returns the stable id.
+   *
+   * @return lower case and hyphens, for example {@code supplier-name}
+   */
+  public String id() {
+    return id;
+  }
+
+  /**
    * Says what is to be completed and by whom.
    *
    * @param locale the reader's language: German for {@code de}, English for all others

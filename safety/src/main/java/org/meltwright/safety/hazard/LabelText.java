@@ -60,23 +60,26 @@ final class LabelText {
     add(
         "contains",
         label.namedIngredients().stream().map(i -> i.name(locale)).collect(joining(", ")));
-    if (label.hazardStatements().isEmpty()) {
-      lines.add(HazardTexts.label("no-class", locale));
-    }
-    unknownToxicity();
+    lines.addAll(remarks());
   }
 
-  private void unknownToxicity() {
+  /** What stands beside the statements: that no class was reached, what is not known. */
+  List<String> remarks() {
+    List<String> remarks = new ArrayList<>();
+    if (label.hazardStatements().isEmpty()) {
+      remarks.add(HazardTexts.label("no-class", locale));
+    }
     for (UptakeForm form : new UptakeForm[] {UptakeForm.ORAL, UptakeForm.DERMAL, UptakeForm.DUST}) {
       double percent = label.review().unknownAcutePercent(form);
       double above = label.review().rules().bound("unknown-stated-above-per-cent");
       if (org.meltwright.units.Limit.exceeds(percent, above)) {
         String route = HazardTexts.label("route." + form.id(), locale);
-        lines.add(
+        remarks.add(
             HazardTexts.label(
                 "unknown-toxicity", locale, Map.of("percent", percent(percent), "route", route)));
       }
     }
+    return remarks;
   }
 
   private void precautions() {
@@ -103,29 +106,28 @@ final class LabelText {
         label.review().mixture().declared().stream()
             .map(share -> share.name(locale) + " " + range(share))
             .collect(joining(", ")));
+    lines.addAll(advice());
+  }
+
+  /** How to use it with care: highest temperature, use, dust and heat of its pigments. */
+  List<String> advice() {
+    List<String> advice = new ArrayList<>();
     label
         .details()
         .maximumTemperature()
-        .ifPresent(
-            t ->
-                lines.add(
-                    HazardTexts.label(
-                        "temperature", locale, Map.of("limit", number(t.celsius())))));
-    lines.add(HazardTexts.label("use", locale));
-    lines.add(HazardTexts.label("not-a-toy", locale));
-    dust();
-  }
-
-  private void dust() {
-    List<PigmentHazard> dusts = label.review().dusts();
-    for (PigmentHazard p : dusts) {
+        .map(t -> Map.of("limit", number(t.celsius())))
+        .ifPresent(t -> advice.add(HazardTexts.label("temperature", locale, t)));
+    advice.add(HazardTexts.label("use", locale));
+    advice.add(HazardTexts.label("not-a-toy", locale));
+    for (PigmentHazard p : label.review().dusts()) {
       if (p.dust() != DustClass.FINE) {
-        lines.add(p.name(locale) + ": " + p.dustAdvice(locale));
+        advice.add(p.name(locale) + ": " + p.dustAdvice(locale));
       }
       if (p.heatUse() != HeatUse.NO_LIMIT_KNOWN) {
-        lines.add(p.name(locale) + ": " + p.reason(locale));
+        advice.add(p.name(locale) + ": " + p.reason(locale));
       }
     }
+    return advice;
   }
 
   private void small() {

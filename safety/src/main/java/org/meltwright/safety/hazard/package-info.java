@@ -29,6 +29,10 @@
  * label.gaps(); // [PRODUCT_NAME, NOMINAL_MASS, …
  * }</pre>
  *
+ * <p>Review and label leave as plain data in {@link org.meltwright.safety.hazard.HazardReviewData}
+ * and {@link org.meltwright.safety.hazard.HazardLabelData}: codes with their texts, masses in
+ * kilograms, temperatures in degrees Celsius; what is absent is null.
+ *
  * <p>A screening aid, not a legal classification: the suppliers' data sheets and local law come
  * first. Unknown is never "not hazardous".
  */

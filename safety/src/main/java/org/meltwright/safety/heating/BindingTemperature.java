@@ -42,24 +42,35 @@ public record BindingTemperature(TemperaturePoint value, Basis basis) {
   /** How a binding temperature was got. */
   public enum Basis {
     /** Measured in the liquid wax. */
-    LIQUID_MEASURED(true),
+    LIQUID_MEASURED("liquid-measured", true),
     /** Measured on the surface of the palette, the highest over one thermostat cycle. */
-    PALETTE_MEASURED(true),
+    PALETTE_MEASURED("palette-measured", true),
     /** Measured in the liquid on a palette whose surface was not measured: a lower bound. */
-    LIQUID_ON_PALETTE(false),
+    LIQUID_ON_PALETTE("liquid-on-palette", false),
     /** Set point plus overshoot of the palette. */
-    PALETTE_SET_POINT_AND_OVERSHOOT(false),
+    PALETTE_SET_POINT_AND_OVERSHOOT("palette-set-point-and-overshoot", false),
     /** The plate's reading plus the measured offset. */
-    PLATE_AND_OFFSET(false),
+    PLATE_AND_OFFSET("plate-and-offset", false),
     /** As hot as the floor of the pot: nothing better is known. */
-    AS_HOT_AS_FLOOR(false),
+    AS_HOT_AS_FLOOR("as-hot-as-floor", false),
     /** The set point alone, a lower bound: the overshoot is not stated. */
-    AT_LEAST_SET_POINT(false);
+    AT_LEAST_SET_POINT("at-least-set-point", false);
 
+    private final String id;
     private final boolean measured;
 
-    Basis(boolean measured) {
+    Basis(String id, boolean measured) {
+      this.id = id;
       this.measured = measured;
+    }
+
+    /**
+     * Returns the stable id.
+     *
+     * @return lower case and hyphens, for example {@code liquid-measured}
+     */
+    public String id() {
+      return id;
     }
 
     /**

@@ -6,6 +6,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.material.Material;
+import org.meltwright.safety.heating.rule.FlashPoints;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
 
@@ -110,6 +112,25 @@ public final class HeatingReview {
    */
   public Optional<TemperatureDifference> marginToHardCeiling() {
     return bindingTemperature().map(t -> hardCeiling().minus(t.value()));
+  }
+
+  /**
+   * Returns the lowest flash point that a rule may use, of what burns in the mix; the wax stays 50
+   * K below it.
+   *
+   * @return the low end of its range; empty if none is known
+   */
+  public Optional<TemperaturePoint> lowestFlashPoint() {
+    return FlashPoints.of(plan.mix()).lowest();
+  }
+
+  /**
+   * Returns what burns, or may burn, in the mix and has no usable flash point.
+   *
+   * @return the materials, by id; what is listed here is unknown, not safe
+   */
+  public List<Material> withoutFlashPoint() {
+    return FlashPoints.of(plan.mix()).unknown();
   }
 
   /**

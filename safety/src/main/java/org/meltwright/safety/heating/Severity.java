@@ -21,13 +21,28 @@ import org.meltwright.units.Messages;
  */
 public enum Severity {
   /** Someone will be killed or badly hurt unless it is avoided. */
-  DANGER,
+  DANGER("danger"),
   /** Someone could be killed or badly hurt. */
-  WARNING,
+  WARNING("warning"),
   /** Someone could be hurt lightly or moderately. */
-  CAUTION,
+  CAUTION("caution"),
   /** About the work or the property, not about injury. */
-  NOTICE;
+  NOTICE("notice");
+
+  private final String id;
+
+  Severity(String id) {
+    this.id = id;
+  }
+
+  /**
+   * Returns the stable id.
+   *
+   * @return lower case, for example {@code caution}
+   */
+  public String id() {
+    return id;
+  }
 
   /**
    * Returns the word as a sign prints it.

@@ -21,36 +21,50 @@ import org.meltwright.units.Messages;
  */
 public enum StandingAdvice {
   /** Local codes, data sheets and licensed practice come first. */
-  FIRST,
+  FIRST("first"),
   /** What to do when wax burns. */
-  WAX_FIRE("waldeck-frankenberg", "Landkreis Waldeck-Frankenberg, civil protection: wax fires"),
+  WAX_FIRE(
+      "wax-fire",
+      "waldeck-frankenberg",
+      "Landkreis Waldeck-Frankenberg, civil protection: wax fires"),
   /** What to do for a burn. */
-  BURN("north-bristol-burns", "NHS North Bristol, First aid for burns"),
+  BURN("burn", "north-bristol-burns", "NHS North Bristol, First aid for burns"),
   /** Air drawn away from faces and out of the room. */
-  AIR("aic-ventilation", "AIC Conservation Wiki, Ventilation"),
+  AIR("air", "aic-ventilation", "AIC Conservation Wiki, Ventilation"),
   /** Everything that touches the melt is dry. */
-  DRY,
+  DRY("dry"),
   /** Hot wax is never left alone. */
-  ATTENDANCE,
+  ATTENDANCE("attendance"),
   /** What is within reach before the heat goes on. */
-  WITHIN_REACH,
+  WITHIN_REACH("within-reach"),
   /** Clothing, hair and shoes. */
-  CLOTHING,
+  CLOTHING("clothing"),
   /** Oil-bearing rags heat themselves. */
-  OILY_RAGS("school-oily-rags", "A school workshop sheet on oily-rag cans"),
+  OILY_RAGS("oily-rags", "school-oily-rags", "A school workshop sheet on oily-rag cans"),
   /** No vessel goes back to the kitchen. */
-  KITCHEN;
+  KITCHEN("kitchen");
 
+  private final String id;
   private final String sourceId;
   private final String sourceTitle;
 
-  StandingAdvice() {
-    this(Source.COMMON_PRACTICE.id(), "");
+  StandingAdvice(String id) {
+    this(id, Source.COMMON_PRACTICE.id(), "");
   }
 
-  StandingAdvice(String sourceId, String sourceTitle) {
+  StandingAdvice(String id, String sourceId, String sourceTitle) {
+    this.id = id;
     this.sourceId = sourceId;
     this.sourceTitle = sourceTitle;
+  }
+
+  /**
+   * Returns the stable id.
+   *
+   * @return lower case and hyphens, for example {@code wax-fire}
+   */
+  public String id() {
+    return id;
   }
 
   /**

@@ -24,6 +24,9 @@
  * review.isNotAssessed("vessel-too-full"); // true
  * }</pre>
  *
+ * <p>A review leaves as plain data in {@link org.meltwright.safety.heating.HeatingReviewData}:
+ * temperatures in degrees Celsius, margins in kelvins, as the names say; what is absent is null.
+ *
  * <p>A screening aid: local codes, data sheets and licensed practice come first.
  */
 @NullMarked

@@ -149,7 +149,7 @@ class HazardReviewProperties {
     HazardLabel label = HazardLabel.of(review(mix, inert), details());
     for (String code : label.statements()) {
       for (Locale locale : new Locale[] {Locale.ENGLISH, Locale.GERMAN}) {
-        assertThat(label.text(code, locale))
+        assertThat(withoutNames(label.text(code, locale), label, locale))
             .as(code + " " + locale)
             .endsWith(".")
             .hasSizeGreaterThan(8)
@@ -158,6 +158,15 @@ class HazardReviewProperties {
     }
     assertThat(label.precautionaryStatements()).hasSizeLessThanOrEqualTo(6);
     assertThat(label.isComplete()).isEqualTo(label.review().open().isEmpty());
+  }
+
+  /** A name may hold a stroke, as "CMIT/MIT (3:1)" does; an open alternative may not stand. */
+  private static String withoutNames(String text, HazardLabel label, Locale locale) {
+    String words = text;
+    for (HazardIngredient ingredient : label.review().mixture().ingredients()) {
+      words = words.replace(ingredient.name(locale), "name");
+    }
+    return words;
   }
 
   private static LabelDetails details() {

@@ -10,6 +10,19 @@ import org.jspecify.annotations.Nullable;
  * Checks {@link AtLeast}.
  *
  * <p>Made and called by the validation provider.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * // every cake of the mould is held to it
+ * record Mould(List<@AtLeast("5 g") Quantity<Mass>> cakes) {}
+ * var words = new org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator();
+ * Validator validator =
+ *     Validation.byDefaultProvider().configure().messageInterpolator(words)
+ *         .buildValidatorFactory().getValidator();
+ * Mould mould = new Mould(List.of(grams(20), grams(4), grams(20)));
+ * validator.validate(mould).iterator().next().getPropertyPath(); // cakes[1].<list element>
+ * }</pre>
  */
 public final class AtLeastValidator implements ConstraintValidator<AtLeast, Object> {
 

@@ -10,6 +10,19 @@ import org.jspecify.annotations.Nullable;
  * Checks {@link AtMost}.
  *
  * <p>Made and called by the validation provider.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * // a message of the application's own stays as it is
+ * record Pot(@AtMost(value = "90 °C", message = "too hot to leave") TemperaturePoint held) {}
+ * var words = new org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator();
+ * Validator validator =
+ *     Validation.byDefaultProvider().configure().messageInterpolator(words)
+ *         .buildValidatorFactory().getValidator();
+ * Pot pot = new Pot(ofFahrenheit(200));
+ * validator.validate(pot).iterator().next().getMessage(); // too hot to leave
+ * }</pre>
  */
 public final class AtMostValidator implements ConstraintValidator<AtMost, Object> {
 

@@ -10,6 +10,19 @@ import org.jspecify.annotations.Nullable;
  * Checks {@link Between}.
  *
  * <p>Made and called by the validation provider.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * record Pigment(@Between(low = "1 g", high = "20 kg") Quantity<Mass> mass) {}
+ * var words = new org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator();
+ * Validator validator =
+ *     Validation.byDefaultProvider().configure().messageInterpolator(words)
+ *         .buildValidatorFactory().getValidator();
+ * // a value that is not in an object yet
+ * validator.validateValue(Pigment.class, "mass", grams(730)).size(); // 0
+ * validator.validateValue(Pigment.class, "mass", grams(0.5)).size(); // 1
+ * }</pre>
  */
 public final class BetweenValidator implements ConstraintValidator<Between, Object> {
 

@@ -3,7 +3,19 @@ package org.meltwright.units.constraint;
 
 import org.meltwright.units.ProblemCode;
 
-/** The problems that constraints report beside those of the parser. */
+/**
+ * The problems that constraints report beside those of the parser.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Problem problem = Problem.of(ConstraintProblem.TOO_HIGH, "95 °C").with("limit", "90 °C");
+ * problem.code().id(); // bound.too-high
+ * problem.what(Locale.ENGLISH); // The value is too high.
+ * problem.allowed(Locale.ENGLISH); // at most 90 °C
+ * problem.allowed(Locale.GERMAN); // höchstens 90 °C
+ * }</pre>
+ */
 public enum ConstraintProblem implements ProblemCode {
   /** A value below its bound. */
   TOO_LOW("bound.too-low"),

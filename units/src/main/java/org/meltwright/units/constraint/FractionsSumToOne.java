@@ -18,6 +18,19 @@ import java.lang.annotation.Target;
  * reads as a fraction of the {@link #basis()}. Where one is {@code null} or unreadable text, the
  * sum is not judged: a constraint on that property says so. Fractions by mass and by volume in one
  * sum are a violation.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * final @FractionsSumToOne(properties = {"resin", "wax"})
+ * record Medium(String name, String resin, String wax) {}
+ * var words = new org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator();
+ * Validator validator =
+ *     Validation.byDefaultProvider().configure().messageInterpolator(words)
+ *         .buildValidatorFactory().getValidator();
+ * validator.validate(new Medium("hard", "10 %", "90 %")).size(); // 0
+ * validator.validate(new Medium("hard", "10 %", "80 %")).size(); // 1
+ * }</pre>
  */
 @Documented
 @Constraint(validatedBy = FractionsSumToOneValidator.class)
@@ -29,7 +42,9 @@ public @interface FractionsSumToOne {
   /**
    * The properties that hold the fractions.
    *
-   * @return their names; none for all components of a record that are fractions
+   * @return their names; none for all components of a record that are a {@link
+   *     org.meltwright.units.MassFraction} or a {@link org.meltwright.units.VolumeFraction}, of
+   *     which there must be one: text has to be named
    */
   String[] properties() default {};
 

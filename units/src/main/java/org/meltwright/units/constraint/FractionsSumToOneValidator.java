@@ -12,6 +12,21 @@ import org.meltwright.units.Problem;
  * Checks {@link FractionsSumToOne}.
  *
  * <p>Made and called by the validation provider.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * final @FractionsSumToOne record Paint(MassFraction wax, VolumeFraction pigment) {}
+ * var words = new org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator();
+ * Validator validator =
+ *     Validation.byDefaultProvider().configure().messageInterpolator(words)
+ *         .buildValidatorFactory().getValidator();
+ * // half by mass and half by volume do not add up to a whole
+ * Paint paint = new Paint(MassFraction.ofPercent(50), VolumeFraction.ofPercent(50));
+ * validator.validate(paint).size(); // 1
+ * // what is not known is not judged here
+ * validator.validate(new Paint(MassFraction.ofPercent(50), null)).size(); // 0
+ * }</pre>
  */
 public final class FractionsSumToOneValidator
     implements ConstraintValidator<FractionsSumToOne, Object> {

@@ -18,6 +18,18 @@ import java.lang.annotation.Target;
  * {@link org.meltwright.units.MassFraction} or a {@link org.meltwright.units.VolumeFraction};
  * {@code null} is valid. With the reference provider the standard {@code @Positive} does the same
  * on quantities; this one works on every provider.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * record Leftover(@PositiveAmount Quantity<Mass> wax) {}
+ * var words = new org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator();
+ * Validator validator =
+ *     Validation.byDefaultProvider().configure().messageInterpolator(words)
+ *         .buildValidatorFactory().getValidator();
+ * validator.validate(new Leftover(grams(730))).size(); // 0
+ * validator.validate(new Leftover(grams(0))).size(); // 1
+ * }</pre>
  */
 @Documented
 @Constraint(validatedBy = PositiveAmountValidator.class)

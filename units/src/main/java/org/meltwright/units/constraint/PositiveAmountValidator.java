@@ -10,6 +10,20 @@ import org.jspecify.annotations.Nullable;
  * Checks {@link PositiveAmount}.
  *
  * <p>Made and called by the validation provider.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * record Rise(@PositiveAmount TemperatureDifference step) {}
+ * var words = new org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator();
+ * Validator validator =
+ *     Validation.byDefaultProvider().configure().messageInterpolator(words)
+ *         .buildValidatorFactory().getValidator();
+ * validator.validate(new Rise(TemperatureDifference.ofKelvin(5))).size(); // 0
+ * validator.validate(new Rise(TemperatureDifference.ofKelvin(-5))).size(); // 1
+ * // a value that need not be there; add @NotNull where it must
+ * validator.validate(new Rise(null)).size(); // 0
+ * }</pre>
  */
 public final class PositiveAmountValidator implements ConstraintValidator<PositiveAmount, Object> {
 

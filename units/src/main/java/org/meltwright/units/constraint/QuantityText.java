@@ -16,6 +16,21 @@ import java.lang.annotation.Target;
  *
  * <p>Stands on a {@link CharSequence}; {@code null} is valid. The text is read by {@link
  * org.meltwright.units.QuantityParser}, and what is wrong is said in the words of its problems.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * record Line(@QuantityText(kind = TextKind.MASS, min = "1 g", max = "20 kg") String amount) {}
+ * var words =
+ *     new org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator(
+ *         Set.of(Locale.ENGLISH), Locale.ENGLISH, false);
+ * Validator validator =
+ *     Validation.byDefaultProvider().configure().messageInterpolator(words)
+ *         .buildValidatorFactory().getValidator();
+ * validator.validate(new Line("1 1/2 lb")).size(); // 0
+ * var found = validator.validate(new Line("250 ml")).iterator().next();
+ * found.getMessage(); // Expected a mass, found a volume: 250 ml. …
+ * }</pre>
  */
 @Documented
 @Constraint(validatedBy = QuantityTextValidator.class)

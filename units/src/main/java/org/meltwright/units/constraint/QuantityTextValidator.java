@@ -14,6 +14,19 @@ import org.meltwright.units.QuantityParser;
  * Checks {@link QuantityText}.
  *
  * <p>Made and called by the validation provider.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * record Line(@QuantityText(kind = TextKind.MASS, decimalComma = true) String amount) {}
+ * var words = new org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator();
+ * Validator validator =
+ *     Validation.byDefaultProvider().configure().messageInterpolator(words)
+ *         .buildValidatorFactory().getValidator();
+ * validator.validate(new Line("1,5 kg")).size(); // 0
+ * // where a comma is declared, a point may mean thousands
+ * validator.validate(new Line("1.5 kg")).size(); // 1
+ * }</pre>
  */
 public final class QuantityTextValidator
     implements ConstraintValidator<QuantityText, CharSequence> {

@@ -14,6 +14,14 @@
  *   <li>{@link org.meltwright.units.constraint.FractionsSumToOne} — the fractions of an object.
  * </ol>
  *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * record Line(
+ *     @QuantityText(kind = TextKind.MASS, min = "1 g", max = "20 kg") String amount,
+ *     @AtMost("90 °C") TemperaturePoint held) {}
+ * }</pre>
+ *
  * <p>The constraints work on any provider, with an English message. With the reference provider the
  * message is in English or German, and the violation carries the {@link
  * org.meltwright.units.Problem} as its dynamic payload; no expression language is needed.

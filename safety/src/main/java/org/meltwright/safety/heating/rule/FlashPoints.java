@@ -19,12 +19,18 @@ import org.meltwright.units.TemperaturePoint;
  *
  * <p>What does not burn is not asked. An oil paint is judged by its oil.
  */
-final class FlashPoints {
+public final class FlashPoints {
 
   private final List<TemperaturePoint> known = new ArrayList<>();
   private final List<Material> unknown = new ArrayList<>();
 
-  static FlashPoints of(Composition mix) {
+  /**
+   * Asks a mix.
+   *
+   * @param mix the mix
+   * @return its flash points
+   */
+  public static FlashPoints of(Composition mix) {
     FlashPoints points = new FlashPoints();
     Mix.materials(mix).forEach(points::add);
     return points;
@@ -69,13 +75,21 @@ final class FlashPoints {
         .map(range -> range.low());
   }
 
-  /** Returns the lowest flash point that a rule may use. */
-  Optional<TemperaturePoint> lowest() {
+  /**
+   * Returns the lowest flash point that a rule may use.
+   *
+   * @return the low end of its range; empty if there is none
+   */
+  public Optional<TemperaturePoint> lowest() {
     return known.stream().min(TemperaturePoint::compareTo);
   }
 
-  /** Returns what burns, or may burn, and has no usable flash point. */
-  List<Material> unknown() {
-    return unknown;
+  /**
+   * Returns what burns, or may burn, and has no usable flash point.
+   *
+   * @return the materials, by id
+   */
+  public List<Material> unknown() {
+    return List.copyOf(unknown);
   }
 }

@@ -1,0 +1,49 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.planning;
+
+import java.util.Set;
+import org.joda.money.BigMoneyProvider;
+import org.meltwright.core.cost.ExactMoney;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.UnitsProblem;
+
+/**
+ * Duty of one amount on an order that holds any goods of a kind, however much of them.
+ *
+ * <p>For example, 3 EUR for resins: an order of damar pays it once, an order of damar and rosin
+ * once too, an order of wax alone not at all.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param materials what the offers call the goods of this kind, at least one
+ * @param amount what the buyer bears for them, tax on the duty included; zero or more
+ */
+public record FlatDuty(Set<String> materials, ExactMoney amount) {
+
+  /**
+   * Copies the materials and guards the amount.
+   *
+   * @param materials what the offers call the goods of this kind
+   * @param amount what the buyer bears for them
+   * @throws ProblemException if there is no material or the amount is below zero
+   */
+  public FlatDuty {
+    materials = Set.copyOf(materials);
+    UnitsProblem.requireBetween(materials.size(), 1, 1e6, "materials of a flat duty");
+    if (amount.isNegative()) {
+      throw PlanningProblem.exception(PlanningProblem.AMOUNT_NEGATIVE, amount);
+    }
+  }
+
+  /**
+   * Returns a duty on the goods of one kind.
+   *
+   * @param amount what the buyer bears for them, tax on the duty included
+   * @param materials what the offers call the goods of this kind, at least one
+   * @return the duty
+   * @throws ProblemException if there is no material or the amount is below zero
+   */
+  public static FlatDuty of(BigMoneyProvider amount, String... materials) {
+    return new FlatDuty(Set.of(materials), ExactMoney.of(amount));
+  }
+}

@@ -1,0 +1,251 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.meltwright.core.thermal.WorkingWindow;
+import org.meltwright.examples.page.Block.Picture;
+import org.meltwright.examples.page.Lettering;
+import org.meltwright.examples.page.Svg;
+import org.meltwright.safety.heating.HeatingReview;
+import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.TemperatureRange;
+
+/**
+ * The temperatures of one pot on one scale: a strip each for the wax, the floor of the pot, the
+ * working window, what melts, what dissolves and the flash point, with target and hard ceiling
+ * across all.
+ */
+public final class TemperatureScale {
+
+  private static final double STRIP = 14;
+  private static final double GAP = 9;
+  private static final double ARROW = 8;
+
+  private final HeatingReview review;
+  private final WorkingWindow window;
+  private final List<PotFacts.Line> lines;
+  private final Degrees degrees;
+  private final Svg.Builder svg;
+  private double y;
+
+  /**
+   * Draws the temperatures of a pot.
+   *
+   * @param review the review of its heating
+   * @param window where its mix can be worked
+   * @return the picture; without pictures its figures of the mix are said, the others stand in the
+   *     review
+   */
+  public static Picture of(HeatingReview review, WorkingWindow window) {
+    TemperatureScale scale = new TemperatureScale(review, window);
+    return new Picture(
+        scale.draw(),
+        scale.limits() + " " + scale.words(line -> true),
+        scale.words(PotFacts.Line::isOfTheMix));
+  }
+
+  private TemperatureScale(HeatingReview review, WorkingWindow window) {
+    this.review = review;
+    this.window = window;
+    this.lines = PotFacts.of(review, window);
+    this.degrees = Degrees.showing(shown());
+    this.svg =
+        Svg.builder(
+            "Temperatures of the pot",
+            "Strips above each other on one scale from "
+                + Math.round(degrees.lowCelsius())
+                + " to "
+                + Math.round(degrees.highCelsius())
+                + " °C. A dashed line is the target, a thick one the hard ceiling; what is hatched"
+                + " behind it is too hot. Ranges are bars, an unknown is a question mark.",
+            Paper.WIDTH);
+  }
+
+  /** What the scale must reach; a flash point far above is pointed at with an arrow. */
+  private List<TemperaturePoint> shown() {
+    List<TemperaturePoint> shown = new ArrayList<>();
+    shown.add(review.target());
+    shown.add(review.hardCeiling());
+    for (PotFacts.Line line : lines) {
+      TemperatureRange range = line.range();
+      if (range != null && (line.shape() != PotFacts.Shape.LIMIT || near(range.high()))) {
+        shown.add(range.low());
+        shown.add(range.high());
+      }
+    }
+    return shown;
+  }
+
+  private boolean near(TemperaturePoint limit) {
+    return limit.minus(review.hardCeiling()).kelvin() < 30;
+  }
+
+  private Svg draw() {
+    y = Paper.heading(svg, "Temperatures of the pot, °C") + 4;
+    flags();
+    lines.forEach(this::line);
+    axis();
+    return svg.build(y);
+  }
+
+  /** The names of the two ceilings, each on a line of its own and clear of the other's mark. */
+  private void flags() {
+    double target = degrees.x(review.target());
+    double hard = degrees.x(review.hardCeiling());
+    String targetText = "target " + Wording.celsius(review.target());
+    String hardText = "hard ceiling " + Wording.celsius(review.hardCeiling());
+    boolean left = Lettering.boldWidth(hardText) + 6 < hard;
+    double first = y + Lettering.LINE;
+    double second = first + Lettering.LINE;
+    double foot = second + 8;
+    double targetLine = left ? second : first;
+    double hardLine = left ? first : second;
+    svg.line("target", target, targetLine - 10, target, foot);
+    svg.line("hard", hard, hardLine - 10, hard, foot);
+    String look = left ? "end" : "start";
+    double aside = left ? -5 : 5;
+    svg.text(look, target + aside, targetLine, targetText);
+    svg.text("strong " + look, hard + aside, hardLine, hardText);
+    y = foot - GAP + 2;
+  }
+
+  private void line(PotFacts.Line line) {
+    y = Paper.nameAndValue(svg, y + GAP, line.name(), line.value()) + 5;
+    strip(line.shape() == PotFacts.Shape.WINDOW);
+    TemperatureRange range = line.range();
+    if (range != null) {
+      shape(line.shape(), range);
+    } else if (line.shape() == PotFacts.Shape.UNKNOWN) {
+      svg.rectangle("unknown", Degrees.LEFT, y, Degrees.RIGHT - Degrees.LEFT, STRIP);
+      svg.text("strong middle", (Degrees.LEFT + Degrees.RIGHT) / 2, y + STRIP - 3, "?");
+    }
+    y += STRIP;
+  }
+
+  /** The strip itself: where it is good to work, where it is too hot, and the two ceilings. */
+  private void strip(boolean plain) {
+    svg.rectangle("strip", Degrees.LEFT, y, Degrees.RIGHT - Degrees.LEFT, STRIP);
+    if (!plain) {
+      between("good", window.lowerBound().high(), window.upperBound());
+    }
+    double hard = degrees.x(review.hardCeiling());
+    svg.rectangle("too-hot", hard, y, Degrees.RIGHT - hard, STRIP);
+    svg.hatching("too-hot-hatch", hard, y, Degrees.RIGHT - hard, STRIP, 7);
+    double target = degrees.x(review.target());
+    svg.line("target", target, y - 2, target, y + STRIP + 2);
+    svg.line("hard", hard, y - 2, hard, y + STRIP + 2);
+  }
+
+  private void between(String look, TemperaturePoint from, TemperaturePoint to) {
+    if (to.isAbove(from)) {
+      svg.rectangle(look, degrees.x(from), y, degrees.x(to) - degrees.x(from), STRIP);
+    }
+  }
+
+  private void shape(PotFacts.Shape shape, TemperatureRange range) {
+    switch (shape) {
+      case PIN -> pin(range.low());
+      case BAR -> bar(range);
+      case BAR_AND_MORE -> {
+        bar(range);
+        more(range.high(), Degrees.RIGHT - 2);
+      }
+      case BAR_TO_TARGET -> {
+        bar(range);
+        more(range.high(), degrees.x(review.target()));
+      }
+      case WINDOW -> window(range);
+      case LIMIT -> limit(range.low());
+      default -> throw new IllegalStateException("no range is drawn as " + shape);
+    }
+  }
+
+  private void pin(TemperaturePoint point) {
+    double x = degrees.x(point);
+    svg.line("pin", x, y, x, y + STRIP);
+    svg.polygon("pin-head", List.of(x - 6, y - 3, x + 6, y - 3, x, y + 6));
+    offScale(point);
+  }
+
+  /** A bar is at least so wide that it is seen. */
+  private void bar(TemperatureRange range) {
+    double x = degrees.x(range.low());
+    svg.rectangle("range", x, y + 2, Math.max(2, degrees.x(range.high()) - x), STRIP - 4);
+    offScale(range.high());
+  }
+
+  private void more(TemperaturePoint from, double end) {
+    double x = degrees.x(from);
+    double middle = y + STRIP / 2;
+    if (end - x > ARROW) {
+      svg.line("more", x, middle, end - ARROW, middle);
+      arrow(end, -ARROW);
+    }
+  }
+
+  private void arrow(double tip, double tail) {
+    double middle = y + STRIP / 2;
+    svg.polygon("arrow", List.of(tip + tail, middle - 4, tip, middle, tip + tail, middle + 4));
+  }
+
+  private void window(TemperatureRange begins) {
+    TemperaturePoint top = window.upperBound();
+    TemperaturePoint doubtfulTo = begins.high().isAbove(top) ? top : begins.high();
+    if (top.isAbove(begins.low())) {
+      double x = degrees.x(begins.low());
+      double w = degrees.x(doubtfulTo) - x;
+      svg.rectangle("doubtful", x, y, w, STRIP);
+      svg.hatching("doubtful-hatch", x, y, w, STRIP, 5);
+    }
+    between("window", begins.high(), top);
+  }
+
+  private void limit(TemperaturePoint limit) {
+    if (!degrees.isOffAbove(limit)) {
+      double x = degrees.x(limit);
+      svg.rectangle("too-hot", x, y, Degrees.RIGHT - x, STRIP);
+      svg.hatching("too-hot-hatch", x, y, Degrees.RIGHT - x, STRIP, 4);
+      svg.line("hard", x, y - 2, x, y + STRIP + 2);
+    }
+    offScale(limit);
+  }
+
+  /** An arrow at the end that a temperature lies beyond. */
+  private void offScale(TemperaturePoint point) {
+    if (degrees.isOffAbove(point)) {
+      arrow(Degrees.RIGHT - 2, -ARROW);
+    } else if (degrees.isOffBelow(point)) {
+      arrow(Degrees.LEFT + 2, ARROW);
+    }
+  }
+
+  private void axis() {
+    y += 6;
+    svg.line("rule", Degrees.LEFT, y, Degrees.RIGHT, y);
+    for (TemperaturePoint point : degrees.numbers()) {
+      double x = degrees.x(point);
+      svg.line("tick", x, y, x, y + 4);
+      String look = x == Degrees.LEFT ? "start" : x == Degrees.RIGHT ? "end" : "middle";
+      svg.text("soft " + look, x, y + 17, Wording.tenth(point));
+    }
+    y += 21;
+  }
+
+  private String limits() {
+    return "Target, not above "
+        + Wording.celsius(review.target())
+        + "; hard ceiling "
+        + Wording.celsius(review.hardCeiling())
+        + ".";
+  }
+
+  private String words(Predicate<PotFacts.Line> wanted) {
+    return lines.stream()
+        .filter(wanted)
+        .map(l -> l.name() + ": " + l.value())
+        .collect(Collectors.joining("; ", "", "."));
+  }
+}

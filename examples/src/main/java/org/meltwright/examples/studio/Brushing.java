@@ -1,0 +1,72 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.studio;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import javax.measure.quantity.Length;
+import org.meltwright.core.mixture.Composition;
+import org.meltwright.core.thermal.Film;
+import org.meltwright.core.thermal.MeltFigures;
+import org.meltwright.core.thermal.NoFreezePanel;
+import org.meltwright.core.thermal.OpenTimeTable;
+import org.meltwright.core.thermal.Panel;
+import org.meltwright.core.thermal.PanelKind;
+import org.meltwright.core.thermal.Surroundings;
+import org.meltwright.units.QuantityRange;
+import org.meltwright.units.TemperaturePoint;
+
+/**
+ * What is brushed on which panel.
+ *
+ * @param recipe the name of what is brushed
+ * @param figures its figures of melting
+ * @param stroke how thick a stroke is
+ * @param panel the panel, at the temperature of the room
+ * @param kind what the panel is made of
+ * @param melts the temperatures of the melt to compare
+ * @param panels the temperatures of the panel to compare
+ */
+record Brushing(
+    String recipe,
+    MeltFigures figures,
+    QuantityRange<Length> stroke,
+    Panel panel,
+    PanelKind kind,
+    List<TemperaturePoint> melts,
+    List<TemperaturePoint> panels) {
+
+  Brushing {
+    melts = List.copyOf(melts);
+    panels = List.copyOf(panels);
+  }
+
+  /** The figures of a mix, what no material states taken from natural waxes. */
+  static MeltFigures figures(Composition mix) {
+    return MeltFigures.of(mix, MeltFigures.TYPICAL);
+  }
+
+  /** How long each can be brushed. */
+  OpenTimeTable table() {
+    Film film = new Film(figures, stroke, melts.get(0));
+    return OpenTimeTable.of(film, panel, Surroundings.stillRoom(air()), melts, panels);
+  }
+
+  /** The panel on which no skin forms at once, none warmer than the warmest that is compared. */
+  NoFreezePanel withoutSkin(PanelKind of, TemperaturePoint melt) {
+    return NoFreezePanel.of(figures.central(), melt, of.substance(), warmest());
+  }
+
+  /** The kind of panel that is brushed, then all others. */
+  List<PanelKind> kinds() {
+    return Arrays.stream(PanelKind.values()).sorted(Comparator.comparing(k -> k != kind)).toList();
+  }
+
+  TemperaturePoint air() {
+    return panel.temperature();
+  }
+
+  TemperaturePoint warmest() {
+    return panels.stream().max(Comparator.naturalOrder()).orElseThrow();
+  }
+}

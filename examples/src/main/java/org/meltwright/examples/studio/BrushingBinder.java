@@ -1,0 +1,117 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.studio;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.core.batch.Recipe;
+import org.meltwright.core.thermal.MeltFigures;
+import org.meltwright.core.thermal.Panel;
+import org.meltwright.core.thermal.PanelKind;
+import org.meltwright.safety.heating.TemperatureTable;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.QuantityRange;
+import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.UnitsProblem;
+
+/** Makes what is brushed from its draft. */
+final class BrushingBinder {
+
+  private static final String PATH = "/brushing";
+  private static final double COLDEST_CELSIUS = -20;
+  private static final double THINNEST_METRES = 1e-6;
+  private static final double THICKEST_METRES = 0.01;
+
+  private final StudioRecipes book;
+  private final Leaves leaves;
+  private final Gathered problems;
+
+  BrushingBinder(StudioRecipes book, Leaves leaves, Gathered problems) {
+    this.book = book;
+    this.leaves = leaves;
+    this.problems = problems;
+  }
+
+  Optional<Brushing> brushing(@Nullable BrushingDraft d) {
+    if (d == null) {
+      return Optional.empty();
+    }
+    Optional<Recipe> recipe = book.named(PATH + "/recipe", d.recipe());
+    Optional<MeltFigures> figures =
+        recipe.flatMap(
+            r -> problems.attempt(PATH + "/recipe", () -> Brushing.figures(r.composition())));
+    double room = Costing.ROOM.celsius();
+    List<TemperaturePoint> melts = temperatures("/melts", d.melts(), room);
+    List<TemperaturePoint> panels = temperatures("/panels", d.panels(), COLDEST_CELSIUS);
+    Optional<PanelKind> kind = leaves.word(PATH + "/panel", d.panel(), PanelKind.class);
+    Optional<QuantityRange<Length>> stroke = stroke(d.stroke());
+    Optional<Panel> panel = panel(d, kind);
+    if (figures.isEmpty()
+        || melts.isEmpty()
+        || panels.isEmpty()
+        || stroke.isEmpty()
+        || panel.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Brushing(
+            recipe.orElseThrow().name(),
+            figures.get(),
+            stroke.get(),
+            panel.get(),
+            kind.orElseThrow(),
+            melts,
+            panels));
+  }
+
+  private Optional<Panel> panel(BrushingDraft d, Optional<PanelKind> kind) {
+    Optional<Double> thickness =
+        leaves.amount(PATH + "/thickness", d.thickness(), QuantityKind.LENGTH);
+    Optional<TemperaturePoint> air = temperature("/air", d.air(), COLDEST_CELSIUS);
+    return kind.isEmpty() || thickness.isEmpty() || air.isEmpty()
+        ? Optional.empty()
+        : problems.attempt(
+            PATH + "/thickness", () -> Panel.of(kind.get(), thickness.get(), air.get()));
+  }
+
+  private Optional<QuantityRange<Length>> stroke(@Nullable String text) {
+    return leaves
+        .read(PATH + "/stroke", text, p -> t -> p.parseRange(t, QuantityKind.LENGTH))
+        .flatMap(s -> problems.attempt(PATH + "/stroke", () -> requireThin(s)));
+  }
+
+  private static QuantityRange<Length> requireThin(QuantityRange<Length> stroke) {
+    UnitsProblem.requireBetween(
+        stroke.lowSi(), THINNEST_METRES, THICKEST_METRES, "thickness of a stroke in m");
+    UnitsProblem.requireBetween(
+        stroke.highSi(), THINNEST_METRES, THICKEST_METRES, "thickness of a stroke in m");
+    return stroke;
+  }
+
+  private List<TemperaturePoint> temperatures(
+      String field, @Nullable List<String> texts, double coldest) {
+    List<TemperaturePoint> points = new ArrayList<>();
+    for (int i = 0; texts != null && i < texts.size(); i++) {
+      temperature(field + "/" + i, texts.get(i), coldest).ifPresent(points::add);
+    }
+    return points;
+  }
+
+  /** Neither melt nor panel is planned hotter than the target. */
+  private Optional<TemperaturePoint> temperature(
+      String field, @Nullable String text, double coldest) {
+    return leaves
+        .read(PATH + field, text, p -> p::parseTemperature)
+        .flatMap(
+            t ->
+                problems.attempt(
+                    PATH + field,
+                    () -> {
+                      UnitsProblem.requireBetween(
+                          t.celsius(), coldest, TemperatureTable.TARGET.celsius(), "temperature");
+                      return t;
+                    }));
+  }
+}

@@ -1,0 +1,27 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.studio;
+
+import jakarta.validation.constraints.NotBlank;
+import jakarta.validation.constraints.NotEmpty;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is brushed on which panel, as it was written.
+ *
+ * @param recipe the id of the recipe that is brushed
+ * @param melts the temperatures of the melt to compare
+ * @param panel what the panel is made of
+ * @param thickness how thick the panel is
+ * @param stroke how thick a stroke is, a range
+ * @param air the temperature of the room
+ * @param panels the temperatures of the panel to compare
+ */
+public record BrushingDraft(
+    @NotBlank @Nullable String recipe,
+    @NotEmpty @Nullable List<@NotBlank String> melts,
+    @NotBlank @Nullable String panel,
+    @NotBlank @Nullable String thickness,
+    @NotBlank @Nullable String stroke,
+    @NotBlank @Nullable String air,
+    @NotEmpty @Nullable List<@NotBlank String> panels) {}

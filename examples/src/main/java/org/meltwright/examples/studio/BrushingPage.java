@@ -1,0 +1,129 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.studio;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import javax.measure.quantity.Time;
+import org.meltwright.core.source.Source;
+import org.meltwright.core.thermal.NoFreezePanel;
+import org.meltwright.core.thermal.OpenTimeTable;
+import org.meltwright.core.thermal.PanelKind;
+import org.meltwright.examples.page.Block.Heading;
+import org.meltwright.examples.page.Block.Notice;
+import org.meltwright.examples.page.Block.Table;
+import org.meltwright.examples.page.Block.Tone;
+import org.meltwright.examples.page.Page;
+import org.meltwright.examples.picture.OpenTimeCurve;
+import org.meltwright.units.Estimate;
+import org.meltwright.units.TemperaturePoint;
+
+/** The chapter on brushing: how long a stroke can be worked, and which panel forms no skin. */
+final class BrushingPage {
+
+  private static final Locale READER = Locale.ENGLISH;
+
+  private final Brushing brushing;
+  private final Page.Builder page;
+
+  BrushingPage(Brushing brushing, Page.Builder page) {
+    this.brushing = brushing;
+    this.page = page;
+  }
+
+  void add() {
+    page.add(new Heading(2, "On the panel"));
+    OpenTimeTable table = brushing.table();
+    page.add(openTimes(table));
+    page.add(OpenTimeCurve.of(table).besideItsNumbers());
+    page.add(panels());
+    page.add(caution());
+  }
+
+  private Table openTimes(OpenTimeTable table) {
+    List<String> columns = new ArrayList<>(List.of("Melt"));
+    table.panels().forEach(p -> columns.add("panel " + celsius(p)));
+    List<List<String>> rows = new ArrayList<>();
+    for (int row = 0; row < table.melts().size(); row++) {
+      List<String> cells = new ArrayList<>(List.of(celsius(table.melts().get(row))));
+      for (int column = 0; column < table.panels().size(); column++) {
+        cells.add(seconds(table.halfSet(row, column)));
+      }
+      rows.add(cells);
+    }
+    return new Table(
+        brushing.recipe()
+            + ", a stroke of "
+            + millimetres(brushing.stroke().lowSi())
+            + " to "
+            + millimetres(brushing.stroke().highSi())
+            + " mm on "
+            + word(brushing.kind())
+            + " of "
+            + millimetres(brushing.panel().thicknessMetres())
+            + " mm in a still room of "
+            + celsius(brushing.air())
+            + ": time until half of it is set and the brush drags, with its least and most "
+            + sources()
+            + ".",
+        columns,
+        rows,
+        false);
+  }
+
+  private String sources() {
+    String read =
+        brushing.figures().sources().stream()
+            .map(s -> page.cite(s.citation()))
+            .distinct()
+            .collect(Collectors.joining(" "));
+    return read + " " + page.cite(Source.CALCULATED.citation());
+  }
+
+  private Table panels() {
+    List<String> columns = new ArrayList<>(List.of("Panel"));
+    brushing.melts().forEach(m -> columns.add("melt " + celsius(m)));
+    List<List<String>> rows = new ArrayList<>();
+    for (PanelKind kind : brushing.kinds()) {
+      List<String> cells = new ArrayList<>(List.of(word(kind)));
+      brushing.melts().forEach(m -> cells.add(brushing.withoutSkin(kind, m).text(READER)));
+      rows.add(cells);
+    }
+    return new Table(
+        "The panel on which no skin forms at once, none above "
+            + celsius(brushing.warmest())
+            + ", the warmest that is compared.",
+        columns,
+        rows,
+        false);
+  }
+
+  private Notice caution() {
+    NoFreezePanel any = brushing.withoutSkin(brushing.kind(), brushing.melts().get(0));
+    List<String> assumed =
+        brushing.figures().assumed().isEmpty()
+            ? List.of()
+            : List.of(
+                "Taken from the range of natural waxes, since no source states it: "
+                    + String.join(", ", brushing.figures().assumed())
+                    + ".");
+    return new Notice(Tone.CARE, "WARM PANELS", any.touchCaution(READER), assumed);
+  }
+
+  private static String seconds(Estimate<Time> time) {
+    return Say.estimate(time, 1, "s");
+  }
+
+  private static String celsius(TemperaturePoint point) {
+    return Say.decimals(point.celsius(), 0) + " °C";
+  }
+
+  private static String millimetres(double metres) {
+    return Say.significant(metres * 1000);
+  }
+
+  private static String word(PanelKind kind) {
+    return Words.of(kind).replace('-', ' ');
+  }
+}

@@ -1,0 +1,87 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.studio;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.core.equipment.HeatSource;
+import org.meltwright.examples.studio.ClassDay.Circuit;
+import org.meltwright.safety.exposure.CircuitLoad;
+import org.meltwright.units.MassFraction;
+
+/**
+ * The load on one circuit, every piece taken as continuous, and what of it is not known.
+ *
+ * @param circuit the circuit
+ * @param load the load of all whose power is known
+ * @param unknownPower what of the load is not known
+ * @param isShareStated whether the share that may run for hours is known
+ */
+record CircuitSheet(
+    Circuit circuit, CircuitLoad load, List<String> unknownPower, boolean isShareStated) {
+
+  CircuitSheet {
+    unknownPower = List.copyOf(unknownPower);
+  }
+
+  /** Works out a circuit; without a share for continuous loads the rating itself is taken. */
+  static CircuitSheet of(Circuit circuit, @Nullable MassFraction share) {
+    List<String> open = new ArrayList<>();
+    double factor = share == null ? 1 : 1 / share.value();
+    CircuitLoad load = CircuitLoad.of(circuit.volts(), circuit.amperes(), factor);
+    for (HeatSource source : circuit.sources()) {
+      if (source.powerWatts().isPresent()) {
+        load = load.with(device(source.name(), source.powerWatts().getAsDouble()));
+      } else {
+        open.add("the power of " + source.name());
+      }
+    }
+    if (Double.isNaN(circuit.otherWatts())) {
+      open.add("what else hangs on it");
+    } else {
+      load = load.with(device("all else", circuit.otherWatts()));
+    }
+    return new CircuitSheet(circuit, load, open.stream().distinct().toList(), share != null);
+  }
+
+  private static CircuitLoad.Device device(String name, double watts) {
+    return new CircuitLoad.Device(name, watts, true);
+  }
+
+  /** Whether the rating, or the share of it for hours, is exceeded by what is known alone. */
+  boolean isTooMuch() {
+    return load.outcome() != CircuitLoad.Outcome.WITHIN_THE_NUMBERS_GIVEN;
+  }
+
+  /** Whether the power of all that hangs on it is known. */
+  boolean isPowerKnown() {
+    return unknownPower.isEmpty();
+  }
+
+  /** The verdict; what is unknown is never within. */
+  String verdict() {
+    String said = isTooMuch() || isWhole() ? load.outcomeText(Locale.ENGLISH) : "NOT ASSESSED.";
+    return isWhole() ? said : said + " Not stated: " + String.join(", ", open()) + ".";
+  }
+
+  /** The verdict in a word or two. */
+  String word() {
+    if (isTooMuch()) {
+      return "TOO MUCH";
+    }
+    return isWhole() ? "within" : "NOT ASSESSED";
+  }
+
+  private boolean isWhole() {
+    return isPowerKnown() && isShareStated;
+  }
+
+  private List<String> open() {
+    List<String> open = new ArrayList<>(unknownPower);
+    if (!isShareStated) {
+      open.add("the share that your code lets run for hours");
+    }
+    return open;
+  }
+}

@@ -1,0 +1,65 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.studio;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * What the day's jobs take and give; a blocked job neither takes nor gives.
+ *
+ * @param jobs the jobs of the day
+ */
+record Ledger(List<JobSheet> jobs) {
+
+  Ledger {
+    jobs = List.copyOf(jobs);
+  }
+
+  /** What a recipe gives today, net, in kg. */
+  double made(String recipe) {
+    return open()
+        .filter(job -> job.batch().recipe().name().equals(recipe))
+        .mapToDouble(job -> job.batch().net().massKilograms())
+        .sum();
+  }
+
+  /** What the jobs take from each other, by the name of the recipe, in kg. */
+  Map<String, Double> taken() {
+    Map<String, Double> taken = new TreeMap<>();
+    open()
+        .flatMap(job -> job.weighing().lines().stream())
+        .forEach(
+            line ->
+                line.ingredient()
+                    .recipe()
+                    .ifPresent(
+                        r ->
+                            taken.merge(r.name(), line.rounded().printedKilograms(), Double::sum)));
+    return taken;
+  }
+
+  /** What is left of a recipe at the end of the day, in kg; never below zero. */
+  double left(String recipe) {
+    return Math.max(0, made(recipe) - taken().getOrDefault(recipe, 0.0));
+  }
+
+  /** What the jobs take from the shelf, in kg. */
+  double needed(ShelfItem item) {
+    return open()
+        .flatMap(job -> job.weighing().lines().stream())
+        .filter(line -> line.ingredient().material().filter(item.material()::equals).isPresent())
+        .mapToDouble(line -> line.rounded().printedKilograms())
+        .sum();
+  }
+
+  /** What is left on the shelf at the end of the day, in kg; never below zero. */
+  double left(ShelfItem item) {
+    return Math.max(0, item.stockKilograms() - needed(item));
+  }
+
+  private Stream<JobSheet> open() {
+    return jobs.stream().filter(job -> !job.isBlocked());
+  }
+}

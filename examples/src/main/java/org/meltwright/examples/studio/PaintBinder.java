@@ -1,0 +1,133 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.studio;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.core.batch.Recipe;
+import org.meltwright.core.equipment.HeatSource;
+import org.meltwright.core.equipment.Thermometer;
+import org.meltwright.core.equipment.Vessel;
+import org.meltwright.examples.studio.ClassDay.Paint;
+import org.meltwright.examples.studio.ClassDraft.PaintDraft;
+import org.meltwright.examples.studio.StudioBinder.Equipment;
+import org.meltwright.units.MassFraction;
+import org.meltwright.units.Problem;
+import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.VolumeFraction;
+
+/** Makes what a class works with from its drafts; the shares are to make a whole. */
+final class PaintBinder {
+
+  private static final double SLACK = 1e-9;
+
+  private final StudioRecipes book;
+  private final Equipment equipment;
+  private final Leaves leaves;
+  private final Gathered problems;
+
+  PaintBinder(StudioRecipes book, Equipment equipment, Leaves leaves, Gathered problems) {
+    this.book = book;
+    this.equipment = equipment;
+    this.leaves = leaves;
+    this.problems = problems;
+  }
+
+  /** Returns the paints; none if one of them could not be read. */
+  List<Paint> paints(String path, @Nullable List<PaintDraft> drafted) {
+    List<PaintDraft> drafts = drafted == null ? List.of() : drafted;
+    List<Optional<Double>> shares = new ArrayList<>();
+    List<Optional<Paint>> paints = new ArrayList<>();
+    for (int i = 0; i < drafts.size(); i++) {
+      PaintDraft d = drafts.get(i);
+      shares.add(d == null ? Optional.empty() : share(path + "/" + i, d));
+      paints.add(d == null ? Optional.empty() : paint(path + "/" + i, d));
+    }
+    eachRecipeOnce(path, drafts);
+    if (shares.contains(Optional.<Double>empty()) || paints.contains(Optional.<Paint>empty())) {
+      return List.of();
+    }
+    return whole(path, paints, shares.stream().map(Optional::orElseThrow).toList());
+  }
+
+  private void eachRecipeOnce(String path, List<PaintDraft> drafts) {
+    List<String> seen = new ArrayList<>();
+    for (int i = 0; i < drafts.size(); i++) {
+      PaintDraft d = drafts.get(i);
+      String id = d == null ? null : d.recipe();
+      if (id != null && seen.contains(id)) {
+        problems.add(Problem.of(StudioProblem.DOUBLE_ID, id).under(path + "/" + i + "/recipe"));
+      } else if (id != null) {
+        seen.add(id);
+      }
+    }
+  }
+
+  /** The share; NaN where it is the rest. */
+  private Optional<Double> share(String path, PaintDraft d) {
+    boolean isRest = Boolean.TRUE.equals(d.rest());
+    if (isRest == (d.share() != null)) {
+      problems.add(
+          Problem.of(StudioProblem.ONE_OF, isRest ? "both" : "none")
+              .with("fields", "share, rest")
+              .under(path));
+      return Optional.empty();
+    }
+    return isRest
+        ? Optional.of(Double.NaN)
+        : leaves.massFraction(path + "/share", d.share()).map(MassFraction::value);
+  }
+
+  private Optional<Paint> paint(String path, PaintDraft d) {
+    Optional<Recipe> recipe = book.named(path + "/recipe", d.recipe());
+    Optional<Vessel> vessel = equipment.vessels().named(path + "/vessel", d.vessel(), problems);
+    Optional<VolumeFraction> fill = leaves.volumeFraction(path + "/fill", d.fill());
+    Optional<HeatSource> source =
+        equipment.heatSources().named(path + "/heatSource", d.heatSource(), problems);
+    Optional<Thermometer> thermometer =
+        equipment.thermometers().named(path + "/thermometer", d.thermometer(), problems);
+    Optional<TemperaturePoint> reading =
+        leaves
+            .read(path + "/reading", d.reading(), p -> p::parseTemperature)
+            .flatMap(t -> problems.attempt(path + "/reading", () -> JobBinder.requireMolten(t)));
+    return recipe.map(
+        r ->
+            new Paint(
+                r,
+                MassFraction.ZERO,
+                vessel.orElse(null),
+                fill.orElse(null),
+                source.orElse(null),
+                thermometer.orElse(null),
+                reading.orElse(null)));
+  }
+
+  private List<Paint> whole(String path, List<Optional<Paint>> paints, List<Double> shares) {
+    double sum = shares.stream().filter(s -> !s.isNaN()).mapToDouble(s -> s).sum();
+    long rests = shares.stream().filter(s -> s.isNaN()).count();
+    boolean full = rests == 1 ? sum < 1 : rests == 0 && Math.abs(sum - 1) <= SLACK;
+    if (!full) {
+      problems.add(
+          Problem.of(StudioProblem.SHARES, sum * 100 + " %, " + rests + " rests").under(path));
+      return List.of();
+    }
+    List<Paint> whole = new ArrayList<>();
+    for (int i = 0; i < shares.size(); i++) {
+      double share = shares.get(i).isNaN() ? 1 - sum : shares.get(i);
+      whole.add(withShare(paints.get(i).orElseThrow(), MassFraction.of(share)));
+    }
+    return whole;
+  }
+
+  private static Paint withShare(Paint paint, MassFraction share) {
+    return new Paint(
+        paint.recipe(),
+        share,
+        paint.vessel(),
+        paint.fill(),
+        paint.source(),
+        paint.thermometer(),
+        paint.reading());
+  }
+}

@@ -1,0 +1,119 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * The formula pages have one form, and every worked number on them is computed anew by the library.
+ *
+ * <p>A worked number stands on the page as {@code `name(1, 2) = 3.4`}; {@link WorkedNumbers} knows
+ * what each name computes. As many digits count as the page shows.
+ */
+class FormulaPagesTest {
+
+  private static final Path REFERENCE = Path.of("..", "docs", "reference");
+  private static final Pattern SECTION = Pattern.compile("(?ms)^## (?!Symbols)(.+?)$(.*?)(?=^## |\\z)");
+  private static final Pattern LABEL = Pattern.compile("(?m)^- \\*\\*(\\w+)\\*\\*");
+  private static final Pattern WORKED = Pattern.compile("`(\\w+)\\(([^()`]*)\\) = ([^`]+)`");
+  private static final List<String> LABELS =
+      List.of("Answers", "Formula", "Symbols", "Valid", "Source", "Worked");
+
+  /** A worked number as it stands on a page. */
+  private record Worked(String page, String name, double[] arguments, BigDecimal result) {
+    @Override
+    public String toString() {
+      return page + ": " + name + Arrays.toString(arguments) + " = " + result;
+    }
+  }
+
+  private static Stream<Path> pages() throws IOException {
+    try (Stream<Path> files = Files.list(REFERENCE)) {
+      return files
+          .filter(f -> f.getFileName().toString().matches("formulas-.*\\.md"))
+          .filter(f -> !f.endsWith("formulas-thermal.md"))
+          .sorted()
+          .toList()
+          .stream();
+    }
+  }
+
+  private static String read(Path page) {
+    try {
+      return Files.readString(page, StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static List<Worked> worked() throws IOException {
+    List<Worked> all = new ArrayList<>();
+    try (Stream<Path> files = Files.list(REFERENCE)) {
+      files
+          .filter(f -> f.getFileName().toString().startsWith("formulas-"))
+          .sorted()
+          .forEach(p -> WORKED.matcher(read(p)).results().forEach(m -> all.add(worked(p, m))));
+    }
+    return all;
+  }
+
+  private static Worked worked(Path page, MatchResult match) {
+    double[] arguments =
+        Stream.of(match.group(2).split(",", -1)).mapToDouble(Double::parseDouble).toArray();
+    return new Worked(
+        page.getFileName().toString(), match.group(1), arguments, new BigDecimal(match.group(3)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("worked")
+  void worked_number_is_what_the_library_computes(Worked worked) {
+    ToDoubleFunction<double[]> formula = WorkedNumbers.ALL.get(worked.name());
+    assertThat(formula).as("formula %s", worked.name()).isNotNull();
+
+    BigDecimal computed = BigDecimal.valueOf(formula.applyAsDouble(worked.arguments()));
+
+    assertThat(computed.setScale(worked.result().scale(), RoundingMode.HALF_EVEN))
+        .isEqualByComparingTo(worked.result());
+  }
+
+  @ParameterizedTest
+  @MethodSource("pages")
+  void every_formula_has_its_six_parts_in_order_and_a_worked_number(Path page) {
+    List<MatchResult> sections = SECTION.matcher(read(page)).results().toList();
+
+    assertThat(sections).isNotEmpty();
+    for (MatchResult section : sections) {
+      assertThat(LABEL.matcher(section.group(2)).results().map(m -> m.group(1)))
+          .as("%s: %s", page, section.group(1))
+          .containsExactlyElementsOf(LABELS);
+      assertThat(WORKED.matcher(section.group(2)).find()).as(section.group(1)).isTrue();
+    }
+  }
+
+  @Test
+  void no_worked_number_is_left_without_a_page() throws IOException {
+    Set<String> used = new TreeSet<>();
+    worked().forEach(w -> used.add(w.name()));
+
+    assertThat(used).isEqualTo(new TreeSet<>(WorkedNumbers.ALL.keySet()));
+  }
+}

@@ -32,7 +32,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class FormulaPagesTest {
 
   private static final Path REFERENCE = Path.of("..", "docs", "reference");
-  private static final Pattern SECTION = Pattern.compile("(?ms)^## (?!Symbols)(.+?)$(.*?)(?=^## |\\z)");
+  private static final Pattern SECTION =
+      Pattern.compile("(?ms)^## (?!Symbols)(.+?)$(.*?)(?=^## |\\z)");
   private static final Pattern LABEL = Pattern.compile("(?m)^- \\*\\*(\\w+)\\*\\*");
   private static final Pattern WORKED = Pattern.compile("`(\\w+)\\(([^()`]*)\\) = ([^`]+)`");
   private static final List<String> LABELS =

@@ -63,8 +63,7 @@ class GrammarPageTest {
   @MethodSource("rows")
   void text_on_the_page_is_read_as_the_page_says(Row row) {
     if (row.is().startsWith("refused")) {
-      ProblemException refused =
-          catchThrowableOfType(ProblemException.class, () -> read(row));
+      ProblemException refused = catchThrowableOfType(ProblemException.class, () -> read(row));
       assertThat(refused).as("%s is refused", row.text()).isNotNull();
       assertThat(row.is()).endsWith("`" + refused.problems().get(0).code().id() + "`");
     } else {

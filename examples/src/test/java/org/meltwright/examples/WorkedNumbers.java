@@ -230,13 +230,12 @@ final class WorkedNumbers {
     return ShrinkRange.of(density(x[0]), density(x[1])).central().percent();
   }
 
-  private static Estimate<Density> density(
-      double value) {
+  private static Estimate<Density> density(double value) {
     return new Estimate<>(QuantityKind.DENSITY, value, value, value);
   }
 
   private static double fillLevel(double... x) {
-    Vessel pot = 
+    Vessel pot =
         Vessel.of(
             "pot",
             VesselMaterial.STEEL,
@@ -250,7 +249,9 @@ final class WorkedNumbers {
 
   private static void cost(Map<String, ToDoubleFunction<double[]>> all) {
     all.put("batchCost", x -> rollUp(x).total().getAmount().doubleValue());
-    all.put("exactCost", x -> rollUp(x).exactTotal().toBigMoney(6, RoundingMode.HALF_UP).getAmount().doubleValue());
+    all.put(
+        "exactCost",
+        x -> rollUp(x).exactTotal().toBigMoney(6, RoundingMode.HALF_UP).getAmount().doubleValue());
     all.put("firstOfThree", WorkedNumbers::firstOfThree);
     all.put("withoutTax", x -> value(Vat.included(rate(x[1])).net(exact(x[0]))));
     all.put("withTax", x -> value(Vat.added(rate(x[1])).gross(exact(x[0]))));
@@ -311,8 +312,7 @@ final class WorkedNumbers {
   private static MakeOrBuy makeOrBuy(double... x) {
     CostRollUp batch =
         CostRollUp.of(
-            "batch",
-            List.of(CostItem.material("all", 1, UnitPrice.perKilogram(eur(x[0])))));
+            "batch", List.of(CostItem.material("all", 1, UnitPrice.perKilogram(eur(x[0])))));
     return MakeOrBuy.of(
             batch, kilograms(x[1]), List.of(ReadyMade.of("bars", eur(x[2]), kilograms(1))))
         .withFixedCostPerYear(eur(x[3]));

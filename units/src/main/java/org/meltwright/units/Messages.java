@@ -44,8 +44,7 @@ public final class Messages {
    */
   public static Messages beside(Class<?> anchor) {
     String within = anchor.getPackageName();
-    return new Messages(
-        anchor.getModule(), within.isEmpty() ? "messages" : within + ".messages");
+    return new Messages(anchor.getModule(), within.isEmpty() ? "messages" : within + ".messages");
   }
 
   private Messages(Module module, String bundle) {

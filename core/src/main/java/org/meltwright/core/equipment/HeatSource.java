@@ -62,9 +62,10 @@ public final class HeatSource {
    * @param name what the studio calls it
    * @param kind its kind
    * @return the heat source
+   * @throws org.meltwright.units.ProblemException if the name is blank
    */
   public static HeatSource of(String name, Kind kind) {
-    return new HeatSource(name, kind, null, null, 0);
+    return new HeatSource(UnitsProblem.requireName(name, "heat source"), kind, null, null, 0);
   }
 
   private HeatSource(

@@ -43,6 +43,8 @@ final class AppRule {
           "studio/messages_de.properties",
           "rule.long-day.summary=Ein langer Tag.");
 
+  private static final Map<String, String> NO_TEXTS = Map.of();
+
   private AppRule() {}
 
   /** The rule of an app on the class path. */
@@ -59,15 +61,15 @@ final class AppRule {
   static HeatingRule onModulePath(Path folder, boolean withTexts, boolean isOpen) {
     compile(folder, RULE, "studio/LongDay.java", withTexts);
     String opens = isOpen ? "opens studio to org.meltwright.units; " : "";
-    String module = "module studio { requires org.meltwright.safety; exports studio; " + opens + "}";
+    String module =
+        "module studio { requires org.meltwright.safety; exports studio; " + opens + "}";
     compile(folder, module, "module-info.java", false);
     Configuration app =
         ModuleLayer.boot()
             .configuration()
             .resolve(ModuleFinder.of(folder), ModuleFinder.of(), Set.of("studio"));
     ClassLoader parent = AppRule.class.getClassLoader();
-    return make(
-        ModuleLayer.boot().defineModulesWithOneLoader(app, parent).findLoader("studio"));
+    return make(ModuleLayer.boot().defineModulesWithOneLoader(app, parent).findLoader("studio"));
   }
 
   private static HeatingRule make(ClassLoader loader) {
@@ -84,7 +86,7 @@ final class AppRule {
       Path file = folder.resolve(name);
       Files.createDirectories(file.getParent());
       Files.writeString(file, source);
-      for (Map.Entry<String, String> text : withTexts ? TEXTS.entrySet() : Set.of()) {
+      for (Map.Entry<String, String> text : (withTexts ? TEXTS : NO_TEXTS).entrySet()) {
         Files.writeString(folder.resolve(text.getKey()), text.getValue());
       }
       javac(folder, file);

@@ -102,8 +102,7 @@ class RuleTextsTest {
   void explanation_speaks_of_all_rules() {
     HeatingRule rule = new Wants("a-rule", "batch-number", "nothing", "");
     String text = HeatingRules.standard().with(rule).review(LONG).explanation().text();
-    assertThat(text)
-        .contains("WARNING: The rule \"a-rule\"", "not assessed: Of Beeswax, yellow");
+    assertThat(text).contains("WARNING: The rule \"a-rule\"", "not assessed: Of Beeswax, yellow");
   }
 
   @ParameterizedTest

@@ -4,6 +4,18 @@
  *
  * <p>Knows no limit of its own and no craft: hot-wax painting, candles, balms and polishes are data
  * and arguments here.
+ *
+ * <ol>
+ *   <li>{@link org.meltwright.core.source}, {@link org.meltwright.core.explain} — where a figure
+ *       comes from, and how a result came about.
+ *   <li>{@link org.meltwright.core.material}, {@link org.meltwright.core.mixture} — what things
+ *       are, and what is in the pot.
+ *   <li>{@link org.meltwright.core.equipment}, {@link org.meltwright.core.batch} — what stands in
+ *       the studio; what to weigh and to cast.
+ *   <li>{@link org.meltwright.core.thermal} — how hot, how long, how soon it sets.
+ *   <li>{@link org.meltwright.core.cost}, {@link org.meltwright.core.planning} — what it costs, and
+ *       what to buy.
+ * </ol>
  */
 @org.jspecify.annotations.NullMarked
 module org.meltwright.core {

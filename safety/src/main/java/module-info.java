@@ -4,6 +4,12 @@
  *
  * <p>A screening aid: local codes, data sheets and licensed practice come first, and what is not
  * known is never called safe.
+ *
+ * <ol>
+ *   <li>{@link org.meltwright.safety.heating} — may this be heated, here, with that?
+ *   <li>{@link org.meltwright.safety.hazard} — the hazards of the mixture, and its label.
+ *   <li>{@link org.meltwright.safety.exposure} — air, burns, circuits.
+ * </ol>
  */
 @org.jspecify.annotations.NullMarked
 module org.meltwright.safety {

@@ -20,7 +20,7 @@ import org.meltwright.core.material.MaterialRole;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.VolumeFraction;
 
-/** Answers: I pour candles, balms and polishes; what does the same core do for me? */
+/** The same for a candle, a balm and a wood polish: the core knows no craft; what do I weigh? */
 public final class CandleBalmAndPolish {
 
   private static final MaterialCatalogue CATALOGUE = MaterialCatalogue.standard();

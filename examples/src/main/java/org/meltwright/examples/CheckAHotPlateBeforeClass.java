@@ -18,7 +18,7 @@ import org.meltwright.safety.heating.StandingAdvice;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
 
-/** May I use this hot plate in class, with this medium and a torch at my bench? */
+/** Check a hot plate before class: may I use it, with this medium and a torch at my bench? */
 public final class CheckAHotPlateBeforeClass {
 
   private CheckAHotPlateBeforeClass() {}

@@ -1,10 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.stream.DoubleStream;
 import javax.measure.quantity.Time;
 import org.meltwright.core.material.Material;
@@ -20,7 +18,7 @@ import org.meltwright.core.thermal.Surroundings;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.TemperaturePoint;
 
-/** How long can I brush before it sets, and what does a warmed panel give? */
+/** How long can I brush, and on a warm panel? Seconds until a stroke drags, by medium and panel. */
 public final class HowLongCanIBrush {
 
   private static final List<TemperaturePoint> MELTS = points(75, 85);
@@ -35,10 +33,8 @@ public final class HowLongCanIBrush {
    */
   public static void main(String[] args) {
     MaterialCatalogue catalogue = MaterialCatalogue.standard();
-    Map<Material, Double> parts = new LinkedHashMap<>();
-    parts.put(catalogue.require("beeswax-yellow"), 8.0);
-    parts.put(catalogue.require("damar"), 1.0);
-    MeltFigures medium = MeltFigures.of(Composition.ofParts(parts), MeltFigures.TYPICAL);
+    List<Material> parts = List.of(catalogue.require("beeswax-yellow"), catalogue.require("damar"));
+    MeltFigures medium = MeltFigures.of(Composition.ofParts(parts, 8, 1), MeltFigures.TYPICAL);
     Film stroke = Film.of(medium, 2e-4, 5e-4, MELTS.get(0));
     Panel plywood = Panel.of(PanelKind.WOOD, 0.010, PANELS.get(0));
     OpenTimeTable table =

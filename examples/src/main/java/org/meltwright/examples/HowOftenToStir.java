@@ -12,7 +12,7 @@ import org.meltwright.units.QuantityRange;
 import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.VolumeFraction;
 
-/** How often must I stir each colour, and which wants it most? */
+/** How often to stir: which colour wants it most? */
 public final class HowOftenToStir {
 
   private HowOftenToStir() {}

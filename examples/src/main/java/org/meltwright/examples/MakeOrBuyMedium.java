@@ -25,7 +25,7 @@ import org.meltwright.core.cost.Vat;
 import org.meltwright.core.source.Source;
 import org.meltwright.units.QuantityKind;
 
-/** Is it cheaper to make medium or to buy it? All prices are invented. */
+/** Make or buy: is medium of one's own cheaper than ready-made? All prices are invented. */
 public final class MakeOrBuyMedium {
 
   private MakeOrBuyMedium() {}

@@ -12,7 +12,7 @@ import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityParser;
 import org.meltwright.units.TemperaturePoint;
 
-/** Answers: my recipe says 2 lb of wax, 4 oz of resin and 200 °F; what is that here? */
+/** My recipe is in ounces and °F: 2 lb of wax, 4 oz of resin and 200 °F; what is that here? */
 public final class MyRecipeIsInOunces {
 
   private static final QuantityParser PARSER = QuantityParser.localeFree();

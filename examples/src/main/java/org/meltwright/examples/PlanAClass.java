@@ -23,7 +23,9 @@ import org.meltwright.core.planning.PurchaseQuestion;
 import org.meltwright.core.planning.SupplierTerms;
 import org.meltwright.units.QuantityKind;
 
-/** Twelve people with six panels each: what to melt, what to buy, what to charge? */
+/**
+ * Plan a class and what to buy: twelve people with six panels each; what to melt, what to charge?
+ */
 public final class PlanAClass {
 
   private PlanAClass() {}

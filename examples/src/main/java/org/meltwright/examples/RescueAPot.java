@@ -15,7 +15,7 @@ import org.meltwright.core.mixture.ShareOf;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.ProblemException;
 
-/** Answers: this pot is 35 % oil paint; how much medium brings it down to 10 %? */
+/** Rescue a pot with too much oil paint: it is at 35 %; how much medium brings it down to 10 %? */
 public final class RescueAPot {
 
   private RescueAPot() {}

@@ -23,7 +23,10 @@ import org.meltwright.units.MassFraction;
 import org.meltwright.units.MixingRatio;
 import org.meltwright.units.VolumeFraction;
 
-/** Answers: 730 g of wax are left; how much resin goes with them at 1 : 8, and how many cakes? */
+/**
+ * Weigh out a medium from what is left: 730 g of wax are there; how much resin goes with them at 1
+ * : 8, and how many cakes come of it?
+ */
 public final class WeighOutAMedium {
 
   private WeighOutAMedium() {}

@@ -18,7 +18,7 @@ import org.meltwright.units.MetricUnits;
 import org.meltwright.units.TemperaturePoint;
 import tech.units.indriya.quantity.Quantities;
 
-/** Answers what the label of a zinc white cake must say, and shows the arithmetic behind it. */
+/** What must the label say? The label of a zinc white cake, with the arithmetic behind it. */
 public final class WhatMustTheLabelSay {
 
   private WhatMustTheLabelSay() {}

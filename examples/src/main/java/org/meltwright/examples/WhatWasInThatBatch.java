@@ -14,7 +14,7 @@ import org.meltwright.core.batch.WeighedLine;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialCatalogue;
 
-/** Answers: what was in that batch, from which lots, and which cakes hold a lot? */
+/** What was in that batch? From which lots is it, and which cakes hold a lot? */
 public final class WhatWasInThatBatch {
 
   private WhatWasInThatBatch() {}

@@ -11,7 +11,7 @@ import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.source.Sourced;
 import org.meltwright.units.ProblemException;
 
-/** Where does the melting range of beeswax come from, and what does nobody know of it? */
+/** Where does a figure come from? The melting range of beeswax, and what nobody knows of it. */
 public final class WhereAFigureComesFrom {
 
   private WhereAFigureComesFrom() {}

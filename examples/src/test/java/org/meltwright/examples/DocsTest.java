@@ -22,7 +22,12 @@ class DocsTest {
   private static final Path ROOT = Path.of("..");
   private static final Pattern LINK = Pattern.compile("(?<!!)\\[[^\\]]*]\\(([^)\\s]+)\\)");
   private static final Pattern HEADING = Pattern.compile("(?m)^#{1,6} +(.+)$");
-  private static final Pattern JAVA = Pattern.compile("(?ms)^```java\\n(.*?)^```");
+  private static final Pattern JAVA =
+      Pattern.compile("(?ms)^```java\\n(.*?)^```|<pre>\\{@code\\n(.*?)^}</pre>");
+  private static final Pattern GUIDE_ROW =
+      Pattern.compile("(?m)^\\| (.+) \\| \\[[^\\]]+]\\(([a-z0-9-]+\\.md)\\) \\|$");
+  private static final Pattern PROGRAM =
+      Pattern.compile("src/main/java/org/meltwright/examples/(\\w+)\\.java");
 
   private static List<Path> files(String suffix) {
     try (Stream<Path> all = Files.walk(ROOT)) {
@@ -94,17 +99,86 @@ class DocsTest {
   void java_code_on_a_page_stands_in_a_source_file() {
     List<String> sources = files(".java").stream().map(f -> dense(read(f))).toList();
     List<String> strangers = new ArrayList<>();
-    for (Path page : files(".md")) {
+    List<Path> pages = new ArrayList<>(files(".md"));
+    pages.add(ROOT.resolve("docs/overview.html"));
+    for (Path page : pages) {
       Matcher block = JAVA.matcher(read(page));
       while (block.find()) {
-        String code = dense(block.group(1));
+        String code = dense(block.group(1) != null ? block.group(1) : block.group(2));
         if (sources.stream().noneMatch(source -> source.contains(code))) {
-          strangers.add(page + ": " + block.group(1));
+          strangers.add(page + ": " + block.group());
         }
       }
     }
 
     assertThat(strangers).isEmpty();
+  }
+
+  @Test
+  void overview_shows_code() {
+    assertThat(JAVA.matcher(read(ROOT.resolve("docs/overview.html"))).results()).isNotEmpty();
+  }
+
+  @Test
+  void guide_lists_each_page_under_its_own_title() throws IOException {
+    Path guide = ROOT.resolve("docs/guide");
+    List<String> listed = new ArrayList<>(List.of("README.md"));
+    Matcher row = GUIDE_ROW.matcher(read(guide.resolve("README.md")));
+    while (row.find()) {
+      listed.add(row.group(2));
+      assertThat(read(guide.resolve(row.group(2))).lines().findFirst())
+          .as(row.group(2))
+          .hasValue("# " + row.group(1));
+    }
+
+    try (Stream<Path> pages = Files.list(guide)) {
+      assertThat(pages.map(p -> p.getFileName().toString())).hasSameElementsAs(listed);
+    }
+  }
+
+  @Test
+  void each_program_has_a_guide_page_of_its_own_title() throws IOException {
+    List<String> titles = new ArrayList<>();
+    for (Path page : files(".md")) {
+      if (page.getParent().endsWith("guide") && PROGRAM.matcher(read(page)).find()) {
+        titles.add(read(page).lines().findFirst().orElseThrow().substring(2));
+      }
+    }
+
+    assertThat(programs())
+        .hasSizeGreaterThan(12)
+        .filteredOn(p -> !p.endsWith("FirstLook.java"))
+        .allSatisfy(p -> assertThat(titles).anyMatch(t -> opensWith(read(p), t)));
+  }
+
+  /** The programs of one question each. */
+  private static List<Path> programs() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("src/main/java/org/meltwright/examples"))) {
+      return files
+          .filter(Files::isRegularFile)
+          .filter(p -> read(p).contains("static void main("))
+          .sorted()
+          .toList();
+    }
+  }
+
+  /** Whether the comment of the class begins with a title; "Answers:" may stand before it. */
+  private static boolean opensWith(String source, String title) {
+    String comment = source.substring(source.indexOf("\n/**") + 4).replaceAll("\\s+\\*? *", " ");
+    return comment
+        .replaceFirst("^[* ]*(Answers: )?", "")
+        .toLowerCase(Locale.ROOT)
+        .startsWith(title.replace("?", "").toLowerCase(Locale.ROOT));
+  }
+
+  @Test
+  void no_main_of_a_program_of_one_question_is_sixty_lines_long() throws IOException {
+    assertThat(programs()).allSatisfy(p -> assertThat(linesOfMain(read(p))).isBetween(3L, 59L));
+  }
+
+  private static long linesOfMain(String source) {
+    int from = source.indexOf("  public static void main(");
+    return source.substring(from, source.indexOf("\n  }\n", from) + 4).lines().count();
   }
 
   /** Code without white space, so that a page may break lines as suits it. */

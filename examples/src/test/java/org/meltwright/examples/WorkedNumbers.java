@@ -74,6 +74,10 @@ import org.meltwright.core.planning.SupplierTerms;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.Sourced;
+import org.meltwright.core.thermal.Conduction;
+import org.meltwright.core.thermal.ExactFreezing;
+import org.meltwright.core.thermal.IdealSolubility;
+import org.meltwright.core.thermal.Settling;
 import org.meltwright.units.Density;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.MassFraction;
@@ -98,6 +102,7 @@ final class WorkedNumbers {
     batch(all);
     cost(all);
     planning(all);
+    thermal(all);
     all.putAll(WorkedExposures.ALL);
     return all;
   }
@@ -365,5 +370,16 @@ final class WorkedNumbers {
         .total()
         .getAmount()
         .doubleValue();
+  }
+
+  private static void thermal(Map<String, ToDoubleFunction<double[]>> all) {
+    all.put("crustGrowth", x -> ExactFreezing.onePhaseLambda(x[0]));
+    all.put("slabCentre", x -> Conduction.slabCentre(x[0], x[1]));
+    all.put("solubleShare", x -> IdealSolubility.moleFraction(x[0], x[1], x[2]));
+    all.put("stokesVelocity", x -> Settling.stokesVelocity(x[0] * 1e-6, x[1], x[2]) * 1e6);
+    all.put("stirWithin", x -> Settling.convectingSeconds(x[0], x[1] / 1000, x[2] * 1e-6));
+    all.put(
+        "crowding",
+        x -> Settling.hindrance(VolumeFraction.ofPercent(x[0]), Settling.HINDRANCE_EXPONENT));
   }
 }

@@ -5,6 +5,8 @@
  * <ol>
  *   <li>{@link org.meltwright.core.explain.Explanation} — inputs, formula, steps, warnings,
  *       sources.
+ *   <li>{@link org.meltwright.core.explain.Explanation.Builder} — collects them in the order in
+ *       which they are read.
  * </ol>
  *
  * <p>For example:

@@ -13,6 +13,20 @@ import org.meltwright.units.UnitsProblem;
  * <p>For example, 3 EUR for resins: an order of damar pays it once, an order of damar and rosin
  * once too, an order of wax alone not at all.
  *
+ * <p>In code:
+ *
+ * <pre>{@code
+ * PackageOffer damar = PackageOffer.of("far", "damar", Price.parse("16 EUR/500 g"));
+ * PackageOffer rosin = PackageOffer.of("far", "rosin", Price.parse("4 EUR/500 g"));
+ * FlatDuty resins = FlatDuty.of(Money.parse("EUR 3"), "damar", "rosin");
+ * SupplierTerms far =
+ *     SupplierTerms.free("far", CurrencyUnit.EUR).withFlatDuties(List.of(resins));
+ * List<Need> needs = List.of(Need.of("damar", grams(500)), Need.of("rosin", grams(500)));
+ * // 20 EUR of goods, and the duty once
+ * PurchaseQuestion.of(needs, List.of(damar, rosin), List.of(far), LocalDate.of(2026, 9, 1))
+ *     .cheapest().total(); // EUR 23.00
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  *
  * @param materials what the offers call the goods of this kind, at least one

@@ -38,16 +38,22 @@ public record PurchasePlanData(
     boolean provedOptimal) {
 
   /**
-   * What to buy from one supplier; lines, freight and handling add up to the total.
+   * What to buy from one supplier; lines, freight, handling and flat duty add up to the total.
    *
    * @param supplier who it is
    * @param lines the packages, at least one line
    * @param freight what the buyer bears for carriage
    * @param handling what the buyer bears for the order in any case
+   * @param flatDuty what the buyer bears for flat duties, one for each kind of goods in the order
    * @param total what the order costs the buyer
    */
   public record Order(
-      String supplier, List<Line> lines, MoneyData freight, MoneyData handling, MoneyData total) {
+      String supplier,
+      List<Line> lines,
+      MoneyData freight,
+      MoneyData handling,
+      MoneyData flatDuty,
+      MoneyData total) {
 
     /**
      * Copies the lines.
@@ -56,6 +62,7 @@ public record PurchasePlanData(
      * @param lines the packages
      * @param freight what the buyer bears for carriage
      * @param handling what the buyer bears for the order in any case
+     * @param flatDuty what the buyer bears for flat duties
      * @param total what the order costs the buyer
      */
     public Order {
@@ -68,6 +75,7 @@ public record PurchasePlanData(
           order.lines().stream().map(Line::of).toList(),
           MoneyData.of(order.freight()),
           MoneyData.of(order.handling()),
+          MoneyData.of(order.flatDuty()),
           MoneyData.of(order.total()));
     }
   }

@@ -31,7 +31,9 @@ class PlanDataTest {
             List.of(
                 PackageOffer.of("north", "wax", Price.parse("18 EUR/1 kg")),
                 PackageOffer.of("north", "wax", Price.parse("70 EUR/5 kg"))),
-            List.of(SupplierTerms.of("north", FreightTariff.perOrder(Money.parse("EUR 6.90")))),
+            List.of(
+                SupplierTerms.of("north", FreightTariff.perOrder(Money.parse("EUR 6.90")))
+                    .withFlatDuties(List.of(FlatDuty.of(Money.parse("EUR 3.00"), "wax")))),
             LocalDate.of(2026, 9, 1))
         .cheapest();
   }
@@ -49,9 +51,10 @@ class PlanDataTest {
             new PurchasePlanData.Line("wax", 1, 5, eur("70.00")));
     assertThat(order.freight()).isEqualTo(eur("6.90"));
     assertThat(order.handling()).isEqualTo(eur("0.00"));
-    assertThat(order.total()).isEqualTo(eur("112.90"));
-    assertThat(data.total()).isEqualTo(eur("112.90"));
-    assertThat(data.lowerBound()).isEqualTo(eur("112.90"));
+    assertThat(order.flatDuty()).isEqualTo(eur("3.00"));
+    assertThat(order.total()).isEqualTo(eur("115.90"));
+    assertThat(data.total()).isEqualTo(eur("115.90"));
+    assertThat(data.lowerBound()).isEqualTo(eur("115.90"));
     assertThat(data.provedOptimal()).isTrue();
     assertThat(data.leftOver().get(0).boughtKilograms()).isEqualTo(7);
     assertThat(data.leftOver().get(0).massKilograms()).isCloseTo(0.3, within(1e-12));

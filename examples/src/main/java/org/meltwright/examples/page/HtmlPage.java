@@ -170,8 +170,19 @@ public final class HtmlPage {
     grid.columns().forEach(c -> line("<th scope=\"col\">" + escape(c) + "</th>"));
     line("</tr></thead>");
     line("<tbody>");
-    grid.rows().forEach(cells -> row(cells, false));
+    grid.rows().forEach(this::row);
     line("</tbody></table></div>");
+  }
+
+  /** An empty cell is left to the pen. */
+  private void row(List<String> cells) {
+    line("<tr>");
+    line("<th scope=\"row\">" + escape(cells.get(0)) + "</th>");
+    cells.stream()
+        .skip(1)
+        .map(c -> c.isEmpty() ? "<td class=\"pen\"></td>" : "<td>" + escape(c) + "</td>")
+        .forEach(this::line);
+    line("</tr>");
   }
 
   private void figure(Picture picture) {
@@ -217,17 +228,9 @@ public final class HtmlPage {
     line("<th scope=\"row\">" + escape(cells.get(0)) + "</th>");
     for (int i = 1; i < cells.size(); i++) {
       String column = " data-column=\"" + escape(table.columns().get(i)) + "\"";
-      line("<td" + column + look(table, i, cells.get(i)) + ">" + escape(cells.get(i)) + "</td>");
+      line("<td" + column + words(table, i) + ">" + escape(cells.get(i)) + "</td>");
     }
     line("</tr>");
-  }
-
-  /** An empty cell is left to the pen. */
-  private static String look(Table table, int column, String cell) {
-    if (cell.isEmpty()) {
-      return " class=\"pen\"";
-    }
-    return words(table, column);
   }
 
   private static String words(Table table, int column) {

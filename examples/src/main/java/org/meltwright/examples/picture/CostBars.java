@@ -3,6 +3,7 @@ package org.meltwright.examples.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
@@ -121,11 +122,10 @@ public final class CostBars {
   private void part(CostKind kind, double x, double w, double h) {
     String look = name(kind);
     svg.rectangle("cost " + look, x, y, w, h);
-    switch (kind) {
-      case LABOUR -> svg.hatching("hatch", x, y, w, h, 6);
-      case ENERGY -> svg.hatching("hatch", x, y, w, h, 3);
-      default -> svg.line("edge", x + w, y, x + w, y + h);
+    if (kind == CostKind.LABOUR || kind == CostKind.EQUIPMENT) {
+      svg.hatching("hatch", x, y, w, h, kind == CostKind.LABOUR ? 6 : 3);
     }
+    svg.line("edge", x + w, y, x + w, y + h);
   }
 
   private void key(CostLine line) {
@@ -145,8 +145,7 @@ public final class CostBars {
   }
 
   private static String title(ReadyMade offer) {
-    return offer.label().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
-        + offer.label().substring(1);
+    return offer.label().substring(0, 1).toUpperCase(Locale.ROOT) + offer.label().substring(1);
   }
 
   private String alternative() {

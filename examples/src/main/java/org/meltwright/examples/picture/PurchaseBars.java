@@ -145,7 +145,7 @@ public final class PurchaseBars {
 
   private static String carriage(SupplierOrder order) {
     String carriage =
-        order.freight().isZero() ? "carriage free" : "of it carriage " + order.freight();
+        order.freight().isZero() ? "no carriage counted" : "of it carriage " + order.freight();
     return order.handling().isZero() ? carriage : carriage + ", handling " + order.handling();
   }
 

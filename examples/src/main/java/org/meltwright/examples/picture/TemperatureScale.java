@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.examples.page.Block.Picture;
 import org.meltwright.examples.page.Lettering;
@@ -113,14 +114,13 @@ public final class TemperatureScale {
   }
 
   private void line(PotFacts.Line line) {
-    y = Paper.nameAndValue(svg, y + GAP, line.name(), line.value()) + 5;
-    strip(line.shape() == PotFacts.Shape.WINDOW);
-    TemperatureRange range = line.range();
-    if (range != null) {
-      shape(line.shape(), range);
-    } else if (line.shape() == PotFacts.Shape.UNKNOWN) {
+    y = Paper.nameAndValue(svg, y + GAP, line.name(), line.value()) + 6;
+    if (line.shape() == PotFacts.Shape.UNKNOWN) {
       svg.rectangle("unknown", Degrees.LEFT, y, Degrees.RIGHT - Degrees.LEFT, STRIP);
       svg.text("strong middle", (Degrees.LEFT + Degrees.RIGHT) / 2, y + STRIP - 3, "?");
+    } else {
+      strip(line.shape() == PotFacts.Shape.WINDOW);
+      shape(line.shape(), line.range());
     }
     y += STRIP;
   }
@@ -145,43 +145,36 @@ public final class TemperatureScale {
     }
   }
 
-  private void shape(PotFacts.Shape shape, TemperatureRange range) {
+  private void shape(PotFacts.Shape shape, @Nullable TemperatureRange range) {
+    if (range == null) {
+      return;
+    }
     switch (shape) {
       case PIN -> pin(range.low());
-      case BAR -> bar(range);
-      case BAR_AND_MORE -> {
-        bar(range);
-        more(range.high(), Degrees.RIGHT - 2);
-      }
-      case BAR_TO_TARGET -> {
-        bar(range);
-        more(range.high(), degrees.x(review.target()));
-      }
       case WINDOW -> window(range);
       case LIMIT -> limit(range.low());
-      default -> throw new IllegalStateException("no range is drawn as " + shape);
+      case BAR_AND_MORE -> bar(range, Degrees.RIGHT - 2);
+      case BAR_TO_TARGET -> bar(range, degrees.x(review.target()));
+      default -> bar(range, Degrees.LEFT);
     }
   }
 
   private void pin(TemperaturePoint point) {
     double x = degrees.x(point);
     svg.line("pin", x, y, x, y + STRIP);
-    svg.polygon("pin-head", List.of(x - 6, y - 3, x + 6, y - 3, x, y + 6));
+    svg.polygon("pin-head", List.of(x - 6, y - 2, x + 6, y - 2, x, y + 7));
     offScale(point);
   }
 
-  /** A bar is at least so wide that it is seen. */
-  private void bar(TemperatureRange range) {
+  /** A bar, at least so wide that it is seen, and dots up to the end if there is room. */
+  private void bar(TemperatureRange range, double end) {
     double x = degrees.x(range.low());
-    svg.rectangle("range", x, y + 2, Math.max(2, degrees.x(range.high()) - x), STRIP - 4);
-    offScale(range.high());
-  }
-
-  private void more(TemperaturePoint from, double end) {
-    double x = degrees.x(from);
+    double right = Math.max(x + 2, degrees.x(range.high()));
     double middle = y + STRIP / 2;
-    if (end - x > ARROW) {
-      svg.line("more", x, middle, end - ARROW, middle);
+    svg.rectangle("range", x, y + 2, right - x, STRIP - 4);
+    offScale(range.high());
+    if (end - right > ARROW) {
+      svg.line("more", right, middle, end - ARROW, middle);
       arrow(end, -ARROW);
     }
   }

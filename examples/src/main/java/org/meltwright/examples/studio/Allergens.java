@@ -62,17 +62,21 @@ final class Allergens {
     List<String> found =
         hazards.categories().stream()
             .filter(c -> CLASSES.contains(c.hazardClass()))
-            .map(HazardCategory::toString)
+            .map(Allergens::words)
             .toList();
     String name = ingredient.name(READER);
     if (!found.isEmpty()) {
       String where = page.cite(hazards.source().citation());
-      put(SENSITISER, name + " (" + String.join(", ", found) + ") " + where);
+      put(SENSITISER, name + " (" + String.join("; ", found) + ") " + where);
     } else if (CLASSES.stream().anyMatch(hazards::isOpenFor)) {
       put(UNKNOWN, name);
     } else {
       put(hazards.evidence() == HazardEvidence.PRESUMED_NONE ? PRESUMED : OTHER, name);
     }
+  }
+
+  private static String words(HazardCategory c) {
+    return c.hazardClass().name(READER) + " " + c.category() + ", " + c.statement();
   }
 
   private void put(String kind, String name) {
@@ -85,7 +89,7 @@ final class Allergens {
     names.forEach(
         (kind, of) -> {
           if (!of.isEmpty()) {
-            rows.add(List.of(kind, String.join(", ", of), advice(kind)));
+            rows.add(List.of(kind, String.join("; ", of), advice(kind)));
           }
         });
     return new Grid(

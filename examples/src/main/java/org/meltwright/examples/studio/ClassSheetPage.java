@@ -187,18 +187,15 @@ final class ClassSheetPage {
   private void emergency() {
     page.add(new Heading(2, "If it goes wrong"));
     String tooHot =
-        "A pot reads "
-            + Say.decimals(TemperatureTable.HARD_CEILING.celsius(), 1)
-            + " °C or more: "
-            + HeatingReading.of(HeatingReading.Place.LIQUID, TemperatureTable.HARD_CEILING)
-                .action()
-                .atOnce(READER);
+        HeatingReading.of(HeatingReading.Place.LIQUID, TemperatureTable.HARD_CEILING)
+            .action()
+            .atOnce(READER);
     page.add(
         new Poster(
             List.of(
                 cited(StandingAdvice.WAX_FIRE),
                 cited(StandingAdvice.BURN),
-                cited(tooHot, Source.COMMON_PRACTICE))));
+                cited("A pot too hot: " + tooHot, Source.COMMON_PRACTICE))));
     page.add(
         new Blanks(
             List.of(

@@ -9,6 +9,7 @@ import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Ingredient;
+import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.cost.ReadyMade;
 import org.meltwright.core.equipment.Balance;
 import org.meltwright.core.material.Material;
@@ -85,6 +86,15 @@ record Studio(
   /** What is weighed out comes from the shelf; what another recipe makes has no shelf item. */
   Optional<ShelfItem> item(Ingredient ingredient) {
     return ingredient.material().flatMap(this::item);
+  }
+
+  /** The recipe of a name as it is weighed in, its insolubles not yet taken out. */
+  Recipe written(String name) {
+    return recipes.stream()
+        .map(StudioRecipes.Made::written)
+        .filter(r -> r.name().equals(name))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** A shelf item has its balance; what another recipe makes goes on the one that carries most. */

@@ -45,6 +45,7 @@ import org.meltwright.core.planning.ClassPlan;
 import org.meltwright.core.planning.ClassPlanData;
 import org.meltwright.core.planning.ColourShare;
 import org.meltwright.core.planning.Coverage;
+import org.meltwright.core.planning.FlatDuty;
 import org.meltwright.core.planning.Need;
 import org.meltwright.core.planning.PackageOffer;
 import org.meltwright.core.planning.Piece;
@@ -243,6 +244,9 @@ final class Forms {
   private static PurchasePlanData purchasePlan() {
     FreightTariff freight =
         FreightTariff.perOrder(Money.parse("EUR 6.90")).withFreeFrom(Money.parse("EUR 90.00"));
+    SupplierTerms abroad =
+        SupplierTerms.of("abroad", FreightTariff.perOrder(Money.parse("EUR 4.50")))
+            .withFlatDuties(List.of(FlatDuty.of(Money.parse("EUR 3.00"), "damar")));
     return PurchasePlanData.of(
         PurchaseQuestion.of(
                 List.of(Need.of("beeswax", kilograms(4.4)), Need.of("damar", kilograms(0.55))),
@@ -250,8 +254,9 @@ final class Forms {
                     offer("beeswax", "14.90 EUR/1 kg"),
                     offer("beeswax", "66.00 EUR/5 kg"),
                     offer("damar", "17.90 EUR/500 g"),
-                    offer("damar", "4.90 EUR/100 g")),
-                List.of(SupplierTerms.of("north", freight)),
+                    offer("damar", "4.90 EUR/100 g"),
+                    PackageOffer.of("abroad", "damar", Price.parse("6.00 EUR/300 g"))),
+                List.of(SupplierTerms.of("north", freight), abroad),
                 DAY)
             .cheapest());
   }

@@ -197,11 +197,16 @@ class GoldenFilesTest {
               .valueStream()
               .map(GoldenFilesTest::money)
               .reduce(BigDecimal.ZERO, BigDecimal::add);
-      BigDecimal whole = goods.add(digits(order.get("freight"))).add(digits(order.get("handling")));
+      BigDecimal whole =
+          Stream.of("freight", "handling", "flatDuty")
+              .map(name -> digits(order.get(name)))
+              .reduce(goods, BigDecimal::add);
       assertThat(digits(order.get("total"))).isEqualTo(whole);
       all = all.add(whole);
     }
 
+    assertThat(plan.get("orders").valueStream().map(o -> digits(o.get("flatDuty"))))
+        .contains(new BigDecimal("3.00"));
     assertThat(digits(plan.get("total"))).isEqualTo(all);
     assertThat(digits(plan.get("lowerBound"))).isEqualTo(all);
     assertThat(plan.get("provedOptimal").asBoolean()).isTrue();

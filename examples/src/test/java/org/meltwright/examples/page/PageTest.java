@@ -2,9 +2,12 @@
 package org.meltwright.examples.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.parser.Parser;
@@ -17,6 +20,7 @@ import org.meltwright.examples.page.Block.Grid;
 import org.meltwright.examples.page.Block.Heading;
 import org.meltwright.examples.page.Block.Notice;
 import org.meltwright.examples.page.Block.Paragraph;
+import org.meltwright.examples.page.Block.Picture;
 import org.meltwright.examples.page.Block.Poster;
 import org.meltwright.examples.page.Block.Table;
 import org.meltwright.examples.page.Block.Tone;
@@ -109,5 +113,89 @@ class PageTest {
     assertThat(builder.cite("a")).isEqualTo("[1]");
     assertThat(builder.cite("b")).isEqualTo("[2]");
     assertThat(builder.cite("a")).isEqualTo("[1]");
+  }
+
+  private static Picture picture(String words) {
+    Svg.Builder svg = Svg.builder("T & t", "d", 100);
+    return new Picture(svg.text("start", 0, 12, words).build(20), "says " + words);
+  }
+
+  @Test
+  void pictures_are_numbered_and_their_words_escaped() {
+    Page page = new Page.Builder("t", "s").add(picture("<a>")).add(picture("<a>")).build();
+    Document document = Jsoup.parse(HtmlPage.of(page));
+
+    assertThat(document.select("svg > title").eachAttr("id"))
+        .containsExactly("picture-1-title", "picture-2-title");
+    assertThat(document.select("svg > text").eachText()).containsExactly("<a>", "<a>");
+    assertThat(document.select("figcaption").eachText()).containsExactly("says <a>", "says <a>");
+  }
+
+  @Test
+  void picture_after_facts_stands_beside_them_and_their_notices() {
+    Page page =
+        new Page.Builder("t", "s")
+            .add(new Facts(List.of(new Fact("mass", "1 g"))))
+            .add(new Notice(Tone.CARE, "CAUTION", "hot", List.of()))
+            .add(picture("a"))
+            .build();
+    Document document = Jsoup.parse(HtmlPage.of(page));
+
+    assertThat(document.select(".pair > div > dl, .pair > div > aside, .pair > figure")).hasSize(3);
+  }
+
+  @Test
+  void text_says_what_a_picture_shows_unless_it_stands_beside_its_numbers() {
+    Page page =
+        new Page.Builder("t", "s").add(picture("a")).add(picture("b").besideItsNumbers()).build();
+
+    assertThat(TextPage.of(page)).contains("  says a\n").doesNotContain("says b");
+  }
+
+  @Test
+  void place_that_is_no_number_is_refused() {
+    Svg.Builder svg = Svg.builder("t", "d", 100);
+
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> svg.line("grid", 0, 0, Double.POSITIVE_INFINITY, 0));
+  }
+
+  @Test
+  void hatching_stays_within_its_rectangle() {
+    String path = Svg.builder("t", "d", 99).hatching("h", 10, 20, 30, 8, 5).build(99).element("p");
+    Matcher place = Pattern.compile("[ML](\\S+?) (\\S+?)(?=[ML\"])").matcher(path);
+    int places = 0;
+    while (place.find()) {
+      assertThat(Double.parseDouble(place.group(1))).isBetween(10.0, 40.0);
+      assertThat(Double.parseDouble(place.group(2))).isBetween(20.0, 28.0);
+      places++;
+    }
+
+    assertThat(places).isEqualTo(14);
+  }
+
+  @Test
+  void columns_of_words_stand_on_the_left_and_of_figures_on_the_right() {
+    Table table =
+        new Table(
+            "t",
+            List.of("a", "b", "c", "d"),
+            List.of(List.of("x", "fine, 1 g", "none", "EUR 2.00"), List.of("y", "", "7", "free")),
+            false);
+    Page page = new Page.Builder("t", "s").add(table).build();
+
+    assertThat(List.of(table.isWords(0), table.isWords(1), table.isWords(2), table.isWords(3)))
+        .containsExactly(true, true, false, false);
+    assertThat(Jsoup.parse(HtmlPage.of(page)).select("td.words").eachText())
+        .containsExactly("fine, 1 g", "");
+    assertThat(TextPage.of(page)).contains("  x  fine, 1 g  none  EUR 2.00\n");
+  }
+
+  @Test
+  void words_are_wrapped_within_their_width_and_long_ones_broken() {
+    List<String> lines = Lettering.wrap("wax and Donaudampfschifffahrtsgesellschaft", 100);
+
+    assertThat(lines).hasSizeGreaterThan(2).allMatch(line -> Lettering.width(line) <= 100);
+    assertThat(String.join("", lines)).isEqualTo("wax andDonaudampfschifffahrtsgesellschaft");
   }
 }

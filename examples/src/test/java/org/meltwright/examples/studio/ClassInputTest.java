@@ -49,7 +49,7 @@ class ClassInputTest {
           """
           "recipe": "medium-8", "melts"  | "recipe": "medium", "melts"   | studio.unknown-name     | /brushing/recipe
           "75 °C", "85 °C"               | "75 °C", "97 °C"              | value.out-of-range      | /brushing/melts/1
-          "75 °C", "85 °C"               | "75 °C", "85"                 | temperature.no-scale    | /brushing/melts/1
+          "75 °C", "85 °C"               | "75 °C", "85"                 | quantity.missing-unit   | /brushing/melts/1
           [ "75 °C", "85 °C" ]           | []                            | json.missing-field      | /brushing/melts
           [ "75 °C", "85 °C" ]           | "75 °C"                       | json.wrong-type         | /brushing/melts
           "panel": "wood"                | "panel": "oak"                | studio.unknown-word     | /brushing/panel
@@ -76,7 +76,7 @@ class ClassInputTest {
           "perPerson": 4                 | "perPerson": 0                | json.invalid-value      | /classDay/panels/perPerson
           "perPerson": 4                 | "perPerson": 2000000000       | value.out-of-range      | /classDay
           "width": "20 cm"               | "width": "0 cm"               | value.out-of-range      | /classDay/panels/width
-          "film": "150 µm"               | "film": "150"                 | quantity.unit-missing   | /classDay/panels/film
+          "film": "150 µm"               | "film": "150"                 | quantity.missing-unit   | /classDay/panels/film
           "film": "150 µm"               | "film": "9 m"                 | value.out-of-range      | /classDay
           "loss": "20 %"                 | "loss": "100 %"               | value.out-of-range      | /classDay
           "loss": "20 %"                 | "loss": "120 %"               | value.out-of-range      | /classDay/panels/loss

@@ -277,7 +277,8 @@ class ClassSheetTest {
     assertThat(row(page, "NOT KNOWN")).contains("Cobalt blue", "unknown is never safe");
     assertThat(row(page, "No entry in the law's list")).contains("Damar resin", "data sheet");
     assertThat(chapter(page, "Allergens")).contains("at times adulterated", "propolis");
-    assertThat(row(colophony, "Known to sensitise")).contains("Colophony (Skin Sens. 1 H317)");
+    assertThat(row(colophony, "Known to sensitise"))
+        .contains("Colophony (Skin sensitisation 1, H317)");
   }
 
   @Test
@@ -288,7 +289,7 @@ class ClassSheetTest {
         .contains(StandingAdvice.WAX_FIRE.text(java.util.Locale.ENGLISH))
         .contains(StandingAdvice.BURN.text(java.util.Locale.ENGLISH));
     assertThat(page.select(".blanks li").eachText()).contains("Emergency number", "Assembly point");
-    assertThat(chapter(page, "If it goes wrong")).contains("93.3 °C or more");
+    assertThat(chapter(page, "If it goes wrong")).contains("A pot too hot: The wax is at 93.3 °C");
   }
 
   @Test

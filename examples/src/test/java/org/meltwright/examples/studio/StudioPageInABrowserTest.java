@@ -68,7 +68,7 @@ class StudioPageInABrowserTest {
     assertThat(lines)
         .singleElement()
         .asString()
-        .matches("looked at \\d{3,} words in 12 pictures on " + scheme + ", least \\d+.\\d+ px");
+        .matches("looked at \\d{3,} words in 14 pictures on " + scheme + ", least \\d+.\\d+ px");
   }
 
   @Test

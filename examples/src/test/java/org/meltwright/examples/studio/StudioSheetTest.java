@@ -275,7 +275,8 @@ class StudioSheetTest {
     Run run = Run.of("--help");
 
     assertThat(run.exitCode()).isZero();
-    assertThat(run.out()).contains("STUDIO_FILE", "--page", "0 done", "70 a\ndefect of ours");
+    assertThat(run.out())
+        .contains("STUDIO_FILE", "--page", "--class-sheet", "0 done", "70 a defect of ours");
   }
 
   @Test

@@ -9,6 +9,8 @@
  *   <li>{@link org.meltwright.safety.heating.HeatingReview} — findings, what was not assessed, and
  *       the cautions that always hold; never an all-clear.
  *   <li>{@link org.meltwright.safety.heating.TemperatureTable} — the one temperature table.
+ *   <li>{@link org.meltwright.safety.heating.HeatingReading} — what to do about a reading, now and
+ *       later.
  * </ol>
  *
  * <p>For example, a pot that reads 97 °C, of which nothing else is stated:

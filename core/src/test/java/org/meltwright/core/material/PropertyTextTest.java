@@ -66,11 +66,11 @@ class PropertyTextTest {
 
   @ParameterizedTest
   @CsvSource({
-    "'material: \n', /m.txt/1, name.blank",
-    "'material: a\nen: ', /m.txt/2, name.blank",
-    "'material: a\nalso: b;;c', /m.txt/2, name.blank",
-    "'material: a\ninsolubles: 3 % | user | read\nbarred: ', /m.txt/3, name.blank",
-    "'source: \n', /m.txt/1, name.blank",
+    "'material: ', /m.txt/1, name.blank",
+    "'material: a\\nen: ', /m.txt/2, name.blank",
+    "'material: a\\nalso: b;;c', /m.txt/2, name.blank",
+    "'material: a\\ninsolubles: 3 % | user | read\\nbarred: ', /m.txt/3, name.blank",
+    "'source: ', /m.txt/1, name.blank",
   })
   void blank_stands_for_nothing(String lines, String path, String problem) {
     MaterialsReader reader = new MaterialsReader(Map.of());

@@ -19,11 +19,12 @@ import javax.tools.JavaFileObject;
 import javax.tools.SimpleJavaFileObject;
 import javax.tools.ToolProvider;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The examples in the API docs compile, run and give what they state.
+ * The examples in the API docs compile, run and give what they state; every public type has one.
  *
  * <p>To check the examples of some files only, name a part of their path: {@code
  * -Dmeltwright.apidocs=core/batch}.
@@ -42,6 +43,15 @@ class ApiExamplesTest {
     compile(examples);
     ClassLoader loader = new URLClassLoader(new URL[] {url(classes)}, getClass().getClassLoader());
     return examples.stream().map(e -> DynamicTest.dynamicTest(e.toString(), () -> run(loader, e)));
+  }
+
+  @Test
+  void every_public_type_has_an_example() throws IOException {
+    assertThat(files())
+        .filteredOn(ApiExample::isPublic)
+        .filteredOn(f -> ApiExample.of(f).isEmpty())
+        .extracting(ApiExample::type)
+        .isEmpty();
   }
 
   private static void compile(List<ApiExample> examples) {

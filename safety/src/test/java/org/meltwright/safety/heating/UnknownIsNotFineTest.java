@@ -14,6 +14,7 @@ import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.MaterialRole;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.units.MassFraction;
+import org.meltwright.units.TemperaturePoint;
 
 /** What no table lists or nobody stated is not assessed, or counts as the worse: policy. */
 class UnknownIsNotFineTest {
@@ -44,6 +45,16 @@ class UnknownIsNotFineTest {
     assertThat(Plans.review(plan).finding("heat-gun-outlet")).isEmpty();
     assertThat(missing(plan)).contains("gun-outlet");
     assertThat(missing(plan + " +10")).doesNotContain("gun-outlet");
+  }
+
+  @Test
+  void review_tells_the_lowest_flash_point_and_what_burns_without_one() {
+    HeatingReview review =
+        Plans.review(
+            "mix beeswax-yellow 8, colophony 1, damar 1, titanium-white-rutile 1; liquid 80");
+    assertThat(review.lowestFlashPoint()).contains(TemperaturePoint.ofCelsius(187));
+    assertThat(review.withoutFlashPoint()).extracting(Material::id).containsExactly("damar");
+    assertThat(Plans.review("mix titanium-white-rutile; liquid 80").lowestFlashPoint()).isEmpty();
   }
 
   @Test

@@ -17,7 +17,13 @@ import org.meltwright.units.TemperaturePoint;
  * The flash points of a mix: the lowest that a rule may use, and the materials that burn and have
  * none.
  *
- * <p>What does not burn is not asked. An oil paint is judged by its oil.
+ * <p>What does not burn is not asked. An oil paint is judged by its oil. For example:
+ *
+ * <pre>{@code
+ * Material damar = MaterialCatalogue.standard().require("damar");
+ * var points = org.meltwright.safety.heating.rule.FlashPoints.of(Composition.of(damar));
+ * points.unknown(); // [damar]
+ * }</pre>
  */
 public final class FlashPoints {
 

@@ -43,7 +43,8 @@ public final class Messages {
    * @return the texts of that package
    */
   public static Messages beside(Class<?> anchor) {
-    return new Messages(anchor.getModule(), anchor.getPackageName() + ".messages");
+    String within = anchor.getPackageName();
+    return new Messages(anchor.getModule(), within.isEmpty() ? "messages" : within + ".messages");
   }
 
   private Messages(Module module, String bundle) {

@@ -96,10 +96,13 @@ public record MixingRatio(
   /**
    * Returns the ratio with its sides, locale-free.
    *
+   * <p>In thirteen digits, for reading; {@link QuantityFormatter#exact} keeps every bit.
+   *
    * @return for example "1.0:8.0 resin:wax"
    */
   @Override
   public String toString() {
-    return firstParts + ":" + secondParts + " " + firstSide + ":" + secondSide;
+    return String.join(
+        ":", Shown.number(firstParts), Shown.number(secondParts) + " " + firstSide, secondSide);
   }
 }

@@ -2,7 +2,6 @@
 package org.meltwright.units;
 
 import java.math.BigDecimal;
-import java.util.Locale;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
@@ -150,10 +149,12 @@ public final class ScaleInterval implements Comparable<ScaleInterval> {
   /**
    * Returns the step, locale-free.
    *
+   * <p>In thirteen digits, for reading; {@link QuantityFormatter#exact} keeps every bit.
+   *
    * @return for example "1.0E-4 kg"
    */
   @Override
   public String toString() {
-    return String.format(Locale.ROOT, "%s kg", kilograms);
+    return Shown.number(kilograms) + " kg";
   }
 }

@@ -1,12 +1,28 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.units;
 
-/** Texts of others, made fit to stand in a message: short, on one line, no control characters. */
+import java.math.BigDecimal;
+import java.math.MathContext;
+
+/**
+ * What {@code toString} and messages show: numbers without the dust of binary arithmetic, and texts
+ * of others made short, on one line, without control characters.
+ */
 final class Shown {
 
   private static final int LONGEST = 60;
 
+  /** Keeps a value within 5e-13 of itself, and drops what sums and factors leave behind it. */
+  private static final MathContext DIGITS = new MathContext(13);
+
   private Shown() {}
+
+  /** The shortest text of a number in thirteen digits: -3.7 for -3.700000000000003. */
+  static String number(double value) {
+    return Double.isFinite(value)
+        ? Double.toString(BigDecimal.valueOf(value).round(DIGITS).doubleValue())
+        : Double.toString(value);
+  }
 
   static String text(CharSequence text) {
     int length = Math.min(text.length(), LONGEST);

@@ -49,10 +49,12 @@ public record StatedDensity(double kilogramsPerCubicMetre, DensityState state) {
   /**
    * Returns the density with its state word, locale-free.
    *
+   * <p>In thirteen digits, for reading; {@link QuantityFormatter#exact} keeps every bit.
+   *
    * @return for example "550.0 kg/m³ bulk"
    */
   @Override
   public String toString() {
-    return kilogramsPerCubicMetre + " kg/m³ " + state.word();
+    return Shown.number(kilogramsPerCubicMetre) + " kg/m³ " + state.word();
   }
 }

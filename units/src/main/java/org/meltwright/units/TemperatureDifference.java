@@ -1,7 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.units;
 
-import java.util.Locale;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
@@ -149,10 +148,12 @@ public final class TemperatureDifference implements Comparable<TemperatureDiffer
   /**
    * Returns the difference in kelvins, locale-free.
    *
+   * <p>In thirteen digits, for reading; {@link QuantityFormatter#exact} keeps every bit.
+   *
    * @return for example "5.0 K"
    */
   @Override
   public String toString() {
-    return String.format(Locale.ROOT, "%s K", kelvin);
+    return Shown.number(kelvin) + " K";
   }
 }

@@ -1,7 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.units;
 
-import java.util.Locale;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
@@ -197,10 +196,12 @@ public final class TemperaturePoint implements Comparable<TemperaturePoint> {
   /**
    * Returns the point in degrees Celsius, locale-free.
    *
+   * <p>In thirteen digits, for reading; {@link QuantityFormatter#exact} keeps every bit.
+   *
    * @return for example "90.0 °C"
    */
   @Override
   public String toString() {
-    return String.format(Locale.ROOT, "%s °C", celsius);
+    return Shown.number(celsius) + " °C";
   }
 }

@@ -127,10 +127,12 @@ public record TemperatureRange(TemperaturePoint low, TemperaturePoint high) {
   /**
    * Returns the range in degrees Celsius, locale-free.
    *
+   * <p>In thirteen digits, for reading; {@link QuantityFormatter#exact} keeps every bit.
+   *
    * @return for example "62.0–65.0 °C"
    */
   @Override
   public String toString() {
-    return low.equals(high) ? low.toString() : low.celsius() + "–" + high;
+    return low.equals(high) ? low.toString() : Shown.number(low.celsius()) + "–" + high;
   }
 }

@@ -42,6 +42,8 @@ public enum UnitsProblem implements ProblemCode {
   COMPOUND_MALFORMED("quantity.compound-malformed"),
   /** No text at all. */
   TEXT_EMPTY("text.empty"),
+  /** A name or an id without a letter in it. */
+  NAME_BLANK("name.blank"),
   /** A text too long to be a quantity. */
   TEXT_TOO_LONG("text.too-long"),
   /** No number, or one that is not written as this library reads them. */
@@ -113,6 +115,21 @@ public enum UnitsProblem implements ProblemCode {
             .with("what", what)
             .with("low", plain(low))
             .with("high", plain(high)));
+  }
+
+  /**
+   * Guards a name, an id or a reason against blank text.
+   *
+   * @param text the text
+   * @param what what it names, such as "vessel"
+   * @return the text as it is
+   * @throws ProblemException if it is empty or blank
+   */
+  public static String requireName(String text, String what) {
+    if (text.isBlank()) {
+      throw new ProblemException(Problem.of(NAME_BLANK, text).with("what", what));
+    }
+    return text;
   }
 
   static Problem wrongKind(String found, String expectedId, String foundId) {

@@ -1,7 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.units;
 
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -103,10 +102,12 @@ public final class VolumeFraction implements Comparable<VolumeFraction> {
   /**
    * Returns the share in per cent with its basis, locale-free.
    *
+   * <p>In thirteen digits, for reading; {@link QuantityFormatter#exact} keeps every bit.
+   *
    * @return for example "10.0 % by volume"
    */
   @Override
   public String toString() {
-    return String.format(Locale.ROOT, "%s %% by volume", percent());
+    return Shown.number(percent()) + " % by volume";
   }
 }

@@ -83,6 +83,7 @@ class ReferencePagesTest {
     for (UnitsProblem problem : UnitsProblem.values()) {
       boolean ofValues =
           problem == UnitsProblem.NUMBER_NOT_FINITE
+              || problem == UnitsProblem.NAME_BLANK
               || problem == UnitsProblem.TEMPERATURE_POINT_OR_DIFFERENCE;
       assertThat(page.contains("`" + problem.id() + "`")).as(problem.id()).isNotEqualTo(ofValues);
     }

@@ -4,6 +4,7 @@ package org.meltwright.core.batch;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.meltwright.units.QuantityKind;
+import org.meltwright.units.UnitsProblem;
 
 /**
  * One line of a batch: an ingredient and how much of it goes in, exactly.
@@ -25,6 +26,17 @@ import org.meltwright.units.QuantityKind;
  * @param massKilograms how much of it, in kg, not rounded
  */
 public record BatchLine(Ingredient ingredient, double massKilograms) {
+
+  /**
+   * Guards the mass.
+   *
+   * @param ingredient the ingredient
+   * @param massKilograms its mass in kg
+   * @throws org.meltwright.units.ProblemException if the mass is negative or not finite
+   */
+  public BatchLine {
+    UnitsProblem.requireBetween(massKilograms, 0, 1e12, "mass of " + ingredient.name() + " in kg");
+  }
 
   /**
    * Returns how much goes in.

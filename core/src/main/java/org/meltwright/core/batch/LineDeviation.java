@@ -1,6 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.batch;
 
+import org.meltwright.units.Limit;
+import org.meltwright.units.UnitsProblem;
+
 /**
  * How far a line of a batch lies from its recipe, by mass of the whole that was weighed.
  *
@@ -26,6 +29,21 @@ package org.meltwright.core.batch;
  * @param weighedShare the share that was weighed, from 0 to 1
  */
 public record LineDeviation(Ingredient ingredient, double plannedShare, double weighedShare) {
+
+  private static final double WHOLE = 1 + Limit.RELATIVE_SLACK;
+
+  /**
+   * Guards the shares.
+   *
+   * @param ingredient the ingredient
+   * @param plannedShare the share that the recipe states
+   * @param weighedShare the share that was weighed
+   * @throws org.meltwright.units.ProblemException if a share is not from 0 to 1
+   */
+  public LineDeviation {
+    UnitsProblem.requireBetween(plannedShare, 0, WHOLE, "planned share");
+    UnitsProblem.requireBetween(weighedShare, 0, WHOLE, "weighed share");
+  }
 
   /**
    * Returns how much more was weighed than the recipe calls for.

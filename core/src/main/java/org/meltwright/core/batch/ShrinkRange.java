@@ -3,6 +3,9 @@ package org.meltwright.core.batch;
 
 import org.meltwright.units.Density;
 import org.meltwright.units.Estimate;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.UnitsProblem;
 import org.meltwright.units.VolumeFraction;
 
 /**
@@ -31,6 +34,22 @@ import org.meltwright.units.VolumeFraction;
  * @param high the most
  */
 public record ShrinkRange(VolumeFraction low, VolumeFraction central, VolumeFraction high) {
+
+  /**
+   * Guards the order.
+   *
+   * @param low the least
+   * @param central the likely one
+   * @param high the most
+   * @throws org.meltwright.units.ProblemException if they are not in order
+   */
+  public ShrinkRange {
+    if (low.value() > central.value() || central.value() > high.value()) {
+      throw new ProblemException(
+          Problem.of(UnitsProblem.RANGE_REVERSED, low + ", " + central + ", " + high)
+              .with("what", "shrinkage"));
+    }
+  }
 
   /**
    * Returns the shrinkage between two densities.

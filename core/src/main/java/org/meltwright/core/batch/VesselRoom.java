@@ -9,6 +9,7 @@ import org.meltwright.core.mixture.Mixture;
 import org.meltwright.core.source.Source;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.Limit;
+import org.meltwright.units.UnitsProblem;
 import org.meltwright.units.VolumeFraction;
 
 /**
@@ -42,6 +43,18 @@ public record VesselRoom(Vessel vessel, Estimate<Volume> melt) {
 
   /** Where {@link #WORKING_FILL} comes from: common practice; no publication measures it. */
   public static final Source WORKING_FILL_SOURCE = Source.COMMON_PRACTICE;
+
+  /**
+   * Guards the volume.
+   *
+   * @param vessel the vessel
+   * @param melt the volume of the melt
+   * @throws org.meltwright.units.ProblemException if the volume is negative or not finite
+   */
+  public VesselRoom {
+    UnitsProblem.requireBetween(melt.lowSi(), 0, 1e6, "volume of the melt in m³");
+    UnitsProblem.requireBetween(melt.highSi(), 0, 1e6, "volume of the melt in m³");
+  }
 
   /**
    * Returns the room of a mixture in a vessel.

@@ -33,9 +33,10 @@ public record Balance(String name, double capacityKilograms, double intervalKilo
    * @param name what the studio calls it
    * @param capacityKilograms the most it carries
    * @param intervalKilograms its scale interval
-   * @throws org.meltwright.units.ProblemException if a figure cannot be
+   * @throws org.meltwright.units.ProblemException if a figure cannot be, or the name is blank
    */
   public Balance {
+    UnitsProblem.requireName(name, "balance");
     UnitsProblem.requireBetween(capacityKilograms, 1e-9, 1e6, "capacity of the balance in kg");
     UnitsProblem.requireBetween(intervalKilograms, 1e-9, capacityKilograms, "scale interval in kg");
   }
@@ -47,7 +48,7 @@ public record Balance(String name, double capacityKilograms, double intervalKilo
    * @param capacity the most it carries
    * @param interval its scale interval
    * @return the balance
-   * @throws org.meltwright.units.ProblemException if a figure cannot be
+   * @throws org.meltwright.units.ProblemException if a figure cannot be, or the name is blank
    */
   public static Balance of(String name, Quantity<Mass> capacity, Quantity<Mass> interval) {
     return new Balance(name, QuantityKind.MASS.toSi(capacity), QuantityKind.MASS.toSi(interval));

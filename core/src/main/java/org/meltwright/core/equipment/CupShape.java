@@ -209,9 +209,19 @@ public sealed interface CupShape {
   /**
    * A cup of which only the volume is known.
    *
-   * @param cubicMetres the volume up to the brim in m³
+   * @param cubicMetres the volume up to the brim in m³, above zero
    */
   record Weighed(double cubicMetres) implements CupShape {
+
+    /**
+     * Guards the volume.
+     *
+     * @param cubicMetres the volume up to the brim in m³
+     * @throws org.meltwright.units.ProblemException if it is not above zero
+     */
+    public Weighed {
+      UnitsProblem.requireBetween(cubicMetres, 1e-15, 1e7, "volume of a cup in m³");
+    }
 
     @Override
     public double cubicMetresTo(double metres) {

@@ -2,6 +2,7 @@
 package org.meltwright.core.equipment;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
@@ -61,9 +62,10 @@ public final class HeatSource {
    * @param name what the studio calls it
    * @param kind its kind
    * @return the heat source
+   * @throws org.meltwright.units.ProblemException if the name is blank
    */
   public static HeatSource of(String name, Kind kind) {
-    return new HeatSource(name, kind, null, null, 0);
+    return new HeatSource(UnitsProblem.requireName(name, "heat source"), kind, null, null, 0);
   }
 
   private HeatSource(
@@ -129,8 +131,8 @@ public final class HeatSource {
    *
    * @return the power in W; empty if it is not stated
    */
-  public Optional<Double> powerWatts() {
-    return powerWatts > 0 ? Optional.of(powerWatts) : Optional.empty();
+  public OptionalDouble powerWatts() {
+    return powerWatts > 0 ? OptionalDouble.of(powerWatts) : OptionalDouble.empty();
   }
 
   /**

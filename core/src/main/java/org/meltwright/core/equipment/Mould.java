@@ -33,9 +33,11 @@ public record Mould(String name, VesselMaterial material, int cups, double cupCu
    * @param material what it is made of
    * @param cups how many cups it has
    * @param cupCubicMetres the volume of one cup
-   * @throws org.meltwright.units.ProblemException if number or volume cannot be
+   * @throws org.meltwright.units.ProblemException if number or volume cannot be, or the name is
+   *     blank
    */
   public Mould {
+    UnitsProblem.requireName(name, "mould");
     UnitsProblem.requireBetween(cups, 1, 1e6, "number of cups");
     UnitsProblem.requireBetween(cupCubicMetres, 1e-9, 1e3, "volume of a cup in m³");
   }
@@ -48,7 +50,8 @@ public record Mould(String name, VesselMaterial material, int cups, double cupCu
    * @param cups how many cups it has
    * @param cup the volume of one cup up to the brim
    * @return the mould
-   * @throws org.meltwright.units.ProblemException if number or volume cannot be
+   * @throws org.meltwright.units.ProblemException if number or volume cannot be, or the name is
+   *     blank
    */
   public static Mould of(String name, VesselMaterial material, int cups, Quantity<Volume> cup) {
     return new Mould(name, material, cups, QuantityKind.VOLUME.toSi(cup));
@@ -62,7 +65,8 @@ public record Mould(String name, VesselMaterial material, int cups, double cupCu
    * @param cups how many cups it has
    * @param cup the inside of one cup
    * @return the mould
-   * @throws org.meltwright.units.ProblemException if number or volume cannot be
+   * @throws org.meltwright.units.ProblemException if number or volume cannot be, or the name is
+   *     blank
    */
   public static Mould of(String name, VesselMaterial material, int cups, CupShape cup) {
     return new Mould(name, material, cups, cup.cubicMetres());

@@ -2,6 +2,7 @@
 package org.meltwright.core.equipment;
 
 import org.meltwright.units.TemperatureDifference;
+import org.meltwright.units.UnitsProblem;
 
 /**
  * A thermometer: where it measures, in what steps, and how far it may be off.
@@ -33,5 +34,21 @@ public record Thermometer(
     SURFACE,
     /** In the air, as at the outlet of a heat gun. */
     AIR
+  }
+
+  /**
+   * Guards name and figures.
+   *
+   * @param name what the studio calls it
+   * @param place where it measures
+   * @param interval its scale interval
+   * @param tolerance how far it may be off
+   * @throws org.meltwright.units.ProblemException if the name is blank, the interval is not above
+   *     zero or the tolerance is negative
+   */
+  public Thermometer {
+    UnitsProblem.requireName(name, "thermometer");
+    UnitsProblem.requireBetween(interval.kelvin(), 1e-6, 1000, "scale interval in K");
+    UnitsProblem.requireBetween(tolerance.kelvin(), 0, 1000, "tolerance in K");
   }
 }

@@ -57,9 +57,10 @@ public record Vessel(
    * @param bottom the shape of its bottom
    * @param capacityCubicMetres the volume up to the brim
    * @param massKilograms its own mass
-   * @throws org.meltwright.units.ProblemException if volume or mass cannot be
+   * @throws org.meltwright.units.ProblemException if volume or mass cannot be, or the name is blank
    */
   public Vessel {
+    UnitsProblem.requireName(name, "vessel");
     UnitsProblem.requireBetween(capacityCubicMetres, 1e-9, 1e3, "capacity in m³");
     UnitsProblem.requireBetween(massKilograms, 0, 1e6, "mass of the vessel in kg");
   }
@@ -74,7 +75,7 @@ public record Vessel(
    * @param capacity the volume up to the brim
    * @param mass its own mass
    * @return the vessel
-   * @throws org.meltwright.units.ProblemException if volume or mass cannot be
+   * @throws org.meltwright.units.ProblemException if volume or mass cannot be, or the name is blank
    */
   public static Vessel of(
       String name,
@@ -104,10 +105,12 @@ public record Vessel(
   /**
    * Returns how full the vessel is with a volume in it.
    *
-   * @param volumeCubicMetres the volume in it, in m³
+   * @param volumeCubicMetres the volume in it, in m³, not negative
    * @return the fill level, where 1 is full to the brim; above 1 it overflows
+   * @throws org.meltwright.units.ProblemException if the volume is negative or not finite
    */
   public double fillLevel(double volumeCubicMetres) {
-    return volumeCubicMetres / capacityCubicMetres;
+    return UnitsProblem.requireBetween(volumeCubicMetres, 0, 1e6, "volume in the vessel in m³")
+        / capacityCubicMetres;
   }
 }

@@ -2,6 +2,7 @@
 package org.meltwright.core.material;
 
 import org.meltwright.core.source.Sourced;
+import org.meltwright.units.UnitsProblem;
 
 /**
  * A figure of a catalogue, with the material and the property it belongs to.
@@ -29,6 +30,19 @@ import org.meltwright.core.source.Sourced;
  */
 public record CatalogueFigure<V>(
     Material material, PropertyKey<V> key, int rank, Sourced<V> sourced) {
+
+  /**
+   * Guards the rank.
+   *
+   * @param material the material
+   * @param key the property
+   * @param rank its place in the order of preference
+   * @param sourced the value with its source
+   * @throws org.meltwright.units.ProblemException if the rank is below 1
+   */
+  public CatalogueFigure {
+    UnitsProblem.requireBetween(rank, 1, 1e6, "rank of a figure");
+  }
 
   /**
    * Returns the value as a materials file writes it.

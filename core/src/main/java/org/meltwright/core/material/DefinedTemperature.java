@@ -30,6 +30,17 @@ public record DefinedTemperature(
     TemperatureRange range, TemperatureDefinition definition, boolean isOpenAbove) {
 
   /**
+   * Keeps of an open range its bound alone.
+   *
+   * @param range the range; where it is open above, only its low end counts
+   * @param definition what was measured
+   * @param isOpenAbove whether the source gives a lower bound only
+   */
+  public DefinedTemperature {
+    range = isOpenAbove ? TemperatureRange.of(range.low()) : range;
+  }
+
+  /**
    * Makes a range with both ends stated.
    *
    * @param range the range

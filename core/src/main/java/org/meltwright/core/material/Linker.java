@@ -84,14 +84,15 @@ final class Linker {
     builder.germanName = entry.german;
     builder.family = entry.family;
     builder.role = entry.role;
-    List<MassFractionRange> shares = new ArrayList<>();
+    List<Constituent> parts = new ArrayList<>();
     for (MaterialEntry.Part part : entry.parts) {
       if (part.share() != null && exists(part)) {
-        shares.add(part.share());
-        builder.constituent(material(part.id()), part.share());
+        parts.add(new Constituent(material(part.id()), part.share()));
       }
     }
-    checkSum(entry, shares);
+    if (isWhole(entry, parts)) {
+      builder.constituents.addAll(parts);
+    }
     for (MaterialEntry.Part candidate : entry.alternatives) {
       if (exists(candidate)) {
         builder.alternative(material(candidate.id()));
@@ -112,15 +113,18 @@ final class Linker {
     return true;
   }
 
-  /** The middles sum to one, and so do the ends that go together. */
-  private void checkSum(MaterialEntry entry, List<MassFractionRange> shares) {
+  /** All parts are there and their middles sum to one; a missing part is a problem already. */
+  private boolean isWhole(MaterialEntry entry, List<Constituent> parts) {
     double middle = 0;
-    for (MassFractionRange share : shares) {
-      middle += share.middle().value();
+    for (Constituent part : parts) {
+      middle += part.share().middle().value();
     }
-    if (entry.parts.size() == shares.size() && !shares.isEmpty() && Math.abs(middle - 1) > SLACK) {
+    boolean complete = entry.parts.size() == parts.size();
+    boolean sums = parts.isEmpty() || Math.abs(middle - 1) <= SLACK;
+    if (complete && !sums) {
       problems.add(
           Problem.of(MaterialProblem.PARTS_SUM, Span.plain(middle, -2) + " %").under(entry.path));
     }
+    return complete && sums;
   }
 }

@@ -14,6 +14,7 @@ import org.meltwright.units.UnitsProblem;
  * <pre>{@code
  * MassFractionRange oil =
  *     new MassFractionRange(MassFraction.ofPercent(20), MassFraction.ofPercent(25));
+ * oil; // 20 to 25 % by mass
  * oil.middle(); // 22.5 % by mass
  * MassFractionRange.of(MassFraction.ofPercent(4)).high(); // 4.0 % by mass
  * }</pre>
@@ -57,5 +58,15 @@ public record MassFractionRange(MassFraction low, MassFraction high) {
    */
   public MassFraction middle() {
     return MassFraction.of((low.value() + high.value()) / 2);
+  }
+
+  /**
+   * Returns the range in per cent with its basis, locale-free.
+   *
+   * @return for example "20 to 25 % by mass"
+   */
+  @Override
+  public String toString() {
+    return Span.format(low.value(), high.value(), -2) + " % by mass";
   }
 }

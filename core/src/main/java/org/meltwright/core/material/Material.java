@@ -14,6 +14,7 @@ import org.meltwright.core.source.Source;
 import org.meltwright.core.source.Sourced;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.UnitsProblem;
 
 /**
  * A material: names, family, role, identifiers, constituents and figures, each with its source.
@@ -47,9 +48,10 @@ public final class Material {
    *
    * @param id the stable id, lower case and hyphens, for example {@code beeswax-yellow}
    * @return a builder
+   * @throws ProblemException if the id is blank
    */
   public static Builder builder(String id) {
-    return new Builder(id);
+    return new Builder(UnitsProblem.requireName(id, "id of a material"));
   }
 
   private Material(Builder builder) {
@@ -362,9 +364,10 @@ public final class Material {
      * @param english the English name
      * @param german the German name; empty if there is none
      * @return this builder
+     * @throws ProblemException if the English name is blank
      */
     public Builder names(String english, String german) {
-      englishName = english;
+      englishName = UnitsProblem.requireName(english, "name of " + id);
       germanName = german;
       return this;
     }
@@ -374,9 +377,10 @@ public final class Material {
      *
      * @param name the name, in any language
      * @return this builder
+     * @throws ProblemException if the name is blank
      */
     public Builder otherName(String name) {
-      otherNames.add(name);
+      otherNames.add(UnitsProblem.requireName(name, "name of " + id));
       return this;
     }
 
@@ -492,8 +496,10 @@ public final class Material {
      * Returns the material.
      *
      * @return what was collected so far
+     * @throws ProblemException if no choice of shares within their ranges sums to one
      */
     public Material build() {
+      Constituent.requireWhole(id, constituents);
       return new Material(this);
     }
   }

@@ -36,6 +36,8 @@ public enum MaterialProblem implements ProblemCode {
   KEY("material.key"),
   /** A text that does not start with a number. */
   VALUE("material.value"),
+  /** A temperature of which only the high end is stated. */
+  LOW_END("material.low-end"),
   /** A unit that does not fit the property. */
   UNIT("material.unit"),
   /** A word that is none of those allowed. */

@@ -14,6 +14,7 @@ import org.meltwright.core.source.SourceKind;
 import org.meltwright.core.source.Sourced;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.UnitsProblem;
 
 /**
  * Reads materials files: one "key: value" a line, blocks that start with {@code source:} or {@code
@@ -164,7 +165,7 @@ final class MaterialsReader {
 
   private void material(MaterialEntry material, String key, String value) {
     switch (key) {
-      case "en" -> material.english = value;
+      case "en" -> material.english = UnitsProblem.requireName(value, "name of " + material.id);
       case "de" -> material.german = value;
       case "also" -> names(material, value);
       case "family" -> material.family = Words.parse(MaterialFamily.class, value);

@@ -9,6 +9,7 @@ import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityRange;
 import org.meltwright.units.TemperatureRange;
+import org.meltwright.units.UnitsProblem;
 
 /**
  * Ranges of a physical quantity: "0.95 to 0.96 g/ml at 20 °C".
@@ -33,6 +34,7 @@ record QuantityType<Q extends Quantity<Q>>(QuantityKind<Q> kind, MaterialState s
           "thermal-conductivity", "W/(m K)",
           "dynamic-viscosity", "mPa s");
   private static final String AT = " at ";
+  private static final double LARGEST = 1e40;
 
   @Override
   public PropertyRange<Q> parse(String text) {
@@ -43,6 +45,7 @@ record QuantityType<Q extends Quantity<Q>>(QuantityKind<Q> kind, MaterialState s
       throw new ProblemException(
           Problem.of(MaterialProblem.UNIT, text).with("units", String.join(", ", units())));
     }
+    UnitsProblem.requireBetween(span.low(power), 0, LARGEST, kind.id());
     PropertyRange<Q> range =
         PropertyRange.of(new QuantityRange<>(kind, span.low(power), span.high(power)), state);
     return at < 0 ? range : range.at(temperature(text.substring(at + AT.length())));

@@ -14,15 +14,19 @@ import org.meltwright.units.ProblemException;
  */
 record Span(BigDecimal low, BigDecimal high, boolean openAbove, String rest) {
 
+  static final String AT_MOST = "<=";
+
   private static final String RANGE_WORD = "to ";
+  private static final double SMALLEST = 1e-30;
+  private static final double LARGEST = 1e30;
 
   static Span parse(String text) {
     if (text.startsWith(">=")) {
       Span one = number(text.substring(2).strip());
       return new Span(one.low, one.low, true, one.rest);
     }
-    if (text.startsWith("<=")) {
-      Span one = number(text.substring(2).strip());
+    if (text.startsWith(AT_MOST)) {
+      Span one = number(text.substring(AT_MOST.length()).strip());
       return new Span(BigDecimal.ZERO, one.high, false, one.rest);
     }
     Span first = number(text);
@@ -37,11 +41,20 @@ record Span(BigDecimal low, BigDecimal high, boolean openAbove, String rest) {
     int space = text.indexOf(' ');
     String head = space < 0 ? text : text.substring(0, space);
     try {
-      BigDecimal number = new BigDecimal(head);
+      BigDecimal number = inReach(new BigDecimal(head));
       return new Span(number, number, false, space < 0 ? "" : text.substring(space + 1).strip());
     } catch (NumberFormatException e) {
       throw new ProblemException(Problem.of(MaterialProblem.VALUE, text));
     }
+  }
+
+  /** An endless number would read as "no upper bound". */
+  private static BigDecimal inReach(BigDecimal number) {
+    double size = Math.abs(number.doubleValue());
+    if (number.signum() != 0 && !(size >= SMALLEST && size <= LARGEST)) {
+      throw new NumberFormatException();
+    }
+    return number;
   }
 
   /** The low end times ten to a power. */

@@ -15,6 +15,9 @@ record TemperatureType(@Nullable TemperatureDefinition usual)
 
   @Override
   public DefinedTemperature parse(String text) {
+    if (text.startsWith(Span.AT_MOST)) { // nothing tells the low end, and zero is no bound
+      throw new ProblemException(Problem.of(MaterialProblem.LOW_END, text));
+    }
     int comma = text.indexOf(',');
     Span span = Span.parse(comma < 0 ? text : text.substring(0, comma).strip());
     TemperatureDefinition definition = definition(comma < 0 ? "" : text.substring(comma + 1), text);
@@ -66,6 +69,8 @@ record TemperatureType(@Nullable TemperatureDefinition usual)
             a.high().isAbove(b.high()) ? a.high() : b.high());
     boolean same = one.definition() == other.definition();
     return new DefinedTemperature(
-        range, same ? one.definition() : TemperatureDefinition.NOT_STATED);
+        range,
+        same ? one.definition() : TemperatureDefinition.NOT_STATED,
+        one.isOpenAbove() || other.isOpenAbove());
   }
 }

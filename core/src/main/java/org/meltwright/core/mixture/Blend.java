@@ -49,9 +49,11 @@ public final class Blend {
    * @param components what may be mixed, at least one
    * @param targets the shares to reach
    * @return the blend
-   * @throws ProblemException if a target is out of reach; a problem for each such target
+   * @throws ProblemException if there is no component, or a target is out of reach; a problem for
+   *     each such target
    */
   public static Blend of(List<Composition> components, List<ShareTarget> targets) {
+    requireComponents(components);
     double[][] contents = contents(components, targets);
     double[] wanted = targets.stream().mapToDouble(t -> t.share().value()).toArray();
     requireInReach(contents, wanted, targets);
@@ -66,12 +68,20 @@ public final class Blend {
    * @param targets the shares wanted
    * @return for each target the wanted share if it can be had, else the nearest; what is nearest
    *     may need a component alone, or be approached only as its amount grows
+   * @throws ProblemException if there is no component
    */
   public static List<MassFraction> nearest(
       List<Composition> components, List<ShareTarget> targets) {
+    requireComponents(components);
     double[][] contents = contents(components, targets);
     double[] wanted = targets.stream().mapToDouble(t -> t.share().value()).toArray();
     return LinearProgram.nearest(contents, wanted);
+  }
+
+  private static void requireComponents(List<Composition> components) {
+    if (components.isEmpty()) {
+      throw new ProblemException(Problem.of(MixtureProblem.NO_PARTS, "0"));
+    }
   }
 
   private static void requireInReach(

@@ -17,6 +17,7 @@ import org.meltwright.units.Density;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityRange;
 import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.UnitsProblem;
 
 /**
  * The state of matter that volumes are counted in, and where the densities come from.
@@ -60,6 +61,9 @@ public final class DensityBasis {
   /** Loose, with the air between the pieces. */
   public static final DensityBasis BULK = of(MaterialState.BULK);
 
+  private static final double LARGEST_EXPANSION = 0.002;
+  private static final String EXPANSION = "volume expansion in 1/K";
+
   private final MaterialState state;
   private final Map<Material, QuantityRange<Density>> stated;
   private final @Nullable TemperaturePoint temperature;
@@ -82,10 +86,14 @@ public final class DensityBasis {
    * they are. For example, 850 kg/m³ at 65 °C with β = 8.5e-4 is 835.79 kg/m³ at 85 °C.
    *
    * @param temperature the temperature of the melt
-   * @param expansionPerKelvin the volume expansion β of the liquids in 1/K, as a range
+   * @param expansionPerKelvin the volume expansion β of the liquids in 1/K, as a range within 0 to
+   *     0.002: so no density turns negative, however far it is carried
    * @return the basis
+   * @throws org.meltwright.units.ProblemException if the expansion lies outside
    */
   public static DensityBasis meltAt(TemperaturePoint temperature, NumberRange expansionPerKelvin) {
+    UnitsProblem.requireBetween(expansionPerKelvin.low(), 0, LARGEST_EXPANSION, EXPANSION);
+    UnitsProblem.requireBetween(expansionPerKelvin.high(), 0, LARGEST_EXPANSION, EXPANSION);
     return new DensityBasis(MaterialState.LIQUID, Map.of(), temperature, expansionPerKelvin);
   }
 

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.mixture;
 
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
 import org.meltwright.units.UnitsProblem;
 
 /**
@@ -36,7 +38,7 @@ public final class DensityTable {
    *
    * @param kilogramsPerCubicMetre the densities in kg/m³, from 0.001 to 100,000
    * @return the table
-   * @throws org.meltwright.units.ProblemException if a density lies outside
+   * @throws ProblemException if a density lies outside
    */
   public static DensityTable of(double... kilogramsPerCubicMetre) {
     return of(kilogramsPerCubicMetre, kilogramsPerCubicMetre);
@@ -48,10 +50,15 @@ public final class DensityTable {
    * @param low the low ends in kg/m³, from 0.001 to 100,000
    * @param high the high ends in kg/m³, as many, none below its low end
    * @return the table
-   * @throws org.meltwright.units.ProblemException if a density lies outside, or the ends of a range
-   *     are reversed
+   * @throws ProblemException if a density lies outside, the ends of a range are reversed, or there
+   *     are not as many of them
    */
   public static DensityTable of(double[] low, double[] high) {
+    if (low.length != high.length) {
+      throw new ProblemException(
+          Problem.of(MixtureProblem.DENSITY_COUNT, Integer.toString(high.length))
+              .with("expected", Integer.toString(low.length)));
+    }
     double[] middle = new double[low.length];
     for (int i = 0; i < low.length; i++) {
       UnitsProblem.requireBetween(low[i], LIGHTEST, HEAVIEST, "density in kg/m³");

@@ -22,8 +22,7 @@ import org.meltwright.units.QuantityKind;
  * Scrap cake = Scrap.of(grams(300), MassFractionRange.of(MassFraction.ofPercent(10)));
  * Scrap whole = Scrap.blend(List.of(scrapings, cake));
  * whole.massKilograms(); // 0.5 kg
- * whole.share().low().percent(); // 6.0 %
- * whole.share().high().percent(); // 18.0 %
+ * whole.share(); // 6 to 18 % by mass
  * }</pre>
  *
  * <p>Immutable and thread-safe.

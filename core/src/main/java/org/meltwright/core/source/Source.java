@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.source;
 
+import org.meltwright.units.UnitsProblem;
+
 /**
  * What a reader can look up: a title, where in it, and when it appeared.
  *
@@ -48,6 +50,24 @@ public record Source(String id, String title, String locator, String year, Sourc
   /** What the user stated: a measurement, a price, a data sheet of their own. */
   public static final Source USER =
       new Source("user", "Stated by the user", NOT_STATED, NOT_STATED, SourceKind.DATA_SHEET);
+
+  /**
+   * Guards id and title.
+   *
+   * @param id the stable id in the bibliography
+   * @param title the title
+   * @param locator edition, table, section or page
+   * @param year the year of publication
+   * @param kind what kind of publication it is
+   * @throws org.meltwright.units.ProblemException if one of the texts is blank; what is unknown is
+   *     {@link #NOT_STATED}
+   */
+  public Source {
+    UnitsProblem.requireName(id, "id of a source");
+    UnitsProblem.requireName(title, "title of a source");
+    UnitsProblem.requireName(locator, "locator of a source");
+    UnitsProblem.requireName(year, "year of a source");
+  }
 
   /**
    * Returns this source with a place in it, behind the edition if one is stated.

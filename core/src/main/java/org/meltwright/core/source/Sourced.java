@@ -3,6 +3,7 @@ package org.meltwright.core.source;
 
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.units.UnitsProblem;
 
 /**
  * A value together with where it comes from, how it is known, and whether a rule may use it.
@@ -137,8 +138,10 @@ public final class Sourced<V> {
    *
    * @param reason why not
    * @return the new sourced value
+   * @throws org.meltwright.units.ProblemException if the reason is blank
    */
   public Sourced<V> barredFromRules(String reason) {
+    UnitsProblem.requireName(reason, "why no rule may use it");
     return new Sourced<>(value, source, knowledge, note, preferredBecause, reason);
   }
 

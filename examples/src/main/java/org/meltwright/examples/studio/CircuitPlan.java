@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.meltwright.core.equipment.HeatSource;
 import org.meltwright.examples.page.Block.Grid;
 import org.meltwright.safety.exposure.CircuitLoad;
@@ -66,8 +67,9 @@ final class CircuitPlan {
   }
 
   private static String power(HeatSource source, int count) {
+    OptionalDouble watts = source.powerWatts();
     String each =
-        source.powerWatts().map(w -> Say.decimals(w, 0) + " W").orElse("power not stated");
+        watts.isPresent() ? Say.decimals(watts.getAsDouble(), 0) + " W" : "power not stated";
     return (count > 1 ? count + " × " : "") + source.name() + " (" + each + ")";
   }
 }

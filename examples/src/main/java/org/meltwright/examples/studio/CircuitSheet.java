@@ -32,7 +32,7 @@ record CircuitSheet(
     CircuitLoad load = CircuitLoad.of(circuit.volts(), circuit.amperes(), factor);
     for (HeatSource source : circuit.sources()) {
       if (source.powerWatts().isPresent()) {
-        load = load.with(device(source.name(), source.powerWatts().get()));
+        load = load.with(device(source.name(), source.powerWatts().getAsDouble()));
       } else {
         open.add("the power of " + source.name());
       }

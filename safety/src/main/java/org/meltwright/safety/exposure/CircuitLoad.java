@@ -4,6 +4,7 @@ package org.meltwright.safety.exposure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.units.Limit;
 import org.meltwright.units.Messages;
@@ -44,15 +45,17 @@ public final class CircuitLoad {
     WITHIN_THE_NUMBERS_GIVEN,
     /** The rating holds the nameplates, but not with the factor for continuous loads. */
     ABOVE_CONTINUOUS,
-    /** The nameplates alone exceed the rating. */
-    ABOVE_RATING
+    /** The nameplates alone exceed the rating, whatever those not known would add. */
+    ABOVE_RATING,
+    /** The power of a device is not known, and the nameplates known do not exceed the rating. */
+    NOT_KNOWN
   }
 
   /**
    * A device on the circuit.
    *
    * @param name what it is called
-   * @param watts its nameplate power, in W, from 0 to 1e6
+   * @param watts its nameplate power, in W, from 0 to 1e6; NaN if it is not known
    * @param isContinuous whether it is a continuous load by the user's code
    */
   public record Device(String name, double watts, boolean isContinuous) {
@@ -66,7 +69,28 @@ public final class CircuitLoad {
      * @throws org.meltwright.units.ProblemException if it is negative
      */
     public Device {
-      UnitsProblem.requireBetween(watts, 0, 1e6, "power in W");
+      if (!Double.isNaN(watts)) {
+        UnitsProblem.requireBetween(watts, 0, 1e6, "power in W");
+      }
+    }
+
+    /**
+     * Returns a device whose nameplate nobody has read; it counts as unknown, not as nothing.
+     *
+     * @param name what it is called
+     * @return the device, taken for a continuous load
+     */
+    public static Device ofUnknownPower(String name) {
+      return new Device(name, Double.NaN, true);
+    }
+
+    /**
+     * Tells whether its power is known.
+     *
+     * @return whether {@link #watts()} is a number
+     */
+    public boolean isPowerKnown() {
+      return !Double.isNaN(watts);
     }
   }
 
@@ -118,23 +142,35 @@ public final class CircuitLoad {
   }
 
   /**
-   * Returns the sum of the nameplates.
+   * Returns the devices whose power is not known.
    *
-   * @return the power, in W
+   * @return the devices, in the order added; empty if all are known
+   */
+  public List<Device> unknown() {
+    return devices.stream().filter(d -> !d.isPowerKnown()).toList();
+  }
+
+  /**
+   * Returns the sum of the nameplates that are known.
+   *
+   * @return the power, in W; the least there is if a device is unknown
    */
   public double nameplateWatts() {
-    return devices.stream().mapToDouble(Device::watts).sum();
+    return known().mapToDouble(Device::watts).sum();
+  }
+
+  private Stream<Device> known() {
+    return devices.stream().filter(Device::isPowerKnown);
   }
 
   /**
    * Returns what the circuit must be rated for: the other loads and the continuous ones times the
    * factor.
    *
-   * @return the current, in A
+   * @return the current, in A; the least it is if a device is unknown
    */
   public double requiredAmperes() {
-    double continuous =
-        devices.stream().filter(Device::isContinuous).mapToDouble(Device::watts).sum();
+    double continuous = known().filter(Device::isContinuous).mapToDouble(Device::watts).sum();
     return (nameplateWatts() + (continuousFactor - 1) * continuous) / volts;
   }
 
@@ -166,6 +202,8 @@ public final class CircuitLoad {
   public Outcome outcome() {
     if (Limit.exceeds(nameplateWatts(), ratedWatts())) {
       return Outcome.ABOVE_RATING;
+    } else if (!unknown().isEmpty()) {
+      return Outcome.NOT_KNOWN;
     }
     return Limit.exceeds(requiredAmperes(), ratedAmperes)
         ? Outcome.ABOVE_CONTINUOUS
@@ -176,7 +214,7 @@ public final class CircuitLoad {
    * Returns the devices that one plug does not carry.
    *
    * @param plugAmperes what a plug is made for, in A, for example 13
-   * @return the devices whose nameplate exceeds it
+   * @return the devices whose nameplate exceeds it; those of {@link #unknown} are not among them
    */
   public List<Device> abovePlug(double plugAmperes) {
     double limit = volts * UnitsProblem.requireBetween(plugAmperes, 0.1, 1000, "plug in A");
@@ -222,10 +260,11 @@ public final class CircuitLoad {
   public Explanation explanation() {
     Explanation.Builder text =
         Explanation.of("Load on one circuit").given(volts + " V, " + ratedAmperes + " A");
-    devices.forEach(d -> text.given(d.name() + " " + d.watts() + " W"));
+    devices.forEach(
+        d -> text.given(d.name() + (d.isPowerKnown() ? " " + d.watts() + " W" : ", not known")));
     return text.given("factor on continuous loads " + continuousFactor)
         .formula("I = (sum of other loads + factor x sum of continuous loads) / V")
-        .step("I = " + requiredAmperes() + " A")
+        .step("I " + (unknown().isEmpty() ? "= " : "is at least ") + requiredAmperes() + " A")
         .warning(text(Locale.ENGLISH))
         .build();
   }

@@ -127,7 +127,7 @@ public final class Finding implements Comparable<Finding> {
   }
 
   private String text(String part, Locale locale) {
-    return rule.text("rule." + ruleId() + "." + part, locale, Texts.write(details, locale));
+    return RuleTexts.finding(rule, part, locale, details);
   }
 
   @Override

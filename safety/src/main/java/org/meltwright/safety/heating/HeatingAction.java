@@ -4,11 +4,14 @@ package org.meltwright.safety.heating;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.meltwright.units.Limit;
 import org.meltwright.units.Messages;
 import org.meltwright.units.TemperatureDifference;
+import org.meltwright.units.TemperaturePoint;
 
 /**
- * What to do about a reading: at once, and later when it has calmed down.
+ * What to do about a reading: at once, and later when it has calmed down. The level follows from
+ * the reading alone.
  *
  * <p>For example:
  *
@@ -23,9 +26,8 @@ import org.meltwright.units.TemperatureDifference;
  * <p>Immutable and thread-safe.
  *
  * @param reading what was read
- * @param level what it calls for
  */
-public record HeatingAction(HeatingReading reading, Level level) {
+public record HeatingAction(HeatingReading reading) {
 
   /** What a reading calls for, by the one temperature table. */
   public enum Level {
@@ -72,13 +74,47 @@ public record HeatingAction(HeatingReading reading, Level level) {
   }
 
   /**
+   * Returns what the reading calls for.
+   *
+   * @return the level, by the one temperature table
+   */
+  public Level level() {
+    return switch (reading.place()) {
+      case LIQUID, PALETTE_SURFACE -> levelOfWax();
+      case POT_FLOOR -> levelOfFloor();
+      case AIR -> Level.MEASURE_THE_WAX;
+    };
+  }
+
+  private Level levelOfWax() {
+    if (Limit.reaches(reading.value(), TemperatureTable.FUME)) {
+      return Level.LEAVE_THE_FUMES;
+    } else if (Limit.reaches(reading.value(), TemperatureTable.HARD_CEILING)) {
+      return Level.HEAT_OFF;
+    } else if (isWaxAbove(TemperatureTable.TARGET)) {
+      return Level.LOWER;
+    }
+    return isWaxAbove(TemperatureTable.DARKENING) ? Level.COUNT_THE_HOURS : Level.KEEP_WATCH;
+  }
+
+  private Level levelOfFloor() {
+    if (Limit.reaches(reading.value(), TemperatureTable.FUME)) {
+      return Level.FLOOR_OFF;
+    }
+    return Limit.reaches(reading.value(), TemperatureTable.HARD_CEILING)
+        ? Level.FLOOR_LOWER
+        : Level.MEASURE_THE_WAX;
+  }
+
+  /**
    * Returns by how much the wax lies above the target: the least by which to lower the set point.
    *
    * @return the difference; empty if the reading is not of the wax or not above the target
    */
   public Optional<TemperatureDifference> lowerBy() {
-    TemperatureDifference above = reading.value().minus(TemperatureTable.TARGET);
-    return isOfWax() && above.kelvin() > 0 ? Optional.of(above) : Optional.empty();
+    return isWaxAbove(TemperatureTable.TARGET)
+        ? Optional.of(reading.value().minus(TemperatureTable.TARGET))
+        : Optional.empty();
   }
 
   /**
@@ -102,19 +138,17 @@ public record HeatingAction(HeatingReading reading, Level level) {
   }
 
   private String hours(Locale locale) {
-    boolean counts = reading.value().isAbove(TemperatureTable.DARKENING) && isOfWax();
-    return counts && reading.minutes().isPresent()
+    return isWaxAbove(TemperatureTable.DARKENING) && reading.minutes().isPresent()
         ? " " + messages().text("action.minutes", locale, values(locale))
         : "";
   }
 
-  private boolean isOfWax() {
-    return reading.place() != HeatingReading.Place.AIR
-        && reading.place() != HeatingReading.Place.POT_FLOOR;
+  private boolean isWaxAbove(TemperaturePoint limit) {
+    return reading.isOfWax() && Limit.exceeds(reading.value(), limit);
   }
 
   private String text(String part, Locale locale) {
-    return messages().text("action." + level + "." + part, locale, values(locale));
+    return messages().text("action." + level() + "." + part, locale, values(locale));
   }
 
   private Map<String, String> values(Locale locale) {

@@ -2,7 +2,6 @@
 package org.meltwright.safety.heating;
 
 import java.util.OptionalDouble;
-import org.meltwright.units.Limit;
 import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.UnitsProblem;
 
@@ -96,36 +95,10 @@ public record HeatingReading(Place place, TemperaturePoint value, double minutes
    * @return the action, at once and later
    */
   public HeatingAction action() {
-    return new HeatingAction(this, level());
+    return new HeatingAction(this);
   }
 
-  private HeatingAction.Level level() {
-    return switch (place) {
-      case LIQUID, PALETTE_SURFACE -> levelOfWax();
-      case POT_FLOOR -> levelOfFloor();
-      case AIR -> HeatingAction.Level.MEASURE_THE_WAX;
-    };
-  }
-
-  private HeatingAction.Level levelOfWax() {
-    if (Limit.reaches(value, TemperatureTable.FUME)) {
-      return HeatingAction.Level.LEAVE_THE_FUMES;
-    } else if (Limit.reaches(value, TemperatureTable.HARD_CEILING)) {
-      return HeatingAction.Level.HEAT_OFF;
-    } else if (Limit.exceeds(value, TemperatureTable.TARGET)) {
-      return HeatingAction.Level.LOWER;
-    }
-    return Limit.exceeds(value, TemperatureTable.DARKENING)
-        ? HeatingAction.Level.COUNT_THE_HOURS
-        : HeatingAction.Level.KEEP_WATCH;
-  }
-
-  private HeatingAction.Level levelOfFloor() {
-    if (Limit.reaches(value, TemperatureTable.FUME)) {
-      return HeatingAction.Level.FLOOR_OFF;
-    }
-    return Limit.reaches(value, TemperatureTable.HARD_CEILING)
-        ? HeatingAction.Level.FLOOR_LOWER
-        : HeatingAction.Level.MEASURE_THE_WAX;
+  boolean isOfWax() {
+    return place == Place.LIQUID || place == Place.PALETTE_SURFACE;
   }
 }

@@ -27,7 +27,7 @@ import org.meltwright.units.TemperaturePoint;
  * HeatingReview review = HeatingRules.standard().review(plan);
  * review.isBlocking(); // true
  * review.findings().get(0).ruleId(); // hard-ceiling
- * review.marginToHardCeiling().get().kelvin(); // -3.7 K
+ * review.marginToHardCeiling().get(); // -3.7 K
  * review.isNotAssessed("vessel-too-full"); // true
  * }</pre>
  *

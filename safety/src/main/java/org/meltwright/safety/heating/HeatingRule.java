@@ -11,9 +11,13 @@ import org.meltwright.units.Messages;
  * <p>An app adds its own by implementing this and calling {@link HeatingRules#with}. Its texts
  * stand in {@code messages_en.properties} and {@code messages_de.properties} beside its class,
  * under {@code rule.<id>.summary}, {@code rule.<id>.reason} and {@code rule.<id>.remedy}; for each
- * property that it may report as not assessed, under {@code missing.<property>.what} and {@code
- * missing.<property>.remedy}. A named module opens that package to {@code org.meltwright.units}. An
- * app with another place for texts overrides {@link #text}.
+ * property that it may report as not assessed, and that the rules of this library do not know,
+ * under {@code missing.<property>.what} and {@code missing.<property>.remedy}. A named module opens
+ * that package to {@code org.meltwright.units}. An app with another place for texts overrides
+ * {@link #text}.
+ *
+ * <p>A text that is found nowhere hides nothing: a German reader gets the English one, and where
+ * that is missing too a sentence that names rule and severity, or the missing property.
  *
  * <p>A rule keeps no state, so that it is thread-safe, and does not depend on other rules or on the
  * order of the materials.
@@ -31,7 +35,11 @@ import org.meltwright.units.Messages;
  *         : RuleOutcome.foundIf(Limit.exceeds(plan.hoursHeld().getAsDouble(), 8));
  *   }
  * }
- * HeatingRules.standard().with(new LongDay()).find("long-day").isPresent(); // true
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * HeatingPlan plan = HeatingPlan.builder(Composition.of(wax)).hoursHeld(9).build();
+ * HeatingReview review = HeatingRules.standard().with(new LongDay()).review(plan);
+ * Finding found = review.finding("long-day").get();
+ * found.summary(Locale.ENGLISH); // The rule "long-day" (NOTICE) has a finding. …
  * }</pre>
  */
 public interface HeatingRule {
@@ -58,6 +66,8 @@ public interface HeatingRule {
    * @param locale the reader's language: German for {@code de}, English for all others
    * @param values what stands in the places of the text, by name
    * @return the text
+   * @throws java.util.MissingResourceException if the rule has no such text; a reader then gets
+   *     another, as said above
    */
   default String text(String key, Locale locale, Map<String, String> values) {
     return Messages.beside(getClass()).text(key, locale, values);

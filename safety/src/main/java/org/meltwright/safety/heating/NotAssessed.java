@@ -4,7 +4,6 @@ package org.meltwright.safety.heating;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -106,8 +105,7 @@ public final class NotAssessed implements Comparable<NotAssessed> {
 
   private String text(String part, Locale locale) {
     String name = material().map(m -> m.name(locale)).orElse("");
-    String key = "missing." + property + "." + part;
-    return rules.get(0).text(key, locale, Map.of("material", name));
+    return RuleTexts.missing(rules, property, part, locale, name);
   }
 
   @Override

@@ -2,6 +2,7 @@
 package org.meltwright.safety.heating;
 
 import org.meltwright.core.source.Source;
+import org.meltwright.units.UnitsProblem;
 
 /**
  * What a rule says of itself: id, severity, whether it blocks, whether it can be switched off, what
@@ -45,6 +46,21 @@ public record RuleInfo(
     TOOL,
     /** Who works, and what stands near. */
     PLACE
+  }
+
+  /**
+   * Guards the id.
+   *
+   * @param id the stable id
+   * @param severity how badly what it finds may end
+   * @param topic what it is about
+   * @param blocking whether the work must not go on
+   * @param fixed whether it can never be switched off
+   * @param source what it rests on
+   * @throws org.meltwright.units.ProblemException if the id is blank
+   */
+  public RuleInfo {
+    UnitsProblem.requireName(id, "id of a rule");
   }
 
   /**

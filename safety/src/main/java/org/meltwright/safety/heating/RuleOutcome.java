@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
+import org.meltwright.units.UnitsProblem;
 
 /**
  * What one rule makes of one plan: nothing, a finding with the numbers it speaks of, and what it
@@ -41,7 +42,12 @@ public final class RuleOutcome {
    * @param material the material it is missing of; null if it is missing of the plan
    * @param property the id of what is missing, for example {@code flash-point}
    */
-  record Missing(@Nullable Material material, String property) {}
+  record Missing(@Nullable Material material, String property) {
+
+    Missing {
+      UnitsProblem.requireName(property, "what was not assessed");
+    }
+  }
 
   /**
    * Returns a finding without numbers.

@@ -16,7 +16,7 @@ import org.meltwright.units.TemperaturePoint;
  * <pre>{@code
  * Limit.exceeds(ofCelsius(90), TemperatureTable.TARGET); // false
  * Limit.reaches(ofFahrenheit(200), TemperatureTable.HARD_CEILING); // true
- * TemperatureTable.HARD_CEILING.minus(TemperatureTable.TARGET).kelvin(); // 3.3 K
+ * TemperatureTable.HARD_CEILING.minus(TemperatureTable.TARGET); // 3.3 K
  * }</pre>
  *
  * <p>Not instantiable; thread-safe.

@@ -22,7 +22,7 @@
  * HeatingReview review = HeatingRules.standard().review(plan);
  * review.isBlocking(); // true
  * review.findings().get(0).ruleId(); // hard-ceiling
- * review.marginToHardCeiling().get().kelvin(); // -3.7 K
+ * review.marginToHardCeiling().get(); // -3.7 K
  * review.isNotAssessed("vessel-too-full"); // true
  * }</pre>
  *

@@ -98,4 +98,32 @@ class CircuitLoadTest {
   void factor_below_one_is_a_problem() {
     assertThatThrownBy(() -> CircuitLoad.of(230, 16, 0.8)).isInstanceOf(ProblemException.class);
   }
+
+  /** A plate of known and one of unknown power on 15 A at 120 V, 1800 W; own arithmetic. */
+  @ParameterizedTest
+  @CsvSource({
+    "0, NOT_KNOWN",
+    "1100, NOT_KNOWN",
+    "1700, NOT_KNOWN",
+    "1800, NOT_KNOWN",
+    "1801, ABOVE_RATING",
+  })
+  void unknown_power_is_never_within(double known, Outcome outcome) {
+    CircuitLoad load =
+        CircuitLoad.of(120, 15, 1.25)
+            .with(new Device("plate", known, true))
+            .with(Device.ofUnknownPower("old iron"));
+    assertThat(load.outcome()).isEqualTo(outcome);
+    assertThat(load.nameplateWatts()).isEqualTo(known);
+    assertThat(load.unknown()).extracting(Device::name).containsExactly("old iron");
+    assertThat(load.abovePlug(0.1)).extracting(Device::name).doesNotContain("old iron");
+  }
+
+  @Test
+  void texts_say_that_a_power_is_not_known() {
+    CircuitLoad load = CircuitLoad.of(230, 16, 1).with(Device.ofUnknownPower("old iron"));
+    assertThat(load.text(Locale.ENGLISH)).contains("is not known", "nameplate", "electrician");
+    assertThat(load.text(Locale.GERMAN)).contains("nicht bekannt", "Typenschild");
+    assertThat(load.explanation().text()).contains("old iron, not known", "I is at least 0.0 A");
+  }
 }

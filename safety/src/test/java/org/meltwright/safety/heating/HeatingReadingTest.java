@@ -57,19 +57,42 @@ class HeatingReadingTest {
     assertThat(action.later(Locale.ENGLISH)).doesNotContain("85 °C");
   }
 
-  @Test
-  void texts_are_whole_at_each_level() {
-    for (Level level : Level.values()) {
-      HeatingAction action =
-          new HeatingAction(
-              HeatingReading.of(Place.LIQUID, Plans.point("97")).heldForMinutes(5), level);
-      for (Locale reader : new Locale[] {Locale.ENGLISH, Locale.GERMAN}) {
-        assertThat(action.atOnce(reader) + " " + action.later(reader))
-            .doesNotContain("{", "  ")
-            .doesNotContainPattern("(?i)\\bsafe\\b|\\bsicher\\b")
-            .endsWith(".");
-      }
+  @ParameterizedTest
+  @CsvSource({
+    "LIQUID, 84",
+    "LIQUID, 88",
+    "LIQUID, 92",
+    "LIQUID, 97",
+    "LIQUID, 111",
+    "POT_FLOOR, 80",
+    "POT_FLOOR, 97",
+    "POT_FLOOR, 111",
+    "AIR, 97",
+  })
+  void texts_are_whole_at_each_level(Place place, String value) {
+    HeatingAction action = HeatingReading.of(place, Plans.point(value)).heldForMinutes(5).action();
+    for (Locale reader : new Locale[] {Locale.ENGLISH, Locale.GERMAN}) {
+      assertThat(action.atOnce(reader) + " " + action.later(reader))
+          .doesNotContain("{", "  ")
+          .doesNotContainPattern("(?i)\\bsafe\\b|\\bsicher\\b")
+          .endsWith(".");
     }
+  }
+
+  /** A hair above a limit is at the limit, in each of level, difference and text. */
+  @ParameterizedTest
+  @CsvSource({
+    "85.0000000001, KEEP_WATCH, false, false",
+    "85.1, COUNT_THE_HOURS, false, true",
+    "90.0000000001, COUNT_THE_HOURS, false, true",
+    "90.1, LOWER, true, true",
+  })
+  void level_difference_and_text_agree(String value, Level level, boolean lower, boolean hours) {
+    HeatingAction action =
+        HeatingReading.of(Place.LIQUID, Plans.point(value)).heldForMinutes(20).action();
+    assertThat(action.level()).isEqualTo(level);
+    assertThat(action.lowerBy().isPresent()).isEqualTo(lower);
+    assertThat(action.later(Locale.ENGLISH).contains("20 minutes")).isEqualTo(hours);
   }
 
   @Test

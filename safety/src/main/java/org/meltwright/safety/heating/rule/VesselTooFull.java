@@ -1,7 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating.rule;
 
-import org.meltwright.core.source.Source;
+import org.meltwright.core.batch.VesselRoom;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleInfo.Topic;
 import org.meltwright.safety.heating.RuleOutcome;
@@ -11,7 +11,7 @@ import org.meltwright.units.Limit;
 final class VesselTooFull extends StandardRule {
 
   VesselTooFull() {
-    super(caution("vessel-too-full", Topic.VESSEL, Source.COMMON_PRACTICE));
+    super(caution("vessel-too-full", Topic.VESSEL, VesselRoom.WORKING_FILL_SOURCE));
   }
 
   @Override
@@ -20,7 +20,8 @@ final class VesselTooFull extends StandardRule {
       return RuleOutcome.notAssessed("fill-level");
     }
     double level = plan.fillLevel().getAsDouble();
-    boolean found = Limit.exceeds(level, 2.0 / 3) && !Limit.exceeds(level, 1);
+    boolean found =
+        Limit.exceeds(level, VesselRoom.WORKING_FILL.value()) && !Limit.exceeds(level, 1);
     return RuleOutcome.foundIf(found).with("percent", level * 100);
   }
 }

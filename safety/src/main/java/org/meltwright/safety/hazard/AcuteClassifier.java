@@ -68,16 +68,22 @@ final class AcuteClassifier {
     return category(estimate).map(l -> Limit.reaches(i.percent(), l.cutOffPercent())).orElse(false);
   }
 
-  /** The stated estimate, else the point estimate of the category. */
+  /**
+   * The stated estimate; the point estimate of the category where none is stated, or one that is
+   * milder than the category.
+   */
   private OptionalDouble estimate(SubstanceHazards s) {
     OptionalDouble stated = s.estimate(form);
-    boolean otherForm = form.hazardClass() == HazardClass.ACUTE_INHALATION && s.inhaledAs() != form;
-    if (stated.isPresent() || otherForm) {
+    if (form.hazardClass() == HazardClass.ACUTE_INHALATION && s.inhaledAs() != form) {
       return stated;
     }
-    return s.claims(form.hazardClass(), "").stream()
-        .flatMap(c -> limits.stream().filter(l -> l.category().equals(c.category())))
-        .mapToDouble(AcuteLimit::pointEstimate)
-        .min();
+    double milder = stated.orElse(Double.POSITIVE_INFINITY);
+    OptionalDouble byCategory =
+        s.claims(form.hazardClass(), "").stream()
+            .flatMap(c -> limits.stream().filter(l -> l.category().equals(c.category())))
+            .filter(l -> Limit.exceeds(milder, l.upTo()))
+            .mapToDouble(AcuteLimit::pointEstimate)
+            .min();
+    return byCategory.isPresent() ? byCategory : stated;
   }
 }

@@ -61,6 +61,23 @@ class HazardMixtureTest {
     return org.assertj.core.data.Offset.offset(1e-9);
   }
 
+  /** The category stands against a milder estimate; one that fits it, or is stricter, is taken. */
+  @ParameterizedTest
+  @CsvSource({"5000, 200, 3", "301, 200, 3", "300, 600, 4", "150, 300, 3", "20, 40, 2"})
+  void estimateMilderThanTheCategoryOfItsSheet_doesNotThinTheCategory(
+      double stated, double estimate, String category) {
+    SubstanceHazards half =
+        SubstanceHazards.ofDataSheet("x")
+            .classified("Acute Tox. 3 H301")
+            .estimate(UptakeForm.ORAL, stated)
+            .build();
+    HazardMixture mixture =
+        HazardMixture.builder(RULES).substance(half, 50).cas("8012-89-3", 50).build();
+    HazardFinding swallowed = HazardReview.of(mixture, RULES).finding(HazardClass.ACUTE_ORAL);
+    assertThat(swallowed.workings().get(0).value()).isCloseTo(estimate, within());
+    assertThat(swallowed.category()).contains(category);
+  }
+
   @Test
   void sharesThatLeaveARest_areRefused() {
     HazardMixture.Builder b = HazardMixture.builder(RULES).cas("8012-89-3", 99);

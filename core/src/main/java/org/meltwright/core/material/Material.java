@@ -61,19 +61,12 @@ public final class Material {
     this.otherNames = List.copyOf(builder.otherNames);
     this.family = builder.family;
     this.role = builder.role;
-    this.identifiers = copy(new EnumMap<>(IdentifierScheme.class), builder.identifiers);
+    this.identifiers = ListsByKey.copy(new EnumMap<>(IdentifierScheme.class), builder.identifiers);
     this.constituents = List.copyOf(builder.constituents);
     this.alternatives = List.copyOf(builder.alternatives);
-    this.figures = copy(new LinkedHashMap<>(), builder.figures);
+    this.figures = ListsByKey.copy(new LinkedHashMap<>(), builder.figures);
     this.absences = new LinkedHashMap<>(builder.absences);
     Envelope.add(alternatives, figures);
-  }
-
-  private static <K, V> Map<K, List<V>> copy(Map<K, List<V>> target, Map<K, List<V>> source) {
-    for (Map.Entry<K, List<V>> entry : source.entrySet()) {
-      target.put(entry.getKey(), List.copyOf(entry.getValue()));
-    }
-    return target;
   }
 
   /**
@@ -407,7 +400,7 @@ public final class Material {
      */
     public Builder identifier(IdentifierScheme scheme, Sourced<String> identifier) {
       scheme.require(identifier.value());
-      add(identifiers, scheme, identifier);
+      ListsByKey.add(identifiers, scheme, identifier);
       return this;
     }
 
@@ -466,18 +459,8 @@ public final class Material {
      * @return this builder
      */
     public <V> Builder figure(PropertyKey<V> key, Sourced<V> figure) {
-      add(figures, key, figure);
+      ListsByKey.add(figures, key, figure);
       return this;
-    }
-
-    /** Without a lambda: thousands of figures are added before the compiler warms up. */
-    private static <K, V> void add(Map<K, List<V>> map, K key, V value) {
-      List<V> list = map.get(key);
-      if (list == null) {
-        list = new ArrayList<>();
-        map.put(key, list);
-      }
-      list.add(value);
     }
 
     /**

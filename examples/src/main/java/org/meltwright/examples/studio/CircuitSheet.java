@@ -8,55 +8,42 @@ import org.jspecify.annotations.Nullable;
 import org.meltwright.core.equipment.HeatSource;
 import org.meltwright.examples.studio.ClassDay.Circuit;
 import org.meltwright.safety.exposure.CircuitLoad;
+import org.meltwright.safety.exposure.CircuitLoad.Device;
+import org.meltwright.safety.exposure.CircuitLoad.Outcome;
 import org.meltwright.units.MassFraction;
 
 /**
- * The load on one circuit, every piece taken as continuous, and what of it is not known.
+ * The load on one circuit, every piece taken as continuous.
  *
  * @param circuit the circuit
- * @param load the load of all whose power is known
- * @param unknownPower what of the load is not known
+ * @param load the load, devices of unknown power among it
  * @param isShareStated whether the share that may run for hours is known
  */
-record CircuitSheet(
-    Circuit circuit, CircuitLoad load, List<String> unknownPower, boolean isShareStated) {
-
-  CircuitSheet {
-    unknownPower = List.copyOf(unknownPower);
-  }
+record CircuitSheet(Circuit circuit, CircuitLoad load, boolean isShareStated) {
 
   /** Works out a circuit; without a share for continuous loads the rating itself is taken. */
   static CircuitSheet of(Circuit circuit, @Nullable MassFraction share) {
-    List<String> open = new ArrayList<>();
     double factor = share == null ? 1 : 1 / share.value();
     CircuitLoad load = CircuitLoad.of(circuit.volts(), circuit.amperes(), factor);
     for (HeatSource source : circuit.sources()) {
-      if (source.powerWatts().isPresent()) {
-        load = load.with(device(source.name(), source.powerWatts().getAsDouble()));
-      } else {
-        open.add("the power of " + source.name());
-      }
+      load = load.with(device(source.name(), source.powerWatts().orElse(Double.NaN)));
     }
-    if (Double.isNaN(circuit.otherWatts())) {
-      open.add("what else hangs on it");
-    } else {
-      load = load.with(device("all else", circuit.otherWatts()));
-    }
-    return new CircuitSheet(circuit, load, open.stream().distinct().toList(), share != null);
+    load = load.with(device("all else", circuit.otherWatts()));
+    return new CircuitSheet(circuit, load, share != null);
   }
 
-  private static CircuitLoad.Device device(String name, double watts) {
-    return new CircuitLoad.Device(name, watts, true);
+  private static Device device(String name, double watts) {
+    return Double.isNaN(watts) ? Device.ofUnknownPower(name) : new Device(name, watts, true);
   }
 
   /** Whether the rating, or the share of it for hours, is exceeded by what is known alone. */
   boolean isTooMuch() {
-    return load.outcome() != CircuitLoad.Outcome.WITHIN_THE_NUMBERS_GIVEN;
+    return load.outcome() == Outcome.ABOVE_RATING || load.outcome() == Outcome.ABOVE_CONTINUOUS;
   }
 
   /** Whether the power of all that hangs on it is known. */
   boolean isPowerKnown() {
-    return unknownPower.isEmpty();
+    return load.unknown().isEmpty();
   }
 
   /** The verdict; what is unknown is never within. */
@@ -78,7 +65,8 @@ record CircuitSheet(
   }
 
   private List<String> open() {
-    List<String> open = new ArrayList<>(unknownPower);
+    List<String> open = new ArrayList<>();
+    load.unknown().stream().map(d -> "the power of " + d.name()).distinct().forEach(open::add);
     if (!isShareStated) {
       open.add("the share that your code lets run for hours");
     }

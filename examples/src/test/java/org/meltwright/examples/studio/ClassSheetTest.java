@@ -172,7 +172,7 @@ class ClassSheetTest {
     assertThat(row(page, "Wall at the window"))
         .contains("2 × warm-plate (1000 W)", "2500 W, 10.9 A", "2944 W, 12.8 A", "stays within");
     assertThat(row(page, "Wall at the door"))
-        .contains("at least 1200 W, 5.2 A", "NOT ASSESSED", "what else hangs on it")
+        .contains("at least 1200 W, 5.2 A", "NOT ASSESSED", "the power of all else")
         .doesNotContain("stays within");
   }
 
@@ -182,7 +182,8 @@ class ClassSheetTest {
         changed(
             "\"warm-plate\", \"warm-plate\", \"iron\"", "\"warm-plate\", \"plate\", \"iron\"", 0);
 
-    assertThat(row(sheet, "Wall at the window")).contains("3000 W", "above it for continuous use");
+    assertThat(row(sheet, "Wall at the window"))
+        .contains("3000 W", "more than the circuit carries for hours");
     assertThat(row(sheet, "Overloaded")).contains("Wall at the window: TOO MUCH");
   }
 

@@ -74,21 +74,27 @@ public record Agent(String name, double molarMassGrams, Set<Trait> traits) {
    *
    * <p>For example, 100 ppm of turpentine (136 g/mol) are 556 mg/m³.
    *
-   * @param ppm parts per million by volume
+   * @param ppm parts per million by volume, from 0 to 1e6
    * @return mg/m³
+   * @throws org.meltwright.units.ProblemException if it is negative or no number
    */
   public double milligramsPerCubicMetre(double ppm) {
-    return ppm * molarMassGrams / LITRES_PER_MOLE;
+    return UnitsProblem.requireBetween(ppm, 0, 1e6, "concentration in ppm")
+        * molarMassGrams
+        / LITRES_PER_MOLE;
   }
 
   /**
    * Turns milligrams per cubic metre into parts per million, at 25 °C and one atmosphere.
    *
-   * @param milligramsPerCubicMetre mg/m³
+   * @param milligramsPerCubicMetre mg/m³, from 0 to 1e9
    * @return parts per million by volume
+   * @throws org.meltwright.units.ProblemException if it is negative or no number
    */
   public double partsPerMillion(double milligramsPerCubicMetre) {
-    return milligramsPerCubicMetre * LITRES_PER_MOLE / molarMassGrams;
+    return UnitsProblem.requireBetween(milligramsPerCubicMetre, 0, 1e9, "concentration in mg/m³")
+        * LITRES_PER_MOLE
+        / molarMassGrams;
   }
 
   /**
@@ -96,11 +102,12 @@ public record Agent(String name, double molarMassGrams, Set<Trait> traits) {
    *
    * <p>For example, 0.86 g (1 ml) of turpentine become 0.1546 l of vapour.
    *
-   * @param grams the mass that evaporated, in g
+   * @param grams the mass that evaporated, in g, from 0 to 1e9
    * @return the volume of the pure vapour, in litres
+   * @throws org.meltwright.units.ProblemException if it is negative or no number
    */
   public double vapourLitres(double grams) {
-    return grams / molarMassGrams * LITRES_PER_MOLE;
+    return requireMass(grams) / molarMassGrams * LITRES_PER_MOLE;
   }
 
   /**
@@ -113,7 +120,7 @@ public record Agent(String name, double molarMassGrams, Set<Trait> traits) {
    * @return the volume of the pure vapour, in litres
    */
   public double vapourLitres(double grams, TemperaturePoint at) {
-    return grams / molarMassGrams * GAS_CONSTANT * at.kelvin() / ATMOSPHERE * 1000;
+    return requireMass(grams) / molarMassGrams * GAS_CONSTANT * at.kelvin() / ATMOSPHERE * 1000;
   }
 
   /**
@@ -128,5 +135,9 @@ public record Agent(String name, double molarMassGrams, Set<Trait> traits) {
   public double dilutingCubicMetres(double grams, double ppm) {
     UnitsProblem.requireBetween(ppm, 1e-9, 1e6, "concentration in ppm");
     return vapourLitres(grams) / 1000 / (ppm * 1e-6);
+  }
+
+  private static double requireMass(double grams) {
+    return UnitsProblem.requireBetween(grams, 0, 1e9, "mass in g");
   }
 }

@@ -43,11 +43,11 @@ public final class CircuitLoad {
   public enum Outcome {
     /** The rating holds it, with the factor for continuous loads. */
     WITHIN_THE_NUMBERS_GIVEN,
-    /** The rating holds the nameplates, but not with the factor for continuous loads. */
+    /** The nameplates that are known, with the factor for continuous loads, exceed the rating. */
     ABOVE_CONTINUOUS,
     /** The nameplates alone exceed the rating, whatever those not known would add. */
     ABOVE_RATING,
-    /** The power of a device is not known, and the nameplates known do not exceed the rating. */
+    /** The power of a device is not known, and what is known is not too much by itself. */
     NOT_KNOWN
   }
 
@@ -202,12 +202,10 @@ public final class CircuitLoad {
   public Outcome outcome() {
     if (Limit.exceeds(nameplateWatts(), ratedWatts())) {
       return Outcome.ABOVE_RATING;
-    } else if (!unknown().isEmpty()) {
-      return Outcome.NOT_KNOWN;
+    } else if (Limit.exceeds(requiredAmperes(), ratedAmperes)) {
+      return Outcome.ABOVE_CONTINUOUS;
     }
-    return Limit.exceeds(requiredAmperes(), ratedAmperes)
-        ? Outcome.ABOVE_CONTINUOUS
-        : Outcome.WITHIN_THE_NUMBERS_GIVEN;
+    return unknown().isEmpty() ? Outcome.WITHIN_THE_NUMBERS_GIVEN : Outcome.NOT_KNOWN;
   }
 
   /**

@@ -37,20 +37,24 @@ public record Flammability(double lowerLimitPercent) {
    * <p>For example, 10 % of the limit of turpentine, 0.8 %, is 800 ppm. An alarm is set at 10 %;
    * nothing is planned above 25 %.
    *
-   * @param percent the percentage of the lower flammable limit
+   * @param percent the percentage of the lower flammable limit, not negative
    * @return parts per million by volume
+   * @throws org.meltwright.units.ProblemException if it is negative or no number
    */
   public double partsPerMillionAt(double percent) {
+    UnitsProblem.requireBetween(percent, 0, 1e4, "per cent of the lower flammable limit");
     return percent / 100 * lowerLimitPercent * 10_000;
   }
 
   /**
    * Returns a concentration as a percentage of the lower limit.
    *
-   * @param ppm parts per million by volume
+   * @param ppm parts per million by volume, from 0 to 1e6
    * @return the percentage, where 100 burns
+   * @throws org.meltwright.units.ProblemException if it is negative or no number
    */
   public double percentOfLowerLimit(double ppm) {
+    UnitsProblem.requireBetween(ppm, 0, 1e6, "concentration in ppm");
     return 100 * ppm / (lowerLimitPercent * 10_000);
   }
 }

@@ -79,7 +79,8 @@ public record RoomAir(
    * @return the flow, in m³/h
    */
   public static double flowFor(double volumeCubicMetres, double airChangesPerHour) {
-    return volumeCubicMetres * airChangesPerHour;
+    return UnitsProblem.requireBetween(volumeCubicMetres, 1e-3, 1e7, "volume of the room in m³")
+        * UnitsProblem.requireBetween(airChangesPerHour, 0, 1e6, "air changes per hour");
   }
 
   /**

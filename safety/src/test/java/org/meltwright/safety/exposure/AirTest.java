@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -101,6 +102,26 @@ class AirTest {
         .hasMessageContaining("exposure limit");
     assertThatThrownBy(() -> CombinedExposure.limitOfVapourMixture(List.of(0.0), List.of(5.0)))
         .hasMessageContaining("exposure.nothing-given");
+  }
+
+  @Test
+  void amounts_below_nothing_or_no_numbers_are_refused_and_never_below_a_limit() {
+    Flammability flammability = new Flammability(0.8);
+    for (double wrong : new double[] {-3, Double.NaN, Double.POSITIVE_INFINITY}) {
+      for (ThrowingCallable call :
+          List.<ThrowingCallable>of(
+              () -> TURPENTINE.milligramsPerCubicMetre(wrong),
+              () -> TURPENTINE.partsPerMillion(wrong),
+              () -> TURPENTINE.vapourLitres(wrong),
+              () -> TURPENTINE.vapourLitres(wrong, TemperaturePoint.ofCelsius(20)),
+              () -> limit(TURPENTINE, 100).shareAfterEvaporating(wrong, 3),
+              () -> flammability.percentOfLowerLimit(wrong),
+              () -> flammability.partsPerMillionAt(wrong),
+              () -> RoomAir.flowFor(wrong, 6),
+              () -> RoomAir.flowFor(60, wrong))) {
+        assertThatThrownBy(call).isInstanceOf(ProblemException.class);
+      }
+    }
   }
 
   /**

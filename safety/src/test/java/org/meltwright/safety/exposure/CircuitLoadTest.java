@@ -99,13 +99,17 @@ class CircuitLoadTest {
     assertThatThrownBy(() -> CircuitLoad.of(230, 16, 0.8)).isInstanceOf(ProblemException.class);
   }
 
-  /** A plate of known and one of unknown power on 15 A at 120 V, 1800 W; own arithmetic. */
+  /**
+   * A plate of known and one of unknown power on 15 A at 120 V: 1800 W, 1440 W for hours; own
+   * arithmetic.
+   */
   @ParameterizedTest
   @CsvSource({
     "0, NOT_KNOWN",
     "1100, NOT_KNOWN",
-    "1700, NOT_KNOWN",
-    "1800, NOT_KNOWN",
+    "1440, NOT_KNOWN",
+    "1441, ABOVE_CONTINUOUS",
+    "1800, ABOVE_CONTINUOUS",
     "1801, ABOVE_RATING",
   })
   void unknown_power_is_never_within(double known, Outcome outcome) {

@@ -31,15 +31,12 @@ import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 import org.meltwright.units.VolumeFraction;
 
 /** Makes the jobs of the day from their drafts. */
 final class JobBinder {
 
   private static final double SECONDS_PER_HOUR = 3600;
-  private static final double HOTTEST_CELSIUS = 400;
-
   private final Entries<ShelfItem> shelf;
   private final StudioRecipes book;
   private final Equipment equipment;
@@ -112,10 +109,7 @@ final class JobBinder {
         equipment.heatSources().named(path + "/heatSource", d.heatSource(), problems);
     Optional<Thermometer> thermometer =
         equipment.thermometers().named(path + "/thermometer", d.thermometer(), problems);
-    Optional<TemperaturePoint> reading =
-        leaves
-            .read(path + "/reading", d.reading(), p -> p::parseTemperature)
-            .flatMap(t -> problems.attempt(path + "/reading", () -> requireMolten(t)));
+    Optional<TemperaturePoint> reading = leaves.molten(path + "/reading", d.reading());
     Optional<Double> held = leaves.amount(path + "/held", d.held(), QuantityKind.TIME);
     if (vessel.isEmpty() || source.isEmpty()) {
       return Optional.empty();
@@ -127,13 +121,6 @@ final class JobBinder {
             thermometer.orElse(null),
             reading.orElse(null),
             held.map(s -> s / SECONDS_PER_HOUR).orElse(Double.NaN)));
-  }
-
-  /** Nothing of this trade is molten at room temperature, and no reading of it is above 400 °C. */
-  static TemperaturePoint requireMolten(TemperaturePoint reading) {
-    UnitsProblem.requireBetween(
-        reading.celsius(), Costing.ROOM.celsius(), HOTTEST_CELSIUS, "temperature");
-    return reading;
   }
 
   private Optional<Cast> cast(String path, CastDraft d) {

@@ -16,6 +16,7 @@ import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityParser;
+import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.UnitsProblem;
 import org.meltwright.units.VolumeFraction;
 
@@ -26,6 +27,8 @@ final class Leaves {
   private static final double LEAST = 1e-9;
 
   private static final double MOST = 1e5;
+
+  private static final double HOTTEST_CELSIUS = 400;
 
   private static final Pattern MONEY = Pattern.compile("(\\d{1,9}(?:\\.\\d{1,4})?) ?([A-Z]{3})");
 
@@ -51,6 +54,19 @@ final class Leaves {
   <T> Optional<T> read(
       String path, @Nullable String text, Function<QuantityParser, Function<String, T>> reader) {
     return problems.read(path, text, t -> reader.apply(parser).apply(t));
+  }
+
+  /** Nothing of this trade is molten at room temperature, and no reading of it is above 400 °C. */
+  Optional<TemperaturePoint> molten(String path, @Nullable String text) {
+    return problems.read(
+        path,
+        text,
+        t -> {
+          TemperaturePoint reading = parser.parseTemperature(t);
+          UnitsProblem.requireBetween(
+              reading.celsius(), Costing.ROOM.celsius(), HOTTEST_CELSIUS, "temperature");
+          return reading;
+        });
   }
 
   Optional<MassFraction> massFraction(String path, @Nullable String text) {

@@ -87,10 +87,7 @@ final class PaintBinder {
         equipment.heatSources().named(path + "/heatSource", d.heatSource(), problems);
     Optional<Thermometer> thermometer =
         equipment.thermometers().named(path + "/thermometer", d.thermometer(), problems);
-    Optional<TemperaturePoint> reading =
-        leaves
-            .read(path + "/reading", d.reading(), p -> p::parseTemperature)
-            .flatMap(t -> problems.attempt(path + "/reading", () -> JobBinder.requireMolten(t)));
+    Optional<TemperaturePoint> reading = leaves.molten(path + "/reading", d.reading());
     return recipe.map(
         r ->
             new Paint(

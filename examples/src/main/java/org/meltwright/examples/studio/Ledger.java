@@ -54,6 +54,12 @@ record Ledger(List<JobSheet> jobs) {
         .sum();
   }
 
+  /** What the shelf lacks for the jobs, in kg; zero within half a step of its balance. */
+  double missing(ShelfItem item) {
+    double missing = needed(item) - item.stockKilograms();
+    return missing > item.balance().intervalKilograms() / 2 ? missing : 0;
+  }
+
   /** What is left on the shelf at the end of the day, in kg; never below zero. */
   double left(ShelfItem item) {
     return Math.max(0, item.stockKilograms() - needed(item));

@@ -45,6 +45,7 @@ final class SheetPage {
     page.add(new Heading(2, "Today at a glance"));
     page.add(glance());
     page.add(shelf());
+    sheet.studio().shelf().forEach(this::warnIfShort);
     madeAndTaken();
     page.add(new Heading(2, "Before the heat goes on"));
     page.add(new Bullets(advice()));
@@ -75,16 +76,16 @@ final class SheetPage {
     List<List<String>> rows = new ArrayList<>();
     for (ShelfItem item : sheet.studio().shelf()) {
       double needed = ledger.needed(item);
-      double left = item.stockKilograms() - needed;
+      double missing = ledger.missing(item);
       double interval = item.balance().intervalKilograms();
       rows.add(
           List.of(
               item.material().name(Locale.ENGLISH),
               Say.grams(item.stockKilograms(), interval),
               Say.grams(needed, interval),
-              left < -interval / 2
-                  ? "short by " + Say.grams(-left, interval)
-                  : Say.grams(left, interval)));
+              missing > 0
+                  ? "short by " + Say.grams(missing, interval)
+                  : Say.grams(ledger.left(item), interval)));
     }
     return new Table(
         "The shelf: what is there, what today's recipes take, what is left.",
@@ -117,6 +118,21 @@ final class SheetPage {
         Say.grams(made),
         Say.grams(taken),
         left < 0 ? "short by " + Say.grams(-left) : Say.grams(left));
+  }
+
+  private void warnIfShort(ShelfItem item) {
+    double missing = ledger.missing(item);
+    if (missing > 0) {
+      page.add(
+          new Notice(
+              Tone.CARE,
+              "SHORT",
+              item.material().name(Locale.ENGLISH)
+                  + ": today's recipes take "
+                  + Say.grams(missing, item.balance().intervalKilograms())
+                  + " more than is there.",
+              List.of("Get the rest before you start, or make less.")));
+    }
   }
 
   private void warnIfShort(String name, double made, double taken) {

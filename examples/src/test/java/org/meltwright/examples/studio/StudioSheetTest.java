@@ -246,6 +246,18 @@ class StudioSheetTest {
   }
 
   @Test
+  void material_that_the_shelf_lacks_is_named_with_what_is_missing() throws IOException {
+    String json =
+        Files.readString(Run.STUDIOS.resolve("demo-studio.json"), StandardCharsets.UTF_8)
+            .replace("\"stock\": \"1.4 kg\"", "\"stock\": \"500 g\"");
+    Path file = Files.writeString(folder.resolve("lack.json"), json, StandardCharsets.UTF_8);
+    Run run = Run.of("--page", folder.resolve("lack.html").toString(), file.toString());
+
+    assertThat(run.out())
+        .contains("SHORT  Beeswax, bleached: today's recipes take 100 g more than is there.");
+  }
+
+  @Test
   void an_absurd_number_of_cakes_overflows_the_pot_and_is_blocked() throws IOException {
     String json =
         Files.readString(Run.STUDIOS.resolve("demo-studio.json"), StandardCharsets.UTF_8)

@@ -118,7 +118,11 @@ final class ClassSheetPage {
     items.add(cited(StandingAdvice.WITHIN_REACH));
     items.add(cited(StandingAdvice.DRY));
     items.add(cited(StandingAdvice.CLOTHING));
-    items.addAll(settings());
+    if (forClass.isBlocked()) {
+      items.add("Nothing is switched on: the class is blocked, and its settings are withheld.");
+    } else {
+      items.addAll(settings());
+    }
     items.add("Everyone has read \"If it goes wrong\" below.");
     return items;
   }

@@ -31,14 +31,21 @@ final class Gathered {
     more.forEach(p -> paths.add(p.path()));
   }
 
-  /** Tries to make a value; its problems are gathered below a path. */
+  /**
+   * Tries to make a value; its problems are gathered below a path. What follows from a problem that
+   * was found deeper is not told again.
+   */
   <T> Optional<T> attempt(String path, Supplier<T> value) {
     try {
       return Optional.of(value.get());
     } catch (ProblemException e) {
-      e.problems().forEach(p -> add(p.under(path)));
+      e.problems().stream().map(p -> p.under(path)).filter(this::isNew).forEach(this::add);
       return Optional.empty();
     }
+  }
+
+  private boolean isNew(Problem problem) {
+    return paths.stream().noneMatch(p -> p.startsWith(problem.path() + "/"));
   }
 
   /** Tries to read a text that may be missing. */

@@ -77,7 +77,8 @@ final class JobBinder {
         leaves.amount(path + "/activeTime", d.activeTime(), QuantityKind.TIME);
     Optional<Known> known = d.make() == null ? Optional.empty() : known(path + "/make", d.make());
     String recipeId = d.recipe();
-    if (recipe.isEmpty() || known.isEmpty() || recipeId == null) {
+    boolean hasBadCast = drafted != null && cast.isEmpty();
+    if (recipe.isEmpty() || known.isEmpty() || recipeId == null || hasBadCast) {
       return Optional.empty();
     }
     Losses losses =
@@ -85,7 +86,7 @@ final class JobBinder {
             .withFilm(QuantityKind.MASS.ofSi(film.atLeastKilograms()), film.share());
     Optional<Batch> batch =
         batch(path + "/make", known.get(), recipe.get(), losses, cast.orElse(null));
-    if (batch.isEmpty() || heating.isEmpty() || (drafted != null && cast.isEmpty())) {
+    if (batch.isEmpty() || heating.isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(

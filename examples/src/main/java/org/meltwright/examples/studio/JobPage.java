@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.meltwright.core.batch.Casting;
+import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.VesselRoom;
 import org.meltwright.core.batch.WeighingLine;
 import org.meltwright.core.batch.WeighingSheet;
@@ -16,6 +17,7 @@ import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.DensityBasis;
+import org.meltwright.core.mixture.Mixture;
 import org.meltwright.core.mixture.ShareOf;
 import org.meltwright.core.mixture.VolumeView;
 import org.meltwright.core.source.Source;
@@ -164,10 +166,14 @@ final class JobPage {
 
   private List<Fact> losses() {
     List<Fact> facts = new ArrayList<>();
-    facts.add(new Fact("insolubles left behind", Say.grams(sheet.batch().insolublesKilograms())));
-    facts.add(new Fact("film on pot and tools", Say.grams(sheet.batch().filmKilograms())));
-    facts.add(new Fact("net, after losses", Say.grams(sheet.batch().net().massKilograms())));
-    Composition charge = sheet.batch().charge().composition();
+    Losses losses = sheet.batch().losses();
+    Mixture weighed = sheet.weighing().charge();
+    double pot = weighed.massKilograms();
+    double insolubles = pot * losses.insolublesShare(weighed.composition());
+    facts.add(new Fact("insolubles left behind", Say.grams(insolubles)));
+    facts.add(new Fact("film on pot and tools", Say.grams(losses.filmKilograms(pot))));
+    facts.add(new Fact("net, after losses", Say.grams(sheet.net().massKilograms())));
+    Composition charge = weighed.composition();
     MassFractionRange paint = charge.share(ShareOf.OIL_PAINT);
     if (paint.high().value() > 0) {
       facts.add(new Fact("oil paint in the mix, by mass", Say.percent(paint.high().value())));

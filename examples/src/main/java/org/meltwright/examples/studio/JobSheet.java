@@ -66,6 +66,11 @@ final class JobSheet {
     return weighing;
   }
 
+  /** What is left to cast when the printed lines are weighed. */
+  Mixture net() {
+    return weighing.net();
+  }
+
   VesselRoom room() {
     return pot.room();
   }

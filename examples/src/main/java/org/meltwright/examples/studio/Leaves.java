@@ -33,11 +33,14 @@ final class Leaves {
   private static final Pattern MONEY = Pattern.compile("(\\d{1,9}(?:\\.\\d{1,4})?) ?([A-Z]{3})");
 
   private final boolean decimalComma;
+  private final boolean currencyKnown;
   private final QuantityParser parser;
   private final Gathered problems;
 
-  Leaves(boolean decimalComma, Gathered problems) {
+  /** Reads texts; prices are held to the studio's currency where that is known. */
+  Leaves(boolean decimalComma, boolean currencyKnown, Gathered problems) {
     this.decimalComma = decimalComma;
+    this.currencyKnown = currencyKnown;
     this.parser = decimalComma ? QuantityParser.withDecimalComma() : QuantityParser.localeFree();
     this.problems = problems;
   }
@@ -124,7 +127,7 @@ final class Leaves {
     return decimalComma ? text.replace(',', '.') : text;
   }
 
-  private static Money parseMoney(String written, String withPoint, CurrencyUnit currency) {
+  private Money parseMoney(String written, String withPoint, CurrencyUnit currency) {
     Matcher matcher = MONEY.matcher(withPoint);
     if (!matcher.matches()) {
       throw notMoney(StudioProblem.MONEY, written, currency);
@@ -134,8 +137,8 @@ final class Leaves {
         currency, new java.math.BigDecimal(matcher.group(1)), java.math.RoundingMode.HALF_UP);
   }
 
-  private static void requireCurrency(CurrencyUnit found, CurrencyUnit wanted, String text) {
-    if (!found.equals(wanted)) {
+  private void requireCurrency(CurrencyUnit found, CurrencyUnit wanted, String text) {
+    if (currencyKnown && !found.equals(wanted)) {
       throw new ProblemException(
           Problem.of(StudioProblem.CURRENCY, text).with("currency", wanted.getCode()));
     }

@@ -21,7 +21,7 @@ record Ledger(List<JobSheet> jobs) {
   double made(String recipe) {
     return open()
         .filter(job -> job.batch().recipe().name().equals(recipe))
-        .mapToDouble(job -> job.batch().net().massKilograms())
+        .mapToDouble(job -> job.net().massKilograms())
         .sum();
   }
 

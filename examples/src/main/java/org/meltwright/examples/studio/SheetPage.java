@@ -144,7 +144,7 @@ final class SheetPage {
         job.batch().recipe().name(),
         blocked ? "BLOCKED" : gravest(job.review()),
         blocked ? "withheld" : Say.grams(job.weighing().printedTotalKilograms()),
-        blocked ? "withheld" : Say.grams(job.batch().net().massKilograms()),
+        blocked ? "withheld" : Say.grams(job.net().massKilograms()),
         blocked ? "withheld" : job.casting().map(c -> cakes(c.wholeCakes())).orElse("none"),
         blocked ? "withheld" : Say.perKilogram(job.cost().per(job.batch().net().mass())),
         job.makeOrBuy().map(m -> Say.perKilogram(m.best().landed())).orElse("no offer"));

@@ -54,11 +54,12 @@ final class StudioBinder {
     this.catalogue = catalogue;
     this.problems = problems;
     AboutDraft about = draft.studio();
-    this.leaves = new Leaves(about != null && Boolean.TRUE.equals(about.decimalComma()), problems);
-    this.currency =
-        problems
-            .read("/studio/currency", about == null ? null : about.currency(), Currencies::read)
-            .orElse(CurrencyUnit.EUR);
+    Optional<CurrencyUnit> stated =
+        problems.read(
+            "/studio/currency", about == null ? null : about.currency(), Currencies::read);
+    boolean decimalComma = about != null && Boolean.TRUE.equals(about.decimalComma());
+    this.leaves = new Leaves(decimalComma, stated.isPresent(), problems);
+    this.currency = stated.orElse(CurrencyUnit.EUR);
   }
 
   /** Returns the studio, or throws all problems gathered. */

@@ -269,9 +269,13 @@ final class StudioRecipes {
       if (!whole) {
         return false;
       }
+      if (byVolume && byMass) {
+        problems.add(Problem.of(StudioProblem.MIXED_BASES, "by mass and by volume").under(path));
+        return false;
+      }
       double sum = shares.stream().mapToDouble(Double::doubleValue).sum();
       boolean full = rests == 1 ? sum < 1 : Math.abs(sum - 1) <= PERCENT_SLACK;
-      if (rests > 1 || !full || (byVolume && byMass) || shares.isEmpty()) {
+      if (rests > 1 || !full || shares.isEmpty()) {
         problems.add(
             Problem.of(StudioProblem.SHARES, sum * 100 + " %, " + rests + " rests").under(path));
         return false;

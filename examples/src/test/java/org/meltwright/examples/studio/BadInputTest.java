@@ -66,6 +66,7 @@ class BadInputTest {
           "of": "blue-tube"         | "of": "blue"               | studio.recipe-in-itself        | /recipes/2/parts/1/of
           "9.75 EUR/250 g"          | "9.75 CHF/250 g"           | studio.currency                | /shelf/2/packages/0
           "share": "10 %"           | "share": "110 %"           | value.out-of-range             | /recipes/2/parts/1/share
+          { "of": "blue-tube", "share": "10 %" } | { "of": "blue-tube", "share": "10 %" }, { "of": "white-powder", "share": "6 % by volume" } | studio.mixed-bases | /recipes/2
           "18.00 EUR"               | "18.00 ZZZ"                | studio.unknown-currency        | /studio/labourPerHour
           "32.50 EUR/500 g"         | "0 EUR/500 g"              | value.out-of-range             | /readyMade/0/price
           "name": "Firm medium 1:6" | "name": "Medium 1:8"       | studio.double-id               | /recipes/1/name
@@ -83,6 +84,21 @@ class BadInputTest {
 
     assertThat(run.err()).contains("\n" + path + "\n").contains("[" + code + "]");
     assertThat(run.err()).contains("found:", "allowed:", "do:");
+  }
+
+  /** One slip that many fields lean on is told once. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          "currency": "EUR" | "currency": "CFH"
+          "minors": 0       | "minors": -1
+          "cups": 24        | "cups": 0
+          """)
+  void one_slip_is_one_problem(String from, String to) throws IOException {
+    assertThat(runWith(from, to).err()).startsWith("1 problem in ");
   }
 
   @Test

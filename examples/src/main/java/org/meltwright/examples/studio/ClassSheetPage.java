@@ -17,6 +17,7 @@ import org.meltwright.examples.page.Block.Heading;
 import org.meltwright.examples.page.Block.Paragraph;
 import org.meltwright.examples.page.Block.Poster;
 import org.meltwright.examples.page.Page;
+import org.meltwright.examples.page.Say;
 import org.meltwright.safety.exposure.CircuitLoad;
 import org.meltwright.safety.heating.HeatingReading;
 import org.meltwright.safety.heating.HeatingRule;
@@ -139,7 +140,7 @@ final class ClassSheetPage {
               : source.name()
                   + source
                       .setPoint()
-                      .map(t -> " set to " + Say.decimals(t.celsius(), 0) + " °C")
+                      .map(t -> " set to " + Say.celsius(t))
                       .orElse(", set point not stated");
       String show =
           reading == null

@@ -30,6 +30,7 @@ import org.meltwright.examples.page.Block.Picture;
 import org.meltwright.examples.page.Block.Table;
 import org.meltwright.examples.page.Block.Tone;
 import org.meltwright.examples.page.Page;
+import org.meltwright.examples.page.Say;
 import org.meltwright.examples.picture.CostBars;
 
 /** The chapter of one job: review, weights, casting, cost; the review stands first. */
@@ -94,23 +95,9 @@ final class JobPage {
   }
 
   private static Table weighingTable(WeighingSheet weighing) {
-    double coarsest = 0;
     List<List<String>> rows = new ArrayList<>();
-    for (WeighingLine line : weighing.inOrder()) {
-      double interval = line.balance().intervalKilograms();
-      coarsest = Math.max(coarsest, interval);
-      rows.add(
-          List.of(
-              name(line),
-              Say.grams(line.rounded().printedKilograms(), interval),
-              Say.grams(line.rounded().exactKilograms(), interval / 100),
-              line.balance().name() + ", " + Say.interval(interval)));
-    }
-    double finest =
-        weighing.lines().stream()
-            .mapToDouble(l -> l.balance().intervalKilograms())
-            .min()
-            .orElse(coarsest);
+    weighing.inOrder().forEach(line -> rows.add(row(line)));
+    double finest = finest(weighing);
     rows.add(
         List.of(
             "Together",
@@ -122,6 +109,23 @@ final class JobPage {
         List.of("Ingredient", "Weigh", "Exact", "Balance"),
         rows,
         true);
+  }
+
+  private static List<String> row(WeighingLine line) {
+    double interval = line.balance().intervalKilograms();
+    return List.of(
+        name(line),
+        Say.grams(line.rounded().printedKilograms(), interval),
+        Say.grams(line.rounded().exactKilograms(), interval / 100),
+        line.balance().name() + ", " + Say.interval(interval));
+  }
+
+  /** The smallest interval of the balances used. */
+  private static double finest(WeighingSheet weighing) {
+    return weighing.lines().stream()
+        .mapToDouble(line -> line.balance().intervalKilograms())
+        .min()
+        .orElseThrow();
   }
 
   private static String name(WeighingLine line) {

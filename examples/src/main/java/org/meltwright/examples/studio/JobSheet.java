@@ -10,10 +10,10 @@ import org.meltwright.core.batch.VesselRoom;
 import org.meltwright.core.batch.WeighingSheet;
 import org.meltwright.core.cost.CostRollUp;
 import org.meltwright.core.cost.MakeOrBuy;
+import org.meltwright.core.mixture.Mixture;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.safety.heating.HeatingReview;
-import org.meltwright.safety.heating.TemperatureTable;
 import org.meltwright.units.TemperatureDifference;
 
 /** One job, worked out: the review first, then weights, casting and cost. */
@@ -46,7 +46,10 @@ final class JobSheet {
     this.weighing = weighing;
     this.window =
         WorkingWindow.of(
-            job.batch().charge().composition(), TemperatureTable.TARGET, BRUSH_MARGIN, LEAST_WIDTH);
+            job.batch().charge().composition(),
+            pot.review().workingCeiling(),
+            BRUSH_MARGIN,
+            LEAST_WIDTH);
     this.cost = CostRollUp.of(costing.item(job));
     this.electricitySources = costing.electricitySources(job);
     this.blockedRecipes = costing.blockedWithin(job);

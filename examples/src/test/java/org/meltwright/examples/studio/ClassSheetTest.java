@@ -253,7 +253,7 @@ class ClassSheetTest {
         .contains("Nothing is switched on: the class is blocked")
         .doesNotContain("125.0 °C", "is to show", "set to");
     assertThat(page.select(".ticks").text())
-        .contains("is to show 80.0 °C", "set to 82 °C")
+        .contains("is to show 80.0 °C", "set to 82.0 °C")
         .doesNotContain("Nothing is switched on");
   }
 
@@ -350,7 +350,7 @@ class ClassSheetTest {
         Jsoup.parse(Files.readString(folder.resolve("page.html"), StandardCharsets.UTF_8));
     String panel = chapter(studio, "On the panel");
 
-    assertThat(panel).contains("panel 50 °C", "not reachable on this panel", "WARM PANELS");
+    assertThat(panel).contains("panel 50.0 °C", "not reachable on this panel", "WARM PANELS");
     assertThat(studio.select("section:contains(On the panel) svg")).isNotEmpty();
     assertThat(studio.select("section:contains(What to buy) svg")).isNotEmpty();
   }

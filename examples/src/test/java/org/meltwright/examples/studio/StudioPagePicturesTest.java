@@ -86,6 +86,6 @@ class StudioPagePicturesTest {
   void the_printed_sheet_says_what_melts_and_does_not_repeat_costs(String file) throws IOException {
     assertThat(TextPage.of(page(file)))
         .contains("Beeswax, yellow: melts 62 to 65 °C", "Flash point unknown: Damar resin.")
-        .doesNotContain("Per kilogram: own", "Wax: 88 °C");
+        .doesNotContain("Per kilogram: own", "Wax: 88.0 °C");
   }
 }

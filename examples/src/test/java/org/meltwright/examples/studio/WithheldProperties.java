@@ -23,6 +23,7 @@ import org.meltwright.core.batch.WeighingLine;
 import org.meltwright.core.cost.CostLine;
 import org.meltwright.examples.page.HtmlPage;
 import org.meltwright.examples.page.Page;
+import org.meltwright.examples.page.Say;
 import org.meltwright.examples.page.TextPage;
 
 /** A blocked job keeps its weights to itself, on its own chapter and on every other. */
@@ -78,6 +79,7 @@ class WithheldProperties {
     addParts(job.cost().root(), masses);
     masses.add(Say.grams(job.weighing().printedTotalKilograms()));
     masses.add(Say.grams(job.batch().net().massKilograms()));
+    masses.add(Say.grams(job.net().massKilograms()));
     return masses;
   }
 

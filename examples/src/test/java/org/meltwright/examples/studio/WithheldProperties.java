@@ -115,7 +115,7 @@ class WithheldProperties {
     }
   }
 
-  @Property(tries = 40)
+  @Property(tries = 20)
   void nothing_but_the_total_of_its_cost_tells_how_large_a_blocked_job_is(
       @ForAll @IntRange(max = JOBS - 1) int job,
       @ForAll @DoubleRange(min = 150, max = 300) double one,

@@ -24,6 +24,10 @@ import org.meltwright.units.TemperaturePoint;
  * var points = org.meltwright.safety.heating.rule.FlashPoints.of(Composition.of(damar));
  * points.unknown(); // [damar]
  * }</pre>
+ *
+ * <p>Public within the module, since the review in the package above asks it too; the package is
+ * not exported. An app asks {@link org.meltwright.safety.heating.HeatingReview#lowestFlashPoint}
+ * and {@link org.meltwright.safety.heating.HeatingReview#withoutFlashPoint}.
  */
 public final class FlashPoints {
 

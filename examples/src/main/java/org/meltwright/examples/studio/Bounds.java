@@ -40,7 +40,7 @@ record Bounds(double low, double high, String lowText, String highText, String u
 
   /** Bounds that are said in the unit of the value. */
   static Bounds between(double low, double high, String unit) {
-    return new Bounds(low, high, plain(low) + " " + unit, plain(high) + " " + unit, unit);
+    return new Bounds(low, high, plain(low), plain(high) + " " + unit, unit);
   }
 
   private static String plain(double value) {

@@ -124,15 +124,15 @@ class ClassInputTest {
           "stock": "730 g"           | "stock": "0 g"              | 0 g            | 1 µg to 100 t
           "volume": "90 m³"          | "volume": "0 m³"            | 0 m³           | 1 µl to 100000 m³
           "hours": "3 h"             | "hours": "0 h"              | 0 h            | 0.001 s to 100000 s
-          "hours": "3 h"             | "hours": "25 h"             | 25 h           | 0.01 h to 24 h
+          "hours": "3 h"             | "hours": "25 h"             | 25 h           | 0.01 to 24 h
           "power": "1500 W"          | "power": "0 W"              | 0 W            | 0.001 W to 100 kW
           "meltDensity": "0.86 g/ml" | "meltDensity": "0 g/ml"     | 0 g/ml         | 1 kg/m³ to 100 g/ml
           "loss": "20 %"             | "loss": "120 %"             | 120 %          | 0 % to 100 %
-          "continuousShare": "80 %"  | "continuousShare": "20 %"   | 20 %           | 50 % to 100 %
-          "adults": 8, "minors": 2   | "adults": 0, "minors": 0    | 0 people       | 1 people to 1000 people
-          "reading": "88 °C"         | "reading": "15 °C"          | 15 °C          | 20 °C to 400 °C
+          "continuousShare": "80 %"  | "continuousShare": "20 %"   | 20 %           | 50 to 100 %
+          "adults": 8, "minors": 2   | "adults": 0, "minors": 0    | 0 people       | 1 to 1000 people
+          "reading": "88 °C"         | "reading": "15 °C"          | 15 °C          | 20 to 400 °C
           "share": "15 %"            | "share": "15.1 %", "rest": false | 25.1 %    | shares that sum to 100 %
-          "0.2 to 0.5 mm"            | "0.2 to 50 mm"              | 50 mm          | 0.001 mm to 10 mm
+          "0.2 to 0.5 mm"            | "0.2 to 50 mm"              | 50 mm          | 0.001 to 10 mm
           """)
   void a_range_is_said_in_words_with_units(String from, String to, String found, String allowed)
       throws IOException {

@@ -21,6 +21,12 @@ import tools.jackson.databind.node.ObjectNode;
  */
 final class RecordShape {
 
+  /**
+   * Marks that embed, override, isolate or hint a direction; a mass after one may read reversed.
+   */
+  private static final String DIRECTION_MARKS =
+      "\u061c\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069";
+
   private final List<Problem> problems = new ArrayList<>();
 
   private RecordShape() {}
@@ -77,10 +83,10 @@ final class RecordShape {
               .under(path));
       return false;
     }
-    if (node.isString() && node.asString().chars().anyMatch(Character::isISOControl)) {
+    if (node.isString() && node.asString().chars().anyMatch(RecordShape::steers)) {
       problems.add(
           Problem.of(JsonProblem.INVALID_VALUE, shown(node))
-              .with("message", "text on one line, without control characters")
+              .with("message", "text on one line, without control characters or direction marks")
               .under(path));
       return false;
     }
@@ -131,8 +137,20 @@ final class RecordShape {
     };
   }
 
+  /** Control characters, line ends, and marks that turn the direction of what follows. */
+  private static boolean steers(int character) {
+    int type = Character.getType(character);
+    return Character.isISOControl(character)
+        || type == Character.LINE_SEPARATOR
+        || type == Character.PARAGRAPH_SEPARATOR
+        || DIRECTION_MARKS.indexOf(character) >= 0;
+  }
+
+  /** A value as it was written; what steers the text around it is shown as a replacement mark. */
   private static String shown(JsonNode node) {
-    String text = node.toString();
+    StringBuilder seen = new StringBuilder();
+    node.toString().chars().forEach(c -> seen.append(steers(c) ? '\ufffd' : (char) c));
+    String text = seen.toString();
     return text.length() <= 60 ? text : text.substring(0, 57) + "...";
   }
 }

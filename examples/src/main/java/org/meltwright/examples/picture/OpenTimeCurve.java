@@ -10,6 +10,7 @@ import javax.measure.quantity.Time;
 import org.meltwright.core.thermal.OpenTimeTable;
 import org.meltwright.examples.page.Block.Picture;
 import org.meltwright.examples.page.Lettering;
+import org.meltwright.examples.page.Say;
 import org.meltwright.examples.page.Svg;
 import org.meltwright.units.Estimate;
 
@@ -94,7 +95,7 @@ public final class OpenTimeCurve {
       y += Lettering.LINE;
       svg.line(line(row), 0, y - 4, KEY, y - 4);
       mark(row, KEY / 2, y - 4);
-      svg.text("start", KEY + 8, y, "melt at " + Wording.celsius(table.melts().get(row)));
+      svg.text("start", KEY + 8, y, "melt at " + Say.celsius(table.melts().get(row)));
     }
     y += Lettering.LINE;
     svg.rectangle("band", 0, y - 9, KEY, 10);
@@ -160,7 +161,7 @@ public final class OpenTimeCurve {
   private void panels(double bottom) {
     double free = 0;
     for (int column : columns) {
-      String label = Wording.tenth(table.panels().get(column));
+      String label = Say.degrees(table.panels().get(column));
       double half = Lettering.width(label) / 2 + 3;
       svg.line("tick", x(column), bottom, x(column), bottom + 4);
       if (x(column) - half >= free) {
@@ -181,24 +182,13 @@ public final class OpenTimeCurve {
 
   private String sentence(int row) {
     return "Melt at "
-        + Wording.celsius(table.melts().get(row))
+        + Say.celsius(table.melts().get(row))
         + ": on a panel at "
         + columns.stream().map(c -> words(row, c)).collect(Collectors.joining("; at "))
         + ".";
   }
 
   private String words(int row, int column) {
-    Estimate<Time> time = table.halfSet(row, column);
-    String panel = Wording.celsius(table.panels().get(column)) + " ";
-    String central = Wording.seconds(time.centralSi());
-    return time.lowSi() == time.highSi()
-        ? panel + central
-        : panel
-            + central
-            + " ("
-            + Wording.seconds(time.lowSi())
-            + " to "
-            + Wording.seconds(time.highSi())
-            + ")";
+    return Say.celsius(table.panels().get(column)) + " " + Say.time(table.halfSet(row, column));
   }
 }

@@ -15,6 +15,7 @@ import org.meltwright.core.thermal.ComponentMelting;
 import org.meltwright.core.thermal.DissolvingBound;
 import org.meltwright.core.thermal.MeltingReport;
 import org.meltwright.core.thermal.WorkingWindow;
+import org.meltwright.examples.page.Say;
 import org.meltwright.safety.heating.BindingTemperature;
 import org.meltwright.safety.heating.HeatingReview;
 import org.meltwright.safety.heating.PotFloor;
@@ -69,12 +70,18 @@ final class PotFacts {
     PotFacts facts = new PotFacts();
     facts.wax(review.bindingTemperature());
     facts.floor(review);
-    facts.window(window);
+    facts.window(window, top(review, window));
     MeltingReport report = MeltingReport.of(review.plan().mix(), review.target());
     report.melting().forEach(facts::melting);
     report.dissolving().forEach(facts::dissolving);
     facts.flash(review);
     return facts.lines;
+  }
+
+  /** What may be worked up to: no window is good above what the flash points allow. */
+  static TemperaturePoint top(HeatingReview review, WorkingWindow window) {
+    TemperaturePoint ceiling = review.workingCeiling();
+    return ceiling.isBelow(window.upperBound()) ? ceiling : window.upperBound();
   }
 
   private PotFacts() {}
@@ -84,7 +91,7 @@ final class PotFacts {
         t ->
             add(
                 "Wax",
-                Wording.celsius(t.value()) + (t.isMeasured() ? ", measured" : ", estimated"),
+                Say.celsius(t.value()) + (t.isMeasured() ? ", measured" : ", estimated"),
                 Shape.PIN,
                 TemperatureRange.of(t.value())),
         () -> add("Wax", "unknown", Shape.UNKNOWN, null));
@@ -102,7 +109,7 @@ final class PotFacts {
   }
 
   private void floor(PotFloor floor) {
-    String value = Wording.celsius(floor.value());
+    String value = Say.celsius(floor.value());
     add(
         "Floor of the pot",
         floor.isKnown() ? "up to " + value : "at least " + value + ", how far above is unknown",
@@ -110,11 +117,12 @@ final class PotFacts {
         TemperatureRange.of(floor.value()));
   }
 
-  private void window(WorkingWindow window) {
-    String from = Wording.wholeCelsius(window.lowerBound());
-    String upTo = Wording.celsius(window.upperBound());
+  private void window(WorkingWindow window, TemperaturePoint top) {
+    String from = Say.temperature(window.lowerBound());
+    String upTo = Say.celsius(top);
+    boolean isOpen = top.isAbove(window.lowerBound().low());
     String value =
-        switch (window.state()) {
+        switch (isOpen ? window.state() : WorkingWindow.State.CLOSED) {
           case OPEN -> "from " + from + " up to " + upTo;
           case MAY_BE_CLOSED -> "may be closed: from " + from + " up to " + upTo;
           case CLOSED -> "closed: would begin at " + from;
@@ -128,7 +136,7 @@ final class PotFacts {
         f ->
             ofTheMix(
                 component.material(),
-                "melts " + (f.isOpenAbove() ? "from " : "") + Wording.celsius(f.range()) + how(f),
+                "melts " + (f.isOpenAbove() ? "from " : "") + Say.celsius(f.range()) + how(f),
                 f.isOpenAbove() ? Shape.BAR_AND_MORE : Shape.BAR,
                 f.range()),
         () -> ofTheMix(component.material(), "end of melting unknown", Shape.UNKNOWN, null));
@@ -148,10 +156,7 @@ final class PotFacts {
         .ifPresentOrElse(
             r ->
                 ofTheMix(
-                    bound.material(),
-                    "dissolves from " + Wording.celsius(r),
-                    Shape.BAR_TO_TARGET,
-                    r),
+                    bound.material(), "dissolves from " + Say.celsius(r), Shape.BAR_TO_TARGET, r),
             () -> ofTheMix(bound.material(), "dissolves from: unknown", Shape.UNKNOWN, null));
   }
 
@@ -164,7 +169,7 @@ final class PotFacts {
               lines.add(
                   new Line(
                       "Lowest flash point known",
-                      Wording.celsius(t) + "; stay below " + Wording.celsius(limit),
+                      Say.celsius(t) + "; stay below " + Say.celsius(limit),
                       Shape.LIMIT,
                       TemperatureRange.of(limit),
                       true));

@@ -4,12 +4,14 @@ package org.meltwright.examples.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.joda.money.Money;
 import org.meltwright.core.planning.LeftOver;
 import org.meltwright.core.planning.PurchaseLine;
 import org.meltwright.core.planning.PurchasePlan;
 import org.meltwright.core.planning.SupplierOrder;
 import org.meltwright.examples.page.Block.Picture;
 import org.meltwright.examples.page.Lettering;
+import org.meltwright.examples.page.Say;
 import org.meltwright.examples.page.Svg;
 
 /**
@@ -111,19 +113,19 @@ public final class PurchaseBars {
 
   private String packages(LeftOver left) {
     return lines(left).stream()
-        .map(l -> l.count() + " × " + Wording.mass(l.offer().price().packageKilograms()))
+        .map(l -> l.count() + " × " + Say.grams(l.offer().price().packageKilograms()))
         .collect(Collectors.joining(" + "));
   }
 
   private static String remains(LeftOver left) {
     double needed = left.boughtKilograms() - left.massKilograms();
     if (left.massKilograms() == 0) {
-      return "needed " + Wording.mass(needed) + ", nothing left over";
+      return "needed " + Say.grams(needed) + ", nothing left over";
     }
     return "needed "
-        + Wording.mass(needed)
+        + Say.grams(needed)
         + ", left over "
-        + Wording.mass(left.massKilograms())
+        + Say.grams(left.massKilograms())
         + " worth "
         + left.worth();
   }
@@ -140,13 +142,25 @@ public final class PurchaseBars {
 
   private void order(SupplierOrder order) {
     y = Paper.nameAndValue(svg, y, "From " + order.supplier(), order.total().toString());
-    y = Paper.lines(svg, "soft start", 0, y, Paper.WIDTH, carriage(order));
+    y = Paper.lines(svg, "soft start", 0, y, Paper.WIDTH, parts(order));
   }
 
-  private static String carriage(SupplierOrder order) {
-    String carriage =
-        order.freight().isZero() ? "no carriage counted" : "of it carriage " + order.freight();
-    return order.handling().isZero() ? carriage : carriage + ", handling " + order.handling();
+  /** What an order is made up of; the parts add up to its total. */
+  private static String parts(SupplierOrder order) {
+    List<String> parts = new ArrayList<>();
+    parts.add("goods " + goods(order));
+    parts.add(order.freight().isZero() ? "no carriage counted" : "carriage " + order.freight());
+    if (!order.handling().isZero()) {
+      parts.add("handling " + order.handling());
+    }
+    if (!order.flatDuty().isZero()) {
+      parts.add("flat duty " + order.flatDuty());
+    }
+    return String.join(", ", parts);
+  }
+
+  private static Money goods(SupplierOrder order) {
+    return Money.total(order.lines().stream().map(PurchaseLine::amount).toList());
   }
 
   private String unproved() {
@@ -160,7 +174,7 @@ public final class PurchaseBars {
             .collect(Collectors.joining("; "));
     String orders =
         plan.orders().stream()
-            .map(o -> "from " + o.supplier() + " " + o.total() + ", " + carriage(o))
+            .map(o -> "from " + o.supplier() + " " + o.total() + " (" + parts(o) + ")")
             .collect(Collectors.joining("; "));
     String all =
         plan.lines().isEmpty()

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.examples.page.Block.Picture;
 import org.meltwright.examples.page.Lettering;
+import org.meltwright.examples.page.Say;
 import org.meltwright.examples.page.Svg;
 import org.meltwright.safety.heating.HeatingReview;
 import org.meltwright.units.TemperaturePoint;
@@ -27,6 +28,7 @@ public final class TemperatureScale {
 
   private final HeatingReview review;
   private final WorkingWindow window;
+  private final TemperaturePoint top;
   private final List<PotFacts.Line> lines;
   private final Degrees degrees;
   private final Svg.Builder svg;
@@ -51,6 +53,7 @@ public final class TemperatureScale {
   private TemperatureScale(HeatingReview review, WorkingWindow window) {
     this.review = review;
     this.window = window;
+    this.top = PotFacts.top(review, window);
     this.lines = PotFacts.of(review, window);
     this.degrees = Degrees.showing(shown());
     this.svg =
@@ -96,8 +99,8 @@ public final class TemperatureScale {
   private void flags() {
     double target = degrees.x(review.target());
     double hard = degrees.x(review.hardCeiling());
-    String targetText = "target " + Wording.celsius(review.target());
-    String hardText = "hard ceiling " + Wording.celsius(review.hardCeiling());
+    String targetText = "target " + Say.celsius(review.target());
+    String hardText = "hard ceiling " + Say.celsius(review.hardCeiling());
     boolean left = Lettering.boldWidth(hardText) + 6 < hard;
     double first = y + Lettering.LINE;
     double second = first + Lettering.LINE;
@@ -129,7 +132,7 @@ public final class TemperatureScale {
   private void strip(boolean plain) {
     svg.rectangle("strip", Degrees.LEFT, y, Degrees.RIGHT - Degrees.LEFT, STRIP);
     if (!plain) {
-      between("good", window.lowerBound().high(), window.upperBound());
+      good("good");
     }
     double hard = degrees.x(review.hardCeiling());
     svg.rectangle("too-hot", hard, y, Degrees.RIGHT - hard, STRIP);
@@ -139,9 +142,11 @@ public final class TemperatureScale {
     svg.line("hard", hard, y - 2, hard, y + STRIP + 2);
   }
 
-  private void between(String look, TemperaturePoint from, TemperaturePoint to) {
-    if (to.isAbove(from)) {
-      svg.rectangle(look, degrees.x(from), y, degrees.x(to) - degrees.x(from), STRIP);
+  /** Where it is good to work by any estimate: nowhere in a pot that is blocked. */
+  private void good(String look) {
+    TemperaturePoint from = window.lowerBound().high();
+    if (top.isAbove(from) && !review.isBlocking()) {
+      svg.rectangle(look, degrees.x(from), y, degrees.x(top) - degrees.x(from), STRIP);
     }
   }
 
@@ -185,15 +190,14 @@ public final class TemperatureScale {
   }
 
   private void window(TemperatureRange begins) {
-    TemperaturePoint top = window.upperBound();
     TemperaturePoint doubtfulTo = begins.high().isAbove(top) ? top : begins.high();
-    if (top.isAbove(begins.low())) {
+    if (top.isAbove(begins.low()) && !review.isBlocking()) {
       double x = degrees.x(begins.low());
       double w = degrees.x(doubtfulTo) - x;
       svg.rectangle("doubtful", x, y, w, STRIP);
       svg.hatching("doubtful-hatch", x, y, w, STRIP, 5);
     }
-    between("window", begins.high(), top);
+    good("window");
   }
 
   private void limit(TemperaturePoint limit) {
@@ -222,16 +226,16 @@ public final class TemperatureScale {
       double x = degrees.x(point);
       svg.line("tick", x, y, x, y + 4);
       String look = x == Degrees.LEFT ? "start" : x == Degrees.RIGHT ? "end" : "middle";
-      svg.text("soft " + look, x, y + 17, Wording.tenth(point));
+      svg.text("soft " + look, x, y + 17, Say.degrees(point));
     }
     y += 21;
   }
 
   private String limits() {
     return "Target, not above "
-        + Wording.celsius(review.target())
+        + Say.celsius(review.target())
         + "; hard ceiling "
-        + Wording.celsius(review.hardCeiling())
+        + Say.celsius(review.hardCeiling())
         + ".";
   }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import javax.measure.quantity.Time;
+import org.meltwright.examples.page.Say;
 import org.meltwright.units.Estimate;
 
 /**
@@ -63,7 +64,7 @@ final class TimeAxis {
       ticks.add(new Tick("no end", 0));
     }
     for (int i = last; i >= first; i--) {
-      ticks.add(new Tick(Wording.seconds(TIMES[i]), below(TIMES[i])));
+      ticks.add(new Tick(Say.time(TIMES[i]), below(TIMES[i])));
     }
     if (atOnce) {
       ticks.add(new Tick("at once", height()));

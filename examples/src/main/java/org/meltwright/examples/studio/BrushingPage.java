@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import javax.measure.quantity.Time;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.thermal.NoFreezePanel;
 import org.meltwright.core.thermal.OpenTimeTable;
@@ -15,9 +14,8 @@ import org.meltwright.examples.page.Block.Notice;
 import org.meltwright.examples.page.Block.Table;
 import org.meltwright.examples.page.Block.Tone;
 import org.meltwright.examples.page.Page;
+import org.meltwright.examples.page.Say;
 import org.meltwright.examples.picture.OpenTimeCurve;
-import org.meltwright.units.Estimate;
-import org.meltwright.units.TemperaturePoint;
 
 /** The chapter on brushing: how long a stroke can be worked, and which panel forms no skin. */
 final class BrushingPage {
@@ -43,33 +41,37 @@ final class BrushingPage {
 
   private Table openTimes(OpenTimeTable table) {
     List<String> columns = new ArrayList<>(List.of("Melt"));
-    table.panels().forEach(p -> columns.add("panel " + celsius(p)));
+    table.panels().forEach(p -> columns.add("panel " + Say.celsius(p)));
     List<List<String>> rows = new ArrayList<>();
     for (int row = 0; row < table.melts().size(); row++) {
-      List<String> cells = new ArrayList<>(List.of(celsius(table.melts().get(row))));
-      for (int column = 0; column < table.panels().size(); column++) {
-        cells.add(seconds(table.halfSet(row, column)));
-      }
-      rows.add(cells);
+      rows.add(openTimes(table, row));
     }
-    return new Table(
-        brushing.recipe()
-            + ", a stroke of "
-            + millimetres(brushing.stroke().lowSi())
-            + " to "
-            + millimetres(brushing.stroke().highSi())
-            + " mm on "
-            + word(brushing.kind())
-            + " of "
-            + millimetres(brushing.panel().thicknessMetres())
-            + " mm in a still room of "
-            + celsius(brushing.air())
-            + ": time until half of it is set and the brush drags, with its least and most "
-            + sources()
-            + ".",
-        columns,
-        rows,
-        false);
+    return new Table(strokes(), columns, rows, false);
+  }
+
+  private static List<String> openTimes(OpenTimeTable table, int row) {
+    List<String> cells = new ArrayList<>(List.of(Say.celsius(table.melts().get(row))));
+    for (int column = 0; column < table.panels().size(); column++) {
+      cells.add(Say.time(table.halfSet(row, column)));
+    }
+    return cells;
+  }
+
+  private String strokes() {
+    return brushing.recipe()
+        + ", a stroke of "
+        + millimetres(brushing.stroke().lowSi())
+        + " to "
+        + millimetres(brushing.stroke().highSi())
+        + " mm on "
+        + word(brushing.kind())
+        + " of "
+        + millimetres(brushing.panel().thicknessMetres())
+        + " mm in a still room of "
+        + Say.celsius(brushing.air())
+        + ": time until half of it is set and the brush drags, with its least and most "
+        + sources()
+        + ".";
   }
 
   private String sources() {
@@ -83,7 +85,7 @@ final class BrushingPage {
 
   private Table panels() {
     List<String> columns = new ArrayList<>(List.of("Panel"));
-    brushing.melts().forEach(m -> columns.add("melt " + celsius(m)));
+    brushing.melts().forEach(m -> columns.add("melt " + Say.celsius(m)));
     List<List<String>> rows = new ArrayList<>();
     for (PanelKind kind : brushing.kinds()) {
       List<String> cells = new ArrayList<>(List.of(word(kind)));
@@ -92,7 +94,7 @@ final class BrushingPage {
     }
     return new Table(
         "The panel on which no skin forms at once, none above "
-            + celsius(brushing.warmest())
+            + Say.celsius(brushing.warmest())
             + ", the warmest that is compared.",
         columns,
         rows,
@@ -109,14 +111,6 @@ final class BrushingPage {
                     + String.join(", ", brushing.figures().assumed())
                     + ".");
     return new Notice(Tone.CARE, "WARM PANELS", any.touchCaution(READER), assumed);
-  }
-
-  private static String seconds(Estimate<Time> time) {
-    return Say.estimate(time, 1, "s");
-  }
-
-  private static String celsius(TemperaturePoint point) {
-    return Say.decimals(point.celsius(), 0) + " °C";
   }
 
   private static String millimetres(double metres) {

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import org.meltwright.core.cost.FreightTariff;
 import org.meltwright.core.cost.Rate;
 import org.meltwright.core.equipment.HeatSource;
+import org.meltwright.examples.page.Say;
 import org.meltwright.examples.studio.ClassDay.Circuit;
 import org.meltwright.examples.studio.ClassDay.Fee;
 import org.meltwright.examples.studio.ClassDay.Panels;

@@ -24,6 +24,7 @@ import org.meltwright.examples.page.Block.Paragraph;
 import org.meltwright.examples.page.Block.Table;
 import org.meltwright.examples.page.Block.Tone;
 import org.meltwright.examples.page.Page;
+import org.meltwright.examples.page.Say;
 import org.meltwright.examples.picture.PurchaseBars;
 
 /** The chapter of a class on the studio sheet: what to make, what to buy, cost per head. */
@@ -113,15 +114,7 @@ final class ClassPage {
 
   private Table toMake() {
     List<List<String>> rows = new ArrayList<>();
-    for (PaintSheet paint : sheet.paints()) {
-      rows.add(
-          List.of(
-              paint.name(),
-              Say.percent(paint.paint().share().value()),
-              Say.grams(paint.needed()),
-              Say.grams(paint.fromToday()),
-              Say.grams(paint.toMake())));
-    }
+    sheet.paints().forEach(paint -> rows.add(row(paint)));
     rows.add(
         List.of(
             "Together",
@@ -149,6 +142,15 @@ final class ClassPage {
         + (panels.leftInTinsKilograms().isEmpty()
             ? "what stays in their tins is not stated and counted as none"
             : "with what stays in their tins");
+  }
+
+  private static List<String> row(PaintSheet paint) {
+    return List.of(
+        paint.name(),
+        Say.percent(paint.paint().share().value()),
+        Say.grams(paint.needed()),
+        Say.grams(paint.fromToday()),
+        Say.grams(paint.toMake()));
   }
 
   private double sum(ToDoubleFunction<PaintSheet> value) {
@@ -191,22 +193,6 @@ final class ClassPage {
   }
 
   private void purchase(PurchasePlan plan) {
-    List<List<String>> rows = new ArrayList<>();
-    for (PurchaseLine line : plan.lines()) {
-      rows.add(
-          List.of(
-              line.offer().material(),
-              line.count() + " × " + line.offer().price(),
-              line.amount().toString()));
-    }
-    Money freight =
-        Money.total(
-            sheet.bought().getCurrencyUnit(),
-            plan.orders().stream().map(SupplierOrder::freight).toList());
-    String carriage =
-        day.money().freight() == null ? "not stated, not counted" : freight.toString();
-    rows.add(List.of("Carriage", "", carriage));
-    rows.add(List.of("Together", "", plan.total().toString()));
     String proof =
         plan.isProvedOptimal()
             ? "No cheaper choice of these packages covers it."
@@ -215,10 +201,33 @@ final class ClassPage {
         new Table(
             "Whole packages of the shelf's prices. " + proof,
             List.of("Material", "packages", "money"),
-            rows,
+            packages(plan),
             true));
-    page.add(PurchaseBars.of(plan).besideItsNumbers());
     page.add(new Facts(leftOver(plan)));
+    page.add(PurchaseBars.of(plan).besideItsNumbers());
+  }
+
+  private List<List<String>> packages(PurchasePlan plan) {
+    List<List<String>> rows = new ArrayList<>();
+    for (PurchaseLine line : plan.lines()) {
+      rows.add(
+          List.of(
+              line.offer().material(),
+              line.count() + " × " + line.offer().price(),
+              line.amount().toString()));
+    }
+    rows.add(List.of("Carriage", "", carriage(plan)));
+    rows.add(List.of("Together", "", plan.total().toString()));
+    return rows;
+  }
+
+  private String carriage(PurchasePlan plan) {
+    return day.money().freight() == null
+        ? "not stated, not counted"
+        : Money.total(
+                plan.total().getCurrencyUnit(),
+                plan.orders().stream().map(SupplierOrder::freight).toList())
+            .toString();
   }
 
   private List<Fact> leftOver(PurchasePlan plan) {

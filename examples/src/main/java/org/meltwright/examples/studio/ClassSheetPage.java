@@ -17,6 +17,7 @@ import org.meltwright.examples.page.Block.Heading;
 import org.meltwright.examples.page.Block.Paragraph;
 import org.meltwright.examples.page.Block.Poster;
 import org.meltwright.examples.page.Page;
+import org.meltwright.examples.page.Say;
 import org.meltwright.safety.exposure.CircuitLoad;
 import org.meltwright.safety.heating.HeatingReading;
 import org.meltwright.safety.heating.HeatingRule;
@@ -118,7 +119,11 @@ final class ClassSheetPage {
     items.add(cited(StandingAdvice.WITHIN_REACH));
     items.add(cited(StandingAdvice.DRY));
     items.add(cited(StandingAdvice.CLOTHING));
-    items.addAll(settings());
+    if (forClass.isBlocked()) {
+      items.add("Nothing is switched on: the class is blocked, and its settings are withheld.");
+    } else {
+      items.addAll(settings());
+    }
     items.add("Everyone has read \"If it goes wrong\" below.");
     return items;
   }
@@ -135,7 +140,7 @@ final class ClassSheetPage {
               : source.name()
                   + source
                       .setPoint()
-                      .map(t -> " set to " + Say.decimals(t.celsius(), 0) + " °C")
+                      .map(t -> " set to " + Say.celsius(t))
                       .orElse(", set point not stated");
       String show =
           reading == null

@@ -3,12 +3,16 @@ package org.meltwright.examples.studio;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.cost.BatchPrices;
 import org.meltwright.core.cost.CostItem;
 import org.meltwright.core.cost.CostRollUp;
@@ -35,11 +39,47 @@ final class Costing {
   static final double MOST_EFFICIENCY = 0.60;
 
   private final Studio studio;
+  private final List<Job> open;
+  private final Set<Recipe> blocked;
   private final BatchPrices prices;
 
-  Costing(Studio studio) {
+  /**
+   * Looks at what is made today; what is blocked is not.
+   *
+   * @param pots the jobs whose pots could be reviewed
+   */
+  Costing(Studio studio, List<PotSheet> pots) {
     this.studio = studio;
+    this.open = pots.stream().filter(p -> !p.isBlocked()).map(PotSheet::job).toList();
+    this.blocked = blocked(pots);
     this.prices = prices();
+  }
+
+  /** The recipes that are blocked in each job that would make them. */
+  private static Set<Recipe> blocked(List<PotSheet> pots) {
+    Set<Recipe> blocked = new HashSet<>();
+    pots.stream().filter(PotSheet::isBlocked).forEach(p -> blocked.add(recipe(p)));
+    pots.stream().filter(p -> !p.isBlocked()).forEach(p -> blocked.remove(recipe(p)));
+    return blocked;
+  }
+
+  private static Recipe recipe(PotSheet pot) {
+    return pot.job().batch().recipe();
+  }
+
+  /** The names of the blocked recipes that a job calls for, recipe in recipe. */
+  List<String> blockedWithin(Job job) {
+    Set<Recipe> within = new LinkedHashSet<>();
+    collect(job.batch().recipe(), within);
+    return within.stream().filter(blocked::contains).map(Recipe::name).sorted().toList();
+  }
+
+  private void collect(Recipe recipe, Set<Recipe> within) {
+    recipe.parts().stream()
+        .flatMap(part -> part.ingredient().recipe().stream())
+        .map(used -> studio.written(used.name()))
+        .filter(within::add)
+        .forEach(written -> collect(written, within));
   }
 
   private BatchPrices prices() {
@@ -53,11 +93,11 @@ final class Costing {
   }
 
   /**
-   * What another recipe makes costs what it costs as it is made today, or else its materials with
-   * their insolubles, without film loss, electricity and work.
+   * What another recipe makes costs what it costs as it is made today, or else, if it is not made
+   * or blocked, its materials with their insolubles, without film loss, electricity and work.
    */
   private BatchPrices with(BatchPrices others, StudioRecipes.Made recipe) {
-    return studio.jobs().stream()
+    return open.stream()
         .filter(job -> job.batch().recipe().equals(recipe.written()))
         .findFirst()
         .map(job -> others.withMade(recipe.used(), job.batch(), beside(job)))

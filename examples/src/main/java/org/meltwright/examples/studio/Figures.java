@@ -15,6 +15,7 @@ import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.source.Sourced;
 import org.meltwright.examples.page.Block.Table;
 import org.meltwright.examples.page.Page;
+import org.meltwright.examples.page.Say;
 
 /** The catalogue's figures that a sheet rests on, each with its source at the foot. */
 final class Figures {

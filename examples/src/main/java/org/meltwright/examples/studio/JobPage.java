@@ -30,6 +30,7 @@ import org.meltwright.examples.page.Block.Picture;
 import org.meltwright.examples.page.Block.Table;
 import org.meltwright.examples.page.Block.Tone;
 import org.meltwright.examples.page.Page;
+import org.meltwright.examples.page.Say;
 import org.meltwright.examples.picture.CostBars;
 
 /** The chapter of one job: review, weights, casting, cost; the review stands first. */
@@ -51,13 +52,25 @@ final class JobPage {
   void add() {
     page.add(new Heading(2, sheet.batch().recipe().name()));
     new ReviewPage(sheet, page).add();
+    sheet.blockedRecipes().forEach(name -> page.add(needs(name)));
     if (sheet.isBlocked()) {
       page.add(withheld());
+      costOfBlocked();
     } else {
       weights();
       sheet.casting().ifPresent(this::casting);
+      cost();
     }
-    cost();
+  }
+
+  private static Notice needs(String recipe) {
+    return new Notice(
+        Tone.CARE,
+        "NEEDS A BLOCKED RECIPE",
+        recipe + " is blocked today, and this recipe calls for it.",
+        List.of(
+            "Use only what is at hand of it from an earlier batch; do not make it as planned.",
+            "Its cost is counted here as that of its materials, without electricity and work."));
   }
 
   private Notice withheld() {
@@ -67,7 +80,10 @@ final class JobPage {
             .map(f -> f.summary(READER))
             .toList();
     return new Notice(
-        Tone.STOP, "WITHHELD", "Weights and casting are not shown for this recipe.", reasons);
+        Tone.STOP,
+        "WITHHELD",
+        "Weights, casting and the parts of its cost are not shown for this recipe.",
+        reasons);
   }
 
   private void weights() {
@@ -79,23 +95,9 @@ final class JobPage {
   }
 
   private static Table weighingTable(WeighingSheet weighing) {
-    double coarsest = 0;
     List<List<String>> rows = new ArrayList<>();
-    for (WeighingLine line : weighing.inOrder()) {
-      double interval = line.balance().intervalKilograms();
-      coarsest = Math.max(coarsest, interval);
-      rows.add(
-          List.of(
-              name(line),
-              Say.grams(line.rounded().printedKilograms(), interval),
-              Say.grams(line.rounded().exactKilograms(), interval / 100),
-              line.balance().name() + ", " + Say.interval(interval)));
-    }
-    double finest =
-        weighing.lines().stream()
-            .mapToDouble(l -> l.balance().intervalKilograms())
-            .min()
-            .orElse(coarsest);
+    weighing.inOrder().forEach(line -> rows.add(row(line)));
+    double finest = finest(weighing);
     rows.add(
         List.of(
             "Together",
@@ -107,6 +109,23 @@ final class JobPage {
         List.of("Ingredient", "Weigh", "Exact", "Balance"),
         rows,
         true);
+  }
+
+  private static List<String> row(WeighingLine line) {
+    double interval = line.balance().intervalKilograms();
+    return List.of(
+        name(line),
+        Say.grams(line.rounded().printedKilograms(), interval),
+        Say.grams(line.rounded().exactKilograms(), interval / 100),
+        line.balance().name() + ", " + Say.interval(interval));
+  }
+
+  /** The smallest interval of the balances used. */
+  private static double finest(WeighingSheet weighing) {
+    return weighing.lines().stream()
+        .mapToDouble(line -> line.balance().intervalKilograms())
+        .min()
+        .orElseThrow();
   }
 
   private static String name(WeighingLine line) {
@@ -208,7 +227,7 @@ final class JobPage {
     rows.add(
         List.of(
             "Together",
-            amount(sheet.cost().root().massKilograms()),
+            Say.grams(sheet.cost().root().massKilograms()),
             sheet.cost().total().toString()));
     page.add(
         new Table(
@@ -240,16 +259,23 @@ final class JobPage {
         + ".";
   }
 
-  /** The amounts of a blocked recipe are weights and withheld with the others. */
-  private String amount(double kilograms) {
-    return sheet.isBlocked() ? "withheld" : Say.grams(kilograms);
+  /** Money for a line or for a kilogram would tell the weights as soon as a price is known. */
+  private void costOfBlocked() {
+    page.add(new Heading(3, "Cost"));
+    page.add(
+        new Facts(
+            List.of(
+                new Fact("together", sheet.cost().total().toString()),
+                new Fact("amounts, lines and cost per kilogram", "withheld"))));
   }
 
   private List<List<String>> rows(String indent, CostLine line) {
     List<List<String>> rows = new ArrayList<>();
-    String amount = line.massKilograms() > 0 ? amount(line.massKilograms()) : "";
+    String amount = line.massKilograms() > 0 ? Say.grams(line.massKilograms()) : "";
     if (line.isLeaf()) {
       rows.add(List.of(indent + line.label(), amount, line.amount().toString()));
+    } else if (sheet.blockedRecipes().contains(line.label())) {
+      rows.add(List.of(indent + line.label() + ", blocked today", "", line.amount().toString()));
     } else {
       rows.add(List.of(indent + line.label() + ", made here:", amount, ""));
       line.parts().forEach(part -> rows.addAll(rows(indent + "· ", part)));
@@ -263,10 +289,7 @@ final class JobPage {
         new Fact(
             "own, per kilogram net",
             Say.perKilogram(sheet.cost().per(sheet.batch().net().mass()))));
-    sheet
-        .casting()
-        .filter(c -> !sheet.isBlocked())
-        .ifPresent(c -> facts.add(new Fact("own, per whole cake", perCake(c))));
+    sheet.casting().ifPresent(c -> facts.add(new Fact("own, per whole cake", perCake(c))));
     sheet.makeOrBuy().ifPresent(m -> facts.addAll(against(m)));
     return facts;
   }

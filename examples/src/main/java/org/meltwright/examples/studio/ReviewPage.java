@@ -12,6 +12,7 @@ import org.meltwright.examples.page.Block.Heading;
 import org.meltwright.examples.page.Block.Notice;
 import org.meltwright.examples.page.Block.Tone;
 import org.meltwright.examples.page.Page;
+import org.meltwright.examples.page.Say;
 import org.meltwright.examples.picture.TemperatureScale;
 import org.meltwright.safety.heating.Finding;
 import org.meltwright.safety.heating.HeatingReview;
@@ -73,8 +74,8 @@ final class ReviewPage {
     return "from "
         + Say.temperature(window.lowerBound())
         + " up to "
-        + Say.decimals(window.upperBound().celsius(), 0)
-        + " °C; "
+        + Say.celsius(window.upperBound())
+        + "; "
         + Words.of(window.state()).replace('-', ' ');
   }
 

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.meltwright.core.source.Source;
 import org.meltwright.examples.page.Block.Grid;
 import org.meltwright.examples.page.Page;
+import org.meltwright.examples.page.Say;
 import org.meltwright.safety.exposure.WaxContact;
 import org.meltwright.safety.heating.Finding;
 import org.meltwright.safety.heating.HeatingReview;

@@ -2,7 +2,9 @@
 package org.meltwright.examples.studio;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -27,21 +29,32 @@ record Sheet(Studio studio, List<JobSheet> jobs, @Nullable ClassSheet classSheet
    * @throws org.meltwright.units.ProblemException with all problems, if a figure is missing
    */
   static Sheet of(Studio studio) {
-    Costing costing = new Costing(studio);
     Gathered problems = new Gathered();
-    List<JobSheet> jobs = new ArrayList<>();
-    for (int i = 0; i < studio.jobs().size(); i++) {
-      Job job = studio.jobs().get(i);
-      Optional<JobSheet> sheet =
-          problems.attempt("/today/" + i, () -> JobSheet.of(job, studio, costing));
-      sheet.ifPresent(jobs::add);
-    }
+    List<JobSheet> jobs = jobs(studio, problems);
     problems.throwIfAny();
     Optional<ClassSheet> classSheet =
         Optional.ofNullable(studio.plans().classDay())
             .flatMap(day -> problems.attempt("/classDay", () -> ClassSheet.of(day, studio, jobs)));
     problems.throwIfAny();
     return new Sheet(studio, jobs, classSheet.orElse(null));
+  }
+
+  /** All pots are reviewed first: what is blocked makes nothing for the others. */
+  private static List<JobSheet> jobs(Studio studio, Gathered problems) {
+    Map<String, PotSheet> pots = new LinkedHashMap<>();
+    for (int i = 0; i < studio.jobs().size(); i++) {
+      String path = "/today/" + i;
+      Job job = studio.jobs().get(i);
+      problems
+          .attempt(path, () -> PotSheet.of(job, studio.place()))
+          .ifPresent(pot -> pots.put(path, pot));
+    }
+    Costing costing = new Costing(studio, List.copyOf(pots.values()));
+    List<JobSheet> jobs = new ArrayList<>();
+    pots.forEach(
+        (path, pot) ->
+            problems.attempt(path, () -> JobSheet.of(pot, studio, costing)).ifPresent(jobs::add));
+    return jobs;
   }
 
   Optional<ClassSheet> forClass() {

@@ -13,6 +13,7 @@ import org.meltwright.examples.page.Block.Notice;
 import org.meltwright.examples.page.Block.Table;
 import org.meltwright.examples.page.Block.Tone;
 import org.meltwright.examples.page.Page;
+import org.meltwright.examples.page.Say;
 import org.meltwright.safety.heating.Finding;
 import org.meltwright.safety.heating.HeatingReview;
 import org.meltwright.safety.heating.Severity;
@@ -101,21 +102,21 @@ final class SheetPage {
       return;
     }
     List<List<String>> rows = new ArrayList<>();
-    taken.forEach((name, mass) -> rows.add(row(name, ledger.made(name), mass)));
+    taken.forEach((name, mass) -> rows.add(row(name, mass)));
     page.add(
         new Table(
             "What today's recipes take from each other, net.",
             List.of("Recipe", "made today", "taken", "left"),
             rows,
             false));
-    taken.forEach((name, mass) -> warnIfShort(name, ledger.made(name), mass));
+    taken.forEach(this::warnIfShort);
   }
 
-  private static List<String> row(String name, double made, double taken) {
-    double left = made - taken;
+  private List<String> row(String name, double taken) {
+    double left = ledger.made(name) - taken;
     return List.of(
         name,
-        Say.grams(made),
+        isBlocked(name) ? "BLOCKED" : Say.grams(ledger.made(name)),
         Say.grams(taken),
         left < 0 ? "short by " + Say.grams(-left) : Say.grams(left));
   }
@@ -135,14 +136,22 @@ final class SheetPage {
     }
   }
 
-  private void warnIfShort(String name, double made, double taken) {
+  private boolean isBlocked(String recipe) {
+    return sheet.jobs().stream().anyMatch(job -> job.blockedRecipes().contains(recipe));
+  }
+
+  private void warnIfShort(String name, double taken) {
+    double made = ledger.made(name);
     if (made < taken) {
       page.add(
           new Notice(
               Tone.CARE,
               "SHORT",
               name + ": today's recipes take " + Say.grams(taken - made) + " more than is made.",
-              List.of("Have the rest at hand from an earlier batch, or make more of it today.")));
+              List.of(
+                  isBlocked(name)
+                      ? "It is blocked today: have it at hand from an earlier batch, or do without."
+                      : "Have the rest at hand from an earlier batch, or make more of it today.")));
     }
   }
 
@@ -154,7 +163,7 @@ final class SheetPage {
         blocked ? "withheld" : Say.grams(job.weighing().printedTotalKilograms()),
         blocked ? "withheld" : Say.grams(job.net().massKilograms()),
         blocked ? "withheld" : job.casting().map(c -> cakes(c.wholeCakes())).orElse("none"),
-        Say.perKilogram(job.cost().per(job.batch().net().mass())),
+        blocked ? "withheld" : Say.perKilogram(job.cost().per(job.batch().net().mass())),
         job.makeOrBuy().map(m -> Say.perKilogram(m.best().landed())).orElse("no offer"));
   }
 

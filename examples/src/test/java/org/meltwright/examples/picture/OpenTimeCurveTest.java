@@ -11,6 +11,7 @@ import org.jsoup.select.Elements;
 import org.junit.jupiter.api.Test;
 import org.meltwright.core.thermal.OpenTimeTable;
 import org.meltwright.examples.page.Block.Picture;
+import org.meltwright.examples.page.Say;
 import org.meltwright.units.TemperaturePoint;
 
 class OpenTimeCurveTest {
@@ -57,11 +58,11 @@ class OpenTimeCurveTest {
     Picture picture = OpenTimeCurve.of(TABLE);
 
     assertThat(picture.alternative())
-        .contains("Time until a stroke drags. Melt at 75 °C: on a panel at 20 °C ")
+        .contains("Time until a stroke drags. Melt at 75.0 °C: on a panel at 20.0 °C ")
         .contains(
-            Wording.seconds(TABLE.halfSet(1, 2).centralSi())
+            Say.time(TABLE.halfSet(1, 2).centralSi())
                 + " ("
-                + Wording.seconds(TABLE.halfSet(1, 2).lowSi()));
+                + Say.time(TABLE.halfSet(1, 2).lowSi()));
   }
 
   @Test

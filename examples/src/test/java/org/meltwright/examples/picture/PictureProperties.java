@@ -1,9 +1,13 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples.picture;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.AlphaChars;
@@ -22,6 +26,7 @@ import org.meltwright.core.cost.FreightTariff;
 import org.meltwright.core.cost.Price;
 import org.meltwright.core.cost.ReadyMade;
 import org.meltwright.core.cost.UnitPrice;
+import org.meltwright.core.planning.FlatDuty;
 import org.meltwright.core.planning.Need;
 import org.meltwright.core.planning.PackageOffer;
 import org.meltwright.core.planning.PurchaseQuestion;
@@ -102,5 +107,26 @@ class PictureProperties {
             PurchaseQuestion.of(all, offers, List.of(south), Samples.DAY)
                 .withTimeLimit(Duration.ofMillis(50))
                 .cheapest()));
+  }
+
+  @Property(tries = 40)
+  void parts_of_an_order_that_are_named_add_up_to_its_total(
+      @ForAll @DoubleRange(min = 0.01, max = 9) double kilograms,
+      @ForAll @IntRange(max = 2000) int freight,
+      @ForAll @IntRange(max = 900) int duty) {
+    SupplierTerms terms =
+        SupplierTerms.of("far", FreightTariff.perOrder(Money.ofMinor(EURO, freight)))
+            .withFlatDuties(List.of(FlatDuty.of(Money.ofMinor(EURO, duty), "resin")));
+    String said = PurchaseBars.of(Samples.fromFar(kilograms, terms)).alternative();
+    Matcher order = Pattern.compile("from far (EUR [\\d.]+) \\((.*)\\)").matcher(said);
+
+    assertThat(order.find()).as(said).isTrue();
+    List<Money> parts =
+        Pattern.compile("EUR [\\d.]+")
+            .matcher(order.group(2))
+            .results()
+            .map(part -> Money.parse(part.group()))
+            .toList();
+    assertThat(Money.total(parts)).as(said).isEqualTo(Money.parse(order.group(1)));
   }
 }

@@ -57,6 +57,27 @@ final class Pots {
     return Composition.ofParts(parts);
   }
 
+  /** Beeswax and an invented oil. */
+  static Composition withOilThatFlashesAt(double celsius) {
+    Material oil =
+        Material.builder("light-oil")
+            .names("Light oil", "Leichtes Öl")
+            .family(MaterialFamily.DRYING_OIL, MaterialRole.OIL)
+            .figure(
+                PropertyKey.FLASH_POINT,
+                Sourced.of(
+                    new DefinedTemperature(
+                        TemperatureRange.ofCelsius(celsius, celsius),
+                        TemperatureDefinition.NOT_STATED),
+                    Source.USER,
+                    Knowledge.READ))
+            .build();
+    Map<Material, Double> parts = new LinkedHashMap<>();
+    parts.put(MaterialCatalogue.standard().require("beeswax-yellow"), 20.0);
+    parts.put(oil, 1.0);
+    return Composition.ofParts(parts);
+  }
+
   static HeatingReview at(double celsius, Composition mix) {
     HeatSource plate = plate(90).withOvershoot(TemperatureDifference.ofKelvin(10));
     return review(

@@ -5,15 +5,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 import org.jsoup.nodes.Element;
 import org.jsoup.select.Elements;
 import org.junit.jupiter.api.Test;
+import org.meltwright.core.planning.FlatDuty;
 import org.meltwright.core.planning.LeftOver;
 import org.meltwright.core.planning.PurchasePlan;
+import org.meltwright.core.planning.SupplierTerms;
 import org.meltwright.examples.page.Block.Picture;
 
 class PurchaseBarsTest {
 
+  private static final CurrencyUnit EURO = CurrencyUnit.EUR;
+  private static final FlatDuty DUTY = FlatDuty.of(Money.parse("EUR 3.00"), "resin");
   private static final PurchasePlan PLAN = Samples.purchase(5.6, 0.7);
 
   @Test
@@ -51,6 +57,17 @@ class PurchaseBarsTest {
     assertThat(picture.alternative())
         .contains("wax: ", " × ", "left over ", "Together " + PLAN.total());
     assertThat(Samples.drawn(picture).text()).contains(PLAN.total().toString());
+  }
+
+  /** Goods of 16 EUR from far away, and 3 EUR of duty on each kind of them. */
+  @Test
+  void flat_duty_is_named_beside_goods_and_carriage() {
+    PurchasePlan far =
+        Samples.fromFar(0.5, SupplierTerms.free("far", EURO).withFlatDuties(List.of(DUTY)));
+
+    assertThat(PurchaseBars.of(far).alternative())
+        .contains("from far EUR 19.00 (goods EUR 16.00, no carriage counted, flat duty EUR 3.00)");
+    assertThat(Samples.drawn(PurchaseBars.of(far)).text()).contains("flat duty EUR");
   }
 
   @Test

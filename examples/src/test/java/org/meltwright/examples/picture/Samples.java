@@ -74,6 +74,17 @@ final class Samples {
         .cheapest();
   }
 
+  /** Resin at 16 EUR for 500 g, from one supplier. */
+  static PurchasePlan fromFar(double kilograms, SupplierTerms terms) {
+    Price price = Price.parse("16.00 EUR/500 g");
+    return PurchaseQuestion.of(
+            List.of(new Need("resin", kilograms, 0)),
+            List.of(PackageOffer.of("far", "resin", price)),
+            List.of(terms),
+            DAY)
+        .cheapest();
+  }
+
   private static List<PackageOffer> offers() {
     return Stream.of(
             "wax 14.90 EUR/1 kg",

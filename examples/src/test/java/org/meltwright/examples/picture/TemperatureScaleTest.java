@@ -14,6 +14,7 @@ import org.meltwright.core.thermal.DissolvingBound;
 import org.meltwright.core.thermal.MeltingReport;
 import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.examples.page.Block.Picture;
+import org.meltwright.examples.page.Say;
 import org.meltwright.safety.heating.HeatingReview;
 import org.meltwright.safety.heating.TemperatureTable;
 import org.meltwright.units.TemperaturePoint;
@@ -69,6 +70,48 @@ class TemperatureScaleTest {
     assertThat(celsius(from + Samples.number(good, "width"))).isCloseTo(90, within(0.01));
   }
 
+  /** Arithmetic: gum turpentine flashes at 30.6 °C, less 50 K is -19.4 °C. */
+  @Test
+  void nothing_is_good_where_the_pot_may_not_go() {
+    HeatingReview turpentine = Pots.at(80, Pots.mix(BEESWAX, 8, "gum-turpentine", 1));
+    Picture blocked = TemperatureScale.of(turpentine, Pots.window(turpentine));
+
+    assertThat(turpentine.isBlocking()).isTrue();
+    assertThat(turpentine.workingCeiling().celsius()).isCloseTo(-19.4, within(1e-9));
+    assertThat(Samples.drawn(blocked).select("rect.good, rect.window, rect.doubtful")).isEmpty();
+    assertThat(blocked.alternative())
+        .contains("Working window: closed", "stay below -19.4 °C")
+        .doesNotContain("up to 90");
+    assertThat(svg.select("rect.good")).hasSizeGreaterThan(3);
+  }
+
+  /** An oil that flashes at 132 °C is kept below 82 °C; at 60 °C nothing blocks. */
+  @Test
+  void the_good_part_ends_50_k_below_the_lowest_flash_point() {
+    HeatingReview review = Pots.at(60, Pots.withOilThatFlashesAt(132));
+    Element drawn = Samples.drawn(TemperatureScale.of(review, Pots.window(review)));
+    double limit = x(drawn.select("line.hard").last());
+
+    assertThat(review.isBlocking()).isFalse();
+    assertThat(review.workingCeiling().celsius()).isCloseTo(82, within(1e-9));
+    assertThat(drawn.select("rect.good, rect.window"))
+        .hasSizeGreaterThan(3)
+        .allSatisfy(
+            good ->
+                assertThat(Samples.number(good, "x") + Samples.number(good, "width"))
+                    .isCloseTo(limit, within(0.02)));
+  }
+
+  @Test
+  void a_pot_that_is_too_hot_has_no_good_part() {
+    HeatingReview hot = Pots.at(97, Pots.mix(BEESWAX, 8, "damar", 1));
+
+    assertThat(
+            Samples.drawn(TemperatureScale.of(hot, Pots.window(hot)))
+                .select("rect.good, rect.window"))
+        .isEmpty();
+  }
+
   @Test
   void ranges_of_melting_and_dissolving_are_bars_between_their_ends() {
     MeltingReport report = MeltingReport.of(REVIEW.plan().mix(), TemperatureTable.TARGET);
@@ -112,9 +155,9 @@ class TemperatureScaleTest {
     assertThat(picture.alternative())
         .contains(
             "Lowest flash point known: "
-                + Wording.celsius(lowest)
+                + Say.celsius(lowest)
                 + "; stay below "
-                + Wording.celsius(lowest.minus(TemperatureTable.FLASH_MARGIN)));
+                + Say.celsius(lowest.minus(TemperatureTable.FLASH_MARGIN)));
   }
 
   @Test
@@ -133,7 +176,7 @@ class TemperatureScaleTest {
     HeatingReview review = Pots.withoutOvershoot(82, Pots.mix(BEESWAX, 1, "damar", 0));
 
     assertThat(TemperatureScale.of(review, Pots.window(review)).alternative())
-        .contains("Floor of the pot: at least 82 °C, how far above is unknown");
+        .contains("Floor of the pot: at least 82.0 °C, how far above is unknown");
   }
 
   @Test
@@ -150,7 +193,7 @@ class TemperatureScaleTest {
     Picture any = TemperatureScale.of(review, Pots.window(review));
 
     Looks.arePicturesOfOurs(any);
-    assertThat(any.alternative()).contains("Wax: " + Wording.celsius(at(celsius)));
+    assertThat(any.alternative()).contains("Wax: " + Say.celsius(at(celsius)));
     double pin = x(Samples.drawn(any).selectFirst("line.pin"));
     assertThat(pin).isBetween(Degrees.LEFT, Degrees.RIGHT);
   }

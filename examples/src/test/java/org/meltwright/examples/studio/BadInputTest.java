@@ -73,6 +73,9 @@ class BadInputTest {
           "beeswax-bleached"        | "beeswax-yellow"           | studio.double-material         | /shelf/1/material
           "reading": "88 °C"        | "reading": "15 °C"         | value.out-of-range             | /today/0/reading
           "town": "Niederlohbach"   | "town": "Nieder\\u001b[31mlohbach" | json.invalid-value     | /studio/town
+          "name": "Medium 1:8"      | "name": "M\\u202e:8"       | json.invalid-value             | /recipes/0/name
+          "id": "pot"               | "id": "p\\u2067ot"         | json.invalid-value             | /vessels/0/id
+          "title": "Wax on wood     | "title": "\\u200fWax       | json.invalid-value             | /classDay/title
           "currency": "EUR"         | "currency": "XXX"          | studio.unknown-currency        | /studio/currency
           "lining": "none"          | "lining": "gold"           | studio.unknown-word            | /vessels/0/lining
           "cups": 12                | "cups": 0                  | json.invalid-value             | /moulds/0/cups

@@ -411,6 +411,23 @@ class ClassSheetTest {
     assertThat(page.text()).containsPattern("\\d g are ready");
   }
 
+  /** A setting that blocks is no step of a checklist. */
+  @Test
+  void settings_of_a_blocked_class_are_no_step_of_its_checklist() throws IOException {
+    Run hot = runOf(json.replaceAll("\"reading\": \"80 °C\" }", "\"reading\": \"125 °C\" }"));
+    Document sheet =
+        Jsoup.parse(Files.readString(folder.resolve("class.html"), StandardCharsets.UTF_8));
+    String ticks = sheet.select(".ticks").text();
+
+    assertThat(hot.exitCode()).isEqualTo(StudioSheet.BLOCKED);
+    assertThat(ticks)
+        .contains("Nothing is switched on: the class is blocked")
+        .doesNotContain("125.0 °C", "is to show", "set to");
+    assertThat(page.select(".ticks").text())
+        .contains("is to show 80.0 °C", "set to 82.0 °C")
+        .doesNotContain("Nothing is switched on");
+  }
+
   @Test
   void a_job_that_is_blocked_today_withholds_the_class_that_needs_it() throws IOException {
     String first = "\"thermometer\": \"dip\", \"reading\": \"88 °C\"";
@@ -504,7 +521,7 @@ class ClassSheetTest {
         Jsoup.parse(Files.readString(folder.resolve("page.html"), StandardCharsets.UTF_8));
     String panel = chapter(studio, "On the panel");
 
-    assertThat(panel).contains("panel 50 °C", "not reachable on this panel", "WARM PANELS");
+    assertThat(panel).contains("panel 50.0 °C", "not reachable on this panel", "WARM PANELS");
     assertThat(studio.select("section:contains(On the panel) svg")).isNotEmpty();
     assertThat(studio.select("section:contains(What to buy) svg")).isNotEmpty();
   }

@@ -125,6 +125,21 @@ public final class HeatingReview {
   }
 
   /**
+   * Returns the temperature that the mix may be worked up to: the target, or less if something in
+   * the mix has a flash point so low that the wax must stay below it.
+   *
+   * @return the target, or the lowest usable flash point less {@link
+   *     TemperatureTable#FLASH_MARGIN}, whichever is lower; what has no usable flash point does not
+   *     lower it and stands in {@link #withoutFlashPoint}
+   */
+  public TemperaturePoint workingCeiling() {
+    return lowestFlashPoint()
+        .map(flash -> flash.minus(TemperatureTable.FLASH_MARGIN))
+        .filter(limit -> limit.isBelow(target()))
+        .orElse(target());
+  }
+
+  /**
    * Returns what burns, or may burn, in the mix and has no usable flash point.
    *
    * @return the materials, by id; what is listed here is unknown, not safe

@@ -53,6 +53,7 @@ class UnknownIsNotFineTest {
         Plans.review(
             "mix beeswax-yellow 8, colophony 1, damar 1, titanium-white-rutile 1; liquid 80");
     assertThat(review.lowestFlashPoint()).contains(TemperaturePoint.ofCelsius(187));
+    assertThat(review.workingCeiling()).isEqualTo(review.target());
     assertThat(review.withoutFlashPoint()).extracting(Material::id).containsExactly("damar");
     assertThat(Plans.review("mix titanium-white-rutile; liquid 80").lowestFlashPoint()).isEmpty();
   }

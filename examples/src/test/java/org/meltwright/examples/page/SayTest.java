@@ -1,5 +1,5 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
-package org.meltwright.examples.studio;
+package org.meltwright.examples.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -365,7 +365,7 @@ class ClassSheetTest {
     assertThat(row(sheet, "How many to a teacher")).contains("FOUND");
   }
 
-  /** Today leaves 261 g of Medium 1:8, and only white, made of it, is in the class. */
+  /** Today leaves some Medium 1:8, and only white, made of it, is in the class. */
   @Test
   void medium_left_today_is_not_made_again_inside_a_colour() throws IOException {
     ClassSheet colours = classOf(onlyWhite(json));

@@ -14,15 +14,14 @@ import org.meltwright.safety.heating.TemperatureTable;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityRange;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /** Makes what is brushed from its draft. */
 final class BrushingBinder {
 
   private static final String PATH = "/brushing";
   private static final double COLDEST_CELSIUS = -20;
-  private static final double THINNEST_METRES = 1e-6;
-  private static final double THICKEST_METRES = 0.01;
+  private static final double MILLIMETRES = 1000;
+  private static final Bounds STROKE = Bounds.between(0.001, 10, "mm");
 
   private final StudioRecipes book;
   private final Leaves leaves;
@@ -83,10 +82,8 @@ final class BrushingBinder {
   }
 
   private static QuantityRange<Length> requireThin(QuantityRange<Length> stroke) {
-    UnitsProblem.requireBetween(
-        stroke.lowSi(), THINNEST_METRES, THICKEST_METRES, "thickness of a stroke in m");
-    UnitsProblem.requireBetween(
-        stroke.highSi(), THINNEST_METRES, THICKEST_METRES, "thickness of a stroke in m");
+    STROKE.require(stroke.lowSi() * MILLIMETRES, "thickness of a stroke");
+    STROKE.require(stroke.highSi() * MILLIMETRES, "thickness of a stroke");
     return stroke;
   }
 
@@ -109,8 +106,8 @@ final class BrushingBinder {
                 problems.attempt(
                     PATH + field,
                     () -> {
-                      UnitsProblem.requireBetween(
-                          t.celsius(), coldest, TemperatureTable.TARGET.celsius(), "temperature");
+                      Bounds.between(coldest, TemperatureTable.TARGET.celsius(), "°C")
+                          .require(t.celsius(), "temperature");
                       return t;
                     }));
   }

@@ -4,6 +4,7 @@ package org.meltwright.examples.studio;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.equipment.HeatSource;
 import org.meltwright.examples.studio.ClassDay.Circuit;
@@ -26,14 +27,16 @@ record CircuitSheet(Circuit circuit, CircuitLoad load, boolean isShareStated) {
     double factor = share == null ? 1 : 1 / share.value();
     CircuitLoad load = CircuitLoad.of(circuit.volts(), circuit.amperes(), factor);
     for (HeatSource source : circuit.sources()) {
-      load = load.with(device(source.name(), source.powerWatts().orElse(Double.NaN)));
+      load = load.with(device(source.name(), source.powerWatts()));
     }
     load = load.with(device("all else", circuit.otherWatts()));
     return new CircuitSheet(circuit, load, share != null);
   }
 
-  private static Device device(String name, double watts) {
-    return Double.isNaN(watts) ? Device.ofUnknownPower(name) : new Device(name, watts, true);
+  private static Device device(String name, OptionalDouble watts) {
+    return watts.isPresent()
+        ? new Device(name, watts.getAsDouble(), true)
+        : Device.ofUnknownPower(name);
   }
 
   /** Whether the rating, or the share of it for hours, is exceeded by what is known alone. */

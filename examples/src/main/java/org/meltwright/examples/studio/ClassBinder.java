@@ -4,8 +4,11 @@ package org.meltwright.examples.studio;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
@@ -26,11 +29,11 @@ import org.meltwright.examples.studio.ClassDraft.PanelsDraft;
 import org.meltwright.examples.studio.StudioBinder.Equipment;
 import org.meltwright.safety.hazard.RuleSet;
 import org.meltwright.safety.heating.People;
+import org.meltwright.safety.heating.Room;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /** Makes a class from its draft. */
 final class ClassBinder {
@@ -38,7 +41,7 @@ final class ClassBinder {
   private static final String PATH = "/classDay";
   private static final double SECONDS_PER_HOUR = 3600;
   private static final double LONGEST_HOURS = 24;
-  private static final double LEAST_SHARE = 0.5;
+  private static final double LEAST_PERCENT = 50;
 
   private final StudioRecipes book;
   private final Equipment equipment;
@@ -60,7 +63,7 @@ final class ClassBinder {
   }
 
   /** Every text of a class is read, also when another one is wrong. */
-  Optional<ClassDay> classDay(@Nullable ClassDraft d, String town) {
+  Optional<ClassDay> classDay(@Nullable ClassDraft d, String town, @Nullable Room studio) {
     if (d == null) {
       return Optional.empty();
     }
@@ -71,6 +74,7 @@ final class ClassBinder {
     List<ClassDay.Paint> paints =
         new PaintBinder(book, equipment, leaves, problems).paints(PATH + "/paints", d.paints());
     Power power = power(d);
+    Room room = leaves.room(PATH + "/room", d.room()).orElse(null);
     Terms terms = new Terms(freight(d.freight()).orElse(null), fee(d.fee()).orElse(null));
     String title = d.title();
     if (title == null
@@ -81,16 +85,12 @@ final class ClassBinder {
         || paints.isEmpty()) {
       return Optional.empty();
     }
-    String place = d.place() == null || d.place().isBlank() ? town : d.place();
+    ClassDay.About about =
+        d.place() == null || d.place().isBlank()
+            ? new ClassDay.About(title, date.get(), town, d.room() == null ? studio : room)
+            : new ClassDay.About(title, date.get(), d.place(), room);
     return Optional.of(
-        new ClassDay(
-            new ClassDay.About(title, date.get(), place),
-            people.get(),
-            hours.get(),
-            panels.get(),
-            paints,
-            power,
-            terms));
+        new ClassDay(about, people.get(), hours.get(), panels.get(), paints, power, terms));
   }
 
   /** A day, and one that the hazard rules hold for. */
@@ -121,7 +121,7 @@ final class ClassBinder {
   }
 
   private static People someone(People people) {
-    UnitsProblem.requireBetween(people.adults() + people.minors(), 1, 1000, "number who learn");
+    require(people.adults() + people.minors(), 1, 1000, "people", "number who learn");
     return people;
   }
 
@@ -129,7 +129,11 @@ final class ClassBinder {
   private static int age(People people, int years) {
     int oldest = people.minors() > 0 ? People.ADULT - 1 : 150;
     int least = people.minors() > 0 ? 1 : People.ADULT;
-    return (int) UnitsProblem.requireBetween(years, least, oldest, "age of the youngest in years");
+    return (int) require(years, least, oldest, "years", "age of the youngest");
+  }
+
+  private static double require(double value, double low, double high, String unit, String what) {
+    return Bounds.between(low, high, unit).require(value, what);
   }
 
   private Optional<Double> hours(@Nullable String text) {
@@ -139,8 +143,7 @@ final class ClassBinder {
         .flatMap(
             h ->
                 problems.attempt(
-                    PATH + "/hours",
-                    () -> UnitsProblem.requireBetween(h, 0.01, LONGEST_HOURS, "time in h")));
+                    PATH + "/hours", () -> require(h, 0.01, LONGEST_HOURS, "h", "time")));
   }
 
   private Optional<Panels> panels(PanelsDraft d) {
@@ -149,7 +152,8 @@ final class ClassBinder {
     Optional<Double> height = leaves.amount(path + "/height", d.height(), QuantityKind.LENGTH);
     Optional<Double> film = leaves.amount(path + "/film", d.film(), QuantityKind.LENGTH);
     Optional<MassFraction> loss = leaves.massFraction(path + "/loss", d.loss());
-    Optional<Double> tins = leaves.amount(path + "/leftInTins", d.leftInTins(), QuantityKind.MASS);
+    Optional<Double> tins =
+        leaves.amountOrNone(path + "/leftInTins", d.leftInTins(), QuantityKind.MASS);
     Integer count = d.perPerson();
     Integer layers = d.layers();
     if (width.isEmpty() || height.isEmpty() || film.isEmpty() || count == null || layers == null) {
@@ -162,15 +166,21 @@ final class ClassBinder {
             height.get(),
             layers,
             film.get(),
-            loss.orElse(MassFraction.ZERO),
-            tins.orElse(0.0)));
+            loss.orElse(null),
+            optional(tins)));
+  }
+
+  private static OptionalDouble optional(Optional<Double> value) {
+    return value.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
   }
 
   private Power power(ClassDraft d) {
     List<Circuit> circuits = new ArrayList<>();
     List<CircuitDraft> drafts = d.circuits() == null ? List.of() : d.circuits();
+    Set<String> names = new HashSet<>();
     for (int i = 0; i < drafts.size(); i++) {
       if (drafts.get(i) != null) {
+        onlyOnce(PATH + "/circuits/" + i + "/name", drafts.get(i).name(), names);
         circuit(PATH + "/circuits/" + i, drafts.get(i)).ifPresent(circuits::add);
       }
     }
@@ -181,24 +191,30 @@ final class ClassBinder {
     return new Power(sources(PATH + "/tools", d.tools()), circuits, share.orElse(null));
   }
 
+  /** Two circuits of one name would be taken for one on the sheet. */
+  private void onlyOnce(String path, @Nullable String name, Set<String> names) {
+    if (name != null && !names.add(name)) {
+      problems.add(Problem.of(StudioProblem.DOUBLE_ID, name).under(path));
+    }
+  }
+
   private static MassFraction requireShare(MassFraction share) {
-    UnitsProblem.requireBetween(share.value(), LEAST_SHARE, 1, "share of the rating");
+    require(share.percent(), LEAST_PERCENT, 100, "%", "share of the rating");
     return share;
   }
 
   private Optional<Circuit> circuit(String path, CircuitDraft d) {
     List<HeatSource> sources = sources(path + "/sources", d.sources());
-    Optional<Double> others = leaves.amount(path + "/others", d.others(), QuantityKind.POWER);
+    Optional<Double> others = leaves.amountOrNone(path + "/others", d.others(), QuantityKind.POWER);
     Integer volts = d.volts();
     Integer amperes = d.amperes();
     String name = d.name();
     if (volts == null || amperes == null || name == null) {
       return Optional.empty();
     }
-    problems.attempt(path + "/volts", () -> UnitsProblem.requireBetween(volts, 1, 1000, "voltage"));
-    problems.attempt(
-        path + "/amperes", () -> UnitsProblem.requireBetween(amperes, 1, 1000, "rating in A"));
-    return Optional.of(new Circuit(name, volts, amperes, sources, others.orElse(Double.NaN)));
+    problems.attempt(path + "/volts", () -> require(volts, 1, 1000, "V", "voltage"));
+    problems.attempt(path + "/amperes", () -> require(amperes, 1, 1000, "A", "rating"));
+    return Optional.of(new Circuit(name, volts, amperes, sources, optional(others)));
   }
 
   private List<HeatSource> sources(String path, @Nullable List<String> ids) {
@@ -242,7 +258,12 @@ final class ClassBinder {
   }
 
   private static Money aboveZero(Money step) {
-    UnitsProblem.requireBetween(step.getAmount().doubleValue(), 1e-4, 1e9, "step of a fee");
+    require(
+        step.getAmount().doubleValue(),
+        1e-4,
+        1e9,
+        step.getCurrencyUnit().getCode(),
+        "step of a fee");
     return step;
   }
 }

@@ -4,6 +4,7 @@ package org.meltwright.examples.studio;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Recipe;
@@ -13,6 +14,7 @@ import org.meltwright.core.equipment.HeatSource;
 import org.meltwright.core.equipment.Thermometer;
 import org.meltwright.core.equipment.Vessel;
 import org.meltwright.safety.heating.People;
+import org.meltwright.safety.heating.Room;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.VolumeFraction;
@@ -47,8 +49,9 @@ record ClassDay(
    * @param title what it is called
    * @param date its day
    * @param place where it is held
+   * @param room the room there; null if not stated
    */
-  record About(String title, LocalDate date, String place) {}
+  record About(String title, LocalDate date, String place, @Nullable Room room) {}
 
   /**
    * What each learner makes; lengths in m.
@@ -58,8 +61,8 @@ record ClassDay(
    * @param height how high
    * @param layers how many layers
    * @param film how thick a layer is
-   * @param loss the share that is scraped off or spilled
-   * @param leftInTinsKilograms what stays in the tins of each, in kg
+   * @param loss the share that is scraped off or spilled; null if not stated
+   * @param leftInTinsKilograms what stays in the tins of each, in kg; empty if not stated
    */
   record Panels(
       int perPerson,
@@ -67,8 +70,8 @@ record ClassDay(
       double height,
       int layers,
       double film,
-      MassFraction loss,
-      double leftInTinsKilograms) {}
+      @Nullable MassFraction loss,
+      OptionalDouble leftInTinsKilograms) {}
 
   /**
    * A medium or colour, and how it is kept hot, as far as stated.
@@ -113,9 +116,10 @@ record ClassDay(
    * @param volts its voltage in V
    * @param amperes its rating in A
    * @param sources what hangs on it, one for each piece
-   * @param otherWatts the power of all else on it, in W; NaN if not stated
+   * @param otherWatts the power of all else on it, in W; empty if not stated
    */
-  record Circuit(String name, int volts, int amperes, List<HeatSource> sources, double otherWatts) {
+  record Circuit(
+      String name, int volts, int amperes, List<HeatSource> sources, OptionalDouble otherWatts) {
 
     Circuit {
       sources = List.copyOf(sources);

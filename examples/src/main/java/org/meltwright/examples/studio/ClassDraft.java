@@ -9,6 +9,7 @@ import jakarta.validation.constraints.Positive;
 import jakarta.validation.constraints.PositiveOrZero;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.examples.studio.StudioDraft.RoomDraft;
 
 /**
  * A class that is to be held, as it was written.
@@ -16,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param title what it is called
  * @param date its day
  * @param place where it is held
+ * @param room the room that it is held in
  * @param people who comes
  * @param hours how long the wax is kept hot
  * @param panels what each learner makes
@@ -30,6 +32,7 @@ public record ClassDraft(
     @NotBlank @Nullable String title,
     @NotBlank @Nullable String date,
     @Nullable String place,
+    @Valid @Nullable RoomDraft room,
     @NotNull @Valid @Nullable ClassPeopleDraft people,
     @NotBlank @Nullable String hours,
     @NotNull @Valid @Nullable PanelsDraft panels,

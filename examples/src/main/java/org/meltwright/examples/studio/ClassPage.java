@@ -1,10 +1,12 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples.studio;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.joda.money.Money;
@@ -123,11 +125,23 @@ final class ClassPage {
     return new Table(
         "For "
             + day.learners()
-            + " who learn, net, with what is scraped off and what stays in their tins; \"left\" is"
-            + " what today's recipes leave.",
+            + " who learn, net, "
+            + lost()
+            + "; \"left\" is what today's recipes leave.",
         List.of("Medium or colour", "share", "needed", "left", "still to make"),
         rows,
         true);
+  }
+
+  /** What is counted on top of the layers; what is not stated is counted as none, and said. */
+  private String lost() {
+    ClassDay.Panels panels = day.panels();
+    return (panels.loss() == null
+            ? "what is scraped off is not stated and counted as none, "
+            : "with what is scraped off, ")
+        + (panels.leftInTinsKilograms().isEmpty()
+            ? "what stays in their tins is not stated and counted as none"
+            : "with what stays in their tins");
   }
 
   private static List<String> row(PaintSheet paint) {
@@ -139,11 +153,23 @@ final class ClassPage {
         Say.grams(paint.toMake()));
   }
 
-  private double sum(java.util.function.ToDoubleFunction<PaintSheet> value) {
+  private double sum(ToDoubleFunction<PaintSheet> value) {
     return sheet.paints().stream().mapToDouble(value).sum();
   }
 
   private void buy() {
+    sheet
+        .leftIntoPaints()
+        .forEach(
+            (name, kilograms) ->
+                page.add(
+                    new Paragraph(
+                        "Of today's "
+                            + name
+                            + " "
+                            + Say.grams(kilograms)
+                            + " are left for what is still to make; they are not made or bought"
+                            + " again.")));
     List<List<String>> rows = new ArrayList<>();
     for (Need need : sheet.classNeeds()) {
       rows.add(
@@ -217,7 +243,7 @@ final class ClassPage {
     facts.add(
         new Fact(
             "bought, per head",
-            sheet.bought().dividedBy(day.learners(), java.math.RoundingMode.HALF_UP).toString()));
+            sheet.bought().dividedBy(day.learners(), RoundingMode.HALF_UP).toString()));
     sheet.budget().ifPresent(b -> facts.addAll(fee(b)));
     page.add(new Facts(facts));
     page.add(

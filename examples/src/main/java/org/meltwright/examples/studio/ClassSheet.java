@@ -4,6 +4,8 @@ package org.meltwright.examples.studio;
 import static org.meltwright.units.MetricUnits.kilograms;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Batch;
@@ -47,6 +50,7 @@ final class ClassSheet {
   private final Ledger ledger;
   private final ClassPlan plan;
   private final List<PaintSheet> paints;
+  private final Map<String, Double> fromSubRecipes = new LinkedHashMap<>();
   private final List<Need> needs;
   private final List<CircuitSheet> circuits;
   private final @Nullable PurchasePlan purchase;
@@ -91,10 +95,10 @@ final class ClassSheet {
                 QuantityKind.LENGTH.ofSi(panels.film()),
                 panels.layers(),
                 QuantityKind.DENSITY.ofSi(density))
-            .withLoss(panels.loss().value());
+            .withLoss(panels.loss() == null ? 0 : panels.loss().value());
     Piece pieces = new Piece(panels.perPerson(), panels.width() * panels.height());
     return ClassPlan.of(day.learners(), List.of(pieces), coverage)
-        .withLeftInTins(kilograms(panels.leftInTinsKilograms()));
+        .withLeftInTins(kilograms(panels.leftInTinsKilograms().orElse(0)));
   }
 
   private List<PaintSheet> paints(List<Composition> mixes) {
@@ -117,12 +121,12 @@ final class ClassSheet {
             .thermometer(paint.thermometer())
             .liquidReading(paint.reading())
             .hoursHeld(day.hours())
-            .room(studio.place().room())
+            .room(day.about().room())
             .people(day.people());
     if (paint.fill() != null) {
       heating.fillLevel(paint.fill().value());
     }
-    day.power().tools().forEach(heating::tool);
+    tools().forEach(heating::tool);
     return HeatingRules.standard().review(heating.build());
   }
 
@@ -158,8 +162,21 @@ final class ClassSheet {
           .ifPresent(m -> sums.merge(m.id(), line.massKilograms(), Double::sum));
       line.ingredient()
           .recipe()
-          .ifPresent(r -> add(sums, studio.written(r.name()), line.massKilograms()));
+          .ifPresent(r -> add(sums, studio.written(r.name()), lessLeft(r, line.massKilograms())));
     }
+  }
+
+  /** What has to be made of a recipe inside others, less what today leaves and no paint takes. */
+  private double lessLeft(Recipe recipe, double kilograms) {
+    String name = recipe.name();
+    double asPaint =
+        paints.stream().filter(p -> p.name().equals(name)).mapToDouble(PaintSheet::fromToday).sum();
+    double there = ledger.left(name) - asPaint - fromSubRecipes.getOrDefault(name, 0.0);
+    double taken = Math.max(0, Math.min(there, kilograms));
+    if (taken > 0) {
+      fromSubRecipes.merge(name, taken, Double::sum);
+    }
+    return kilograms - taken;
   }
 
   private PurchasePlan purchase() {
@@ -196,6 +213,11 @@ final class ClassSheet {
     return needs;
   }
 
+  /** What today leaves of recipes that go into what is still to make, in kg by name. */
+  Map<String, Double> leftIntoPaints() {
+    return Collections.unmodifiableMap(fromSubRecipes);
+  }
+
   List<CircuitSheet> circuits() {
     return circuits;
   }
@@ -213,16 +235,36 @@ final class ClassSheet {
     return day.fee().map(f -> ClassBudget.of(day.learners(), bought(), f.perPerson(), f.fixed()));
   }
 
-  /** The electric heat sources of the class that hang on no circuit of the file. */
-  List<HeatSource> onNoCircuit() {
-    Set<HeatSource> used = new HashSet<>(day.power().tools());
-    paints.forEach(p -> Optional.ofNullable(p.paint().source()).ifPresent(used::add));
-    day.power().circuits().forEach(c -> c.sources().forEach(used::remove));
-    return used.stream()
-        .filter(s -> s.kind() != HeatSource.Kind.TORCH)
-        .filter(s -> s.kind() != HeatSource.Kind.OPEN_COIL_OR_GAS)
-        .sorted(java.util.Comparator.comparing(HeatSource::name))
-        .toList();
+  /** What heats beside the pots: the tools, and what hangs on a circuit and is nothing else. */
+  List<HeatSource> tools() {
+    List<HeatSource> tools = new ArrayList<>(day.power().tools());
+    Set<HeatSource> known = new HashSet<>(tools);
+    day.paints().forEach(p -> Optional.ofNullable(p.source()).ifPresent(known::add));
+    day.power().circuits().stream()
+        .flatMap(c -> c.sources().stream())
+        .filter(known::add)
+        .forEach(tools::add);
+    return tools;
+  }
+
+  /** The paints of which it is not stated what keeps them hot. */
+  List<PaintSheet> withoutSource() {
+    return paints.stream().filter(p -> p.paint().source() == null).toList();
+  }
+
+  /** The pieces that hang on no circuit of the file, by heat source; a torch needs none. */
+  Map<HeatSource, Integer> onNoCircuit() {
+    Map<HeatSource, Integer> pieces =
+        new TreeMap<>(Comparator.comparing(HeatSource::name).thenComparing(HeatSource::kind));
+    day.power().tools().forEach(s -> pieces.merge(s, 1, Integer::sum));
+    day.paints()
+        .forEach(
+            p -> Optional.ofNullable(p.source()).ifPresent(s -> pieces.merge(s, 1, Integer::sum)));
+    day.power().circuits().stream()
+        .flatMap(c -> c.sources().stream())
+        .forEach(s -> pieces.computeIfPresent(s, (same, count) -> count > 1 ? count - 1 : null));
+    pieces.keySet().removeIf(s -> s.kind() == HeatSource.Kind.TORCH);
+    return pieces;
   }
 
   /** Whether the class may not be held as planned, or a recipe that it needs may not be made. */

@@ -11,6 +11,8 @@ import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.cost.CostProblem;
 import org.meltwright.core.cost.Price;
+import org.meltwright.examples.studio.StudioDraft.RoomDraft;
+import org.meltwright.safety.heating.Room;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -23,12 +25,10 @@ import org.meltwright.units.VolumeFraction;
 /** The texts of a studio file as values; each problem is gathered at its path. */
 final class Leaves {
 
-  /** From a microgram to a hundred tonnes, a microlitre to a thousand cubic metres, and so on. */
-  private static final double LEAST = 1e-9;
-
-  private static final double MOST = 1e5;
-
   private static final double HOTTEST_CELSIUS = 400;
+
+  private static final Bounds MOLTEN =
+      Bounds.between(Costing.ROOM.celsius(), HOTTEST_CELSIUS, "°C");
 
   private static final Pattern MONEY = Pattern.compile("(\\d{1,9}(?:\\.\\d{1,4})?) ?([A-Z]{3})");
 
@@ -49,9 +49,28 @@ final class Leaves {
   <Q extends Quantity<Q>> Optional<Double> amount(
       String path, @Nullable String text, QuantityKind<Q> kind) {
     return problems.read(
+        path, text, t -> Bounds.of(kind).require(kind.toSi(parser.parse(t, kind)), t, kind.id()));
+  }
+
+  /** Reads an amount that may be nothing, in the SI unit of its kind. */
+  <Q extends Quantity<Q>> Optional<Double> amountOrNone(
+      String path, @Nullable String text, QuantityKind<Q> kind) {
+    return problems.read(
         path,
         text,
-        t -> UnitsProblem.requireBetween(kind.toSi(parser.parse(t, kind)), LEAST, MOST, kind.id()));
+        t -> Bounds.of(kind).fromZero().require(kind.toSi(parser.parse(t, kind)), t, kind.id()));
+  }
+
+  /** Reads a room; one without extraction may say "0 m³" an hour. */
+  Optional<Room> room(String path, @Nullable RoomDraft d) {
+    if (d == null) {
+      return Optional.empty();
+    }
+    Optional<Double> volume = amount(path + "/volume", d.volume(), QuantityKind.VOLUME);
+    Optional<Double> extraction =
+        amountOrNone(path + "/extractionPerHour", d.extractionPerHour(), QuantityKind.VOLUME);
+    return volume.flatMap(
+        v -> problems.attempt(path + "/volume", () -> new Room(v, extraction.orElse(Double.NaN))));
   }
 
   <T> Optional<T> read(
@@ -66,18 +85,38 @@ final class Leaves {
         text,
         t -> {
           TemperaturePoint reading = parser.parseTemperature(t);
-          UnitsProblem.requireBetween(
-              reading.celsius(), Costing.ROOM.celsius(), HOTTEST_CELSIUS, "temperature");
+          MOLTEN.require(reading.celsius(), t, "temperature");
           return reading;
         });
   }
 
   Optional<MassFraction> massFraction(String path, @Nullable String text) {
-    return read(path, text, p -> p::parseMassFraction);
+    return fraction(path, text, p -> p::parseMassFraction);
   }
 
   Optional<VolumeFraction> volumeFraction(String path, @Nullable String text) {
-    return read(path, text, p -> p::parseVolumeFraction);
+    return fraction(path, text, p -> p::parseVolumeFraction);
+  }
+
+  /** A share that lies outside is shown as it was written, its range in per cent. */
+  private <T> Optional<T> fraction(
+      String path, @Nullable String text, Function<QuantityParser, Function<String, T>> reader) {
+    return problems.read(
+        path,
+        text,
+        t -> {
+          try {
+            return reader.apply(parser).apply(t);
+          } catch (ProblemException e) {
+            throw new ProblemException(e.problems().stream().map(p -> inPercent(p, t)).toList());
+          }
+        });
+  }
+
+  private static Problem inPercent(Problem problem, String written) {
+    return problem.code() == UnitsProblem.VALUE_OUT_OF_RANGE
+        ? problem.with("found", written).with("low", "0 %").with("high", "100 %")
+        : problem;
   }
 
   <E extends Enum<E>> Optional<E> word(String path, @Nullable String text, Class<E> type) {

@@ -20,8 +20,6 @@ import org.meltwright.units.VolumeFraction;
 /** Makes what a class works with from its drafts; the shares are to make a whole. */
 final class PaintBinder {
 
-  private static final double SLACK = 1e-9;
-
   private final StudioRecipes book;
   private final Equipment equipment;
   private final Leaves leaves;
@@ -37,18 +35,24 @@ final class PaintBinder {
   /** Returns the paints; none if one of them could not be read. */
   List<Paint> paints(String path, @Nullable List<PaintDraft> drafted) {
     List<PaintDraft> drafts = drafted == null ? List.of() : drafted;
-    List<Optional<Double>> shares = new ArrayList<>();
-    List<Optional<Paint>> paints = new ArrayList<>();
+    Portions portions = new Portions(problems);
+    List<Paint> paints = new ArrayList<>();
     for (int i = 0; i < drafts.size(); i++) {
       PaintDraft d = drafts.get(i);
-      shares.add(d == null ? Optional.empty() : share(path + "/" + i, d));
-      paints.add(d == null ? Optional.empty() : paint(path + "/" + i, d));
+      if (d == null) {
+        portions.spoil();
+      } else {
+        String at = path + "/" + i;
+        portions.add(at, d.share(), d.rest(), () -> share(at, d));
+        paint(at, d).ifPresentOrElse(paints::add, portions::spoil);
+      }
     }
     eachRecipeOnce(path, drafts);
-    if (shares.contains(Optional.<Double>empty()) || paints.contains(Optional.<Paint>empty())) {
-      return List.of();
-    }
-    return whole(path, paints, shares.stream().map(Optional::orElseThrow).toList());
+    return portions.whole(path).map(shares -> withShares(paints, shares)).orElse(List.of());
+  }
+
+  private Optional<Double> share(String path, PaintDraft d) {
+    return leaves.massFraction(path + "/share", d.share()).map(MassFraction::value);
   }
 
   private void eachRecipeOnce(String path, List<PaintDraft> drafts) {
@@ -62,21 +66,6 @@ final class PaintBinder {
         seen.add(id);
       }
     }
-  }
-
-  /** The share; NaN where it is the rest. */
-  private Optional<Double> share(String path, PaintDraft d) {
-    boolean isRest = Boolean.TRUE.equals(d.rest());
-    if (isRest == (d.share() != null)) {
-      problems.add(
-          Problem.of(StudioProblem.ONE_OF, isRest ? "both" : "none")
-              .with("fields", "share, rest")
-              .under(path));
-      return Optional.empty();
-    }
-    return isRest
-        ? Optional.of(Double.NaN)
-        : leaves.massFraction(path + "/share", d.share()).map(MassFraction::value);
   }
 
   private Optional<Paint> paint(String path, PaintDraft d) {
@@ -100,19 +89,10 @@ final class PaintBinder {
                 reading.orElse(null)));
   }
 
-  private List<Paint> whole(String path, List<Optional<Paint>> paints, List<Double> shares) {
-    double sum = shares.stream().filter(s -> !s.isNaN()).mapToDouble(s -> s).sum();
-    long rests = shares.stream().filter(s -> s.isNaN()).count();
-    boolean full = rests == 1 ? sum < 1 : rests == 0 && Math.abs(sum - 1) <= SLACK;
-    if (!full) {
-      problems.add(
-          Problem.of(StudioProblem.SHARES, sum * 100 + " %, " + rests + " rests").under(path));
-      return List.of();
-    }
+  private static List<Paint> withShares(List<Paint> paints, List<Double> shares) {
     List<Paint> whole = new ArrayList<>();
     for (int i = 0; i < shares.size(); i++) {
-      double share = shares.get(i).isNaN() ? 1 - sum : shares.get(i);
-      whole.add(withShare(paints.get(i).orElseThrow(), MassFraction.of(share)));
+      whole.add(withShare(paints.get(i), MassFraction.of(shares.get(i))));
     }
     return whole;
   }

@@ -7,23 +7,21 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
-import java.util.TreeMap;
-import org.meltwright.core.equipment.HeatSource;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.source.Source;
 import org.meltwright.examples.page.Block.Grid;
 import org.meltwright.examples.page.Page;
 import org.meltwright.examples.page.Say;
-import org.meltwright.safety.exposure.BurnThresholds;
 import org.meltwright.safety.exposure.WaxContact;
 import org.meltwright.safety.heating.Finding;
 import org.meltwright.safety.heating.HeatingReview;
 import org.meltwright.safety.heating.NotAssessed;
+import org.meltwright.safety.heating.Room;
 import org.meltwright.safety.heating.RuleInfo.Topic;
 import org.meltwright.safety.heating.Severity;
 import org.meltwright.safety.heating.StandingAdvice;
-import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.TemperatureRange;
 
 /** The risk assessment: what the reviews found, what they could not assess, what always holds. */
 final class RiskTable {
@@ -37,14 +35,11 @@ final class RiskTable {
 
   private static final String ALL = "everyone";
 
-  /** Contact of half a second: a touch. */
-  private static final double TOUCH_SECONDS = 0.5;
-
   private final Sheet sheet;
   private final ClassSheet forClass;
   private final Page.Builder page;
-  private final Map<Finding, Where> findings = new TreeMap<>();
-  private final Map<NotAssessed, Where> open = new TreeMap<>();
+  private final Map<Finding, Where> findings = new LinkedHashMap<>();
+  private final Map<NotAssessed, Where> open = new LinkedHashMap<>();
 
   RiskTable(Sheet sheet, ClassSheet forClass, Page.Builder page) {
     this.sheet = sheet;
@@ -87,10 +82,10 @@ final class RiskTable {
     sheet.jobs().forEach(j -> gather(j.review(), j.batch().recipe().name(), true));
     forClass.paints().forEach(p -> gather(p.review(), p.name(), false));
     List<List<String>> rows = new ArrayList<>();
-    findings.forEach((f, where) -> rows.add(row(f, where)));
-    open.forEach((n, where) -> rows.add(row(n, where)));
+    sorted(findings).forEach(e -> rows.add(row(e.getKey(), e.getValue())));
+    sorted(open).forEach(e -> rows.add(row(e.getKey(), e.getValue())));
     rows.add(moltenWax());
-    hotSurfaces().ifPresent(rows::add);
+    rows.add(hotSurfaces());
     rows.add(air());
     rows.add(electricity());
     return new Grid(
@@ -98,6 +93,11 @@ final class RiskTable {
             + " for the pen: what risk is left, and initials.",
         List.of("Hazard", "Who", "Found", "Why, and what to do", "Left over"),
         rows);
+  }
+
+  /** Sorted, and yet all there: two recipes may differ in what one rule found. */
+  private static <T extends Comparable<T>> List<Map.Entry<T, Where>> sorted(Map<T, Where> rows) {
+    return rows.entrySet().stream().sorted(Map.Entry.comparingByKey()).toList();
   }
 
   private void gather(HeatingReview review, String recipe, boolean isMade) {
@@ -152,60 +152,24 @@ final class RiskTable {
         "");
   }
 
-  /** The hottest bare metal of the class, if a set point is stated. */
-  private java.util.Optional<List<String>> hotSurfaces() {
-    TemperatureRange touch =
-        BurnThresholds.threshold(BurnThresholds.Surface.BARE_METAL, TOUCH_SECONDS);
-    return sources().stream()
-        .filter(s -> s.setPoint().isPresent())
-        .map(RiskTable::surface)
-        .max(java.util.Comparator.naturalOrder())
-        .map(
-            hottest ->
-                List.of(
-                    "Hot metal: plates, pots, tools " + page.cite(BURNS),
-                    ALL,
-                    found(hottest)
-                        + ": up to "
-                        + Say.decimals(hottest.celsius(), 0)
-                        + " °C where stated; bare metal burns at a touch from "
-                        + Say.temperature(touch),
-                    "The threshold is of healthy adult skin; thin, young or ill skin may burn below"
-                        + " it, and a longer touch burns at less.",
-                    ""));
+  private List<String> hotSurfaces() {
+    return List.of(
+        "Hot metal: plates, pots, tools " + page.cite(BURNS),
+        ALL,
+        new HotSurfaces(sheet, forClass).found(),
+        "The threshold is of healthy adult skin; thin, young or ill skin may burn below it, and a"
+            + " longer touch burns at less.",
+        "");
   }
 
-  private static String found(TemperaturePoint hottest) {
-    return switch (BurnThresholds.outcome(
-        BurnThresholds.Surface.BARE_METAL, hottest, TOUCH_SECONDS)) {
-      case BURNS -> "burns at a touch";
-      case MAY_BURN -> "may burn at a touch";
-      case BELOW_THRESHOLD -> "below the threshold of a touch, not of a longer one";
-    };
-  }
-
-  private static TemperaturePoint surface(HeatSource source) {
-    TemperaturePoint set = source.setPoint().orElseThrow();
-    return source.overshoot().map(set::plus).orElse(set);
-  }
-
-  /** All heat sources of the day. */
-  private Set<HeatSource> sources() {
-    Set<HeatSource> sources = new LinkedHashSet<>(forClass.day().power().tools());
-    sheet.jobs().forEach(j -> sources.add(j.job().heating().source()));
-    forClass.paints().stream()
-        .map(p -> p.paint().source())
-        .filter(java.util.Objects::nonNull)
-        .forEach(sources::add);
-    return sources;
-  }
-
+  /** The air of the class; that of the studio too, where recipes are made in another room. */
   private List<String> air() {
-    var room = sheet.studio().place().room();
+    Room studio = sheet.studio().place().room();
+    Room here = forClass.day().about().room();
     String found =
-        room == null || room.airChangesPerHour().isEmpty()
-            ? "NOT ASSESSED: room or extraction not stated"
-            : Say.decimals(room.airChangesPerHour().getAsDouble(), 1) + " air changes an hour";
+        sheet.jobs().isEmpty() || Objects.equals(studio, here)
+            ? air(here)
+            : "in class: " + air(here) + "; before class, in the studio: " + air(studio);
     return List.of(
         "Fumes of wax and resin, vapours " + page.cite(StandingAdvice.AIR.source().citation()),
         ALL,
@@ -214,20 +178,23 @@ final class RiskTable {
         "");
   }
 
+  private static String air(@Nullable Room room) {
+    return room == null || room.airChangesPerHour().isEmpty()
+        ? "NOT ASSESSED: room or extraction not stated"
+        : Say.decimals(room.airChangesPerHour().getAsDouble(), 1) + " air changes an hour";
+  }
+
   private List<String> electricity() {
-    Map<String, String> words = new LinkedHashMap<>();
-    forClass.circuits().forEach(c -> words.put(c.circuit().name(), c.word()));
-    forClass.onNoCircuit().forEach(s -> words.put(s.name(), "NOT ASSESSED: on no circuit stated"));
-    String found =
-        words.isEmpty()
-            ? "NOT ASSESSED: no circuit stated"
-            : String.join(
-                "; ",
-                words.entrySet().stream().map(e -> e.getKey() + ": " + e.getValue()).toList());
+    List<String> words = new ArrayList<>();
+    forClass.circuits().forEach(c -> words.add(c.circuit().name() + ": " + c.word()));
+    forClass.onNoCircuit().forEach((s, n) -> words.add(CircuitPlan.open(s, n)));
+    forClass
+        .withoutSource()
+        .forEach(p -> words.add(p.name() + ": NOT ASSESSED: heat source not stated"));
     return List.of(
         "Overloaded circuits, cables " + page.cite(Source.COMMON_PRACTICE.citation()),
         ALL,
-        found,
+        words.isEmpty() ? "NOT ASSESSED: no circuit stated" : String.join("; ", words),
         "See the circuit plan. An electrician and local code decide.",
         "");
   }

@@ -29,16 +29,13 @@ import org.meltwright.examples.studio.StudioDraft.HeatSourceDraft;
 import org.meltwright.examples.studio.StudioDraft.MouldDraft;
 import org.meltwright.examples.studio.StudioDraft.OfferDraft;
 import org.meltwright.examples.studio.StudioDraft.PeopleDraft;
-import org.meltwright.examples.studio.StudioDraft.RoomDraft;
 import org.meltwright.examples.studio.StudioDraft.ShelfDraft;
 import org.meltwright.examples.studio.StudioDraft.ThermometerDraft;
 import org.meltwright.examples.studio.StudioDraft.VesselDraft;
 import org.meltwright.safety.heating.People;
-import org.meltwright.safety.heating.Room;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /** Makes a studio from its draft: texts become values, names become what they name. */
 final class StudioBinder {
@@ -74,14 +71,15 @@ final class StudioBinder {
     Equipment equipment = equipment();
     List<Job> jobs = new JobBinder(shelf, book, equipment, leaves, problems).jobs(draft.today());
     Optional<Studio.About> about = about(draft.studio());
-    Studio.Place place = new Studio.Place(room(draft.room()), people(draft.people()));
+    Studio.Place place =
+        new Studio.Place(leaves.room("/room", draft.room()).orElse(null), people(draft.people()));
     Map<String, ReadyMade> offers = offers(book);
     String town = about.map(Studio.About::town).orElse("");
     Optional<Brushing> brushing =
         new BrushingBinder(book, leaves, problems).brushing(draft.brushing());
     Optional<ClassDay> classDay =
         new ClassBinder(book, equipment, currency, leaves, problems)
-            .classDay(draft.classDay(), town);
+            .classDay(draft.classDay(), town, place.room());
     problems.throwIfAny();
     return new Studio(
         about.orElseThrow(),
@@ -108,19 +106,6 @@ final class StudioBinder {
                 .under("/shelf/" + i + "/material"));
       }
     }
-  }
-
-  private @Nullable Room room(@Nullable RoomDraft d) {
-    if (d == null) {
-      return null;
-    }
-    Optional<Double> volume = leaves.amount("/room/volume", d.volume(), QuantityKind.VOLUME);
-    Optional<Double> extraction =
-        leaves.amount("/room/extractionPerHour", d.extractionPerHour(), QuantityKind.VOLUME);
-    return volume
-        .flatMap(
-            v -> problems.attempt("/room/volume", () -> new Room(v, extraction.orElse(Double.NaN))))
-        .orElse(null);
   }
 
   private @Nullable People people(@Nullable PeopleDraft d) {
@@ -310,8 +295,8 @@ final class StudioBinder {
   }
 
   private static Price aboveZero(Price price) {
-    UnitsProblem.requireBetween(
-        price.amount().getAmount().doubleValue(), 1e-4, 1e12, "price to compare with");
+    Bounds.between(1e-4, 1e12, price.currency().getCode())
+        .require(price.amount().getAmount().doubleValue(), "price to compare with");
     return price;
   }
 

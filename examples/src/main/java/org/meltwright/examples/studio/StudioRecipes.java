@@ -35,8 +35,6 @@ final class StudioRecipes {
   /** Deeper nesting is a slip, and would be a burden to read. */
   private static final int MOST_LEVELS = 50;
 
-  private static final double PERCENT_SLACK = 1e-9;
-
   private final Map<String, RecipeDraft> drafts = new HashMap<>();
   private final Map<String, String> paths = new HashMap<>();
   private final Map<String, Optional<Recipe>> built = new HashMap<>();
@@ -213,47 +211,24 @@ final class StudioRecipes {
     for (int i = 0; i < parts.size(); i++) {
       shares.add(path + "/parts/" + i, parts.get(i));
     }
-    return shares.isComplete(path) ? shares.recipe(path, name) : Optional.empty();
+    return shares.recipe(path, name);
   }
 
   /** The shares of a recipe: all by mass or all by volume, one part perhaps the rest. */
   private final class Shares {
 
     private final List<Ingredient> ingredients = new ArrayList<>();
-    private final List<Double> shares = new ArrayList<>();
-    private int rest = -1;
-    private int rests = 0;
+    private final Portions portions = new Portions(problems);
     private boolean byVolume;
     private boolean byMass;
-    private boolean whole = true;
 
     void add(String path, @Nullable PartDraft part) {
-      Optional<Ingredient> of =
-          part == null ? Optional.empty() : ingredient(path + "/of", part.of());
-      Optional<Double> share = part == null ? Optional.empty() : share(path, part);
-      if (of.isEmpty() || share.isEmpty()) {
-        whole = false;
+      if (part == null) {
+        portions.spoil();
         return;
       }
-      ingredients.add(of.get());
-      shares.add(share.get());
-    }
-
-    private Optional<Double> share(String path, PartDraft part) {
-      boolean isRest = Boolean.TRUE.equals(part.rest());
-      if (isRest == (part.share() != null)) {
-        problems.add(
-            Problem.of(StudioProblem.ONE_OF, isRest ? "both" : "none")
-                .with("fields", "share, rest")
-                .under(path));
-        return Optional.empty();
-      }
-      if (isRest) {
-        rest = shares.size();
-        rests++;
-        return Optional.of(0.0);
-      }
-      return value(path + "/share", part.share());
+      ingredient(path + "/of", part.of()).ifPresentOrElse(ingredients::add, portions::spoil);
+      portions.add(path, part.share(), part.rest(), () -> value(path + "/share", part.share()));
     }
 
     private Optional<Double> value(String path, @Nullable String text) {
@@ -265,28 +240,15 @@ final class StudioRecipes {
       return leaves.massFraction(path, text).map(f -> f.value());
     }
 
-    boolean isComplete(String path) {
-      if (!whole) {
-        return false;
-      }
-      if (byVolume && byMass) {
+    Optional<Recipe> recipe(String path, String name) {
+      if (portions.areAllRead() && byVolume && byMass) {
         problems.add(Problem.of(StudioProblem.MIXED_BASES, "by mass and by volume").under(path));
-        return false;
+        return Optional.empty();
       }
-      double sum = shares.stream().mapToDouble(Double::doubleValue).sum();
-      boolean full = rests == 1 ? sum < 1 : Math.abs(sum - 1) <= PERCENT_SLACK;
-      if (rests > 1 || !full || shares.isEmpty()) {
-        problems.add(
-            Problem.of(StudioProblem.SHARES, sum * 100 + " %, " + rests + " rests").under(path));
-        return false;
-      }
-      if (rests == 1) {
-        shares.set(rest, 1 - sum);
-      }
-      return true;
+      return portions.whole(path).flatMap(shares -> recipe(path, name, shares));
     }
 
-    Optional<Recipe> recipe(String path, String name) {
+    private Optional<Recipe> recipe(String path, String name, List<Double> shares) {
       List<RecipePart> parts = new ArrayList<>();
       for (int i = 0; i < shares.size(); i++) {
         parts.add(new RecipePart(ingredients.get(i), shares.get(i)));

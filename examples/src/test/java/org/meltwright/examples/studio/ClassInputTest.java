@@ -86,12 +86,15 @@ class ClassInputTest {
           "recipe": "blue", "share": "10 %" | "recipe": "blue", "share": "10 %", "rest": true | studio.one-of | /classDay/paints/1
           "recipe": "blue", "share": "10 %" | "recipe": "blue", "share": "90 %" | studio.shares   | /classDay/paints
           "recipe": "blue", "share": "10 %" | "recipe": "blue", "rest": true    | studio.shares   | /classDay/paints
-          "tools": [ "iron" ]            | "tools": [ "gun" ]            | studio.unknown-name     | /classDay/tools/0
+          "tools": [ "iron", "iron" ]    | "tools": [ "gun" ]            | studio.unknown-name     | /classDay/tools/0
           "volts": 230, "amperes": 16, "sources": [ "warm-plate", "iron" ] | "volts": 230, "amperes": 16, "sources": [ "warm-plate", "irn" ] | studio.unknown-name | /classDay/circuits/1/sources/1
           "volts": 230, "amperes": 16, "sources": [ "warm-plate", "iron" ] | "volts": 0, "amperes": 16, "sources": [ "iron" ]       | json.invalid-value  | /classDay/circuits/1/volts
           "volts": 230, "amperes": 16, "sources": [ "warm-plate", "iron" ] | "volts": 230000, "amperes": 16, "sources": [ "iron" ]  | value.out-of-range  | /classDay/circuits/1/volts
           "volts": 230, "amperes": 16, "sources": [ "warm-plate", "iron" ] | "volts": 230, "amperes": 5000, "sources": [ "iron" ]   | value.out-of-range  | /classDay/circuits/1/amperes
           "volts": 230, "amperes": 16, "sources": [ "warm-plate", "iron" ] | "volts": 230, "amperes": 16, "sources": []             | json.missing-field  | /classDay/circuits/1/sources
+          "name": "Wall at the door"     | "name": "Wall at the window"  | studio.double-id        | /classDay/circuits/1/name
+          "room": { "volume": "90 m³",   | "room": { "volume": "90 kg",  | quantity.wrong-kind     | /classDay/room/volume
+          "others": "300 W"              | "others": "-1 W"              | value.out-of-range      | /classDay/circuits/0/others
           "others": "300 W"              | "others": "300 V"             | quantity.unknown-unit   | /classDay/circuits/0/others
           "continuousShare": "80 %"      | "continuousShare": "20 %"     | value.out-of-range      | /classDay/continuousShare
           "perOrder": "6.90 EUR"         | "perOrder": "6.90 CHF"        | studio.currency         | /classDay/freight/perOrder
@@ -109,6 +112,44 @@ class ClassInputTest {
     assertThat(run.err()).contains("found:", "allowed:", "do:");
   }
 
+  /** What is allowed is said in units that people use, what was found as it was written. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          "others": "300 W"          | "others": "900 kW"          | 900 kW         | 0 to 100 kW
+          "width": "20 cm"           | "width": "0 cm"             | 0 cm           | 1 nm to 100 km
+          "stock": "730 g"           | "stock": "0 g"              | 0 g            | 1 µg to 100 t
+          "volume": "90 m³"          | "volume": "0 m³"            | 0 m³           | 1 µl to 100000 m³
+          "hours": "3 h"             | "hours": "0 h"              | 0 h            | 0.001 s to 100000 s
+          "hours": "3 h"             | "hours": "25 h"             | 25 h           | 0.01 to 24 h
+          "power": "1500 W"          | "power": "0 W"              | 0 W            | 0.001 W to 100 kW
+          "meltDensity": "0.86 g/ml" | "meltDensity": "0 g/ml"     | 0 g/ml         | 1 kg/m³ to 100 g/ml
+          "loss": "20 %"             | "loss": "120 %"             | 120 %          | 0 % to 100 %
+          "continuousShare": "80 %"  | "continuousShare": "20 %"   | 20 %           | 50 to 100 %
+          "adults": 8, "minors": 2   | "adults": 0, "minors": 0    | 0 people       | 1 to 1000 people
+          "reading": "88 °C"         | "reading": "15 °C"          | 15 °C          | 20 to 400 °C
+          "share": "15 %"            | "share": "15.1 %", "rest": false | 25.1 %    | shares that sum to 100 %
+          "0.2 to 0.5 mm"            | "0.2 to 50 mm"              | 50 mm          | 0.001 to 10 mm
+          """)
+  void a_range_is_said_in_words_with_units(String from, String to, String found, String allowed)
+      throws IOException {
+    String json = demo();
+    if (to.contains("15.1")) {
+      json =
+          json.replace(
+              "\"recipe\": \"medium-8\", \"rest\": true",
+              "\"recipe\": \"medium-8\", \"share\": \"0 %\"");
+    }
+    assertThat(json).contains(from);
+
+    assertThat(refused(json.replace(from, to)).err())
+        .contains("found:   " + found, "allowed: " + allowed)
+        .doesNotContain("E-", "E5");
+  }
+
   @Test
   void all_problems_of_both_parts_are_listed_at_once() throws IOException {
     String json =
@@ -117,7 +158,7 @@ class ClassInputTest {
             .replace("2026-12-05", "soon")
             .replace("\"continuousShare\": \"80 %\"", "\"continuousShare\": \"8 %\"")
             .replace("\"step\": \"5 EUR\"", "\"step\": \"5 USD\"")
-            .replace("\"tools\": [ \"iron\" ]", "\"tools\": [ \"gun\" ]");
+            .replace("\"tools\": [ \"iron\", \"iron\" ]", "\"tools\": [ \"gun\" ]");
 
     assertThat(refused(json).err())
         .contains("5 problems")

@@ -225,7 +225,178 @@ class ClassSheetTest {
     Document sheet =
         changed("\"room\": { \"volume\": \"75 m³\", \"extractionPerHour\": \"750 m³\" },", "", 0);
 
-    assertThat(row(sheet, "Fumes of wax")).contains("NOT ASSESSED");
+    assertThat(row(sheet, "Fumes of wax"))
+        .contains("in class: 8.0 air changes", "in the studio: NOT ASSESSED");
+  }
+
+  /** Arithmetic: 720 m³ ÷ 90 m³ are 8 an hour, 750 m³ ÷ 75 m³ are 10. */
+  @Test
+  void a_class_elsewhere_has_the_air_of_its_own_room_or_none_that_is_known() throws IOException {
+    String place = "\"place\": \"Workshop in the yard, Niederlohbach\",";
+    String room = "\"room\": { \"volume\": \"90 m³\", \"extractionPerHour\": \"720 m³\" },";
+    Document none = changed(room, "", 0);
+    Document both = changed(room, room.replace("720", "0"), 0);
+    Run atHome = runOf(json.replace(place, "").replace(room, ""));
+    Document home =
+        Jsoup.parse(Files.readString(folder.resolve("class.html"), StandardCharsets.UTF_8));
+
+    assertThat(row(page, "Fumes of wax"))
+        .contains("in class: 8.0 air changes", "in the studio: 10.0 air changes");
+    assertThat(row(none, "Fumes of wax")).contains("in class: NOT ASSESSED: room or extraction");
+    assertThat(row(both, "Fumes of wax")).contains("in class: 0.0 air changes");
+    assertThat(atHome.exitCode()).isZero();
+    assertThat(row(home, "Fumes of wax")).contains("10.0 air changes").doesNotContain("in class");
+  }
+
+  @Test
+  void two_pigments_and_two_readings_under_one_rule_are_all_named() throws IOException {
+    Document sheet =
+        Jsoup.parse(
+            written(
+                json.replace(
+                        "\"material\": \"titanium-white-rutile\"", "\"material\": \"cadmium-red\"")
+                    .replaceFirst("\"reading\": \"88 °C\"", "\"reading\": \"91 °C\"")
+                    .replaceFirst("\"reading\": \"88 °C\"", "\"reading\": \"92.5 °C\"")));
+
+    assertThat(chapter(sheet, "Risk assessment"))
+        .contains("Cadmium red", "Cobalt blue", "91.0 °C", "92.5 °C");
+  }
+
+  /** The class sheet of a changed file, which need not be free of blocks. */
+  private static String written(String changed) throws IOException {
+    assertThat(changed).isNotEqualTo(json);
+    Run run = runOf(changed);
+    assertThat(run.exitCode()).as(run.err()).isNotEqualTo(StudioSheet.BAD_INPUT);
+    return Files.readString(folder.resolve("class.html"), StandardCharsets.UTF_8);
+  }
+
+  @Test
+  void pieces_are_counted_not_kinds() throws IOException {
+    String irons = "[ \"iron\"" + ", \"iron\"".repeat(7) + " ]";
+    Document sheet = Jsoup.parse(written(json.replace("[ \"iron\", \"iron\" ]", irons)));
+
+    assertThat(chapter(sheet, "Circuit plan")).contains("6 × iron (200 W)", "say where it hangs");
+    assertThat(row(sheet, "Overloaded")).contains("6 × iron: NOT ASSESSED: on no circuit stated");
+  }
+
+  @Test
+  void a_heat_source_named_like_a_circuit_hides_no_verdict() throws IOException {
+    Document sheet =
+        Jsoup.parse(
+            written(
+                json.replace("Wall at the window", "iron")
+                    .replace(
+                        "\"warm-plate\", \"warm-plate\", \"iron\"",
+                        "\"plate\", \"plate\", \"warm-plate\"")));
+
+    assertThat(row(sheet, "Overloaded"))
+        .contains("iron: TOO MUCH", "iron: NOT ASSESSED: on no circuit stated");
+  }
+
+  @Test
+  void a_paint_without_heat_source_leaves_the_load_and_the_hot_metal_open() throws IOException {
+    String blue =
+        "\"share\": \"10 %\",\n        \"vessel\": \"tin\", \"fill\": \"50 %\", \"heatSource\": \"warm-plate\",";
+    Document sheet =
+        Jsoup.parse(
+            written(json.replace(blue, blue.replace("\"heatSource\": \"warm-plate\",", ""))));
+
+    assertThat(chapter(sheet, "Circuit plan")).contains("Ultramarine from oil paint: heat source");
+    assertThat(row(sheet, "Overloaded"))
+        .contains("Ultramarine from oil paint: NOT ASSESSED: heat source not stated");
+    assertThat(row(sheet, "Hot metal"))
+        .contains("not stated: the heat source of Ultramarine from oil paint");
+  }
+
+  @Test
+  void an_open_coil_among_the_tools_blocks_the_class_and_counts_on_its_circuit()
+      throws IOException {
+    String iron = "{ \"id\": \"iron\", \"kind\": \"iron\"";
+    String coil =
+        "{ \"id\": \"coil\", \"kind\": \"open-coil-or-gas\", \"power\": \"2000 W\" }, " + iron;
+    String inUse =
+        json.replace(iron, coil).replace("[ \"iron\", \"iron\" ]", "[ \"coil\", \"iron\" ]");
+    Document sheet = Jsoup.parse(written(inUse));
+    Document gas = Jsoup.parse(written(inUse.replace(", \"power\": \"2000 W\"", "")));
+
+    assertThat(sheet.text()).contains("WITHHELD", "open coil or a gas flame");
+    assertThat(chapter(sheet, "Circuit plan")).contains("coil (2000 W)", "say where it hangs");
+    assertThat(row(gas, "Overloaded")).contains("coil: NOT ASSESSED: gas or an open coil");
+  }
+
+  @Test
+  void what_hangs_on_a_circuit_is_reviewed_though_it_is_no_tool() throws IOException {
+    String iron = "{ \"id\": \"iron\", \"kind\": \"iron\"";
+    String torch = "{ \"id\": \"burner\", \"kind\": \"torch\" }, " + iron;
+    Document sheet =
+        Jsoup.parse(
+            written(
+                json.replace(iron, torch)
+                    .replace("\"warm-plate\", \"iron\" ] }", "\"burner\" ] }")));
+
+    assertThat(row(sheet, "Under 18 and a torch")).contains("FOUND");
+  }
+
+  @Test
+  void hot_metal_of_which_something_is_not_stated_is_never_below_a_threshold() throws IOException {
+    String cool =
+        json.replaceAll(
+            "\"setPoint\": \"[0-9]+ °C\", \"overshoot\": \"[0-9]+ K\"", "\"setPoint\": \"55 °C\"");
+    Document noOvershoot = Jsoup.parse(written(cool));
+    Document nothing = Jsoup.parse(written(cool.replace(", \"setPoint\": \"55 °C\"", "")));
+
+    assertThat(row(noOvershoot, "Hot metal"))
+        .contains("NOT ASSESSED: at least 55 °C", "the overshoot of iron")
+        .doesNotContain("below the threshold");
+    assertThat(row(nothing, "Hot metal"))
+        .contains("NOT ASSESSED; not stated:", "the set point of iron", "the set point of plate");
+  }
+
+  @Test
+  void dry_pigment_is_taken_as_none_and_a_class_without_a_teacher_is_found() throws IOException {
+    Document sheet =
+        changed(
+            "\"teachers\": 1, \"adults\": 8, \"minors\": 2, \"youngest\": 15",
+            "\"teachers\": 0, \"adults\": 8, \"minors\": 0",
+            0);
+
+    assertThat(row(page, "Under 18 and dry pigment")).contains("taken as none");
+    assertThat(row(page, "How many to a teacher")).contains("not found");
+    assertThat(row(sheet, "How many to a teacher")).contains("FOUND");
+  }
+
+  /** Today leaves some Medium 1:8, and only white, made of it, is in the class. */
+  @Test
+  void medium_left_today_is_not_made_again_inside_a_colour() throws IOException {
+    ClassSheet colours = classOf(onlyWhite(json));
+    double medium = colours.ledger().left("Medium 1:8");
+    double pigment = pigmentShare();
+    double inside = (1 - pigment) * colours.paints().get(0).toMake() - medium;
+
+    assertThat(medium).isPositive();
+    assertThat(colours.leftIntoPaints()).containsOnlyKeys("Medium 1:8");
+    assertThat(colours.classNeeds().get(0).neededKilograms())
+        .isCloseTo(8 / 8.96 * inside, within(1e-3));
+  }
+
+  private static double pigmentShare() {
+    double density = 1 / (8 / 8.96 / 955 + 0.96 / 8.96 / 1080);
+    return 0.08 * 4170 / (0.92 * density + 0.08 * 4170);
+  }
+
+  private static String onlyWhite(String json) {
+    return json.replaceFirst(
+        "(?s)\"paints\": \\[\\s+\\{ \"recipe\": \"medium-8\".*?\\{ \"recipe\": \"white\", \"share\": \"15 %\"",
+        "\"paints\": [ { \"recipe\": \"white\", \"share\": \"100 %\"");
+  }
+
+  @Test
+  void loss_and_tins_that_are_not_stated_are_said_to_count_as_none() throws IOException {
+    Run run = runOf(json.replace(", \"loss\": \"20 %\", \"leftInTins\": \"60 g\"", ""));
+
+    assertThat(run.out().replaceAll("\\s+", " "))
+        .contains("what is scraped off is not stated and counted as none")
+        .contains("what stays in their tins is not stated and counted as none");
   }
 
   @Test

@@ -10,7 +10,9 @@ import org.meltwright.core.source.Source;
 /**
  * What one rule found in one plan: the rule, the numbers, and on demand the texts for a reader.
  *
- * <p>Findings sort by blocking first, then severity, then id.
+ * <p>Findings sort by blocking first, then severity, then id. The order looks at the rule alone and
+ * is inconsistent with equals: what one rule finds in two plans compares as 0, and a sorted set or
+ * map keeps only one of them. Collect findings of several reviews by equality, then sort.
  *
  * <p>For example:
  *

@@ -13,6 +13,9 @@ import org.meltwright.core.material.Material;
  * What could not be assessed because a datum is missing: which datum, of what, and which rules
  * wanted it. It ranks as a caution: unknown is an answer, and not a good one.
  *
+ * <p>The order looks at what is missing and of what, not at the rules, and is inconsistent with
+ * equals: collect those of several reviews by equality, then sort.
+ *
  * <p>For example, beeswax and damar resin at 80 °C: nobody publishes a flash point of the resin.
  *
  * <pre>{@code

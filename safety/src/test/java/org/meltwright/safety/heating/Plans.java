@@ -37,7 +37,17 @@ final class Plans {
           "ring", Kind.OPEN_COIL_OR_GAS);
 
   private static final Map<String, Kind> TOOLS =
-      Map.of("iron", Kind.IRON, "gun", Kind.HEAT_GUN, "torch", Kind.TORCH, "lamp", Kind.LAMP);
+      Map.of(
+          "iron",
+          Kind.IRON,
+          "gun",
+          Kind.HEAT_GUN,
+          "torch",
+          Kind.TORCH,
+          "lamp",
+          Kind.LAMP,
+          "ring-beside",
+          Kind.OPEN_COIL_OR_GAS);
 
   private Plans() {}
 

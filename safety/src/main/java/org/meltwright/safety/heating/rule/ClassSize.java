@@ -21,8 +21,8 @@ final class ClassSize extends StandardRule {
 
   private static RuleOutcome review(People people) {
     int learners = people.adults() + people.minors();
-    boolean tooMany =
-        people.teachers() == 0 ? people.minors() > 0 : learners > 12 * people.teachers();
+    boolean nobodyTeaches = people.teachers() == 0 && (people.minors() > 0 || learners > 1);
+    boolean tooMany = nobodyTeaches || learners > 12 * Math.max(1, people.teachers());
     return RuleOutcome.foundIf(tooMany)
         .with("learners", learners)
         .with("teachers", people.teachers());

@@ -18,9 +18,7 @@ final class NonStick extends StandardRule {
   @Override
   public RuleOutcome review(HeatingPlan plan) {
     boolean coated = plan.vessel().filter(v -> v.lining() == Lining.NON_STICK).isPresent();
-    boolean openHeat =
-        plan.uses(Kind.TORCH)
-            || plan.heat().filter(h -> h.kind() == Kind.OPEN_COIL_OR_GAS).isPresent();
+    boolean openHeat = plan.uses(Kind.TORCH) || Tools.isOpenCoilOrGas(plan);
     if (openHeat && plan.vessel().isEmpty()) {
       return RuleOutcome.notAssessed("vessel");
     }

@@ -1,7 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating.rule;
 
-import org.meltwright.core.equipment.HeatSource.Kind;
 import org.meltwright.core.source.Source;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleInfo.Topic;
@@ -16,7 +15,6 @@ final class OpenCoilOrGas extends StandardRule {
 
   @Override
   public RuleOutcome review(HeatingPlan plan) {
-    return RuleOutcome.foundIf(
-        plan.heat().filter(h -> h.kind() == Kind.OPEN_COIL_OR_GAS).isPresent());
+    return RuleOutcome.foundIf(Tools.isOpenCoilOrGas(plan));
   }
 }

@@ -7,7 +7,7 @@ import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleInfo.Topic;
 import org.meltwright.safety.heating.RuleOutcome;
 
-/** Paper that holds wax on an open coil or gas, or beside a flame. */
+/** Paper that holds wax on or beside an open coil, gas or a flame. */
 final class PaperOnFire extends StandardRule {
 
   PaperOnFire() {
@@ -16,9 +16,7 @@ final class PaperOnFire extends StandardRule {
 
   @Override
   public RuleOutcome review(HeatingPlan plan) {
-    boolean fire =
-        plan.uses(Kind.TORCH)
-            || plan.heat().filter(h -> h.kind() == Kind.OPEN_COIL_OR_GAS).isPresent();
+    boolean fire = plan.uses(Kind.TORCH) || Tools.isOpenCoilOrGas(plan);
     if (fire && Paper.isUnknown(plan)) {
       return RuleOutcome.notAssessed("vessel");
     }

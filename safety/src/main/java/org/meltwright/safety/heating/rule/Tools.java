@@ -8,7 +8,7 @@ import org.meltwright.core.equipment.HeatSource.Kind;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.units.TemperaturePoint;
 
-/** How hot the tools of a plan get. */
+/** The tools of a plan: how hot they get, and whether one is an open fire. */
 final class Tools {
 
   private Tools() {}
@@ -26,6 +26,12 @@ final class Tools {
   /** Returns whether each tool of a kind states its set point and its overshoot. */
   static boolean areAllStated(HeatingPlan plan, Kind kind) {
     return of(plan, kind).stream().allMatch(tool -> tool.highestSurface().isPresent());
+  }
+
+  /** Returns whether an open coil or a gas flame is under the pot or beside it. */
+  static boolean isOpenCoilOrGas(HeatingPlan plan) {
+    return plan.uses(Kind.OPEN_COIL_OR_GAS)
+        || plan.heat().filter(heat -> heat.kind() == Kind.OPEN_COIL_OR_GAS).isPresent();
   }
 
   private static List<HeatSource> of(HeatingPlan plan, Kind kind) {

@@ -1,0 +1,77 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.studio;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.units.Problem;
+
+/** Shares of a whole, in the order of their parts; one of them may be the rest. */
+final class Portions {
+
+  private static final double SLACK = 1e-9;
+  private static final MathContext DIGITS = new MathContext(9);
+
+  private final List<OptionalDouble> shares = new ArrayList<>();
+  private final Gathered problems;
+  private boolean areAllRead = true;
+
+  Portions(Gathered problems) {
+    this.problems = problems;
+  }
+
+  /** Adds a part that states its share or is the rest; a problem if it does both or neither. */
+  void add(
+      String path,
+      @Nullable String share,
+      @Nullable Boolean rest,
+      Supplier<Optional<Double>> reader) {
+    boolean isRest = Boolean.TRUE.equals(rest);
+    if (isRest == (share != null)) {
+      problems.add(
+          Problem.of(StudioProblem.ONE_OF, isRest ? "both" : "none")
+              .with("fields", "share, rest")
+              .under(path));
+      areAllRead = false;
+    } else if (isRest) {
+      shares.add(OptionalDouble.empty());
+    } else {
+      reader.get().ifPresentOrElse(s -> shares.add(OptionalDouble.of(s)), this::spoil);
+    }
+  }
+
+  /** Notes a part that could not be read: there is no whole then. */
+  void spoil() {
+    areAllRead = false;
+  }
+
+  boolean areAllRead() {
+    return areAllRead;
+  }
+
+  /** The shares, the rest worked out; empty, with a problem told, if they make no whole. */
+  Optional<List<Double>> whole(String path) {
+    if (!areAllRead) {
+      return Optional.empty();
+    }
+    double sum = shares.stream().flatMapToDouble(OptionalDouble::stream).sum();
+    long rests = shares.stream().filter(OptionalDouble::isEmpty).count();
+    boolean isFull = rests == 1 ? sum < 1 : rests == 0 && Math.abs(sum - 1) <= SLACK;
+    if (!isFull) {
+      problems.add(
+          Problem.of(StudioProblem.SHARES, percent(sum) + ", " + rests + " rests").under(path));
+      return Optional.empty();
+    }
+    return Optional.of(shares.stream().map(s -> s.orElse(1 - sum)).toList());
+  }
+
+  private static String percent(double share) {
+    return BigDecimal.valueOf(share * 100).round(DIGITS).stripTrailingZeros().toPlainString()
+        + " %";
+  }
+}

@@ -4,6 +4,7 @@ package org.meltwright.examples;
 import static org.meltwright.units.MetricUnits.grams;
 import static org.meltwright.units.TemperaturePoint.ofCelsius;
 
+import java.util.Map;
 import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.Recipe;
@@ -29,7 +30,7 @@ public final class FirstLook {
     Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
     Material resin = MaterialCatalogue.standard().require("damar");
     var ratio = QuantityParser.localeFree().parseMixingRatio("1:8 resin:wax");
-    Recipe medium = Recipe.ofRatio("medium", ratio, resin, wax);
+    Recipe medium = Recipe.ofRatio("medium", ratio, Map.of("resin", resin, "wax", wax));
 
     Losses losses = Losses.NONE.withInsolubles(resin, MassFraction.ofPercent(4));
     Batch batch = Batch.usingUp(medium, wax, grams(730), losses);

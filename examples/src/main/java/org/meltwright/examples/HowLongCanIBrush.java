@@ -50,7 +50,7 @@ public final class HowLongCanIBrush {
       NoFreezePanel warm =
           NoFreezePanel.of(
               medium.central(), MELTS.get(1), kind.substance(), TemperaturePoint.ofCelsius(55));
-      System.out.printf("no skin on %s: panel at %s%n", kind, warm.text(Locale.ENGLISH));
+      System.out.printf("no skin on %s: panel %s%n", kind, warm.text(Locale.ENGLISH));
     }
   }
 

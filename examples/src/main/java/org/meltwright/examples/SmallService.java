@@ -11,6 +11,7 @@ import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.Losses;
@@ -65,7 +66,7 @@ public final class SmallService {
     Material to = CATALOGUE.require(requireNonNull(checked.to()));
     var ratio = parser.parseMixingRatio(requireNonNull(checked.ratio()), to.id(), given.id());
     var mass = parser.parseMass(requireNonNull(checked.mass()));
-    Recipe recipe = Recipe.ofRatio("mix", ratio, to, given);
+    Recipe recipe = Recipe.ofRatio("mix", ratio, Map.of(to.id(), to, given.id(), given));
     Batch batch = Batch.ofIngredient(recipe, given, mass, Losses.NONE);
     return WeighingSheetData.of(WeighingSheet.of(batch, List.of(BALANCE)), locale);
   }

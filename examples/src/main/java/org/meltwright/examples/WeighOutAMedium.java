@@ -6,6 +6,7 @@ import static org.meltwright.units.MetricUnits.millilitres;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.Casting;
 import org.meltwright.core.batch.Losses;
@@ -42,7 +43,7 @@ public final class WeighOutAMedium {
     Material resin = catalogue.require("damar");
 
     MixingRatio oneToEight = new MixingRatio(1, 8, "resin", "wax");
-    Recipe medium = Recipe.ofRatio("medium", oneToEight, resin, wax);
+    Recipe medium = Recipe.ofRatio("medium", oneToEight, Map.of("resin", resin, "wax", wax));
     Losses losses =
         Losses.NONE
             .withInsolubles(resin, MassFraction.ofPercent(4))

@@ -104,6 +104,22 @@ class EmbeddingTest {
   }
 
   @Test
+  void pom_of_the_readme_has_our_version_and_our_compiler_plugin() throws IOException {
+    String dense = read("README.md").replaceAll("\\s+", "");
+    String pom = read("pom.xml").replaceAll("\\s+", "");
+    String compiler = "<artifactId>maven-compiler-plugin</artifactId>";
+    String version = pom.substring(pom.indexOf(compiler) + compiler.length()).split("</v", 2)[0];
+    String own = "<artifactId>meltwright</artifactId>";
+
+    assertThat(dense).contains(compiler + version + "</version>");
+    assertThat(dense)
+        .contains(
+            "<artifactId>meltwright-safety</artifactId>"
+                + pom.substring(pom.indexOf(own) + own.length()).split("</v", 2)[0]
+                + "</version>");
+  }
+
+  @Test
   void modules_of_the_readme_are_those_that_are_built() throws IOException {
     String readme = read("README.md");
     for (String module : MODULES) {

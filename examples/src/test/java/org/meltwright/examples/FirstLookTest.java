@@ -24,4 +24,14 @@ class FirstLookTest {
 
     assertThat(readme).contains(Output.of(() -> FirstLook.main(new String[0])));
   }
+
+  @Test
+  void readme_shows_as_many_lines_as_it_says() throws IOException {
+    String readme = Files.readString(Path.of("..", "README.md"), StandardCharsets.UTF_8);
+    String look = readme.substring(readme.indexOf("## A first look"));
+    String code = look.substring(look.indexOf("```java\n") + 8, look.indexOf("\n```\n"));
+
+    assertThat(look).contains("Eleven lines of [FirstLook.java]");
+    assertThat(code.lines().filter(line -> !line.isBlank())).hasSize(11);
+  }
 }

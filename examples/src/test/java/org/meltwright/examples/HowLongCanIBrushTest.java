@@ -29,7 +29,7 @@ class HowLongCanIBrushTest {
 
     assertThat(seconds(output, "medium 75.0 °C, panel 40.0 °C"))
         .isGreaterThan(seconds(output, "medium 85.0 °C, panel 20.0 °C"));
-    assertThat(output).contains("METAL: panel at not reachable on this panel");
+    assertThat(output).contains("METAL: panel above 55.0 °C");
   }
 
   @Test

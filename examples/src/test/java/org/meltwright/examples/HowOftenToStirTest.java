@@ -37,16 +37,18 @@ class HowOftenToStirTest {
   }
 
   @Test
+  void sizes_of_the_guide_are_of_the_tin_of_its_table() throws IOException {
+    String guide = Files.readString(Path.of("../docs/guide/how-often-to-stir.md"));
+
+    assertThat(ofOxide(1e-6).quiet().centralSi() / 60).isBetween(75.5, 76.5);
+    assertThat(ofOxide(20e-6).quiet().centralSi()).isBetween(10.5, 11.5);
+    assertThat(guide).contains("1 µm", "in 76 minutes", "clumps of 20 µm in eleven seconds");
+  }
+
+  @Test
   void interval_of_the_guide_is_about_two_minutes() {
     MaterialCatalogue catalogue = MaterialCatalogue.standard();
-    MeltBath tin =
-        MeltBath.of(
-            QuantityRange.of(
-                QuantityKind.DENSITY, gramsPerMillilitre(0.82), gramsPerMillilitre(0.85)),
-            new QuantityRange<>(QuantityKind.DYNAMIC_VISCOSITY, 0.010, 0.030),
-            millimetres(30),
-            millimetres(5),
-            TemperaturePoint.ofCelsius(80));
+    MeltBath tin = tin();
     StirringInterval interval =
         StirringInterval.of(
             catalogue.require("red-iron-oxide"),
@@ -57,5 +59,23 @@ class HowOftenToStirTest {
 
     assertThat(interval.quiet().centralSi() / 60).isBetween(1.5, 3.0);
     assertThat(interval.neverSettles()).isFalse();
+  }
+
+  private static MeltBath tin() {
+    return MeltBath.of(
+        QuantityRange.of(QuantityKind.DENSITY, gramsPerMillilitre(0.82), gramsPerMillilitre(0.85)),
+        new QuantityRange<>(QuantityKind.DYNAMIC_VISCOSITY, 0.010, 0.030),
+        millimetres(30),
+        millimetres(5),
+        TemperaturePoint.ofCelsius(80));
+  }
+
+  private static StirringInterval ofOxide(double metres) {
+    return StirringInterval.of(
+        MaterialCatalogue.standard().require("red-iron-oxide"),
+        new QuantityRange<>(QuantityKind.LENGTH, metres, metres),
+        VolumeFraction.ofPercent(2),
+        tin(),
+        0.1);
   }
 }

@@ -7,7 +7,8 @@ import javax.measure.Quantity;
  * What is known only roughly: a low, a central and a high value of one kind, in the SI unit.
  *
  * <p>The central value has every input at the middle of its range; low and high move every named
- * input to its worse end together. The bounds are not a confidence interval.
+ * input to its worse end together. The bounds are not a confidence interval. All are finite, save
+ * for a time that has no end, which is infinite.
  *
  * <p>For example:
  *
@@ -25,8 +26,7 @@ import javax.measure.Quantity;
  * @param kind the kind
  * @param lowSi the low value, in the kind's SI unit
  * @param centralSi the central value, not below the low one
- * @param highSi the high value, not below the central one; may be infinite for a time that has no
- *     end
+ * @param highSi the high value, not below the central one
  */
 public record Estimate<Q extends Quantity<Q>>(
     QuantityKind<Q> kind, double lowSi, double centralSi, double highSi) {
@@ -38,9 +38,13 @@ public record Estimate<Q extends Quantity<Q>>(
    * @param lowSi the low value
    * @param centralSi the central value
    * @param highSi the high value
-   * @throws ProblemException if they are not in order or not numbers
+   * @throws ProblemException if they are not in order or not finite; a time may be without end, but
+   *     not without beginning
    */
   public Estimate {
+    boolean mayNotEnd = kind.equals(QuantityKind.TIME);
+    UnitsProblem.requireFinite(mayNotEnd && lowSi > 0 ? Math.min(lowSi, 0) : lowSi, kind.id());
+    UnitsProblem.requireFinite(mayNotEnd && highSi > 0 ? 0 : highSi, kind.id());
     if (!(lowSi <= centralSi && centralSi <= highSi)) {
       throw new ProblemException(
           Problem.of(

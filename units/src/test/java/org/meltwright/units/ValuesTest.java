@@ -13,6 +13,21 @@ import org.junit.jupiter.api.Test;
 class ValuesTest {
 
   @Test
+  void estimate_withoutEnd_isATimeOnly() {
+    double never = Double.POSITIVE_INFINITY;
+    assertThat(new Estimate<>(QuantityKind.TIME, 60, never, never).highSi()).isInfinite();
+    assertThat(new Estimate<>(QuantityKind.TIME, never, never, never).lowSi()).isInfinite();
+    assertThatThrownBy(() -> new Estimate<>(QuantityKind.MASS, 1, 2, never))
+        .isInstanceOf(ProblemException.class);
+    assertThatThrownBy(() -> new Estimate<>(QuantityKind.DENSITY, -never, 2, 3))
+        .isInstanceOf(ProblemException.class);
+    assertThatThrownBy(() -> new Estimate<>(QuantityKind.TIME, -never, 2, 3))
+        .isInstanceOf(ProblemException.class);
+    assertThatThrownBy(() -> new Estimate<>(QuantityKind.TIME, 1, Double.NaN, 3))
+        .isInstanceOf(ProblemException.class);
+  }
+
+  @Test
   void ofPercent_10_is_of_a_tenth_on_each_basis() {
     assertThat(MassFraction.ofPercent(10)).isEqualTo(MassFraction.of(0.10));
     assertThat(VolumeFraction.ofPercent(10)).isEqualTo(VolumeFraction.of(0.10));

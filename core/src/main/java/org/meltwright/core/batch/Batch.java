@@ -54,7 +54,7 @@ public final class Batch {
   private final Losses losses;
   private final double chargeKilograms;
   private final Mixture net;
-  private final @Nullable Ingredient usedUp;
+  private final @Nullable BatchLine usedUp;
 
   /**
    * Returns the batch that holds a given mass of one ingredient.
@@ -103,8 +103,9 @@ public final class Batch {
    */
   public static Batch usingUp(
       Recipe recipe, Material material, Quantity<Mass> left, Losses losses) {
-    Ingredient ingredient = Ingredient.of(material);
-    return new Batch(recipe, losses, requireMass(left) / share(recipe, ingredient), ingredient);
+    BatchLine usedUp = new BatchLine(Ingredient.of(material), requireMass(left));
+    double charge = usedUp.massKilograms() / share(recipe, usedUp.ingredient());
+    return new Batch(recipe, losses, charge, usedUp);
   }
 
   /**
@@ -167,7 +168,7 @@ public final class Batch {
     return share;
   }
 
-  private Batch(Recipe recipe, Losses losses, double chargeKilograms, @Nullable Ingredient usedUp) {
+  private Batch(Recipe recipe, Losses losses, double chargeKilograms, @Nullable BatchLine usedUp) {
     this.recipe = recipe;
     this.losses = losses;
     this.chargeKilograms =
@@ -200,7 +201,7 @@ public final class Batch {
    * @return the ingredient; empty unless the batch was worked out from all that is left of it
    */
   public Optional<Ingredient> usedUp() {
-    return Optional.ofNullable(usedUp);
+    return Optional.ofNullable(usedUp).map(BatchLine::ingredient);
   }
 
   /**
@@ -222,7 +223,7 @@ public final class Batch {
   }
 
   /**
-   * Returns what goes in, a line for each line of the recipe.
+   * Returns what goes in, a line for each line of the recipe; what is used up as it was given.
    *
    * @return the lines, in the recipe's order, not rounded
    */
@@ -230,9 +231,16 @@ public final class Batch {
     double total = recipe.parts().stream().mapToDouble(RecipePart::parts).sum();
     List<BatchLine> lines = new ArrayList<>();
     for (RecipePart part : recipe.parts()) {
-      lines.add(new BatchLine(part.ingredient(), chargeKilograms * (part.parts() / total)));
+      BatchLine line = new BatchLine(part.ingredient(), chargeKilograms * (part.parts() / total));
+      lines.add(usedUp != null && isOnlyLineOf(usedUp, part) ? usedUp : line);
     }
     return List.copyOf(lines);
+  }
+
+  private boolean isOnlyLineOf(BatchLine all, RecipePart part) {
+    return all.ingredient().equals(part.ingredient())
+        && recipe.parts().stream().filter(p -> p.ingredient().equals(all.ingredient())).count()
+            == 1;
   }
 
   /**
@@ -242,7 +250,11 @@ public final class Batch {
    * @return its mass; zero if no line calls for it
    */
   public Quantity<Mass> mass(Material material) {
-    return QuantityKind.MASS.ofSi(chargeKilograms * recipe.lineShare(Ingredient.of(material)));
+    Ingredient ingredient = Ingredient.of(material);
+    double share = recipe.lineShare(ingredient);
+    return usedUp != null && share > 0 && usedUp.ingredient().equals(ingredient)
+        ? usedUp.mass()
+        : QuantityKind.MASS.ofSi(chargeKilograms * share);
   }
 
   /**

@@ -27,7 +27,7 @@ import org.meltwright.units.ProblemException;
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
  * Material white = MaterialCatalogue.standard().require("titanium-white-rutile");
  * MixingRatio ratio = QuantityParser.localeFree().parseMixingRatio("1:8", "resin", "wax");
- * Recipe medium = Recipe.ofRatio("medium", ratio, resin, wax);
+ * Recipe medium = Recipe.ofRatio("medium", ratio, Map.of("resin", resin, "wax", wax));
  * Recipe cakes = Recipe.named("white cakes").part(medium, 9).part(white, 1).build();
  * cakes; // white cakes = 9.0 medium + 1.0 titanium-white-rutile
  * cakes.composition().massFraction(resin).percent(); // 10.0 %
@@ -66,15 +66,24 @@ public final class Recipe {
   /**
    * Returns a recipe of two materials in a ratio by mass.
    *
+   * <p>The ratio names its sides, so each material is given by the name of its side, never by its
+   * place: 1:7 resin:wax cannot be read as seven parts of resin. A ratio written without names gets
+   * them in {@link org.meltwright.units.QuantityParser#parseMixingRatio(CharSequence, String,
+   * String)}.
+   *
    * @param name its name, not blank
    * @param ratio the ratio; 1 : 8 is one part in nine
-   * @param first the material of the ratio's first side
-   * @param second the material of the ratio's second side
-   * @return the recipe
-   * @throws ProblemException if the name is blank
+   * @param sides the material of each side of the ratio, by the name of the side
+   * @return the recipe, in the order of the ratio
+   * @throws ProblemException if the names are not those of the ratio's two sides, or the name is
+   *     blank
    */
-  public static Recipe ofRatio(String name, MixingRatio ratio, Material first, Material second) {
-    return named(name).part(first, ratio.firstParts()).part(second, ratio.secondParts()).build();
+  public static Recipe ofRatio(String name, MixingRatio ratio, Map<String, Material> sides) {
+    List<Material> inOrder = Composition.ofRatio(ratio, sides).materials();
+    return named(name)
+        .part(inOrder.get(0), ratio.firstParts())
+        .part(inOrder.get(inOrder.size() - 1), ratio.secondParts())
+        .build();
   }
 
   /**

@@ -13,8 +13,8 @@ import java.util.Locale;
  *     Recipe.ofRatio(
  *         "medium",
  *         new MixingRatio(1, 8, "resin", "wax"),
- *         catalogue.require("damar"),
- *         catalogue.require("beeswax-yellow"));
+ *         Map.of(
+ *             "resin", catalogue.require("damar"), "wax", catalogue.require("beeswax-yellow")));
  * Batch batch = Batch.ofTotal(medium, grams(820), Losses.NONE);
  * Balance kitchen = Balance.of("kitchen balance", grams(5000), grams(1));
  *

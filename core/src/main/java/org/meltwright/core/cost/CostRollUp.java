@@ -61,7 +61,9 @@ public final class CostRollUp {
   }
 
   /**
-   * Rolls up plain lines, half a cent upwards.
+   * Rolls up lines that are not one group yet, half a cent upwards.
+   *
+   * <p>What {@link BatchPrices} gives is one group already: take {@link #of(CostItem)} for it.
    *
    * @param label the name of the batch
    * @param items its items, at least one

@@ -60,13 +60,13 @@ final class MaterialsReader {
    * Reads one file to its end.
    *
    * <p>Line by line from the bytes: most lines are plain ASCII, which a text with a few other
-   * letters in it would make twice as wide and slow.
+   * letters in it would make twice as wide and slow. A byte order mark in front is left out.
    */
   void read(String name, byte[] utf8) {
     file = name;
     line = 0;
-    int start = 0;
-    for (int end = 0; end <= utf8.length; end++) {
+    int start = startsWithMark(utf8) ? 3 : 0;
+    for (int end = start; end <= utf8.length; end++) {
       if (end == utf8.length || utf8[end] == '\n') {
         line++;
         guarded(new String(utf8, start, end - start, StandardCharsets.UTF_8).strip());
@@ -74,6 +74,13 @@ final class MaterialsReader {
       }
     }
     guarded(END);
+  }
+
+  private static boolean startsWithMark(byte[] utf8) {
+    return utf8.length >= 3
+        && utf8[0] == (byte) 0xEF
+        && utf8[1] == (byte) 0xBB
+        && utf8[2] == (byte) 0xBF;
   }
 
   /** Reads one line, or closes the last block, and keeps what goes wrong. */

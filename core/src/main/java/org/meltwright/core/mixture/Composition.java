@@ -11,6 +11,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.StringJoiner;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
@@ -130,13 +132,23 @@ public final class Composition {
   /**
    * Returns the composition of two materials in a ratio by mass.
    *
+   * <p>The ratio names its sides, so each material is given by the name of its side, never by its
+   * place: 1:7 resin:wax cannot be read as seven parts of resin.
+   *
    * @param ratio the ratio; 1 : 8 gives shares of 1/9 and 8/9
-   * @param first the material of the ratio's first side
-   * @param second the material of the ratio's second side
-   * @return the composition
+   * @param sides the material of each side of the ratio, by the name of the side
+   * @return the composition, in the order of the ratio
+   * @throws ProblemException if the names are not those of the ratio's two sides
    */
-  public static Composition ofRatio(MixingRatio ratio, Material first, Material second) {
-    return ofParts(List.of(first, second), ratio.firstParts(), ratio.secondParts());
+  public static Composition ofRatio(MixingRatio ratio, Map<String, Material> sides) {
+    if (!sides.keySet().equals(Set.of(ratio.firstSide(), ratio.secondSide()))) {
+      throw new ProblemException(
+          Problem.of(MixtureProblem.RATIO_SIDES, String.join(", ", new TreeSet<>(sides.keySet())))
+              .with("sides", ratio.firstSide() + ", " + ratio.secondSide()));
+    }
+    List<Material> materials =
+        Stream.of(ratio.firstSide(), ratio.secondSide()).map(sides::get).toList();
+    return ofParts(materials, ratio.firstParts(), ratio.secondParts());
   }
 
   /**

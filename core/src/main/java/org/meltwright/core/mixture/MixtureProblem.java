@@ -30,6 +30,8 @@ public enum MixtureProblem implements ProblemCode {
   NOT_A_WHOLE("mixture.not-a-whole"),
   /** Not as many amounts as materials. */
   COUNT("mixture.count"),
+  /** Materials that are not given by the names of a ratio's two sides. */
+  RATIO_SIDES("mixture.ratio-sides"),
   /** Not as many high ends as low ends of densities. */
   DENSITY_COUNT("mixture.density-count"),
   /** A material that the mix does not hold. */

@@ -9,7 +9,8 @@
  *       take.
  *   <li>{@link org.meltwright.core.mixture.DensityBasis} and {@link
  *       org.meltwright.core.mixture.VolumeView} — the state of matter that volumes are counted in,
- *       and what the composition is there.
+ *       and what the composition is there; {@link org.meltwright.core.mixture.CompositionData} is
+ *       both as plain data.
  *   <li>{@link org.meltwright.core.mixture.ShareOf} — shares that matter: oil paint, free oil,
  *       pigment, resin; by volume {@link org.meltwright.core.mixture.PigmentVolume}.
  *   <li>{@link org.meltwright.core.mixture.Correction} — what to add to reach a share; beside it

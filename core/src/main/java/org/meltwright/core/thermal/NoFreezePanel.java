@@ -2,6 +2,7 @@
 package org.meltwright.core.thermal;
 
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.meltwright.units.Limit;
 import org.meltwright.units.Messages;
@@ -13,10 +14,11 @@ import org.meltwright.units.TemperaturePoint;
  * <p>Formula: Tp = Tm − (e of the melt/e of the panel)(T − Tm): where two half spaces meet at the
  * melting point, as in the exact solution where the crust stops growing.
  *
- * <p>Beyond a cap it counts as not reachable: a panel that hot burns the hand.
+ * <p>Beyond a cap no temperature is given, only that it lies above: a panel that hot burns the
+ * hand.
  *
  * <p>Melt of 85 °C that freezes at 63 °C, and no panel above 55 °C: on glass 63 − 593/1449 × 22 °C
- * will do, metal cannot be warmed enough.
+ * will do, metal would have to be hotter than that.
  *
  * <pre>{@code
  * MeltSubstance wax =
@@ -26,7 +28,7 @@ import org.meltwright.units.TemperaturePoint;
  * NoFreezePanel glass = NoFreezePanel.of(wax, hot, PanelKind.GLASS.substance(), cap);
  * glass.text(Locale.ENGLISH); // 54.0 °C
  * NoFreezePanel metal = NoFreezePanel.of(wax, hot, PanelKind.METAL.substance(), cap);
- * metal.text(Locale.ENGLISH); // not reachable on this panel
+ * metal.text(Locale.ENGLISH); // above 55.0 °C
  * }</pre>
  *
  * <p>This class is immutable and thread-safe.
@@ -42,8 +44,8 @@ public final class NoFreezePanel {
    * @param melt the figures of the melt; its liquidus is the melting point here
    * @param temperature the temperature of the melt on contact
    * @param panel the figures of what it touches
-   * @param cap the highest temperature that a panel may have
-   * @return the temperature, or that it is not reachable
+   * @param cap the highest temperature that is of use: the warmest panel that you would have
+   * @return the temperature, or that it lies above the cap
    */
   public static NoFreezePanel of(
       MeltSubstance melt, TemperaturePoint temperature, Substance panel, TemperaturePoint cap) {
@@ -61,7 +63,7 @@ public final class NoFreezePanel {
   /**
    * Returns the temperature of the panel.
    *
-   * @return the temperature; empty if it lies above the cap: not reachable on this panel
+   * @return the temperature; empty if it lies above the cap, or if no panel will do
    */
   public Optional<TemperaturePoint> temperature() {
     return Limit.exceeds(ruleCelsius, cap.celsius())
@@ -88,12 +90,16 @@ public final class NoFreezePanel {
    * Returns the answer on one line.
    *
    * @param locale the reader's language: German for {@code de}, English for all others
-   * @return the temperature, or that it is not reachable
+   * @return the temperature, that it lies above the cap, or that no panel will do since the melt
+   *     freezes by itself
    */
   public String text(Locale locale) {
-    return temperature()
-        .map(t -> Texts.celsius(t.celsius()))
-        .orElseGet(
-            () -> Messages.beside(NoFreezePanel.class).text("no-freeze.not-reachable", locale));
+    return temperature().map(t -> Texts.celsius(t.celsius())).orElseGet(() -> without(locale));
+  }
+
+  private String without(Locale locale) {
+    String key = Double.isInfinite(ruleCelsius) ? "no-freeze.on-none" : "no-freeze.above";
+    return Messages.beside(NoFreezePanel.class)
+        .text(key, locale, Map.of("cap", Texts.celsius(cap.celsius())));
   }
 }

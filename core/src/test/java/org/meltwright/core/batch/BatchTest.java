@@ -11,6 +11,7 @@ import static org.meltwright.units.MetricUnits.grams;
 import static org.meltwright.units.MetricUnits.kilograms;
 
 import java.util.Locale;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -22,7 +23,8 @@ import org.meltwright.units.ProblemException;
 class BatchTest {
 
   private static final Recipe MEDIUM =
-      Recipe.ofRatio("medium", new MixingRatio(1, 8, "resin", "wax"), RESIN, WAX);
+      Recipe.ofRatio(
+          "medium", new MixingRatio(1, 8, "resin", "wax"), Map.of("resin", RESIN, "wax", WAX));
 
   private static final Losses LOSSES =
       Losses.NONE
@@ -36,6 +38,15 @@ class BatchTest {
     assertThat(batch.mass(RESIN).getValue().doubleValue()).isCloseTo(0.09125, within(1e-15));
     assertThat(batch.charge().massKilograms()).isCloseTo(0.82125, within(1e-15));
     assertThat(batch.net().massKilograms()).isCloseTo(0.82125, within(1e-15));
+  }
+
+  @Test
+  void usingUp_whatIsLeft_keepsTheMassAsItWasGiven() {
+    for (int grams = 1; grams <= 2000; grams++) {
+      Batch batch = Batch.usingUp(MEDIUM, WAX, grams(grams), Losses.NONE);
+      assertThat(batch.lines().get(1).massKilograms()).isEqualTo(grams / 1000.0);
+      assertThat(batch.mass(WAX).getValue().doubleValue()).isEqualTo(grams / 1000.0);
+    }
   }
 
   @Test

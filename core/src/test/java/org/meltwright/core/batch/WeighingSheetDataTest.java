@@ -9,11 +9,13 @@ import static org.meltwright.units.MetricUnits.grams;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.meltwright.core.equipment.Balance;
 import org.meltwright.units.MassFraction;
+import org.meltwright.units.MixingRatio;
 
 class WeighingSheetDataTest {
 
@@ -78,6 +80,20 @@ class WeighingSheetDataTest {
         .containsExactly(
             org.assertj.core.groups.Tuple.tuple("wax", true),
             org.assertj.core.groups.Tuple.tuple("resin", false));
+  }
+
+  @Test
+  void of_usingUp450GramsAtOneToSeven_printsWhatTheBalanceShowsToTheDigit() {
+    MixingRatio ratio = new MixingRatio(1, 7, "resin", "wax");
+    Recipe medium = Recipe.ofRatio("medium", ratio, Map.of("resin", RESIN, "wax", WAX));
+    Batch batch = Batch.usingUp(medium, WAX, grams(450), Losses.NONE);
+    WeighingSheetData data = WeighingSheetData.of(WeighingSheet.of(batch, BOTH), Locale.ENGLISH);
+
+    assertThat(data.lines())
+        .extracting(WeighingSheetData.Line::printedKilograms)
+        .containsExactly(0.45, 0.0643);
+    assertThat(data.lines().get(0).exactKilograms()).isEqualTo(0.45);
+    assertThat(data.printedTotalKilograms()).isEqualTo(0.5143);
   }
 
   @Test

@@ -9,9 +9,16 @@ import static org.meltwright.units.MetricUnits.kilograms;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
+import org.meltwright.core.batch.Batch;
+import org.meltwright.core.batch.Losses;
+import org.meltwright.core.batch.Recipe;
+import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.units.MetricUnits;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
@@ -27,6 +34,21 @@ class CostRollUpTest {
         List.of(
             CostItem.material("wax", grams(730), WAX),
             CostItem.material("resin", grams(91.25), RESIN)));
+  }
+
+  @Test
+  void of_batchThatIsPriced_isOneTreeOfNamedLines() {
+    Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+    Map<Material, UnitPrice> prices = Map.of(wax, UnitPrice.parse("16.50 EUR/kg"));
+    Recipe recipe = Recipe.named("medium").part(wax, 1).build();
+    Batch batch = Batch.ofTotal(recipe, kilograms(1), Losses.NONE);
+    CostItem item = BatchPrices.of(prices).withLabels(m -> m.name(Locale.ENGLISH)).cost(batch);
+    CostRollUp cost = CostRollUp.of(item);
+
+    assertThat(cost.root().label()).isEqualTo("medium");
+    assertThat(cost.root().parts())
+        .extracting(CostLine::label)
+        .containsExactly(wax.name(Locale.ENGLISH));
   }
 
   @Test

@@ -49,6 +49,15 @@ class MaterialOverridesTest {
   private static final MaterialCatalogue STANDARD = MaterialCatalogue.standard();
 
   @Test
+  void parse_fileWithByteOrderMark_readsTheFirstLineToo() {
+    String file = "material: clay\n  solid-density: 2.6 g/ml at 20 °C | user | read";
+
+    assertThat(MaterialCatalogue.parse("\uFEFF" + file).require("clay"))
+        .isEqualTo(MaterialCatalogue.parse(file).require("clay"));
+    assertThat(MaterialCatalogue.parse("\uFEFF").figures()).isEmpty();
+  }
+
+  @Test
   void plus_ownFigure_standsFirstAndTheOldOnesStayBehind() {
     Material own = STANDARD.plus(OWN_SHEET).require("beeswax-yellow");
     Material old = STANDARD.require("beeswax-yellow");

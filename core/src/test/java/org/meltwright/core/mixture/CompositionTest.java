@@ -3,6 +3,7 @@ package org.meltwright.core.mixture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 import static org.meltwright.core.laws.SampleMaterials.BLUE;
 import static org.meltwright.core.laws.SampleMaterials.HARD_WAX;
@@ -46,9 +47,30 @@ class CompositionTest {
 
   @Test
   void ofRatio_oneToEight_isOneInNine() {
-    Composition medium = Composition.ofRatio(new MixingRatio(1, 8, "resin", "wax"), RESIN, WAX);
+    Composition medium =
+        Composition.ofRatio(
+            new MixingRatio(1, 8, "resin", "wax"), Map.of("wax", WAX, "resin", RESIN));
     assertThat(medium.massFractionValue(RESIN)).isEqualTo(1.0 / 9);
     assertThat(medium).hasToString("resin 11.111 % + wax 88.889 % by mass");
+  }
+
+  @Test
+  void ofRatio_sidesOfOtherNames_isRefusedWithTheNamesAllowed() {
+    MixingRatio ratio = new MixingRatio(1, 7, "resin", "wax");
+    List<Map<String, Material>> wrong =
+        List.of(
+            Map.of(),
+            Map.of("resin", RESIN),
+            Map.of("resin", RESIN, "Wax", WAX),
+            Map.of("resin", RESIN, "wax", WAX, "oil", WHITE));
+    for (Map<String, Material> sides : wrong) {
+      ProblemException refused =
+          catchThrowableOfType(ProblemException.class, () -> Composition.ofRatio(ratio, sides));
+      Problem problem = refused.problems().get(0);
+      assertThat(problem.code()).isEqualTo(MixtureProblem.RATIO_SIDES);
+      assertThat(problem.allowed(Locale.ENGLISH)).isEqualTo("exactly: resin, wax");
+      assertThat(problem.allowed(Locale.GERMAN)).isEqualTo("genau: resin, wax");
+    }
   }
 
   @Test

@@ -142,7 +142,8 @@ class OpenTimeTest {
 
   @ParameterizedTest
   @CsvSource({"WOOD, true", "PLASTER_GROUND, true", "GLASS, true", "METAL, false"})
-  void panel_that_would_have_to_be_too_hot_is_not_reachable(PanelKind kind, boolean reachable) {
+  void panel_that_would_have_to_be_hotter_than_the_cap_is_said_to_lie_above_it(
+      PanelKind kind, boolean reachable) {
     NoFreezePanel panel =
         NoFreezePanel.of(
             new MeltSubstance(0.25, 0.17, 900, new MeltingHeat(2000, 2300, 180_000, 63, 63)),
@@ -154,9 +155,23 @@ class OpenTimeTest {
     assertThat(panel.touchCaution(Locale.ENGLISH)).contains("burns");
     assertThat(panel.touchCaution(Locale.GERMAN)).contains("verbrennt");
     if (!reachable) {
-      assertThat(panel.text(Locale.ENGLISH)).isEqualTo("not reachable on this panel");
-      assertThat(panel.text(Locale.GERMAN)).isEqualTo("auf dieser Platte nicht erreichbar");
+      assertThat(panel.text(Locale.ENGLISH)).isEqualTo("above 55.0 °C");
+      assertThat(panel.text(Locale.GERMAN)).isEqualTo("über 55.0 °C");
     }
+  }
+
+  @Test
+  void no_panel_will_do_for_a_melt_that_freezes_by_itself() {
+    NoFreezePanel panel =
+        NoFreezePanel.of(
+            new MeltSubstance(0.25, 0.17, 900, new MeltingHeat(2000, 2300, 180_000, 63, 63)),
+            TemperaturePoint.ofCelsius(60),
+            PanelKind.WOOD.substance(),
+            TemperaturePoint.ofCelsius(55));
+
+    assertThat(panel.temperature()).isEmpty();
+    assertThat(panel.text(Locale.ENGLISH)).startsWith("none: ");
+    assertThat(panel.text(Locale.GERMAN)).startsWith("keine: ");
   }
 
   @Test

@@ -93,7 +93,7 @@ final class BrushingPage {
       rows.add(cells);
     }
     return new Table(
-        "The panel on which no skin forms at once, none above "
+        "The temperature of a panel on which no skin forms at once, up to "
             + Say.celsius(brushing.warmest())
             + ", the warmest that is compared.",
         columns,

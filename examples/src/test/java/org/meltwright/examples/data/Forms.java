@@ -41,6 +41,8 @@ import org.meltwright.core.equipment.HeatSource;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.core.mixture.Composition;
+import org.meltwright.core.mixture.CompositionData;
+import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.planning.ClassPlan;
 import org.meltwright.core.planning.ClassPlanData;
 import org.meltwright.core.planning.ColourShare;
@@ -111,6 +113,8 @@ final class Forms {
 
   private static List<Form> plain() {
     return List.of(
+        Form.of("composition-solid", CompositionData.of(MEDIUM, DensityBasis.SOLID)),
+        Form.of("composition-melt", CompositionData.of(MEDIUM, DensityBasis.MELT)),
         Form.of("cost-tree", CostTreeData.of(cost())),
         Form.of("make-or-buy", MakeOrBuyData.of(choice("60.00 EUR/kg", "17.50 EUR/250 g"))),
         Form.of("buy-and-not-make", MakeOrBuyData.of(choice("14.00 EUR/kg"))),

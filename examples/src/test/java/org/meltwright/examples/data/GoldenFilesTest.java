@@ -173,6 +173,23 @@ class GoldenFilesTest {
     return lines.stream().mapToDouble(l -> number(l, name)).sum();
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"composition-solid", "composition-melt"})
+  void shares_make_up_the_whole_and_density_lies_in_its_range(String name) throws IOException {
+    JsonNode mix = golden(name);
+    List<JsonNode> shares = mix.get("shares").valueStream().toList();
+
+    assertThat(sum(shares, "massFraction")).isCloseTo(1, within(1e-12));
+    assertThat(sum(shares, "volumeFraction")).isCloseTo(1, within(1e-12));
+    assertThat(number(shares.get(0), "massFraction")).isCloseTo(1.0 / 9, within(1e-12));
+    assertThat(number(mix, "densityKilogramsPerCubicMetre"))
+        .isBetween(
+            number(mix, "lowDensityKilogramsPerCubicMetre"),
+            number(mix, "highDensityKilogramsPerCubicMetre"));
+    assertThat(mix.get("basis").asString())
+        .isEqualTo(name.equals("composition-melt") ? "liquid" : "solid");
+  }
+
   @Test
   void class_needs_plain_and_coloured_mass_for_its_area() throws IOException {
     JsonNode plan = golden("class-plan");

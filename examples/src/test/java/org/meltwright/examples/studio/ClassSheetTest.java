@@ -521,7 +521,7 @@ class ClassSheetTest {
         Jsoup.parse(Files.readString(folder.resolve("page.html"), StandardCharsets.UTF_8));
     String panel = chapter(studio, "On the panel");
 
-    assertThat(panel).contains("panel 50.0 °C", "not reachable on this panel", "WARM PANELS");
+    assertThat(panel).contains("panel 50.0 °C", "above 50.0 °C", "WARM PANELS");
     assertThat(studio.select("section:contains(On the panel) svg")).isNotEmpty();
     assertThat(studio.select("section:contains(What to buy) svg")).isNotEmpty();
   }

@@ -16,6 +16,7 @@ import org.meltwright.examples.page.Say;
 import org.meltwright.examples.picture.TemperatureScale;
 import org.meltwright.safety.heating.Finding;
 import org.meltwright.safety.heating.HeatingReview;
+import org.meltwright.safety.heating.HeatingRules;
 import org.meltwright.safety.heating.NotAssessed;
 import org.meltwright.safety.heating.Severity;
 
@@ -52,22 +53,30 @@ final class ReviewPage {
                     new Fact(
                         "wax, " + Words.of(t.basis()).replace('-', ' '),
                         Say.temperature(t.value()))));
-    String practice = page.cite(Source.COMMON_PRACTICE.citation());
     facts.add(
         new Fact(
-            "target, not above " + practice,
+            "target, not above " + cited("above-target"),
             Say.temperature(review.target())
                 + review.marginToTarget().map(m -> "; " + Say.margin(m)).orElse("")));
     facts.add(
         new Fact(
-            "hard ceiling " + practice,
+            "hard ceiling " + cited("hard-ceiling"),
             Say.temperature(review.hardCeiling())
                 + review.marginToHardCeiling().map(m -> "; " + Say.margin(m)).orElse("")));
     review
         .potFloor()
         .ifPresent(f -> facts.add(new Fact("floor of the pot", Say.temperature(f.value()))));
-    facts.add(new Fact("working window " + practice, window(sheet.window())));
+    facts.add(new Fact("working window " + practice(), window(sheet.window())));
     return facts;
+  }
+
+  /** A limit rests on what its rule rests on. */
+  private String cited(String rule) {
+    return page.cite(HeatingRules.standard().find(rule).orElseThrow().info().source().citation());
+  }
+
+  private String practice() {
+    return page.cite(Source.COMMON_PRACTICE.citation());
   }
 
   private static String window(WorkingWindow window) {

@@ -3,14 +3,17 @@ package org.meltwright.safety.heating;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
+import org.meltwright.units.Limit;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Messages;
 import org.meltwright.units.TemperatureDifference;
@@ -18,6 +21,10 @@ import org.meltwright.units.TemperaturePoint;
 
 /** How the values of a finding are written for a reader. */
 final class Texts {
+
+  private static final List<TemperaturePoint> LIMITS =
+      List.of(TemperatureTable.TARGET, TemperatureTable.HARD_CEILING, TemperatureTable.FUME);
+  private static final int MOST_PLACES = 9;
 
   private static final Messages MESSAGES = Messages.beside(Texts.class);
 
@@ -32,7 +39,12 @@ final class Texts {
   static String write(Object value, Locale reader) {
     Locale locale = reader.getLanguage().equals("de") ? Locale.GERMAN : Locale.ENGLISH;
     if (value instanceof TemperaturePoint t) {
-      return String.format(locale, "%.1f °C (%.1f °F)", plain(t.celsius()), plain(t.fahrenheit()));
+      int places = places(t);
+      return String.format(
+          locale,
+          "%." + places + "f °C (%." + places + "f °F)",
+          plain(t.celsius()),
+          plain(t.fahrenheit()));
     } else if (value instanceof TemperatureDifference d) {
       return String.format(locale, "%.1f K", plain(d.kelvin()));
     } else if (value instanceof MassFraction f) {
@@ -54,6 +66,23 @@ final class Texts {
       return String.format(locale, "%.1f", plain(number));
     }
     return value.toString();
+  }
+
+  /** As many decimals as it takes not to round onto a limit, or off it: mostly one. */
+  private static int places(TemperaturePoint t) {
+    int places = 1;
+    while (places < MOST_PLACES && LIMITS.stream().anyMatch(isCrossed(t, places))) {
+      places++;
+    }
+    return places;
+  }
+
+  private static Predicate<TemperaturePoint> isCrossed(TemperaturePoint t, int places) {
+    double rounded = plain(t.celsius()).setScale(places, RoundingMode.HALF_UP).doubleValue();
+    TemperaturePoint shown = TemperaturePoint.ofCelsius(rounded);
+    return limit ->
+        Limit.reaches(shown, limit) != Limit.reaches(t, limit)
+            || Limit.exceeds(shown, limit) != Limit.exceeds(t, limit);
   }
 
   /** Twelve digits: else 28.85 would print as 28.8 or 28.9, by the last bit of a sum. */

@@ -53,6 +53,7 @@ class RulesTest {
             "hard-ceiling",
             "lead",
             "mercury",
+            "minors-alone",
             "minors-with-flame",
             "missing-temperature",
             "solvent",

@@ -7,7 +7,7 @@ import org.meltwright.safety.heating.People;
 import org.meltwright.safety.heating.RuleInfo.Topic;
 import org.meltwright.safety.heating.RuleOutcome;
 
-/** More than 12 learners to a teacher, or a class without one. */
+/** More than 12 learners to a teacher, more than 8 if any is under 18, or a class without one. */
 final class ClassSize extends StandardRule {
 
   ClassSize() {
@@ -19,10 +19,16 @@ final class ClassSize extends StandardRule {
     return plan.people().map(ClassSize::review).orElseGet(() -> RuleOutcome.notAssessed("people"));
   }
 
+  /** Young people are fewer to a teacher; no figure is known, so the low end of adults is taken. */
+  private static int mostPerTeacher(People people) {
+    return people.hasMinors() ? 8 : 12;
+  }
+
   private static RuleOutcome review(People people) {
     int learners = people.adults() + people.minors();
     boolean nobodyTeaches = people.teachers() == 0 && (people.minors() > 0 || learners > 1);
-    boolean tooMany = nobodyTeaches || learners > 12 * Math.max(1, people.teachers());
+    boolean tooMany =
+        nobodyTeaches || learners > mostPerTeacher(people) * Math.max(1, people.teachers());
     return RuleOutcome.foundIf(tooMany)
         .with("learners", learners)
         .with("teachers", people.teachers());

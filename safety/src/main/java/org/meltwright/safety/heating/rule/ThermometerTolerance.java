@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating.rule;
 
+import java.util.function.BiFunction;
 import org.meltwright.core.equipment.Thermometer;
 import org.meltwright.core.source.Source;
 import org.meltwright.safety.heating.BindingTemperature;
@@ -20,6 +21,14 @@ final class ThermometerTolerance extends StandardRule {
 
   @Override
   public RuleOutcome review(HeatingPlan plan) {
+    return review(plan, ThermometerTolerance::review);
+  }
+
+  /**
+   * Asks for a reading and its thermometer; without a measured temperature there is none to ask.
+   */
+  static RuleOutcome review(
+      HeatingPlan plan, BiFunction<TemperaturePoint, Thermometer, RuleOutcome> rule) {
     if (plan.liquidReading().isEmpty()) {
       return plan.bindingTemperature().filter(BindingTemperature::isMeasured).isPresent()
           ? RuleOutcome.NOTHING
@@ -27,24 +36,34 @@ final class ThermometerTolerance extends StandardRule {
     }
     TemperaturePoint reading = plan.liquidReading().get();
     return plan.thermometer()
-        .map(thermometer -> review(reading, thermometer))
+        .map(thermometer -> rule.apply(reading, thermometer))
         .orElseGet(() -> RuleOutcome.notAssessed("thermometer"));
   }
 
   private static RuleOutcome review(TemperaturePoint reading, Thermometer thermometer) {
     TemperaturePoint high = reading.plus(thermometer.tolerance());
     boolean crosses =
-        crosses(reading, high, TemperatureTable.TARGET)
-            || crosses(reading, high, TemperatureTable.HARD_CEILING)
-            || crosses(reading, high, TemperatureTable.FUME);
-    return RuleOutcome.foundIf(crosses)
-        .with("wax", reading)
-        .with("high", high)
-        .with("tolerance", thermometer.tolerance());
+        (!Limit.exceeds(reading, TemperatureTable.TARGET)
+                && Limit.exceeds(high, TemperatureTable.TARGET))
+            || mayHide(reading, thermometer, TemperatureTable.FUME);
+    return outcome(crosses && !mayHideTheCeiling(reading, thermometer), reading, thermometer);
   }
 
-  private static boolean crosses(
-      TemperaturePoint reading, TemperaturePoint high, TemperaturePoint limit) {
-    return !Limit.exceeds(reading, limit) && Limit.exceeds(high, limit);
+  /** Whether the hard ceiling, which the reading lies below, may be reached: a graver rule. */
+  static boolean mayHideTheCeiling(TemperaturePoint reading, Thermometer thermometer) {
+    return mayHide(reading, thermometer, TemperatureTable.HARD_CEILING);
+  }
+
+  private static boolean mayHide(
+      TemperaturePoint reading, Thermometer thermometer, TemperaturePoint limit) {
+    return !Limit.reaches(reading, limit)
+        && Limit.reaches(reading.plus(thermometer.tolerance()), limit);
+  }
+
+  static RuleOutcome outcome(boolean found, TemperaturePoint reading, Thermometer thermometer) {
+    return RuleOutcome.foundIf(found)
+        .with("wax", reading)
+        .with("high", reading.plus(thermometer.tolerance()))
+        .with("tolerance", thermometer.tolerance());
   }
 }

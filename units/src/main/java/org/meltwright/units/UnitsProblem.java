@@ -1,7 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.units;
 
-import java.util.Locale;
+import java.math.BigDecimal;
 
 /**
  * The problems that values and texts of this package report.
@@ -68,6 +68,9 @@ public enum UnitsProblem implements ProblemCode {
   PLUS_MINUS("quantity.plus-minus"),
   /** A density whose state is missing, or given where none is asked for. */
   DENSITY_STATE("density.state");
+
+  private static final double LEAST_PLAIN = 1e-12;
+  private static final double MOST_PLAIN = 1e15;
 
   private final String id;
 
@@ -136,7 +139,11 @@ public enum UnitsProblem implements ProblemCode {
     return Problem.of(WRONG_KIND, found).with("expected", expectedId).with("kind", foundId);
   }
 
+  /** Without an exponent, but for what no one writes out. */
   private static String plain(double value) {
-    return String.format(Locale.ROOT, "%s", value);
+    double size = Math.abs(value);
+    return value == 0 || (size >= LEAST_PLAIN && size < MOST_PLAIN)
+        ? BigDecimal.valueOf(value).stripTrailingZeros().toPlainString()
+        : Double.toString(value);
   }
 }

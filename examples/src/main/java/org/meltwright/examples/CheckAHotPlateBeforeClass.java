@@ -42,7 +42,7 @@ public final class CheckAHotPlateBeforeClass {
             .heat(plate)
             .liquidReading(TemperaturePoint.ofCelsius(88))
             .tool(HeatSource.of("torch", Kind.TORCH))
-            .people(People.classOf(1, 9, 1))
+            .people(People.classOf(1, 7, 1))
             .room(new Room(180, 1800))
             .build();
     HeatingReview review = HeatingRules.standard().review(plan);

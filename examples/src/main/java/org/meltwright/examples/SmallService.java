@@ -7,8 +7,6 @@ import static org.meltwright.units.MetricUnits.grams;
 import com.sun.net.httpserver.HttpServer;
 import jakarta.validation.constraints.NotBlank;
 import java.io.IOException;
-import java.net.InetAddress;
-import java.net.InetSocketAddress;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -22,6 +20,7 @@ import org.meltwright.core.equipment.Balance;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.examples.json.JsonEndpoint;
+import org.meltwright.examples.json.LoopbackServer;
 import org.meltwright.units.QuantityParser;
 import org.meltwright.units.constraint.QuantityText;
 import org.meltwright.units.constraint.TextKind;
@@ -53,8 +52,7 @@ public final class SmallService {
   }
 
   static HttpServer start(int port) throws IOException {
-    var address = new InetSocketAddress(InetAddress.getLoopbackAddress(), port);
-    HttpServer server = HttpServer.create(address, 0);
+    HttpServer server = LoopbackServer.create(port);
     server.createContext("/weigh", JsonEndpoint.of(Question.class, SmallService::weigh));
     server.start();
     return server;

@@ -42,6 +42,7 @@ class SmallServiceTest {
         .send(
             HttpRequest.newBuilder(uri)
                 .header("Accept-Language", language)
+                .header("Content-Type", "application/json")
                 .POST(BodyPublishers.ofString(json))
                 .build(),
             BodyHandlers.ofString());

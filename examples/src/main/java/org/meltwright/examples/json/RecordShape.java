@@ -31,10 +31,18 @@ final class RecordShape {
 
   private RecordShape() {}
 
-  /** Takes out of a tree what does not fit the record, and returns the problems. */
+  /**
+   * Takes out of a tree what does not fit the record, and returns the problems.
+   *
+   * <p>A field may hold null for nothing; the tree itself may not.
+   */
   static List<Problem> prune(JsonNode tree, Class<? extends Record> type) {
     RecordShape shape = new RecordShape();
-    shape.fits(tree, type, "");
+    if (tree.isNull()) {
+      shape.problems.add(wrongType(tree, jsonType(type)));
+    } else {
+      shape.fits(tree, type, "");
+    }
     return shape.problems;
   }
 
@@ -76,11 +84,7 @@ final class RecordShape {
       return true;
     }
     if (!wanted.equals(typeOf(node))) {
-      problems.add(
-          Problem.of(JsonProblem.WRONG_TYPE, shown(node))
-              .with("wanted", wanted)
-              .with("got", typeOf(node))
-              .under(path));
+      problems.add(wrongType(node, wanted).under(path));
       return false;
     }
     if (node.isString() && node.asString().chars().anyMatch(RecordShape::steers)) {
@@ -119,6 +123,12 @@ final class RecordShape {
         object.remove(key);
       }
     }
+  }
+
+  private static Problem wrongType(JsonNode node, String wanted) {
+    return Problem.of(JsonProblem.WRONG_TYPE, shown(node))
+        .with("wanted", wanted)
+        .with("got", typeOf(node));
   }
 
   private static Problem unknown(String key, Map<String, Type> components) {

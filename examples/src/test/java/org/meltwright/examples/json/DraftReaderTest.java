@@ -12,9 +12,12 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.meltwright.examples.json.DraftReader.Reading;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -61,15 +64,29 @@ class DraftReaderTest {
             "/notes/x json.wrong-type");
   }
 
-  @Test
-  void read_what_is_no_object_is_refused() {
-    assertThatThrownBy(() -> read("[1]"))
+  @ParameterizedTest
+  @ValueSource(strings = {"null", "[]", "[1]", "\"\"", "1", "1.5", "true", " null "})
+  void read_what_is_no_object_is_refused(String json) {
+    assertThatThrownBy(() -> read(json))
+        .isInstanceOfSatisfying(
+            ProblemException.class,
+            e ->
+                assertThat(e.problems())
+                    .singleElement()
+                    .satisfies(p -> assertThat(p.code()).isEqualTo(JsonProblem.WRONG_TYPE))
+                    .satisfies(p -> assertThat(p.allowed(Locale.ENGLISH)).contains("object")));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", " ", "nul", "{", "{} {}"})
+  void read_what_is_no_json_is_refused(String json) {
+    assertThatThrownBy(() -> read(json))
         .isInstanceOfSatisfying(
             ProblemException.class,
             e ->
                 assertThat(e.problems())
                     .extracting(Problem::code)
-                    .containsExactly(JsonProblem.WRONG_TYPE));
+                    .containsExactly(JsonProblem.SYNTAX));
   }
 
   @Test

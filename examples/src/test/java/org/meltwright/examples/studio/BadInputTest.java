@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Bad input exits with 2, lists every problem and writes nothing. */
 class BadInputTest {
@@ -30,6 +31,12 @@ class BadInputTest {
     assertThat(run.out()).isEmpty();
     assertThat(page).doesNotExist();
     return run;
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"null", "[]", "1"})
+  void a_file_that_holds_no_object_is_bad_input(String json) throws IOException {
+    assertThat(run(json).err()).contains("json.wrong-type");
   }
 
   private static String demo() throws IOException {

@@ -361,8 +361,14 @@ class ClassSheetTest {
             0);
 
     assertThat(row(page, "Under 18 and dry pigment")).contains("taken as none");
-    assertThat(row(page, "How many to a teacher")).contains("not found");
+    assertThat(row(page, "How many to a teacher")).contains("FOUND");
     assertThat(row(sheet, "How many to a teacher")).contains("FOUND");
+    Document adults =
+        changed(
+            "\"teachers\": 1, \"adults\": 8, \"minors\": 2, \"youngest\": 15",
+            "\"teachers\": 1, \"adults\": 10, \"minors\": 0",
+            0);
+    assertThat(row(adults, "How many to a teacher")).contains("not found");
   }
 
   /** Today leaves some Medium 1:8, and only white, made of it, is in the class. */

@@ -21,7 +21,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.meltwright.examples.page.HtmlPage;
 
-/** The page of the demo studio as a browser lays it out; skipped where there is none. */
+/** The page of the demo studio as a browser lays it out; skipped where none works. */
 class StudioPageInABrowserTest {
 
   private static final Pattern PAPER =
@@ -35,7 +35,7 @@ class StudioPageInABrowserTest {
   @BeforeAll
   static void drawTheDemo() {
     Optional<Browser> found = Browser.find(folder);
-    assumeTrue(found.isPresent(), "no browser on this machine");
+    assumeTrue(found.isPresent(), "no browser that works on this machine");
     browser = found.orElseThrow();
     page = folder.resolve("demo.html");
     Run.of("--page", page.toString(), Run.STUDIOS.resolve("demo-studio.json").toString());

@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.planning;
 
+import java.util.List;
 import java.util.Set;
 import org.joda.money.BigMoneyProvider;
 import org.meltwright.core.cost.ExactMoney;
@@ -39,11 +40,12 @@ public record FlatDuty(Set<String> materials, ExactMoney amount) {
    *
    * @param materials what the offers call the goods of this kind
    * @param amount what the buyer bears for them
-   * @throws ProblemException if there is no material or the amount is below zero
+   * @throws ProblemException if there is no material, one is blank, or the amount is below zero
    */
   public FlatDuty {
     materials = Set.copyOf(materials);
     UnitsProblem.requireBetween(materials.size(), 1, 1e6, "materials of a flat duty");
+    materials.forEach(m -> UnitsProblem.requireName(m, "material of a flat duty"));
     if (amount.isNegative()) {
       throw PlanningProblem.exception(PlanningProblem.AMOUNT_NEGATIVE, amount);
     }
@@ -55,9 +57,9 @@ public record FlatDuty(Set<String> materials, ExactMoney amount) {
    * @param amount what the buyer bears for them, tax on the duty included
    * @param materials what the offers call the goods of this kind, at least one
    * @return the duty
-   * @throws ProblemException if there is no material or the amount is below zero
+   * @throws ProblemException if there is no material, one is blank, or the amount is below zero
    */
   public static FlatDuty of(BigMoneyProvider amount, String... materials) {
-    return new FlatDuty(Set.of(materials), ExactMoney.of(amount));
+    return new FlatDuty(Set.copyOf(List.of(materials)), ExactMoney.of(amount));
   }
 }

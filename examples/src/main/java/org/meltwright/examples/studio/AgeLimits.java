@@ -19,6 +19,7 @@ final class AgeLimits {
   /** The rules on age, and what each keeps away. */
   private static final Map<String, String> RULES =
       Map.of(
+          "minors-alone", "Under 18 without an adult",
           "minors-consent", "Under 18 at all",
           "minors-with-flame", "Under 18 and a torch",
           "minors-high-heat", "Under 18 and a heat gun",
@@ -28,6 +29,7 @@ final class AgeLimits {
 
   private static final List<String> ORDER =
       List.of(
+          "minors-alone",
           "minors-consent",
           "minors-with-flame",
           "minors-high-heat",

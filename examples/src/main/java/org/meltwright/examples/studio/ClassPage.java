@@ -181,8 +181,8 @@ final class ClassPage {
     }
     page.add(
         new Table(
-            "Materials of what is still to make, insolubles included; \"there\" is what today's"
-                + " recipes leave on the shelf.",
+            "Materials of what is still to make, with insolubles and the film that today's jobs state,"
+                + " and what the shelf lacks for today; \"there\" is what today's recipes leave.",
             List.of("Material", "needed", "there", "missing"),
             rows,
             false));

@@ -18,6 +18,7 @@ import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.BatchLine;
+import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.cost.FreightTariff;
 import org.meltwright.core.equipment.HeatSource;
@@ -136,7 +137,7 @@ final class ClassSheet {
     paints.forEach(p -> add(sums, p.paint().recipe(), p.toMake()));
     List<Need> all = new ArrayList<>();
     for (ShelfItem item : studio.shelf()) {
-      double needed = sums.getOrDefault(item.material().id(), 0.0);
+      double needed = sums.getOrDefault(item.material().id(), 0.0) + ledger.missing(item);
       if (needed > 0) {
         all.add(new Need(name(item), needed, ledger.left(item)));
       }
@@ -149,13 +150,12 @@ final class ClassSheet {
     return item.material().name(Locale.ENGLISH);
   }
 
-  /** Adds the materials of a net mass, recipe in recipe, each with its insolubles. */
+  /** Adds the materials of a net mass, recipe in recipe, each with what is lost in making it. */
   private void add(Map<String, Double> sums, Recipe recipe, double kilograms) {
     if (kilograms <= 0) {
       return;
     }
-    Batch batch =
-        Batch.ofNet(recipe, kilograms(kilograms), ShelfItem.insolubles(studio.shelf(), recipe));
+    Batch batch = Batch.ofNet(recipe, kilograms(kilograms), losses(recipe));
     for (BatchLine line : batch.lines()) {
       line.ingredient()
           .material()
@@ -164,6 +164,16 @@ final class ClassSheet {
           .recipe()
           .ifPresent(r -> add(sums, studio.written(r.name()), lessLeft(r, line.massKilograms())));
     }
+  }
+
+  /** Insolubles, and the film that a job of today states for the recipe. */
+  private Losses losses(Recipe recipe) {
+    return studio.jobs().stream()
+        .map(Job::batch)
+        .filter(batch -> batch.recipe().name().equals(recipe.name()))
+        .map(Batch::losses)
+        .findFirst()
+        .orElseGet(() -> ShelfItem.insolubles(studio.shelf(), recipe));
   }
 
   /** What has to be made of a recipe inside others, less what today leaves and no paint takes. */

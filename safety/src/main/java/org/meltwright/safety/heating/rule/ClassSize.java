@@ -26,7 +26,7 @@ final class ClassSize extends StandardRule {
 
   private static RuleOutcome review(People people) {
     int learners = people.adults() + people.minors();
-    boolean nobodyTeaches = people.teachers() == 0 && (people.minors() > 0 || learners > 1);
+    boolean nobodyTeaches = people.teachers() == 0 && (people.hasMinors() || learners > 1);
     boolean tooMany =
         nobodyTeaches || learners > mostPerTeacher(people) * Math.max(1, people.teachers());
     return RuleOutcome.foundIf(tooMany)

@@ -22,7 +22,9 @@ final class MinorsAlone extends StandardRule {
         .orElseGet(() -> RuleOutcome.notAssessed("people"));
   }
 
+  /** Where no minor is counted and the youngest is one, an adult too few was counted. */
   private static boolean isAlone(People people) {
-    return people.minors() > 0 && people.teachers() == 0 && people.adults() == 0;
+    int mostAdults = people.minors() == 0 ? 1 : 0;
+    return people.hasMinors() && people.teachers() == 0 && people.adults() <= mostAdults;
   }
 }

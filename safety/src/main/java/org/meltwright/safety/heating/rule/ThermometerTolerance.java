@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating.rule;
 
+import java.util.Optional;
 import java.util.function.BiFunction;
 import org.meltwright.core.equipment.Thermometer;
 import org.meltwright.core.source.Source;
@@ -24,17 +25,18 @@ final class ThermometerTolerance extends StandardRule {
     return review(plan, ThermometerTolerance::review);
   }
 
-  /**
-   * Asks for a reading and its thermometer; without a measured temperature there is none to ask.
-   */
+  /** Asks for what was measured, in the liquid or on a surface, and for its thermometer. */
   static RuleOutcome review(
       HeatingPlan plan, BiFunction<TemperaturePoint, Thermometer, RuleOutcome> rule) {
-    if (plan.liquidReading().isEmpty()) {
-      return plan.bindingTemperature().filter(BindingTemperature::isMeasured).isPresent()
-          ? RuleOutcome.NOTHING
-          : RuleOutcome.notAssessed("liquid-reading");
+    Optional<TemperaturePoint> measured =
+        plan.bindingTemperature()
+            .filter(BindingTemperature::isMeasured)
+            .map(BindingTemperature::value)
+            .or(plan::liquidReading);
+    if (measured.isEmpty()) {
+      return RuleOutcome.notAssessed("liquid-reading");
     }
-    TemperaturePoint reading = plan.liquidReading().get();
+    TemperaturePoint reading = measured.get();
     return plan.thermometer()
         .map(thermometer -> rule.apply(reading, thermometer))
         .orElseGet(() -> RuleOutcome.notAssessed("thermometer"));

@@ -138,7 +138,16 @@ public final class Say {
    * @return such as "90.0 °C / 194.0 °F"
    */
   public static String temperature(TemperaturePoint point) {
-    return celsius(point) + " / " + decimals(point.fahrenheit(), 1) + " °F";
+    int count = places(point.celsius());
+    return decimals(point.celsius(), count)
+        + " °C / "
+        + decimals(point.fahrenheit(), count)
+        + " °F";
+  }
+
+  /** One decimal for what is a whole tenth, else two: 93.25 must not read as a limit of 93.3. */
+  private static int places(double number) {
+    return Math.abs(number * 10 - Math.rint(number * 10)) < 1e-6 ? 1 : 2;
   }
 
   /**
@@ -191,7 +200,8 @@ public final class Say {
    * @return such as "3.7 K above it"
    */
   public static String margin(TemperatureDifference margin) {
-    String size = decimals(Math.abs(margin.kelvin()), 1) + " K";
+    double kelvin = Math.abs(margin.kelvin());
+    String size = decimals(kelvin, places(kelvin)) + " K";
     return margin.isNegative() ? size + " above it" : size + " below it";
   }
 

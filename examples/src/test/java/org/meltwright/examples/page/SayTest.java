@@ -4,6 +4,8 @@ package org.meltwright.examples.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import org.meltwright.units.TemperatureDifference;
+import org.meltwright.units.TemperaturePoint;
 
 class SayTest {
 
@@ -15,6 +17,15 @@ class SayTest {
     assertThat(Say.grams(0.73, 0.001)).isEqualTo("730 g");
     assertThat(Say.grams(14.8 * OUNCE, 0.1 * OUNCE)).isEqualTo("14.8 oz");
     assertThat(Say.interval(0.1 * OUNCE)).isEqualTo("0.1 oz");
+  }
+
+  @Test
+  void a_temperature_is_not_rounded_onto_a_limit_that_it_does_not_reach() {
+    assertThat(Say.temperature(TemperaturePoint.ofCelsius(93.25)))
+        .isEqualTo("93.25 °C / 199.85 °F");
+    assertThat(Say.temperature(TemperaturePoint.ofCelsius(88))).isEqualTo("88.0 °C / 190.4 °F");
+    assertThat(Say.margin(TemperatureDifference.ofKelvin(0.05))).isEqualTo("0.05 K below it");
+    assertThat(Say.margin(TemperatureDifference.ofKelvin(-2))).isEqualTo("2.0 K above it");
   }
 
   @Test

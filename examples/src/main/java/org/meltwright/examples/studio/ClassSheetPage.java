@@ -191,6 +191,7 @@ final class ClassSheetPage {
 
   private void emergency() {
     page.add(new Heading(2, "If it goes wrong"));
+    String tooHotFrom = Say.temperature(TemperatureTable.HARD_CEILING);
     String tooHot =
         HeatingReading.of(HeatingReading.Place.LIQUID, TemperatureTable.HARD_CEILING)
             .action()
@@ -200,7 +201,7 @@ final class ClassSheetPage {
             List.of(
                 cited(StandingAdvice.WAX_FIRE),
                 cited(StandingAdvice.BURN),
-                cited("A pot too hot: " + tooHot, Source.COMMON_PRACTICE))));
+                cited("From " + tooHotFrom + " on: " + tooHot, Source.COMMON_PRACTICE))));
     page.add(
         new Blanks(
             List.of(

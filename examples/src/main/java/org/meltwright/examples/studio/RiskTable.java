@@ -91,7 +91,7 @@ final class RiskTable {
     return new Grid(
         "What can hurt someone, from the heating reviews and the exposure figures; the last column is"
             + " for the pen: what risk is left, and initials.",
-        List.of("Hazard", "Who", "Found", "Why, and what to do", "Left over"),
+        List.of("Hazard", "Who", "Found", "Why, and what to do", "Risk left"),
         rows);
   }
 

@@ -501,7 +501,8 @@ class ClassSheetTest {
         .contains(StandingAdvice.WAX_FIRE.text(java.util.Locale.ENGLISH))
         .contains(StandingAdvice.BURN.text(java.util.Locale.ENGLISH));
     assertThat(page.select(".blanks li").eachText()).contains("Emergency number", "Assembly point");
-    assertThat(chapter(page, "If it goes wrong")).contains("A pot too hot: The wax is at 93.3 °C");
+    assertThat(chapter(page, "If it goes wrong"))
+        .contains("From 93.3 °C / 199.9 °F on: The wax is at 93.3 °C");
   }
 
   @Test

@@ -13,6 +13,7 @@ import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.BatchLine;
 import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.Recipe;
+import org.meltwright.core.material.ByMaterial;
 import org.meltwright.core.material.Material;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -58,7 +59,7 @@ public final class BatchPrices {
   /** A microgram, in kg: less than that is priced as a part of it. */
   private static final double LEAST_BATCH = 1e-9;
 
-  private final Map<Material, UnitPrice> materials;
+  private final ByMaterial<UnitPrice> materials;
   private final Function<Material, String> labels;
   private final Map<Recipe, Making> makings;
 
@@ -96,15 +97,17 @@ public final class BatchPrices {
   /**
    * Returns prices of materials.
    *
-   * @param materials what each costs per mass
+   * @param materials what each costs per mass, whatever its figures and its lot; that lot alone
+   *     where one is named. The order makes no difference
    * @return the prices; a line of a material is labelled with its id
+   * @throws ProblemException if two prices are stated for a material, or for one lot of it
    */
   public static BatchPrices of(Map<Material, UnitPrice> materials) {
-    return new BatchPrices(Map.copyOf(materials), Material::id, Map.of());
+    return new BatchPrices(ByMaterial.of(materials), Material::id, Map.of());
   }
 
   private BatchPrices(
-      Map<Material, UnitPrice> materials,
+      ByMaterial<UnitPrice> materials,
       Function<Material, String> labels,
       Map<Recipe, Making> makings) {
     this.materials = materials;
@@ -219,12 +222,11 @@ public final class BatchPrices {
     }
 
     private Optional<CostItem> bought(Material material, double kilograms) {
-      UnitPrice price = materials.get(material);
-      if (price == null) {
-        problems.add(Problem.of(CostProblem.PRICE_MISSING, material.id()));
-        return Optional.empty();
+      Optional<UnitPrice> price = materials.find(material);
+      if (price.isEmpty()) {
+        problems.add(Problem.of(CostProblem.PRICE_MISSING, material.toString()));
       }
-      return Optional.of(CostItem.material(labels.apply(material), kilograms, price));
+      return price.map(p -> CostItem.material(labels.apply(material), kilograms, p));
     }
 
     private Optional<CostItem> made(Recipe used, double kilograms) {

@@ -23,15 +23,10 @@ final class Amounts {
         Problem.of(MixtureProblem.AMOUNT, unit.isEmpty() ? "" + amount : amount + " " + unit));
   }
 
-  /** Returns the parts divided by their sum, in a new array. */
-  static double[] normalised(double... parts) {
-    double total = 0;
-    for (double part : parts) {
-      total += require(part, "");
-    }
-    if (!(total >= SMALLEST_TOTAL)) {
-      throw new ProblemException(Problem.of(MixtureProblem.NO_PARTS, Double.toString(total)));
-    }
+  /** Returns the parts divided by their sum, in a new array; their order makes no difference. */
+  static double[] normalised(double... given) {
+    double[] parts = required(given);
+    double total = total(parts);
     double[] shares = new double[parts.length];
     for (int i = 0; i < shares.length; i++) {
       shares[i] = parts[i] / total;
@@ -39,8 +34,35 @@ final class Amounts {
     return shares;
   }
 
-  static double sum(double[] values) {
-    return Arrays.stream(values).sum();
+  /**
+   * Returns the parts as multiples of a power of two near their sum, in a new array: without
+   * rounding, and so that a product with a share neither vanishes nor overflows.
+   */
+  static double[] scaled(double... given) {
+    double[] parts = required(given);
+    double unit = Math.scalb(1.0, -Math.getExponent(total(parts)));
+    double[] multiples = new double[parts.length];
+    for (int i = 0; i < multiples.length; i++) {
+      multiples[i] = parts[i] * unit;
+    }
+    return multiples;
+  }
+
+  /** Returns the parts, copied only if a zero has a sign. */
+  private static double[] required(double[] parts) {
+    boolean plain = true;
+    for (double part : parts) {
+      plain &= Double.doubleToRawLongBits(part) >= 0 && part <= LARGEST;
+    }
+    return plain ? parts : Arrays.stream(parts).map(part -> require(part, "")).toArray();
+  }
+
+  private static double total(double[] parts) {
+    double total = ExactSum.of(parts);
+    if (!(total >= SMALLEST_TOTAL)) {
+      throw new ProblemException(Problem.of(MixtureProblem.NO_PARTS, Double.toString(total)));
+    }
+    return total;
   }
 
   /** Puts a computed share back into 0 to 1, from which rounding may have carried it a hair. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.material.ByMaterial;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialRole;
 import org.meltwright.core.material.MaterialState;
@@ -65,7 +66,7 @@ public final class DensityBasis {
   private static final String EXPANSION = "volume expansion in 1/K";
 
   private final MaterialState state;
-  private final Map<Material, QuantityRange<Density>> stated;
+  private final ByMaterial<QuantityRange<Density>> stated;
   private final @Nullable TemperaturePoint temperature;
   private final @Nullable NumberRange expansionPerKelvin;
 
@@ -76,7 +77,7 @@ public final class DensityBasis {
    * @return the basis, with the figures of the materials
    */
   public static DensityBasis of(MaterialState state) {
-    return new DensityBasis(state, Map.of(), null, null);
+    return new DensityBasis(state, ByMaterial.none(), null, null);
   }
 
   /**
@@ -94,12 +95,13 @@ public final class DensityBasis {
   public static DensityBasis meltAt(TemperaturePoint temperature, NumberRange expansionPerKelvin) {
     UnitsProblem.requireBetween(expansionPerKelvin.low(), 0, LARGEST_EXPANSION, EXPANSION);
     UnitsProblem.requireBetween(expansionPerKelvin.high(), 0, LARGEST_EXPANSION, EXPANSION);
-    return new DensityBasis(MaterialState.LIQUID, Map.of(), temperature, expansionPerKelvin);
+    return new DensityBasis(
+        MaterialState.LIQUID, ByMaterial.none(), temperature, expansionPerKelvin);
   }
 
   private DensityBasis(
       MaterialState state,
-      Map<Material, QuantityRange<Density>> stated,
+      ByMaterial<QuantityRange<Density>> stated,
       @Nullable TemperaturePoint temperature,
       @Nullable NumberRange expansionPerKelvin) {
     this.state = state;
@@ -120,7 +122,7 @@ public final class DensityBasis {
   /**
    * Returns a copy in which a material has a density of your own, used as it is.
    *
-   * @param material the material
+   * @param material the material, whatever its figures and its lot; that lot alone if it names one
    * @param density its density in this state
    * @return the new basis
    */
@@ -131,14 +133,12 @@ public final class DensityBasis {
   /**
    * Returns a copy in which a material has a density of your own, used as it is.
    *
-   * @param material the material
+   * @param material the material, whatever its figures and its lot; that lot alone if it names one
    * @param density its density in this state, as a range
    * @return the new basis
    */
   public DensityBasis with(Material material, QuantityRange<Density> density) {
-    Map<Material, QuantityRange<Density>> more = new HashMap<>(stated);
-    more.put(material, density);
-    return new DensityBasis(state, Map.copyOf(more), temperature, expansionPerKelvin);
+    return new DensityBasis(state, stated.with(material, density), temperature, expansionPerKelvin);
   }
 
   /**
@@ -149,7 +149,7 @@ public final class DensityBasis {
    */
   public boolean countsAsSolid(Material material) {
     return state == MaterialState.LIQUID
-        && !stated.containsKey(material)
+        && stated.find(material).isEmpty()
         && keepsItsVolume(material)
         && material.find(PropertyKey.LIQUID_DENSITY).isEmpty()
         && material.find(PropertyKey.SOLID_DENSITY).isPresent();
@@ -189,7 +189,7 @@ public final class DensityBasis {
 
   private QuantityRange<Density> density(
       Material material, Map<Material, QuantityRange<Density>> seen) {
-    QuantityRange<Density> known = stated.getOrDefault(material, seen.get(material));
+    QuantityRange<Density> known = stated.find(material).orElseGet(() -> seen.get(material));
     if (known != null) {
       return known;
     }
@@ -287,7 +287,7 @@ public final class DensityBasis {
 
   /** Gives one part a share and lets the others make up the rest in their proportions. */
   private static double[] withShare(double[] shares, int index, double share) {
-    double others = Amounts.sum(shares) - shares[index];
+    double others = ExactSum.of(shares) - shares[index];
     double scale = others > 0 ? (1 - share) / others : 0;
     for (int i = 0; i < shares.length; i++) {
       shares[i] = i == index ? share : shares[i] * scale;

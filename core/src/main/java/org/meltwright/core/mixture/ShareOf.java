@@ -2,8 +2,10 @@
 package org.meltwright.core.mixture;
 
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
@@ -25,13 +27,14 @@ import org.meltwright.units.ProblemException;
  * <pre>{@code
  * Material white = MaterialCatalogue.standard().require("oil-paint-titanium-white");
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
- * Composition colour = Composition.ofPercents(Map.of(white, 30.0, wax, 70.0));
+ * Composition colour = Composition.ofPercents(List.of(white, wax), 30, 70);
  * colour.share(ShareOf.OIL_PAINT).high().percent(); // 30.0 %
  * colour.share(ShareOf.FREE_OIL).low().percent(); // 5.4 %
  * colour.share(ShareOf.FREE_OIL).high().percent(); // 9.0 %
  * }</pre>
  *
- * <p>Immutable and thread-safe.
+ * <p>Two are equal if they count the same at the same end of its range; those of {@link
+ * #ofConstituents} only if the test is the same object. Immutable and thread-safe.
  */
 public final class ShareOf {
 
@@ -60,6 +63,35 @@ public final class ShareOf {
   public static final ShareOf RESIN =
       ofConstituents("resin", m -> m.family() == MaterialFamily.RESIN);
 
+  private record Meant(Material asked) implements Predicate<Material> {
+
+    @Override
+    public boolean test(Material material) {
+      return material.isMeantBy(asked);
+    }
+
+    /** The figures of what is asked for make no difference. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Meant that
+          && asked.isMeantBy(that.asked)
+          && that.asked.isMeantBy(asked);
+    }
+
+    @Override
+    public int hashCode() {
+      return asked.hashCode();
+    }
+  }
+
+  private record OfFamily(MaterialFamily family) implements Predicate<Material> {
+
+    @Override
+    public boolean test(Material material) {
+      return material.family() == family;
+    }
+  }
+
   private final String name;
   private final Predicate<Material> counted;
   private final boolean looksInside;
@@ -68,11 +100,11 @@ public final class ShareOf {
   /**
    * Returns the share of one material, as it is weighed.
    *
-   * @param material the material
+   * @param material the material: every line of it, or of its lot if it names one
    * @return what is counted
    */
   public static ShareOf material(Material material) {
-    return new ShareOf(material.id(), material::equals, false, 0.5);
+    return new ShareOf(material.toString(), new Meant(material), false, 0.5);
   }
 
   /**
@@ -82,8 +114,8 @@ public final class ShareOf {
    * @return what is counted
    */
   public static ShareOf ofFamily(MaterialFamily family) {
-    String name = family.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
-    return new ShareOf(name, m -> m.family() == family, false, 0.5);
+    String name = family.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return new ShareOf(name, new OfFamily(family), false, 0.5);
   }
 
   /**
@@ -187,6 +219,20 @@ public final class ShareOf {
     MassFractionRange range = composition.share(this);
     double low = range.low().value();
     return low + position * (range.high().value() - low);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof ShareOf that
+        && name.equals(that.name)
+        && counted.equals(that.counted)
+        && looksInside == that.looksInside
+        && position == that.position;
+  }
+
+  @Override
+  public int hashCode() {
+    return name.hashCode() * 31 + Double.hashCode(position);
   }
 
   @Override

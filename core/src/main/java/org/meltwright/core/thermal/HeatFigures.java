@@ -56,7 +56,7 @@ final class HeatFigures {
       figures.add(inside.materials().get(i), inside.massFractionValue(i));
     }
     if (!figures.problems.isEmpty()) {
-      throw new ProblemException(figures.problems);
+      throw new ProblemException(figures.problems.stream().distinct().toList());
     }
     return figures;
   }

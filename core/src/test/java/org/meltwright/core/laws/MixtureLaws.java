@@ -3,9 +3,7 @@ package org.meltwright.core.laws;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.BatchLine;
 import org.meltwright.core.material.Material;
@@ -53,14 +51,14 @@ public final class MixtureLaws {
    */
   public static void massToVolumeToMassReturns(Composition composition, DensityBasis basis) {
     VolumeView view = composition.volumeView(basis);
-    Map<Material, Double> volumes = new LinkedHashMap<>();
+    double[] volumes = new double[composition.size()];
     double sum = 0;
-    for (int i = 0; i < composition.size(); i++) {
-      volumes.put(composition.materials().get(i), view.volumeFractionValue(i));
-      sum += view.volumeFractionValue(i);
+    for (int i = 0; i < volumes.length; i++) {
+      volumes[i] = view.volumeFractionValue(i);
+      sum += volumes[i];
     }
     check(Math.abs(sum - 1) <= TOLERANCE, "volumes sum to %s in %s", sum, composition);
-    Composition back = Composition.ofVolumeParts(volumes, basis);
+    Composition back = Composition.ofVolumeParts(basis, composition.materials(), volumes);
     check(back.isCloseTo(composition, TOLERANCE), "%s came back as %s", composition, back);
   }
 

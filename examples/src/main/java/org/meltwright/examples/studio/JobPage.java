@@ -14,7 +14,6 @@ import org.meltwright.core.cost.CostLine;
 import org.meltwright.core.cost.MakeOrBuy;
 import org.meltwright.core.cost.ReadyMade;
 import org.meltwright.core.material.MassFractionRange;
-import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.mixture.Mixture;
@@ -152,14 +151,14 @@ final class JobPage {
     VolumeView beforeVolume = before.volumeView(DensityBasis.SOLID);
     VolumeView afterVolume = after.volumeView(DensityBasis.SOLID);
     List<List<String>> rows = new ArrayList<>();
-    for (Material material : before.materials()) {
+    for (int i = 0; i < before.size(); i++) {
       rows.add(
           List.of(
-              material.name(READER),
-              Say.percent(before.massFractionValue(material)),
-              Say.percent(after.massFractionValue(material)),
-              Say.percent(beforeVolume.volumeFraction(material).value()),
-              Say.percent(afterVolume.volumeFraction(material).value())));
+              before.materials().get(i).name(READER),
+              Say.percent(before.massFractionValue(i)),
+              Say.percent(after.massFractionValue(i)),
+              Say.percent(beforeVolume.volumeFractionValue(i)),
+              Say.percent(afterVolume.volumeFractionValue(i))));
     }
     return new Table(
         "Shares really reached with the printed weights; volumes are cold, of solid material.",

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.meltwright.core.batch.WeighingLine;
 
 /**
  * What the day's jobs take and give; a blocked job neither takes nor gives.
@@ -49,9 +50,13 @@ record Ledger(List<JobSheet> jobs) {
   double needed(ShelfItem item) {
     return open()
         .flatMap(job -> job.weighing().lines().stream())
-        .filter(line -> line.ingredient().material().filter(item.material()::equals).isPresent())
+        .filter(line -> isFrom(item, line))
         .mapToDouble(line -> line.rounded().printedKilograms())
         .sum();
+  }
+
+  private static boolean isFrom(ShelfItem item, WeighingLine line) {
+    return line.ingredient().material().filter(m -> m.isMeantBy(item.material())).isPresent();
   }
 
   /** What the shelf lacks for the jobs, in kg; zero within half a step of its balance. */

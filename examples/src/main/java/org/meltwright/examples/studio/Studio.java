@@ -80,7 +80,7 @@ record Studio(
 
   /** The shelf item of a material. */
   Optional<ShelfItem> item(Material material) {
-    return shelf.stream().filter(i -> i.material().equals(material)).findFirst();
+    return shelf.stream().filter(i -> i.material().isMeantBy(material)).findFirst();
   }
 
   /** What is weighed out comes from the shelf; what another recipe makes has no shelf item. */

@@ -133,11 +133,7 @@ final class StudioRecipes {
     return insolubles.insolublesShare(recipe.composition()) == 0
         ? recipe
         : Recipe.named(recipe.name())
-            .parts(
-                Parts.of(
-                    Batch.ofTotal(recipe, MetricUnits.kilograms(1), insolubles)
-                        .net()
-                        .composition()))
+            .parts(Batch.ofTotal(recipe, MetricUnits.kilograms(1), insolubles).net().composition())
             .build();
   }
 

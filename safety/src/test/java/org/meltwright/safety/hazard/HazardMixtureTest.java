@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -46,7 +46,7 @@ class HazardMixtureTest {
   @Test
   void materialThatIsAMix_isTakenApartAtTheUpperEnds() {
     HazardMixture mixture =
-        HazardMixture.of(Composition.ofParts(Map.of(BEESWAX, 90.0, PAINT, 10.0)), RULES).build();
+        HazardMixture.of(Composition.ofParts(List.of(BEESWAX, PAINT), 90, 10), RULES).build();
     assertThat(mixture.ingredients())
         .extracting(i -> i.name(Locale.ENGLISH))
         .containsExactlyInAnyOrder("Beeswax", "Zinc white", "Linseed oil");
@@ -106,7 +106,7 @@ class HazardMixtureTest {
             .build();
     HazardReview review =
         HazardReview.of(
-            HazardMixture.of(Composition.ofParts(Map.of(BEESWAX, 70.0, ZINC_WHITE, 30.0)), RULES)
+            HazardMixture.of(Composition.ofParts(List.of(BEESWAX, ZINC_WHITE), 70, 30), RULES)
                 .dataSheet("zinc-white", sheet)
                 .state(PhysicalState.SOLID)
                 .build(),
@@ -145,7 +145,7 @@ class HazardMixtureTest {
   @Test
   void missingFactor_isAnAssumptionOnShow() {
     HazardReview review =
-        HazardReview.ofCake(Composition.ofParts(Map.of(BEESWAX, 90.0, ZINC_WHITE, 10.0)), RULES);
+        HazardReview.ofCake(Composition.ofParts(List.of(BEESWAX, ZINC_WHITE), 90, 10), RULES);
     assertThat(review.assumptions())
         .filteredOn(a -> a.kind() == Assumption.Kind.MISSING_FACTOR)
         .singleElement()
@@ -182,7 +182,7 @@ class HazardMixtureTest {
   @Test
   void paint_isDeclaredWithTheColourIndexNameOfItsPigment() {
     HazardMixture mixture =
-        HazardMixture.of(Composition.ofParts(Map.of(BEESWAX, 90.0, PAINT, 10.0)), RULES).build();
+        HazardMixture.of(Composition.ofParts(List.of(BEESWAX, PAINT), 90, 10), RULES).build();
     assertThat(mixture.declared())
         .extracting(share -> share.name(Locale.GERMAN))
         .contains("Zinkweiß-Ölfarbe (PW4)");
@@ -192,7 +192,7 @@ class HazardMixtureTest {
   @ValueSource(strings = {"zinc-whit", "1314-13-3", "zinc-paint", ""})
   void sheetForNoIngredient_isAProblemThatNamesTheIngredients(String id) {
     HazardMixture.Builder b =
-        HazardMixture.of(Composition.ofParts(Map.of(BEESWAX, 70.0, PAINT, 30.0)), RULES)
+        HazardMixture.of(Composition.ofParts(List.of(BEESWAX, PAINT), 70, 30), RULES)
             .dataSheet(id, SubstanceHazards.ofDataSheet("x").classified("Carc. 1B H350").build());
     assertThatThrownBy(b::build)
         .isInstanceOfSatisfying(
@@ -296,11 +296,9 @@ class HazardMixtureTest {
     MaterialCatalogue catalogue = MaterialCatalogue.standard();
     Composition cake =
         Composition.ofParts(
-            Map.of(
-                catalogue.require("beeswax-bleached"),
-                90.0,
-                catalogue.require("cadmium-red"),
-                10.0));
+            List.of(catalogue.require("beeswax-bleached"), catalogue.require("cadmium-red")),
+            90,
+            10);
 
     SubstanceHazards sheet =
         SubstanceHazards.ofDataSheet("Cadmium red")

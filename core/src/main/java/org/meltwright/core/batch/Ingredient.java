@@ -58,7 +58,7 @@ public sealed interface Ingredient {
   /**
    * Returns what it is called.
    *
-   * @return the id of the material or the name of the recipe
+   * @return the id of the material, with its lot if it names one, or the name of the recipe
    */
   String name();
 
@@ -97,7 +97,7 @@ public sealed interface Ingredient {
 
     @Override
     public String name() {
-      return fromShelf.id();
+      return fromShelf.toString();
     }
 
     @Override

@@ -112,6 +112,46 @@ class BatchRecordTest {
   }
 
   @Test
+  void cakesWith_materialWithoutALot_findsEveryLotOfIt() {
+    BatchLedger ledger = BatchLedger.of(List.of(S1, M2));
+    assertThat(ledger.cakesWith(WAX)).containsExactlyInAnyOrder("S-1-1", "S-1-2", "M-2-1");
+    BatchRecord unnoted =
+        BatchRecord.of("M-9", MEDIUM, NINE, List.of(WeighedLine.of(WAX, grams(80), NINE)))
+            .withCakes(List.of("M-9-1"));
+    assertThat(BatchLedger.of(List.of(unnoted)).cakesWith(WAX)).containsExactly("M-9-1");
+    assertThat(BatchLedger.of(List.of(unnoted)).cakesWith(WAX.withLot("W8"))).isEmpty();
+    assertThat(unnoted.toDraft().lines().get(0).lot()).isNull();
+  }
+
+  @Test
+  void charge_lots_areLinesThatAddUpByMaterial() {
+    assertThat(M1.charge().composition().materials())
+        .containsExactly(WAX.withLot("W7"), WAX.withLot("W8"), RESIN.withLot("R2"));
+    assertThat(M1.charge().massKilograms(WAX)).isCloseTo(0.73, within(1e-12));
+    assertThat(M1.charge().massKilograms(WAX.withLot("W8"))).isCloseTo(0.23, within(1e-12));
+  }
+
+  @Test
+  void deviations_recipeThatNamesALot_goesByIt() {
+    Recipe twoLots =
+        Recipe.named("two lots").part(WAX.withLot("W7"), 1).part(WAX.withLot("W8"), 1).build();
+    BatchRecord record =
+        BatchRecord.of(
+            "L-1",
+            twoLots,
+            NINE,
+            List.of(
+                WeighedLine.of(WAX.withLot("W7"), grams(30), NINE),
+                WeighedLine.of(WAX.withLot("W8"), grams(10), NINE)));
+    assertThat(record.deviations())
+        .extracting(LineDeviation::difference)
+        .containsExactly(0.25, -0.25);
+    BatchRecord ofAny =
+        BatchRecord.of("L-2", twoLots, NINE, List.of(WeighedLine.of(WAX, grams(30), NINE)));
+    assertThat(ofAny.deviations()).extracting(LineDeviation::difference).containsExactly(0.0);
+  }
+
+  @Test
   void of_sameNumberTwice_isRefused() {
     BatchRecord other = BatchRecord.of("M-2", MEDIUM, NINE, M1.lines());
     assertThatThrownBy(() -> BatchLedger.of(List.of(M2, other)))

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.material.Material;
-import org.meltwright.safety.heating.rule.FlashPoints;
+import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
 
@@ -63,19 +63,19 @@ public final class HeatingReview {
   /**
    * Returns the target ceiling, 90.0 °C.
    *
-   * @return {@link TemperatureTable#TARGET}
+   * @return {@link TemperatureTable#target}
    */
   public TemperaturePoint target() {
-    return TemperatureTable.TARGET;
+    return plan.table().target();
   }
 
   /**
    * Returns the hard ceiling, 93.3 °C.
    *
-   * @return {@link TemperatureTable#HARD_CEILING}
+   * @return {@link TemperatureTable#hardCeiling}
    */
   public TemperaturePoint hardCeiling() {
-    return TemperatureTable.HARD_CEILING;
+    return plan.table().hardCeiling();
   }
 
   /**
@@ -121,22 +121,32 @@ public final class HeatingReview {
    * @return the low end of its range; empty if none is known
    */
   public Optional<TemperaturePoint> lowestFlashPoint() {
-    return FlashPoints.of(plan.mix()).lowest();
+    return plan.contents().lowestFlashPoint();
   }
 
   /**
    * Returns the temperature that the mix may be worked up to: the target, or less if something in
    * the mix has a flash point so low that the wax must stay below it.
    *
-   * @return the target, or the lowest usable flash point less {@link
-   *     TemperatureTable#FLASH_MARGIN}, whichever is lower; what has no usable flash point does not
-   *     lower it and stands in {@link #withoutFlashPoint}
+   * @return the target, or the lowest usable flash point less {@link TemperatureTable#flashMargin},
+   *     whichever is lower; what has no usable flash point does not lower it and stands in {@link
+   *     #withoutFlashPoint}
    */
   public TemperaturePoint workingCeiling() {
     return lowestFlashPoint()
-        .map(flash -> flash.minus(TemperatureTable.FLASH_MARGIN))
+        .map(plan.table()::flashLimit)
         .filter(limit -> limit.isBelow(target()))
         .orElse(target());
+  }
+
+  /**
+   * Returns where the mix can be worked, up to the {@link #workingCeiling}.
+   *
+   * @return the working window
+   * @throws org.meltwright.units.ProblemException if nothing melts, or what melts has no figure
+   */
+  public WorkingWindow workingWindow() {
+    return plan.table().window(plan.mix(), workingCeiling());
   }
 
   /**
@@ -145,7 +155,7 @@ public final class HeatingReview {
    * @return the materials, by id; what is listed here is unknown, not safe
    */
   public List<Material> withoutFlashPoint() {
-    return FlashPoints.of(plan.mix()).unknown();
+    return plan.contents().withoutFlashPoint();
   }
 
   /**

@@ -10,6 +10,7 @@ import org.meltwright.core.material.Material;
 import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.VolumeFraction;
 
 /**
  * What is to be said about a heating plan: findings, what was not assessed, and the cautions that
@@ -34,6 +35,12 @@ import org.meltwright.units.TemperaturePoint;
  * <p>This class is immutable and thread-safe.
  */
 public final class HeatingReview {
+
+  /**
+   * Two thirds: above this fill level, hot, a vessel counts as too full. Common practice; no
+   * publication measures it.
+   */
+  public static final VolumeFraction WORKING_FILL = VolumeFraction.of(2.0 / 3.0);
 
   private final HeatingPlan plan;
   private final List<Finding> findings;

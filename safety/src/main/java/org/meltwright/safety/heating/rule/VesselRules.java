@@ -13,13 +13,13 @@ import java.util.List;
 import java.util.function.DoublePredicate;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import org.meltwright.core.batch.VesselRoom;
 import org.meltwright.core.equipment.HeatSource.Kind;
 import org.meltwright.core.equipment.Lining;
 import org.meltwright.core.equipment.Vessel;
 import org.meltwright.core.equipment.VesselMaterial;
 import org.meltwright.core.source.Source;
 import org.meltwright.safety.heating.HeatingPlan;
+import org.meltwright.safety.heating.HeatingReview;
 import org.meltwright.safety.heating.HeatingRule;
 import org.meltwright.safety.heating.RuleOutcome;
 import org.meltwright.units.Limit;
@@ -34,10 +34,10 @@ final class VesselRules {
   static final List<HeatingRule> ALL =
       List.of(
           new Rule(
-              caution("vessel-too-full", VESSEL, VesselRoom.WORKING_FILL_SOURCE),
+              caution("vessel-too-full", VESSEL, Source.COMMON_PRACTICE),
               filled(
                   level ->
-                      Limit.exceeds(level, VesselRoom.WORKING_FILL.value())
+                      Limit.exceeds(level, HeatingReview.WORKING_FILL.value())
                           && !Limit.exceeds(level, FULL))),
           new Rule(
               danger("vessel-overflows", VESSEL, Source.COMMON_PRACTICE).asBlocking(),

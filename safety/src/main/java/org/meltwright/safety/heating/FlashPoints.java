@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.meltwright.core.material.Combustibility;
 import org.meltwright.core.material.DefinedTemperature;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
@@ -55,7 +56,7 @@ final class FlashPoints {
   private static boolean doesNotBurn(Material material) {
     return material
         .find(PropertyKey.COMBUSTIBILITY)
-        .filter(figure -> figure.value().equals("does not burn"))
+        .filter(figure -> figure.value() == Combustibility.DOES_NOT_BURN)
         .isPresent();
   }
 

@@ -10,6 +10,7 @@ import static org.meltwright.safety.heating.rule.Rule.notice;
 
 import java.util.List;
 import java.util.Set;
+import org.meltwright.core.material.HotMeltUse;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.PropertyKey;
@@ -60,7 +61,7 @@ final class WorkingRules {
     return material.family() == MaterialFamily.RESIN
         && material
             .find(PropertyKey.USE_IN_HOT_MELT)
-            .filter(use -> use.value().equals("refuse"))
+            .filter(use -> use.value() == HotMeltUse.REFUSE)
             .isPresent();
   }
 

@@ -88,7 +88,7 @@ class BatchRecordTest {
                 WeighedLine.of(BLUE.withLot("B1"), grams(10), NINE)));
     assertThat(blueMedium.deviations())
         .extracting(d -> d.ingredient().name() + " " + Math.round(d.difference() * 1000))
-        .containsExactly("resin -111", "wax 11", "blue 100");
+        .containsExactly("resin -111", "wax 11", "blue (lot B1) 100");
   }
 
   @Test

@@ -15,8 +15,8 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.material.Material;
+import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.MixingRatio;
 import org.meltwright.units.ProblemException;
@@ -192,8 +192,7 @@ class BatchTest {
     Batch batch = Batch.usingUp(MEDIUM, ownWax, grams(730), Losses.NONE);
     assertThat(batch.lines().get(1)).isEqualTo(new BatchLine(Ingredient.of(WAX), 0.73));
     assertThat(batch.mass(WAX)).isEqualTo(batch.mass(ownWax));
-    Recipe lots =
-        Recipe.named("lots").part(WAX.withLot("7"), 1).part(WAX.withLot("8"), 3).build();
+    Recipe lots = Recipe.named("lots").part(WAX.withLot("7"), 1).part(WAX.withLot("8"), 3).build();
     Batch ofLots = Batch.ofIngredient(lots, WAX.withLot("7"), grams(100), Losses.NONE);
     assertThat(ofLots.charge().massKilograms()).isCloseTo(0.4, within(1e-12));
     assertThat(Batch.ofIngredient(lots, WAX, grams(100), Losses.NONE).charge().massKilograms())

@@ -217,10 +217,7 @@ class BatchPricesTest {
     BatchPrices prices =
         BatchPrices.of(
             Map.of(
-                WAX.withLot("8"),
-                UnitPrice.parse("20 EUR/kg"),
-                WAX,
-                UnitPrice.parse("10 EUR/kg")));
+                WAX.withLot("8"), UnitPrice.parse("20 EUR/kg"), WAX, UnitPrice.parse("10 EUR/kg")));
     CostItem item = prices.cost(Batch.ofTotal(mixed, kilograms(3), Losses.NONE));
     assertThat(item.cost()).isEqualTo(ExactMoney.of(Money.parse("EUR 40")));
   }

@@ -42,8 +42,7 @@ class ByMaterialTest {
 
   @Test
   void of_map_ordersByIdAndLotWhateverTheMap() {
-    Map<Material, Integer> map =
-        Map.of(WAX.withLot("8"), 8, RESIN, 1, WAX, 0, WAX.withLot("7"), 7);
+    Map<Material, Integer> map = Map.of(WAX.withLot("8"), 8, RESIN, 1, WAX, 0, WAX.withLot("7"), 7);
     ByMaterial<Integer> stated = ByMaterial.of(map);
     assertThat(stated).hasToString("{resin=1, wax=0, wax (lot 7)=7, wax (lot 8)=8}");
     ByMaterial<Integer> oneByOne =

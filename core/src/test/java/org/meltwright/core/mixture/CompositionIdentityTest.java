@@ -112,9 +112,7 @@ class CompositionIdentityTest {
   }
 
   private static double[] shares(Composition composition) {
-    return composition.materials().stream()
-        .mapToDouble(composition::massFractionValue)
-        .toArray();
+    return composition.materials().stream().mapToDouble(composition::massFractionValue).toArray();
   }
 
   @Test
@@ -156,8 +154,7 @@ class CompositionIdentityTest {
         .satisfies(
             v ->
                 assertThat(v.volumeFraction(WAX).value())
-                    .isCloseTo(
-                        v.volumeFractionValue(0) + v.volumeFractionValue(1), within(1e-15)));
+                    .isCloseTo(v.volumeFractionValue(0) + v.volumeFractionValue(1), within(1e-15)));
   }
 
   @Test
@@ -167,8 +164,7 @@ class CompositionIdentityTest {
     assertThat(mix.without(LOT_8)).isEqualTo(of(List.of(LOT_7, RESIN, OWN_WAX), 1, 2, 4));
     assertThat(mix.with(LOT_7, MassFraction.of(0.5)).massFraction(LOT_7).percent())
         .isCloseTo(50, within(1e-12));
-    assertThat(mix.with(WAX, MassFraction.of(0.5)))
-        .isEqualTo(of(List.of(WAX, RESIN), 1, 1));
+    assertThat(mix.with(WAX, MassFraction.of(0.5))).isEqualTo(of(List.of(WAX, RESIN), 1, 1));
     assertThatThrownBy(() -> mix.without(WAX.withLot("9")))
         .isInstanceOf(ProblemException.class)
         .hasMessageContaining("wax (lot 9)");

@@ -34,8 +34,7 @@ class TwoVersionsOfOneMaterialTest {
               """)
           .require("beeswax-yellow");
 
-  private static final Recipe MEDIUM =
-      Recipe.named("medium").part(RESIN, 1).part(WAX, 8).build();
+  private static final Recipe MEDIUM = Recipe.named("medium").part(RESIN, 1).part(WAX, 8).build();
 
   private static HeatingReview review(Composition mix) {
     return HeatingRules.standard()

@@ -128,7 +128,10 @@ public record MeltingReport(
     Explanation.Builder builder = Explanation.of("How the mix melts");
     melting.forEach(m -> explain(m, builder));
     dissolving.forEach(d -> explain(d, builder));
-    unknown().forEach(m -> builder.warning("No figure is known for " + m + "."));
+    unknown().stream()
+        .map(m -> "No figure is known for " + m + ".")
+        .distinct()
+        .forEach(builder::warning);
     return builder.warning("Melting points of a blend do not average.").build();
   }
 

@@ -292,7 +292,8 @@ public final class WorkingWindow {
   }
 
   private String adviceOnResins(Locale locale) {
-    String names = undissolved.stream().map(m -> m.name(locale)).collect(Collectors.joining(", "));
+    String names =
+        undissolved.stream().map(m -> m.name(locale)).distinct().collect(Collectors.joining(", "));
     return names.isEmpty()
         ? ""
         : Messages.beside(WorkingWindow.class)
@@ -323,7 +324,10 @@ public final class WorkingWindow {
         .step("low end: ideal solubility of " + liquidus.governing())
         .step("high end: top of the range of " + liquidus.highestMelting())
         .warning("Ideal solubility is an estimate; natural materials may crystallise higher.");
-    liquidus.assumed().forEach(m -> builder.warning("The heat of fusion of " + m + " is assumed."));
+    liquidus.assumed().stream()
+        .map(m -> "The heat of fusion of " + m + " is assumed.")
+        .distinct()
+        .forEach(builder::warning);
     if (liquidus.mixedDefinitions()) {
       builder.warning("The melting ranges compared have different definitions.");
     }

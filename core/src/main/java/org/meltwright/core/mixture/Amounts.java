@@ -24,12 +24,11 @@ final class Amounts {
   }
 
   /** Returns the parts divided by their sum, in a new array; their order makes no difference. */
-  static double[] normalised(double... given) {
-    double[] parts = required(given);
+  static double[] normalised(double... parts) {
     double total = total(parts);
     double[] shares = new double[parts.length];
     for (int i = 0; i < shares.length; i++) {
-      shares[i] = parts[i] / total;
+      shares[i] = parts[i] / total + 0.0; // no zero with a sign
     }
     return shares;
   }
@@ -38,8 +37,7 @@ final class Amounts {
    * Returns the parts as multiples of a power of two near their sum, in a new array: without
    * rounding, and so that a product with a share neither vanishes nor overflows.
    */
-  static double[] scaled(double... given) {
-    double[] parts = required(given);
+  static double[] scaled(double... parts) {
     double unit = Math.scalb(1.0, -Math.getExponent(total(parts)));
     double[] multiples = new double[parts.length];
     for (int i = 0; i < multiples.length; i++) {
@@ -48,17 +46,21 @@ final class Amounts {
     return multiples;
   }
 
-  /** Returns the parts, copied only if a zero has a sign. */
-  private static double[] required(double[] parts) {
-    boolean plain = true;
+  /** Checks the parts and adds them up, in one pass: this is what a mix costs. */
+  private static double total(double... parts) {
+    double sum = 0;
+    double errors = 0;
+    boolean canBe = true;
     for (double part : parts) {
-      plain &= Double.doubleToRawLongBits(part) >= 0 && part <= LARGEST;
+      canBe &= part >= 0 && part <= LARGEST;
+      double next = sum + part;
+      errors += ExactSum.error(sum, part, next);
+      sum = next;
     }
-    return plain ? parts : Arrays.stream(parts).map(part -> require(part, "")).toArray();
-  }
-
-  private static double total(double[] parts) {
-    double total = ExactSum.of(parts);
+    if (!canBe) {
+      Arrays.stream(parts).forEach(part -> require(part, ""));
+    }
+    double total = ExactSum.rounded(sum, errors, parts);
     if (!(total >= SMALLEST_TOTAL)) {
       throw new ProblemException(Problem.of(MixtureProblem.NO_PARTS, Double.toString(total)));
     }

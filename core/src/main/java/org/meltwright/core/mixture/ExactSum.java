@@ -34,12 +34,6 @@ final class ExactSum {
     }
   }
 
-  /** What rounding took from a sum; exact for doubles of any size that do not overflow. */
-  private static double error(double a, double b, double sum) {
-    double part = sum - a;
-    return (a - (sum - part)) + (b - part);
-  }
-
   /** Returns the sum, rounded once. */
   double value() {
     return rest == null
@@ -47,21 +41,32 @@ final class ExactSum {
         : rest.add(new BigDecimal(high)).add(new BigDecimal(low)).doubleValue();
   }
 
-  /**
-   * Returns the sum of finite numbers that are not negative, rounded once.
-   *
-   * <p>The errors of a plain sum, added up, decide how it is rounded, unless they come as near to
-   * half a last place as their own errors reach: each error is at most half a last place of the
-   * sum, so n of them added in turn err by less than (n · 2⁻⁵³)² of it.
-   */
+  /** Returns the sum of finite numbers that are not negative, rounded once. */
   static double of(double... values) {
     double sum = 0;
     double errors = 0;
     for (double value : values) {
       double next = sum + value;
-      errors += sum >= value ? value - (next - sum) : sum - (next - value);
+      errors += error(sum, value, next);
       sum = next;
     }
+    return rounded(sum, errors, values);
+  }
+
+  /** Returns what rounding took from a sum of two, without error unless the sum overflows. */
+  static double error(double a, double b, double sum) {
+    return Math.abs(a) >= Math.abs(b) ? b - (sum - a) : a - (sum - b);
+  }
+
+  /**
+   * Returns the exact sum of numbers that are not negative, rounded once, from their plain sum and
+   * its errors added up.
+   *
+   * <p>The errors decide how the sum is rounded, unless they come as near to half a last place as
+   * their own errors reach: each is at most half a last place of the sum, so n of them added in
+   * turn err by less than (n · 2⁻⁵³)² of it.
+   */
+  static double rounded(double sum, double errors, double... values) {
     double doubt = DOUBT * values.length * values.length * sum;
     double least = sum + (errors - doubt);
     return least == sum + (errors + doubt) ? least : exactly(values);

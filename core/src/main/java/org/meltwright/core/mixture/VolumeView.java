@@ -47,10 +47,16 @@ public final class VolumeView {
     this.composition = composition;
     this.densities = densities;
     this.volumes = new double[composition.size()];
+    double sum = 0;
+    double errors = 0;
     for (int i = 0; i < volumes.length; i++) {
-      volumes[i] = composition.massFractionValue(i) * densities.volume(i);
+      double volume = composition.massFractionValue(i) * densities.volume(i);
+      volumes[i] = volume;
+      double next = sum + volume;
+      errors += ExactSum.error(sum, volume, next);
+      sum = next;
     }
-    this.density = 1 / ExactSum.of(volumes);
+    this.density = 1 / ExactSum.rounded(sum, errors, volumes);
   }
 
   /**

@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating.rule;
 
+import java.util.stream.Stream;
 import org.meltwright.core.equipment.HeatSource.Kind;
 import org.meltwright.core.source.Source;
 import org.meltwright.safety.hazard.HeatUse;
@@ -22,6 +23,12 @@ final class PigmentMeltOnly extends PigmentRule {
 
   @Override
   boolean isMeant(PigmentHazard pigment) {
-    return pigment.heatUse() == HeatUse.MELTED_ONLY;
+    return pigment.heatUse() == HeatUse.MELTED_ONLY || isNeverHeatedWithoutARule(pigment);
+  }
+
+  /** Chromates and what is radioactive: the metals with a rule of their own are told there. */
+  private static boolean isNeverHeatedWithoutARule(PigmentHazard pigment) {
+    return pigment.heatUse() == HeatUse.NEVER_HEATED
+        && Stream.of("Pb", "Hg", "As").noneMatch(pigment::holds);
   }
 }

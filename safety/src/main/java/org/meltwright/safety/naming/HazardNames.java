@@ -152,7 +152,10 @@ public final class HazardNames {
       if (!isOwn(next) && seen.add(next)) {
         parts.add(next);
         open.addAll(next.alternatives());
-        next.constituents().stream().map(Constituent::material).forEach(open::add);
+        next.constituents().stream()
+            .filter(c -> c.share().high().value() > 0)
+            .map(Constituent::material)
+            .forEach(open::add);
       }
     }
     return parts;

@@ -3,22 +3,31 @@ package org.meltwright.safety.heating.rule;
 
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.MaterialRole;
-import org.meltwright.core.mixture.Composition;
 import org.meltwright.safety.hazard.DustClass;
+import org.meltwright.safety.hazard.HeatUse;
 import org.meltwright.safety.hazard.PigmentHazard;
 import org.meltwright.safety.hazard.PigmentHazards;
+import org.meltwright.safety.heating.Contents;
+import org.meltwright.safety.heating.HeatingPlan;
+import org.meltwright.safety.heating.RuleOutcome;
 
 /** Questions about the pigments of a mix, answered by the one table of pigment hazards. */
 final class Pigments {
 
   private Pigments() {}
 
+  /** Finds pigments that match; one that cannot be told stays unassessed. */
+  static Check which(Predicate<PigmentHazard> wanted) {
+    return plan -> withUnknown(plan, Check.found(holding(plan, wanted)));
+  }
+
   /** Returns the materials of a mix that hold a pigment which matches, by id. */
-  static List<Material> holding(Composition mix, Predicate<PigmentHazard> wanted) {
-    return Mix.holding(mix, part -> PigmentHazards.of(part).filter(wanted).isPresent());
+  static List<Material> holding(HeatingPlan plan, Predicate<PigmentHazard> wanted) {
+    return plan.contents().holding(part -> PigmentHazards.of(part).filter(wanted).isPresent());
   }
 
   /** Tells whether a metal makes the pigment's dust toxic. */
@@ -27,19 +36,32 @@ final class Pigments {
   }
 
   /**
-   * Returns the materials of a mix whose pigment cannot be judged: a pigment that the table of
-   * pigment hazards does not list, a paint or another colourant that does not say which it holds,
-   * or whatever holds one of these.
+   * Tells whether no hot air and no flame may reach it. Of what is never heated, the metals with a
+   * rule of their own are told there.
    */
-  static List<Material> unknownIn(Composition mix) {
-    return Mix.materials(mix).stream().filter(Pigments::isUnknown).toList();
+  static boolean isMeltedAtMost(PigmentHazard pigment) {
+    return pigment.heatUse() == HeatUse.MELTED_ONLY
+        || (pigment.heatUse() == HeatUse.NEVER_HEATED
+            && Stream.of("Pb", "Hg", "As").noneMatch(pigment::holds));
+  }
+
+  /**
+   * Adds the materials of a mix whose pigment cannot be judged: a pigment that the table of pigment
+   * hazards does not list, a paint or another colourant that does not say which it holds, or
+   * whatever holds one of these.
+   */
+  static RuleOutcome withUnknown(HeatingPlan plan, RuleOutcome outcome) {
+    for (Material material : plan.contents().materials()) {
+      outcome = isUnknown(material) ? outcome.andNotAssessed(material, "pigment") : outcome;
+    }
+    return outcome;
   }
 
   private static boolean isUnknown(Material material) {
     if (material.family() == MaterialFamily.PIGMENT) {
       return !isListed(material);
     }
-    return Mix.parts(material).anyMatch(Pigments::hidesItsPigment);
+    return Contents.parts(material).anyMatch(Pigments::hidesItsPigment);
   }
 
   private static boolean hidesItsPigment(Material part) {
@@ -47,7 +69,7 @@ final class Pigments {
         part.family() == MaterialFamily.PIGMENT
             || part.family() == MaterialFamily.OIL_PAINT
             || part.role() == MaterialRole.COLOURANT;
-    return colours && Mix.parts(part).noneMatch(Pigments::isListed);
+    return colours && Contents.parts(part).noneMatch(Pigments::isListed);
   }
 
   private static boolean isListed(Material material) {

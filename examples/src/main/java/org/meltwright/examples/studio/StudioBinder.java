@@ -33,6 +33,7 @@ import org.meltwright.examples.studio.StudioDraft.ShelfDraft;
 import org.meltwright.examples.studio.StudioDraft.ThermometerDraft;
 import org.meltwright.examples.studio.StudioDraft.VesselDraft;
 import org.meltwright.safety.heating.People;
+import org.meltwright.safety.naming.HazardNames;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.Problems;
@@ -168,7 +169,8 @@ final class StudioBinder {
 
   private Optional<ShelfItem> item(String path, ShelfDraft d, Entries<Balance> balances) {
     Optional<Material> material =
-        problems.read(path + "/material", d.material(), catalogue::require);
+        problems.read(
+            path + "/material", d.material(), name -> HazardNames.require(catalogue, name));
     Optional<Double> stock = leaves.amount(path + "/stock", d.stock(), QuantityKind.MASS);
     Optional<Balance> balance = balances.named(path + "/balance", d.balance(), problems);
     Optional<MassFraction> insolubles = leaves.massFraction(path + "/insolubles", d.insolubles());

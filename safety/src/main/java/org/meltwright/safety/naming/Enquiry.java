@@ -21,6 +21,8 @@ import org.meltwright.safety.naming.NamedHazard.Standing;
  */
 final class Enquiry {
 
+  private static final int LONGEST_SHOWN = 120;
+
   private final NameList list = NameList.standard();
   private final List<FoldedText> texts = new ArrayList<>();
   private final Set<String> cas = new LinkedHashSet<>();
@@ -133,14 +135,19 @@ final class Enquiry {
         readWord(
             hit.name().hazard(),
             hit.name().text(),
-            text.written(hit.start(), hit.end()),
+            shown(text.written(hit.start(), hit.end()), hit.name().text()),
             standing(text, hit));
       }
     }
     if (OldPigments.isOne(text)) {
-      String all = text.written(0, text.length());
+      String all = shown(text.written(0, text.length()), "…");
       readWord(list.require(OldPigments.ID), all, all, Standing.AMBIGUOUS);
     }
+  }
+
+  /** What was written, or the list's name where somebody put a page of blanks between the words. */
+  private static String shown(String written, String listed) {
+    return written.length() > LONGEST_SHOWN ? listed : written;
   }
 
   private static Standing standing(FoldedText text, Hit hit) {

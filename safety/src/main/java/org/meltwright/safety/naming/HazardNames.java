@@ -5,6 +5,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -64,14 +65,22 @@ public final class HazardNames {
 
   private static final AnswerCache ANSWERS = new AnswerCache();
 
-  /** The materials of the standard catalogue, by id. */
+  /** The materials of the standard catalogue, as objects and by id. */
   private static final class Own {
 
-    static final Map<String, Material> BY_ID =
-        MaterialCatalogue.standard().all().stream()
-            .collect(
-                Collectors.toMap(
-                    Material::id, m -> m, (first, second) -> first, LinkedHashMap::new));
+    static final Set<Material> MATERIALS = identitySet();
+    static final Map<String, Material> BY_ID = new HashMap<>();
+
+    static {
+      for (Material material : MaterialCatalogue.standard().all()) {
+        MATERIALS.add(material);
+        BY_ID.put(material.id(), material);
+      }
+    }
+  }
+
+  private static Set<Material> identitySet() {
+    return Collections.newSetFromMap(new IdentityHashMap<>());
   }
 
   private HazardNames() {}
@@ -128,7 +137,7 @@ public final class HazardNames {
   }
 
   private static boolean isOwn(Material material) {
-    return Own.BY_ID.get(material.id()) == material;
+    return Own.MATERIALS.contains(material);
   }
 
   private static List<NamedHazard> ask(Material material) {
@@ -144,7 +153,7 @@ public final class HazardNames {
 
   /** A material, what it may be and all that it holds, each once, without the catalogue's own. */
   private static List<Material> parts(Material material) {
-    Set<Material> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+    Set<Material> seen = identitySet();
     List<Material> parts = new ArrayList<>();
     Deque<Material> open = new ArrayDeque<>(List.of(material));
     while (!open.isEmpty()) {

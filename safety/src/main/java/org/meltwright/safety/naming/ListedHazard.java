@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.naming;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -49,6 +50,11 @@ public record ListedHazard(
     List<String> colourIndexNames,
     HeatUse heatUse,
     Optional<DustClass> dust) {
+
+  /** By the care with dust; what is no powder last. */
+  static final Comparator<Optional<DustClass>> DUST_STRICTEST_FIRST =
+      Comparator.comparing((Optional<DustClass> dust) -> dust.isEmpty())
+          .thenComparing(dust -> dust.orElse(DustClass.FINE));
 
   /**
    * Copies the lists.
@@ -132,7 +138,8 @@ public record ListedHazard(
 
   /** Whether less heat, or more care with dust, is asked for. */
   boolean isStricterThan(ListedHazard other) {
-    return heatUse.compareTo(other.heatUse) < 0 || rank(dust) < rank(other.dust);
+    return heatUse.compareTo(other.heatUse) < 0
+        || DUST_STRICTEST_FIRST.compare(dust, other.dust) < 0;
   }
 
   /** Whether all elements of one of several sets are in it. */
@@ -146,9 +153,5 @@ public record ListedHazard(
     int colon = colourIndexName.indexOf(':');
     return colourIndexNames.contains(colourIndexName)
         || (colon > 0 && colourIndexNames.contains(colourIndexName.substring(0, colon)));
-  }
-
-  static int rank(Optional<DustClass> dust) {
-    return dust.map(DustClass::ordinal).orElse(DustClass.values().length);
   }
 }

@@ -31,32 +31,38 @@ record ListedName(
 
   /** How the words of a name end in the plural and, in German, otherwise. */
   enum Language {
-    ENGLISH("en", Set.of("s", "es")),
-    GERMAN("de", Set.of("e", "n", "en", "s", "es", "er", "em", "se", "sen")),
-    FRENCH("fr", Set.of("s", "x"));
+    ENGLISH("en", 1, "s es"),
+    GERMAN("de", 2, "e n en s es er em se sen"),
+    FRENCH("fr", 4, "s x");
+
+    /** All of them as a set of bits. */
+    static final int ALL = ENGLISH.bit | GERMAN.bit | FRENCH.bit;
 
     private final String id;
-    private final Set<String> endings;
+    private final int bit;
+    private final String endings;
 
-    Language(String id, Set<String> endings) {
+    Language(String id, int bit, String endings) {
       this.id = id;
-      this.endings = endings;
+      this.bit = bit;
+      this.endings = " " + endings + " ";
     }
 
     String id() {
       return id;
     }
 
-    /** Its bit in a set of languages. */
-    int bit() {
-      return 1 << ordinal();
+    /** Whether it is in a set of bits. */
+    boolean isIn(int languages) {
+      return (languages & bit) != 0;
     }
 
     /** The languages in which a word may end so, as a set of bits. */
     static int endingWith(String ending) {
+      String word = " " + ending + " ";
       int languages = 0;
       for (Language language : values()) {
-        languages |= language.endings.contains(ending) ? language.bit() : 0;
+        languages |= language.endings.contains(word) ? language.bit : 0;
       }
       return languages;
     }

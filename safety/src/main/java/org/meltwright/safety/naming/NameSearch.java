@@ -22,7 +22,6 @@ final class NameSearch {
   private static final int LETTERS_BEFORE_LAST_PART = 2;
 
   private static final int LONGEST_ENDING = 3;
-  private static final int ALL_LANGUAGES = (1 << Language.values().length) - 1;
 
   private static final Comparator<Hit> BY_PLACE =
       Comparator.comparingInt(Hit::start)
@@ -68,10 +67,10 @@ final class NameSearch {
     int before = i - text.start(text.wordOf(i));
     if (before == 0) {
       tree = list.tree();
-      walk(NameTree.ROOT, i, ALL_LANGUAGES);
+      walk(NameTree.ROOT, i, Language.ALL);
     } else if (before >= LETTERS_BEFORE_LAST_PART) {
       tree = list.lastParts();
-      walk(NameTree.ROOT, i, ALL_LANGUAGES);
+      walk(NameTree.ROOT, i, Language.ALL);
     }
   }
 
@@ -104,7 +103,7 @@ final class NameSearch {
 
   private void take(int node, int end, int languages) {
     for (ListedName name : tree.names(node)) {
-      if ((languages & name.language().bit()) != 0 && counts(name, end)) {
+      if (name.language().isIn(languages) && counts(name, end)) {
         hits.add(new Hit(name, from, end));
       }
     }

@@ -46,7 +46,7 @@ public record NamedHazard(
   static final Comparator<NamedHazard> WORST_FIRST =
       Comparator.comparing((NamedHazard n) -> !n.isBinding())
           .thenComparing(NamedHazard::heatUse)
-          .thenComparing(n -> ListedHazard.rank(n.dust()))
+          .thenComparing(NamedHazard::dust, ListedHazard.DUST_STRICTEST_FIRST)
           .thenComparing(NamedHazard::standing)
           .thenComparing(NamedHazard::evidence)
           .thenComparing(n -> n.hazard().id());

@@ -4,7 +4,9 @@ package org.meltwright.safety.naming;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.InstanceOfAssertFactories.type;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Nested;
@@ -34,6 +36,8 @@ class HazardNamesTest {
   private static Material.Builder named(String name) {
     return Material.builder("jar-7").names(name, "");
   }
+
+  private int asked;
 
   private static NamedHazard one(Material material) {
     assertThat(HazardNames.of(material)).hasSize(1);
@@ -103,6 +107,19 @@ class HazardNamesTest {
     @Test
     void catalogueMaterial() {
       assertThat(HazardNames.of(CATALOGUE.require("gum-turpentine"))).isEmpty();
+    }
+
+    /** A hundred times slower than measured, on a busy machine. */
+    @Test
+    void catalogueMaterial_costsNothing() {
+      Material wax = CATALOGUE.require("beeswax-yellow");
+      assertTimeout(
+          Duration.ofSeconds(10),
+          () -> {
+            for (int i = 0; i < 5_000_000; i++) {
+              asked += HazardNames.of(wax).size();
+            }
+          });
     }
 
     @Test

@@ -34,9 +34,7 @@ final class PigmentRules {
               Pigments.which(pigment -> pigment.holds("Hg"))),
           new Rule(
               warning("pigment-melt-only", PIGMENT, Source.COMMON_PRACTICE).asBlocking(),
-              when(
-                  uses(Kind.TORCH, Kind.HEAT_GUN),
-                  Pigments.which(Pigments::isMeltedAtMost))),
+              when(uses(Kind.TORCH, Kind.HEAT_GUN), Pigments.which(Pigments::isMeltedAtMost))),
           new Rule(
               caution("pigment-no-flame", PIGMENT, Source.COMMON_PRACTICE),
               when(

@@ -26,9 +26,16 @@ final class Absences {
       return FREE.contains(text.part(end, text.end(text.wordOf(end))));
     }
     int next = text.wordOf(end - 1) + 1;
-    return isFree(text, next)
+    return (isFree(text, next) && isMeant(text, start, next))
         || (text.hangs(next) && comesFree(text, next))
         || isSaidBefore(text, text.wordOf(start));
+  }
+
+  /** With a hyphen always; with a blank only of one word, and not of what "free of" speaks of. */
+  private static boolean isMeant(FoldedText text, int start, int free) {
+    boolean oneWord = text.wordOf(start) == free - 1;
+    boolean ofSomethingElse = text.isDirect(free + 1) && OF.contains(text.word(free + 1));
+    return text.isHyphenated(free) || (oneWord && !ofSomethingElse);
   }
 
   private static boolean isFree(FoldedText text, int word) {

@@ -166,19 +166,24 @@ final class Enquiry {
     }
   }
 
-  /** Whether the numbers say what the word leaves open, or nothing milder than the word. */
+  /** Whether the numbers say what the word leaves open, or the same without being milder. */
   private boolean isSettled(ListedHazard word, Standing standing) {
-    boolean open = standing != Standing.NAMED && word.isPowder();
-    return (open && (!numbers.isEmpty() || !colourIndexNames.isEmpty()))
-        || numbers.stream().anyMatch(s -> settles(s.is(), word));
+    boolean open = standing != Standing.NAMED;
+    return (open && word.isPowder() && !colourIndexNames.isEmpty())
+        || numbers.stream()
+            .map(Stated::is)
+            .filter(number -> number.isPowder() == word.isPowder())
+            .anyMatch(number -> open || settles(number, word));
   }
 
   private static boolean settles(ListedHazard number, ListedHazard word) {
-    if (number.isPowder() != word.isPowder()) {
-      return false;
-    }
-    return !word.isStricterThan(number)
-        || (word.kind() == NameKind.GENERIC_WORD && number.holdsOneOf(word.alternatives()));
+    boolean sameElements = word.isWithoutElements() || number.holdsOneOf(word.alternatives());
+    boolean sameKind =
+        word.isPowder() || word.kind() == NameKind.GENERIC_WORD || word.kind() == number.kind();
+    return sameElements
+        && sameKind
+        && (!word.isStricterThan(number)
+            || (word.kind() == NameKind.GENERIC_WORD && !word.isWithoutElements()));
   }
 
   /** The number that says something milder of a colour than a word does. */
@@ -187,10 +192,15 @@ final class Enquiry {
       return Optional.empty();
     }
     return numbers.stream()
-        .filter(s -> s.is().isPowder())
+        .filter(s -> s.is().isPowder() && word.isStricterThan(s.is()))
         .map(Stated::number)
         .findFirst()
-        .or(() -> colourIndexNames.stream().findFirst());
+        .or(() -> colourIndexNames.stream().filter(this::isUnknown).findFirst());
+  }
+
+  private boolean isUnknown(String colourIndexName) {
+    return list.byColourIndexName(colourIndexName).isEmpty()
+        && PigmentHazards.byColourIndexName(colourIndexName).isEmpty();
   }
 
   private void add(NamedHazard named) {

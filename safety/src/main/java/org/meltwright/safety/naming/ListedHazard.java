@@ -142,6 +142,10 @@ public record ListedHazard(
         || DUST_STRICTEST_FIRST.compare(dust, other.dust) < 0;
   }
 
+  boolean isWithoutElements() {
+    return alternatives.stream().allMatch(Set::isEmpty);
+  }
+
   /** Whether all elements of one of several sets are in it. */
   boolean holdsOneOf(List<Set<String>> others) {
     return others.stream()

@@ -3,23 +3,27 @@ package org.meltwright.safety.naming;
 
 import java.util.Set;
 
-/** Words that say of a colour that it is made of something else: "hue", "Ersatz", "imitation". */
+/**
+ * Words that say of a colour that it is made of something else: "hue", "Ersatz", "imitation". They
+ * stand behind it or, with some, before it; where it is not plain which of two colours they speak
+ * of, the one that comes first is meant.
+ */
 final class Substitutes {
 
-  private static final Set<String> BEFORE_OR_BEHIND =
+  private static final Set<String> BEHIND =
       Set.of("hue", "imitation", "imitat", "ersatz", "ton", "replacement");
 
-  /** What may stand between "imitation" or "ton" and the colour. */
-  private static final Set<String> BETWEEN =
-      Set.of("de", "du", "d", "des", "la", "le", "of", "for", "fuer", "von");
+  private static final Set<String> BEFORE = Set.of("imitation", "imitat", "ersatz", "ton");
 
-  private static final int LONGEST = 11;
+  /** What may stand between "imitation" or "ton" and the colour. */
+  private static final Set<String> LINKS =
+      Set.of("de", "du", "d", "des", "la", "le", "of", "for", "fuer", "von");
 
   private Substitutes() {}
 
   static boolean isSaidIn(FoldedText text) {
     for (int word = 0; word < text.words(); word++) {
-      if (isSubstitute(text, word)) {
+      if (BEHIND.contains(text.word(word))) {
         return true;
       }
     }
@@ -33,29 +37,39 @@ final class Substitutes {
 
   private static boolean isSaidBehind(FoldedText text, int end) {
     if (!text.isEnd(end)) {
-      return BEFORE_OR_BEHIND.contains(rest(text, end));
+      return BEHIND.contains(text.part(end, text.end(text.wordOf(end))));
     }
     int word = text.wordOf(end - 1) + 1;
+    boolean apart = false;
     while (word < text.words() && Shades.isShade(text.word(word))) {
+      apart |= text.isAfterComma(word);
       word++;
     }
-    return word < text.words() && isSubstitute(text, word);
+    return word < text.words()
+        && BEHIND.contains(text.word(word))
+        && (apart || text.isAfterComma(word) ? closes(text, word) : !links(text, word + 1));
   }
 
-  private static String rest(FoldedText text, int letter) {
-    return text.part(letter, text.end(text.wordOf(letter)));
+  /**
+   * Behind a comma it must be the last word before the next: not "Bleiweiß, Ersatz für Zinkweiß".
+   */
+  private static boolean closes(FoldedText text, int word) {
+    boolean last = word + 1 == text.words() || text.isAfterComma(word + 1);
+    return last && !text.word(word).equals("ton");
+  }
+
+  private static boolean links(FoldedText text, int word) {
+    return text.isDirect(word) && LINKS.contains(text.word(word));
   }
 
   private static boolean isSaidBefore(FoldedText text, int first) {
-    int word = first - 1;
-    while (word >= 0 && BETWEEN.contains(text.word(word))) {
+    int word = first;
+    while (text.isDirect(word) && LINKS.contains(text.word(word - 1))) {
       word--;
     }
-    return word >= 0 && isSubstitute(text, word) && !text.isAfterComma(word + 1);
-  }
-
-  private static boolean isSubstitute(FoldedText text, int word) {
-    boolean short_ = text.end(word) - text.start(word) <= LONGEST;
-    return short_ && BEFORE_OR_BEHIND.contains(text.word(word));
+    if (word == 0 || text.isAfterComma(word) || !BEFORE.contains(text.word(word - 1))) {
+      return false;
+    }
+    return word < first || word == 1 || text.isAfterComma(word - 1);
   }
 }

@@ -45,9 +45,11 @@ final class Substitutes {
       apart |= text.isAfterComma(word);
       word++;
     }
-    return word < text.words()
-        && BEHIND.contains(text.word(word))
-        && (apart || text.isAfterComma(word) ? closes(text, word) : !links(text, word + 1));
+    if (word == text.words() || !BEHIND.contains(text.word(word))) {
+      return false;
+    }
+    boolean behindComma = apart || text.isAfterComma(word);
+    return behindComma ? closes(text, word) : !links(text, word + 1);
   }
 
   /**

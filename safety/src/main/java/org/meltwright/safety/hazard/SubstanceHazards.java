@@ -339,7 +339,7 @@ public final class SubstanceHazards {
 
   /** Tells whether another leads to the same answers. */
   boolean saysTheSameAs(SubstanceHazards other) {
-    return this == other || sheet.facts().equals(other.sheet.facts());
+    return sheet.facts().equals(other.sheet.facts());
   }
 
   List<Claim> claims(HazardClass hazardClass, Effect effect) {

@@ -50,8 +50,8 @@ public final class WhatMustTheLabelSay {
         .nominalMass(Quantities.getQuantity(40, MetricUnits.GRAM))
         .batch("2026-11-A")
         .supplier(
-            new LabelSupplier(
-                "Atelier Fernhof", "Mill Lane 1, Oldtown", "+00 123", "fernhof.example"))
+            LabelSupplier.of("Atelier Fernhof", "Mill Lane 1, Oldtown", "+00 123")
+                .withElectronicAddress("fernhof.example"))
         .maximumTemperature(TemperaturePoint.ofCelsius(90))
         .disposal("a collection point for hazardous waste", "einer Schadstoffsammelstelle")
         .build();

@@ -52,7 +52,7 @@ final class Allergens {
     List<Composition> all = Stream.concat(made, used).toList();
     all.forEach(c -> c.materials().forEach(m -> materials.add(m.id())));
     all.stream()
-        .flatMap(c -> HazardMixture.of(c, rules).build().ingredients().stream())
+        .flatMap(c -> HazardMixture.builder(c, rules).build().ingredients().stream())
         .filter(i -> i.percent() > 0)
         .forEach(this::add);
   }
@@ -76,7 +76,7 @@ final class Allergens {
   }
 
   private static String words(HazardCategory c) {
-    return c.hazardClass().name(READER) + " " + c.category() + ", " + c.statement();
+    return c.hazardClass().name(READER) + " " + c.category().id() + ", " + c.statement();
   }
 
   private void put(String kind, String name) {

@@ -172,8 +172,8 @@ final class Forms {
             .nominalMass(grams(40))
             .batch("2026-11-A")
             .supplier(
-                new LabelSupplier(
-                    "Atelier Fernhof", "Mill Lane 1, Oldtown", "+00 123", "fern.example"))
+                LabelSupplier.of("Atelier Fernhof", "Mill Lane 1, Oldtown", "+00 123")
+                    .withElectronicAddress("fern.example"))
             .maximumTemperature(TemperaturePoint.ofCelsius(90))
             .disposal("a collection point for hazardous waste", "einer Schadstoffsammelstelle")
             .build();

@@ -59,8 +59,8 @@ enum ClassName {
    */
   private static final List<HazardCategory> UN_CATEGORY_5 =
       List.of(
-          HazardCategory.of(HazardClass.ACUTE_ORAL, "5", "H303"),
-          HazardCategory.of(HazardClass.ACUTE_DERMAL, "5", "H313"));
+          HazardCategory.of(HazardClass.ACUTE_ORAL, Category.FIVE, "H303"),
+          HazardCategory.of(HazardClass.ACUTE_DERMAL, Category.FIVE, "H313"));
 
   private final String printed;
   private final String statement;
@@ -90,21 +90,16 @@ enum ClassName {
   }
 
   /** The class of a category with a statement; empty if they do not belong together. */
-  Optional<HazardClass> hazardClass(String category, String code) {
+  Optional<HazardClass> hazardClass(Category category, String code) {
     return categories().stream()
-        .filter(c -> number(c).equals(category))
+        .filter(c -> c.category() == category)
         .filter(c -> Statements.isForm(code, c.statement()))
         .map(HazardCategory::hazardClass)
         .findFirst();
   }
 
-  boolean hasCategory(String category) {
-    return categories().stream().anyMatch(c -> number(c).equals(category));
-  }
-
-  /** The category as a sheet writes it: nothing where the class has none. */
-  private static String number(HazardCategory c) {
-    return c.category().equals(c.hazardClass().id()) ? "" : c.category();
+  boolean hasCategory(Category category) {
+    return categories().stream().anyMatch(c -> c.category() == category);
   }
 
   /** The statement and its forms with the letters of an effect, such as H360Df. */
@@ -137,7 +132,7 @@ enum ClassName {
   private static String pairs(List<HazardCategory> categories) {
     Map<String, Set<String>> codes = new LinkedHashMap<>();
     for (HazardCategory c : categories) {
-      codes.computeIfAbsent(number(c), k -> new TreeSet<>()).addAll(forms(c.statement()));
+      codes.computeIfAbsent(c.category().id(), k -> new TreeSet<>()).addAll(forms(c.statement()));
     }
     return codes.entrySet().stream()
         .map(e -> (e.getKey() + " (" + String.join(", ", e.getValue()) + ")").trim())

@@ -28,7 +28,7 @@ import java.util.List;
  */
 public record HazardCategory(
     HazardClass hazardClass,
-    String category,
+    Category category,
     String statement,
     List<String> details,
     boolean minimum,
@@ -73,7 +73,7 @@ public record HazardCategory(
     return HazardNotation.category(text);
   }
 
-  static HazardCategory of(HazardClass hazardClass, String category, String statement) {
+  static HazardCategory of(HazardClass hazardClass, Category category, String statement) {
     return new HazardCategory(hazardClass, category, statement, List.of(), false, false);
   }
 
@@ -84,6 +84,6 @@ public record HazardCategory(
    */
   @Override
   public String toString() {
-    return hazardClass.id() + " " + category + " " + statement;
+    return (hazardClass.id() + " " + category.id()).strip() + " " + statement;
   }
 }

@@ -19,7 +19,7 @@ import org.meltwright.units.Messages;
  * Composition cake =
  *     Composition.ofParts(List.of(shelf.require("beeswax"), shelf.require("colophony")), 98, 2);
  * HazardReview review = HazardReview.ofCake(cake, RuleSet.clpOn(LocalDate.of(2026, 6, 1)));
- * review.finding(HazardClass.SKIN_SENSITISATION).category(); // 1
+ * review.finding(HazardClass.SKIN_SENSITISATION).category().orElseThrow(); // ONE
  * HazardClass.SKIN_SENSITISATION.name(Locale.ENGLISH); // Skin sensitisation
  * HazardClass.FLAMMABLE_SOLID.isComputed(); // false
  * }</pre>

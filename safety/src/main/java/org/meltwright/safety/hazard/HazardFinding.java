@@ -3,6 +3,7 @@ package org.meltwright.safety.hazard;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.source.Source;
@@ -44,7 +45,7 @@ public record HazardFinding(
     Source rule,
     List<Working> workings,
     List<HazardIngredient> open,
-    List<String> remarks) {
+    List<HazardRemark> remarks) {
 
   /**
    * Copies the lists.
@@ -78,8 +79,12 @@ public record HazardFinding(
    *
    * @return the category, for example "1B"; empty text if not classified
    */
-  public String category() {
-    return categories.isEmpty() ? "" : categories.get(0).category();
+  public Optional<Category> category() {
+    return categories.stream().map(HazardCategory::category).findFirst();
+  }
+
+  boolean isCategoryOne() {
+    return category().filter(Category::isOne).isPresent();
   }
 
   /**
@@ -105,7 +110,7 @@ public record HazardFinding(
   public Explanation explanation() {
     Explanation.Builder b = Explanation.of(hazardClass.name(Locale.ENGLISH) + ": " + outcome());
     workings.forEach(w -> HazardArithmetic.describe(w, b));
-    remarks.forEach(r -> b.warning(HazardTexts.remark(r, Locale.ENGLISH)));
+    remarks.forEach(r -> b.warning(r.text(Locale.ENGLISH)));
     if (!open.isEmpty()) {
       b.warning("nothing known for this class of " + names(open));
     }
@@ -117,7 +122,7 @@ public record HazardFinding(
     return switch (status) {
       case CLASSIFIED ->
           categories.stream()
-              .map(c -> "category " + c.category() + " (" + c.statement() + ")")
+              .map(c -> ("category " + c.category().id()).strip() + " (" + c.statement() + ")")
               .collect(Collectors.joining(", "));
       case NOT_CLASSIFIED -> "not classified";
       case INSUFFICIENT_DATA -> "insufficient data";

@@ -196,7 +196,7 @@ public final class HazardLabel {
   private static boolean isNamedFor(HazardFinding f) {
     boolean irritation =
         (f.hazardClass() == HazardClass.SKIN || f.hazardClass() == HazardClass.EYE)
-            && !f.category().startsWith("1");
+            && !f.isCategoryOne();
     return NAMED_FOR.contains(f.hazardClass()) && !irritation;
   }
 
@@ -219,15 +219,12 @@ public final class HazardLabel {
 
   private void fieldGaps(Set<LabelGap> gaps) {
     LabelSupplier s = details.supplier();
-    boolean named =
-        !details.productName(Locale.ENGLISH).isBlank()
-            && !details.productName(Locale.GERMAN).isBlank();
-    addIf(gaps, !named, LabelGap.PRODUCT_NAME);
+    addIf(gaps, !details.productName().isComplete(), LabelGap.PRODUCT_NAME);
     addIf(gaps, details.massKilograms().isEmpty(), LabelGap.NOMINAL_MASS);
-    addIf(gaps, s.name().isBlank(), LabelGap.SUPPLIER_NAME);
-    addIf(gaps, s.postalAddress().isBlank(), LabelGap.SUPPLIER_ADDRESS);
-    addIf(gaps, s.telephone().isBlank(), LabelGap.SUPPLIER_TELEPHONE);
-    addIf(gaps, details.batch().isBlank(), LabelGap.BATCH);
+    addIf(gaps, s.name().isEmpty(), LabelGap.SUPPLIER_NAME);
+    addIf(gaps, s.postalAddress().isEmpty(), LabelGap.SUPPLIER_ADDRESS);
+    addIf(gaps, s.telephone().isEmpty(), LabelGap.SUPPLIER_TELEPHONE);
+    addIf(gaps, details.batch().isEmpty(), LabelGap.BATCH);
     addIf(gaps, details.maximumTemperature().isEmpty(), LabelGap.MAXIMUM_TEMPERATURE);
   }
 

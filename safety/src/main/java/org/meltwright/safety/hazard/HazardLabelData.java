@@ -84,10 +84,10 @@ public record HazardLabelData(
 
     private static SupplierData of(LabelSupplier supplier) {
       return new SupplierData(
-          statedOrNull(supplier.name()),
-          statedOrNull(supplier.postalAddress()),
-          statedOrNull(supplier.telephone()),
-          statedOrNull(supplier.electronicAddress()));
+          supplier.name().orElse(null),
+          supplier.postalAddress().orElse(null),
+          supplier.telephone().orElse(null),
+          supplier.electronicAddress().orElse(null));
     }
   }
 
@@ -151,9 +151,9 @@ public record HazardLabelData(
     return new HazardLabelData(
         label.isComplete(),
         label.gaps().stream().map(g -> new Coded(g.id(), g.text(locale))).toList(),
-        statedOrNull(details.productName(locale)),
+        details.productName(locale).orElse(null),
         details.massKilograms().isPresent() ? details.massKilograms().getAsDouble() : null,
-        statedOrNull(details.batch()),
+        details.batch().orElse(null),
         SupplierData.of(details.supplier()),
         label.pictograms().stream().map(p -> new Coded(p.name(), p.symbol(locale))).toList(),
         label.signalWord().map(w -> new Coded(w.id(), w.word(locale))).orElse(null),
@@ -166,10 +166,6 @@ public record HazardLabelData(
         details.maximumTemperature().map(TemperaturePoint::celsius).orElse(null),
         texts.advice(),
         HazardReviewData.of(label.review(), locale));
-  }
-
-  private static @Nullable String statedOrNull(String text) {
-    return text.isBlank() ? null : text;
   }
 
   private static List<Coded> statements(HazardLabel label, List<String> codes, Locale locale) {

@@ -4,6 +4,7 @@ package org.meltwright.safety.hazard;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -36,13 +37,14 @@ final class HazardNotation {
     ClassName name = ClassName.find(m.group("name")).orElseThrow(() -> unreadable(text));
     String stated = m.group("category") == null ? "" : m.group("category").toUpperCase(Locale.ROOT);
     boolean undivided = isUndivided(name, stated);
-    String category = undivided ? "1A" : stated;
+    Category category =
+        Category.find(undivided ? "1A" : stated).orElseThrow(() -> mismatch(text, name.allowed()));
     String statement = statement(m.group("statement"));
     HazardClass hazardClass =
         name.hazardClass(category, statement).orElseThrow(() -> mismatch(text, name.allowed()));
     return new HazardCategory(
         hazardClass,
-        category.isEmpty() ? hazardClass.id() : category,
+        category,
         statement,
         details(m.group("details")),
         m.group("star") != null && m.group("star").strip().equals("*"),
@@ -55,7 +57,9 @@ final class HazardNotation {
 
   /** Sheets from outside Europe write category 1 where the European law has 1A and 1B. */
   private static boolean isUndivided(ClassName name, String stated) {
-    return stated.equals("1") && !name.hasCategory("1") && name.hasCategory("1A");
+    return stated.equals("1")
+        && !name.hasCategory(Category.ONE)
+        && name.hasCategory(Category.ONE_A);
   }
 
   /** The code with a capital H; letters of an effect stay as they are: H360Fd is not H360FD. */
@@ -76,7 +80,7 @@ final class HazardNotation {
         c.category(),
         c.statement(),
         Double.parseDouble(m.group("from")),
-        below == null ? Double.POSITIVE_INFINITY : Double.parseDouble(below));
+        below == null ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(below)));
   }
 
   private static List<String> details(String text) {
@@ -89,15 +93,15 @@ final class HazardNotation {
   }
 
   /** Refuses what does not belong together. */
-  static void requireBelonging(HazardClass hazardClass, String category, String statement) {
+  static void requireBelonging(HazardClass hazardClass, Category category, String statement) {
     String own = LabelElements.statement(hazardClass, category);
     boolean belongs =
         own.isEmpty()
-            ? category.equals("5") && unStatements(hazardClass).contains(statement)
+            ? category == Category.FIVE && unStatements(hazardClass).contains(statement)
             : Statements.isForm(statement, own);
     if (!belongs) {
       throw mismatch(
-          hazardClass.id() + " " + category + " " + statement, ClassName.allowed(hazardClass));
+          hazardClass.id() + " " + category.id() + " " + statement, ClassName.allowed(hazardClass));
     }
   }
 

@@ -25,6 +25,26 @@ public enum HazardProblem implements ProblemCode {
   CATEGORY("hazard.category"),
   /** A concentration limit that no mixture can reach, or that lies out of order. */
   LIMIT("hazard.limit"),
+  /** An M-factor below 1. */
+  FACTOR("hazard.factor"),
+  /** An acute toxicity estimate that is not above zero. */
+  ESTIMATE("hazard.estimate"),
+  /** A vapour pressure or molar mass that is not above zero. */
+  VAPOUR_PRESSURE("hazard.vapour-pressure"),
+  /** The share of a metal outside 0 to 1. */
+  METAL_SHARE("hazard.metal-share"),
+  /** A supplement that the law does not have. */
+  SUPPLEMENT("hazard.supplement"),
+  /** A pH that cannot be. */
+  PH("hazard.ph"),
+  /** A viscosity that is not above zero. */
+  VISCOSITY("hazard.viscosity"),
+  /** An acid or alkaline reserve below zero. */
+  RESERVE("hazard.reserve"),
+  /** A viscosity at 40 °C of what is solid or a gas there. */
+  STATE_AGAINST_VISCOSITY("hazard.state-against-viscosity"),
+  /** A share outside 0 to 100 %. */
+  SHARE("hazard.share"),
   /** A share whose low end lies above its high end. */
   SHARE_RANGE("hazard.share-range"),
   /** A data sheet for what the mixture does not hold. */

@@ -55,14 +55,15 @@ public final class HazardReview {
   }
 
   /**
-   * Classifies a solid cake of materials, with what the tables hold of each.
+   * Classifies a cake of materials that is still solid at 40 °C, with what the tables hold of each.
    *
-   * @param cake the shares by mass of what is solid when handed over
+   * @param cake the shares by mass of what softens above 40 °C only; of a balm that may flow there
+   *     state the viscosity to {@link HazardMixture#builder(Composition, RuleSet)}
    * @param rules the rules
    * @return the review
    */
   public static HazardReview ofCake(Composition cake, RuleSet rules) {
-    return of(HazardMixture.of(cake, rules).state(PhysicalState.SOLID).build(), rules);
+    return of(HazardMixture.builder(cake, rules).state(PhysicalState.SOLID_AT_40).build(), rules);
   }
 
   private HazardReview(HazardMixture mixture, RuleSet rules) {
@@ -75,7 +76,7 @@ public final class HazardReview {
     this.elicitors = full ? s.elicitors() : List.of();
     this.onRequest = full ? s.onRequest() : List.of();
     this.notices = full ? s.notices() : List.of();
-    this.assumptions = Assumptions.of(mixture);
+    this.assumptions = Assumptions.of(mixture, rules);
   }
 
   /**

@@ -73,7 +73,7 @@ public record HazardReviewData(
   public record Category(
       String hazardClass,
       String name,
-      String category,
+      @Nullable String category,
       @Nullable String statement,
       boolean minimum,
       @Nullable String source) {
@@ -82,7 +82,7 @@ public record HazardReviewData(
       return new Category(
           c.hazardClass().id(),
           c.hazardClass().name(locale),
-          c.category(),
+          c.category() == org.meltwright.safety.hazard.Category.ONLY ? null : c.category().id(),
           c.statement().isEmpty() ? null : c.statement(),
           c.minimum(),
           source);
@@ -125,7 +125,7 @@ public record HazardReviewData(
           finding.hazardClass().name(locale),
           finding.status() == HazardStatus.INSUFFICIENT_DATA,
           finding.open().stream().map(i -> i.name(locale)).toList(),
-          finding.remarks().stream().map(r -> HazardTexts.remark(r, locale)).toList());
+          finding.remarks().stream().map(r -> r.text(locale)).toList());
     }
   }
 

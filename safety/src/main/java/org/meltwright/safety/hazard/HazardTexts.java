@@ -1,8 +1,10 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.meltwright.units.Messages;
 
 /** The one look-up of this package's own texts. */
@@ -12,16 +14,27 @@ final class HazardTexts {
 
   private HazardTexts() {}
 
-  static String remark(String key, Locale locale) {
-    return MESSAGES.text("remark." + key, locale);
-  }
-
   static String label(String key, Locale locale) {
     return MESSAGES.text("label." + key, locale);
   }
 
   static String label(String key, Locale locale, Map<String, String> values) {
     return MESSAGES.text("label." + key, locale, values);
+  }
+
+  static Optional<String> stated(String text) {
+    return text.isBlank() ? Optional.empty() : Optional.of(text);
+  }
+
+  /** A number as it was found, every digit of it. */
+  static String found(double value) {
+    return Double.isFinite(value)
+        ? BigDecimal.valueOf(value).stripTrailingZeros().toPlainString()
+        : String.valueOf(value);
+  }
+
+  static String percent(double low, double high) {
+    return (low == high ? found(low) : found(low) + " to " + found(high)) + " %";
   }
 
   static String text(String key, Locale locale) {

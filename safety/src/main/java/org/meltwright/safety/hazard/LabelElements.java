@@ -184,19 +184,23 @@ public final class LabelElements {
     return row(c.hazardClass(), c.category());
   }
 
-  private static Row row(HazardClass hazardClass, String category) {
-    String key = hazardClass.id() + " " + category;
+  private static Row row(HazardClass hazardClass, Category category) {
+    String key = key(hazardClass, category);
     return Objects.requireNonNull(ROWS.get(key), key);
   }
 
   /** The statement of a category; acute categories of the UN system without one give empty text. */
-  static String statement(HazardClass hazardClass, String category) {
-    Row row = ROWS.get(hazardClass.id() + " " + category);
+  static String statement(HazardClass hazardClass, Category category) {
+    Row row = ROWS.get(key(hazardClass, category));
     return row == null ? "" : row.statement();
   }
 
+  private static String key(HazardClass hazardClass, Category category) {
+    return hazardClass.id() + " " + category.key();
+  }
+
   static boolean knows(HazardCategory c) {
-    return ROWS.containsKey(c.hazardClass().id() + " " + c.category());
+    return ROWS.containsKey(key(c.hazardClass(), c.category()));
   }
 
   /** All categories of the table, most severe first of each class. */
@@ -206,7 +210,7 @@ public final class LabelElements {
 
   private static List<HazardCategory> categoriesOfTable() {
     return TextTable.rows("label-elements.txt").stream()
-        .map(r -> HazardCategory.of(HazardClass.ofId(r.get(0)), r.get(1), r.get(2)))
+        .map(r -> HazardCategory.of(HazardClass.ofId(r.get(0)), Category.of(r.get(1)), r.get(2)))
         .toList();
   }
 

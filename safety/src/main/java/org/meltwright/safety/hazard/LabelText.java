@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** Writes a label as plain text, a line each. */
 final class LabelText {
@@ -43,9 +44,9 @@ final class LabelText {
 
   private void head() {
     LabelDetails d = label.details();
-    add("product", d.productName(locale));
+    add("product", d.productName(locale).orElse(""));
     d.massKilograms().ifPresent(kg -> add("mass", grams(kg)));
-    add("batch", d.batch());
+    add("batch", d.batch().orElse(""));
   }
 
   private void hazards() {
@@ -71,7 +72,7 @@ final class LabelText {
     }
     for (UptakeForm form : new UptakeForm[] {UptakeForm.ORAL, UptakeForm.DERMAL, UptakeForm.DUST}) {
       double percent = label.review().unknownAcutePercent(form);
-      double above = label.review().rules().bound("unknown-stated-above-per-cent");
+      double above = label.review().rules().bound(Bound.UNKNOWN_STATED_ABOVE_PER_CENT);
       if (org.meltwright.units.Limit.exceeds(percent, above)) {
         String route = HazardTexts.label("route." + form.id(), locale);
         remarks.add(
@@ -96,7 +97,7 @@ final class LabelText {
         "supplier",
         java.util.stream.Stream.of(
                 s.name(), s.postalAddress(), s.telephone(), s.electronicAddress())
-            .filter(part -> !part.isBlank())
+            .flatMap(Optional::stream)
             .collect(joining(", ")));
   }
 
@@ -140,8 +141,7 @@ final class LabelText {
 
   private String openLine(HazardFinding f) {
     String who = f.open().stream().map(i -> i.name(locale)).collect(joining(", "));
-    String why =
-        f.remarks().stream().map(r -> HazardTexts.remark(r, locale)).collect(joining("; "));
+    String why = f.remarks().stream().map(r -> r.text(locale)).collect(joining("; "));
     String reason = who.isEmpty() ? why : HazardTexts.label("no-data-of", locale) + " " + who;
     return f.hazardClass().name(locale) + ": " + reason;
   }

@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -49,7 +48,7 @@ public final class RuleSet {
   private final HarmonisedEntries entries;
   private final Map<HazardClass, ClassRule> rules = new EnumMap<>(HazardClass.class);
   private final List<AcuteLimit> acuteLimits = new ArrayList<>();
-  private final Map<String, Double> bounds = new HashMap<>();
+  private final Map<Bound, Double> bounds = new EnumMap<>(Bound.class);
   private final boolean labels;
 
   /**
@@ -91,9 +90,9 @@ public final class RuleSet {
   private void read(List<String> row) {
     switch (row.get(0)) {
       case "rule-set" -> {}
-      case "class" -> rules.put(HazardClass.ofId(row.get(1)), ClassRule.of(row));
+      case "class" -> rules.put(HazardClass.ofId(row.get(1)), new ClassRule(row));
       case "acute" -> acuteLimits.add(AcuteLimit.of(row));
-      case "bound" -> bounds.put(row.get(1), Double.parseDouble(row.get(2)));
+      case "bound" -> bounds.put(Bound.ofId(row.get(1)), Double.parseDouble(row.get(2)));
       default -> rule(HazardClass.ofId(row.get(1))).orElseThrow().add(row);
     }
   }
@@ -201,9 +200,28 @@ public final class RuleSet {
   }
 
   private static SubstanceHazards notLookedUp(Material material) {
-    SubstanceSheet b = SubstanceHazards.builder(material.id(), HazardEvidence.NOT_LOOKED_UP);
+    SubstanceSheet b = new SubstanceSheet(material.id(), HazardEvidence.NOT_LOOKED_UP);
     material.cas().ifPresent(b::cas);
     return b.build();
+  }
+
+  /**
+   * What adds up across substances although the class takes the highest share: boron compounds
+   * (note 11), and what falls under one entry with note 12, however that is known.
+   */
+  String additiveGroup(SubstanceHazards s) {
+    Optional<SubstanceHazards> entry = entries.entryOf(s);
+    if (hasNote("11", s, entry)) {
+      return "boron compounds (note 11)";
+    }
+    return hasNote("12", s, entry)
+        ? entry.flatMap(SubstanceHazards::indexNumber).orElse("") + " (note 12)"
+        : s.key();
+  }
+
+  private static boolean hasNote(
+      String note, SubstanceHazards s, Optional<SubstanceHazards> entry) {
+    return s.notes().contains(note) || entry.filter(e -> e.notes().contains(note)).isPresent();
   }
 
   List<SubstanceHazards> entries() {
@@ -218,8 +236,8 @@ public final class RuleSet {
     return acuteLimits.stream().filter(l -> l.form() == form).toList();
   }
 
-  double bound(String name) {
-    return Objects.requireNonNull(bounds.get(name), name);
+  double bound(Bound bound) {
+    return Objects.requireNonNull(bounds.get(bound), bound::id);
   }
 
   @Override

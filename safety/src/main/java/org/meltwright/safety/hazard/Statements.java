@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
 
 /** The law's statement texts in English and German, and the forms that close their gaps. */
 final class Statements {
@@ -21,6 +23,14 @@ final class Statements {
 
   static boolean has(String code) {
     return PUBLISHED.containsKey(code);
+  }
+
+  /** A code of the supplements, or the reason why it is none. */
+  static String requireSupplement(String code) {
+    if (code.startsWith("EUH") && has(code)) {
+      return code;
+    }
+    throw new ProblemException(Problem.of(HazardProblem.SUPPLEMENT, code));
   }
 
   static Set<String> codes() {

@@ -3,6 +3,7 @@ package org.meltwright.safety.hazard;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -51,9 +52,9 @@ final class Supplements {
 
   /** What holds lead, if the mixture's lead reaches the limit. */
   private List<HazardIngredient> lead() {
-    List<HazardIngredient> holding = where(i -> i.hazards().metal().equals("Pb"));
+    List<HazardIngredient> holding = where(i -> i.hazards().metal().equals(Optional.of("Pb")));
     double lead = holding.stream().mapToDouble(i -> metalPercent(i)).sum();
-    return lead > 0 && Limit.reaches(lead, rules.bound("lead-statement-above-per-cent"))
+    return lead > 0 && Limit.reaches(lead, rules.bound(Bound.LEAD_STATEMENT_ABOVE_PER_CENT))
         ? holding
         : List.of();
   }
@@ -75,13 +76,15 @@ final class Supplements {
   }
 
   private boolean elicits(HazardIngredient i, HazardClass c) {
-    OptionalDouble own = LimitLadder.lowest(i.hazards().limits(c, "").stream());
+    OptionalDouble own = LimitLadder.lowest(i.hazards().limits(c, Effect.WHOLE).stream());
     OptionalDouble limit =
         own.isPresent()
             ? OptionalDouble.of(own.getAsDouble() / 10)
             : rules.rule(c).stream()
                 .flatMap(
-                    r -> i.hazards().claims(c, "").stream().map(x -> r.elicitation(x.category())))
+                    r ->
+                        i.hazards().claims(c, Effect.WHOLE).stream()
+                            .map(x -> r.elicitation(x.category())))
                 .flatMapToDouble(OptionalDouble::stream)
                 .min();
     return limit.isPresent() && Limit.reaches(i.limitPercent(), limit.getAsDouble());
@@ -121,7 +124,7 @@ final class Supplements {
 
   private static boolean isSevereCmr(HazardFinding f) {
     return switch (f.hazardClass()) {
-      case CARCINOGENICITY, MUTAGENICITY, REPRODUCTION -> f.category().startsWith("1");
+      case CARCINOGENICITY, MUTAGENICITY, REPRODUCTION -> f.isCategoryOne();
       default -> false;
     };
   }

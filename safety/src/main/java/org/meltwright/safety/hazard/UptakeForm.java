@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -80,6 +81,22 @@ public enum UptakeForm {
       case DUST -> estimate / 4;
       case ORAL, DERMAL -> throw new UnsupportedOperationException(id + " knows no hours");
     };
+  }
+
+  boolean isInhaled() {
+    return hazardClass == HazardClass.ACUTE_INHALATION;
+  }
+
+  /** The forms by which a class is met. */
+  static Stream<UptakeForm> of(HazardClass hazardClass) {
+    return Stream.of(values()).filter(f -> f.hazardClass == hazardClass);
+  }
+
+  /** The form that a detail of a category names, such as "vapour" or "dust". */
+  static Optional<UptakeForm> inhaled(String detail) {
+    return detail.equals("mist")
+        ? Optional.of(DUST)
+        : Stream.of(values()).filter(f -> f.isInhaled() && f.id.equals(detail)).findFirst();
   }
 
   static UptakeForm ofId(String id) {

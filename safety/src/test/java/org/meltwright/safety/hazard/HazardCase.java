@@ -71,17 +71,23 @@ record HazardCase(
       String cas = known.substring(4);
       return rules.find(cas).orElseGet(() -> SubstanceHazards.unknown("CAS " + cas));
     }
-    SubstanceSheet b = SubstanceHazards.ofDataSheet(name);
+    SubstanceSheet b = SubstanceHazards.builder(name);
     BRACES.matcher(known).results().forEach(r -> b.classified(r.group(1)));
     ESTIMATE
         .matcher(known)
         .results()
         .forEach(r -> b.estimate(UptakeForm.ofId(r.group(1)), Double.parseDouble(r.group(2))));
-    FACTORS
-        .matcher(known)
-        .results()
-        .forEach(r -> b.factors(Double.parseDouble(r.group(1)), Double.parseDouble(r.group(2))));
+    FACTORS.matcher(known).results().forEach(r -> factors(b, r.group(1), r.group(2)));
     return known.contains("not-additive") ? b.notAdditive().build() : b.build();
+  }
+
+  private static void factors(SubstanceSheet b, String acute, String chronic) {
+    if (!acute.equals("0")) {
+      b.acuteFactor(Double.parseDouble(acute));
+    }
+    if (!chronic.equals("0")) {
+      b.chronicFactor(Double.parseDouble(chronic));
+    }
   }
 
   private void facts(HazardMixture.Builder b) {
@@ -92,7 +98,7 @@ record HazardCase(
     String[] words = facts.split(" ", -1);
     for (int i = 0; i < words.length; i++) {
       switch (words[i]) {
-        case "solid" -> b.state(PhysicalState.SOLID);
+        case "solid" -> b.state(PhysicalState.SOLID_AT_40);
         case "liquid" -> b.state(PhysicalState.LIQUID);
         case "viscosity" -> b.viscosityAt40(Double.parseDouble(words[++i]));
         case "ph" -> b.ph(Double.parseDouble(words[++i]));
@@ -146,7 +152,7 @@ record HazardCase(
   private static void checkClass(HazardFinding finding, String value) {
     String found =
         switch (finding.status()) {
-          case CLASSIFIED -> finding.category();
+          case CLASSIFIED -> finding.category().map(Category::key).orElse("");
           case NOT_CLASSIFIED -> "-";
           case INSUFFICIENT_DATA -> "?";
         };

@@ -31,7 +31,8 @@ class HazardLabelTest {
         .nominalMass(QuantityKind.MASS.ofSi(0.04))
         .batch("2026-11-A")
         .supplier(
-            new LabelSupplier("Studio Fern", "Mill Lane 1, Oldtown", "+00 123", "fern@example.org"))
+            LabelSupplier.of("Studio Fern", "Mill Lane 1, Oldtown", "+00 123")
+                .withElectronicAddress("fern@example.org"))
         .maximumTemperature(TemperaturePoint.ofCelsius(90))
         .disposal("a collection point for hazardous waste", "einer Schadstoffsammelstelle");
   }

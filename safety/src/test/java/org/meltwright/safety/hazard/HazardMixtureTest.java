@@ -46,7 +46,8 @@ class HazardMixtureTest {
   @Test
   void materialThatIsAMix_isTakenApartAtTheUpperEnds() {
     HazardMixture mixture =
-        HazardMixture.of(Composition.ofParts(Map.of(BEESWAX, 90.0, PAINT, 10.0)), RULES).build();
+        HazardMixture.builder(Composition.ofParts(Map.of(BEESWAX, 90.0, PAINT, 10.0)), RULES)
+            .build();
     assertThat(mixture.ingredients())
         .extracting(i -> i.name(Locale.ENGLISH))
         .containsExactlyInAnyOrder("Beeswax", "Zinc white", "Linseed oil");
@@ -67,7 +68,7 @@ class HazardMixtureTest {
   void estimateMilderThanTheCategoryOfItsSheet_doesNotThinTheCategory(
       double stated, double estimate, String category) {
     SubstanceHazards half =
-        SubstanceHazards.ofDataSheet("x")
+        SubstanceHazards.builder("x")
             .classified("Acute Tox. 3 H301")
             .estimate(UptakeForm.ORAL, stated)
             .build();
@@ -75,7 +76,7 @@ class HazardMixtureTest {
         HazardMixture.builder(RULES).substance(half, 50).cas("8012-89-3", 50).build();
     HazardFinding swallowed = HazardReview.of(mixture, RULES).finding(HazardClass.ACUTE_ORAL);
     assertThat(swallowed.workings().get(0).value()).isCloseTo(estimate, within());
-    assertThat(swallowed.category()).contains(category);
+    assertThat(swallowed.category()).contains(Category.of(category));
   }
 
   @Test
@@ -100,18 +101,19 @@ class HazardMixtureTest {
   @Test
   void ownDataSheet_overridesAndStaysVisible() {
     SubstanceHazards sheet =
-        SubstanceHazards.ofDataSheet("Zinc white, coated")
+        SubstanceHazards.builder("Zinc white, coated")
             .cas("1314-13-2")
             .classified("Aquatic Chronic 3 H412")
             .build();
     HazardReview review =
         HazardReview.of(
-            HazardMixture.of(Composition.ofParts(Map.of(BEESWAX, 70.0, ZINC_WHITE, 30.0)), RULES)
+            HazardMixture.builder(
+                    Composition.ofParts(Map.of(BEESWAX, 70.0, ZINC_WHITE, 30.0)), RULES)
                 .dataSheet("zinc-white", sheet)
                 .state(PhysicalState.SOLID)
                 .build(),
             RULES);
-    assertThat(review.finding(HazardClass.AQUATIC_CHRONIC).category()).isEqualTo("3");
+    assertThat(review.finding(HazardClass.AQUATIC_CHRONIC).category()).contains(Category.of("3"));
     assertThat(review.assumptions())
         .extracting(Assumption::kind)
         .contains(Assumption.Kind.DATA_SHEET_MILDER);
@@ -133,7 +135,7 @@ class HazardMixtureTest {
             HazardMixture.builder(RULES)
                 .cas("58339-34-7", 10)
                 .cas("8012-89-3", 90)
-                .dataSheet("58339-34-7", SubstanceHazards.ofDataSheet("Cadmium red").build())
+                .dataSheet("58339-34-7", SubstanceHazards.builder("Cadmium red").build())
                 .build(),
             RULES);
     assertThat(open.finding(HazardClass.CARCINOGENICITY).status())
@@ -182,7 +184,8 @@ class HazardMixtureTest {
   @Test
   void paint_isDeclaredWithTheColourIndexNameOfItsPigment() {
     HazardMixture mixture =
-        HazardMixture.of(Composition.ofParts(Map.of(BEESWAX, 90.0, PAINT, 10.0)), RULES).build();
+        HazardMixture.builder(Composition.ofParts(Map.of(BEESWAX, 90.0, PAINT, 10.0)), RULES)
+            .build();
     assertThat(mixture.declared())
         .extracting(share -> share.name(Locale.GERMAN))
         .contains("Zinkweiß-Ölfarbe (PW4)");
@@ -192,8 +195,8 @@ class HazardMixtureTest {
   @ValueSource(strings = {"zinc-whit", "1314-13-3", "zinc-paint", ""})
   void sheetForNoIngredient_isAProblemThatNamesTheIngredients(String id) {
     HazardMixture.Builder b =
-        HazardMixture.of(Composition.ofParts(Map.of(BEESWAX, 70.0, PAINT, 30.0)), RULES)
-            .dataSheet(id, SubstanceHazards.ofDataSheet("x").classified("Carc. 1B H350").build());
+        HazardMixture.builder(Composition.ofParts(Map.of(BEESWAX, 70.0, PAINT, 30.0)), RULES)
+            .dataSheet(id, SubstanceHazards.builder("x").classified("Carc. 1B H350").build());
     assertThatThrownBy(b::build)
         .isInstanceOfSatisfying(
             ProblemException.class,
@@ -210,12 +213,12 @@ class HazardMixtureTest {
   void sheetByIdOrNumber_isUsedWhateverTheOrder(String id) {
     HazardMixture mixture =
         HazardMixture.builder(RULES)
-            .dataSheet(id, SubstanceHazards.ofDataSheet("x").classified("Carc. 1B H350").build())
+            .dataSheet(id, SubstanceHazards.builder("x").classified("Carc. 1B H350").build())
             .material(ZINC_WHITE, 10)
             .material(BEESWAX, 90)
             .build();
     assertThat(HazardReview.of(mixture, RULES).finding(HazardClass.CARCINOGENICITY).category())
-        .isEqualTo("1B");
+        .contains(Category.of("1B"));
   }
 
   @ParameterizedTest
@@ -238,14 +241,13 @@ class HazardMixtureTest {
 
   @Test
   void sheetsOfOneNameThatDiffer_areHeldEachByItself() {
-    SubstanceHazards mild = SubstanceHazards.ofDataSheet("Red").build();
-    SubstanceHazards severe =
-        SubstanceHazards.ofDataSheet("red").classified("Carc. 1B H350").build();
+    SubstanceHazards mild = SubstanceHazards.builder("Red").build();
+    SubstanceHazards severe = SubstanceHazards.builder("red").classified("Carc. 1B H350").build();
     HazardMixture mixture =
         HazardMixture.builder(RULES).substance(mild, 50).substance(severe, 50).build();
     assertThat(mixture.ingredients()).hasSize(2);
     assertThat(HazardReview.of(mixture, RULES).finding(HazardClass.CARCINOGENICITY).category())
-        .isEqualTo("1B");
+        .contains(Category.of("1B"));
   }
 
   @Test
@@ -279,7 +281,7 @@ class HazardMixtureTest {
         HazardMixture.builder(RULES)
             .cas("58339-34-7", 10)
             .cas("8012-89-3", 90)
-            .state(PhysicalState.SOLID)
+            .state(PhysicalState.SOLID_AT_40)
             .build();
     assertThat(HazardReview.of(unknown, RULES))
         .hasToString("no class reached on the data given; 24 classes open");
@@ -303,12 +305,12 @@ class HazardMixtureTest {
                 10.0));
 
     SubstanceHazards sheet =
-        SubstanceHazards.ofDataSheet("Cadmium red")
+        SubstanceHazards.builder("Cadmium red")
             .classified("Aquatic Chronic 4 H413")
             .openFor(HazardClass.CARCINOGENICITY)
             .build();
     HazardMixture mixture =
-        HazardMixture.of(cake, rules)
+        HazardMixture.builder(cake, rules)
             .dataSheet("cadmium-red", sheet)
             .state(PhysicalState.SOLID)
             .build();

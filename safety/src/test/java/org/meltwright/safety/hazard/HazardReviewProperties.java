@@ -73,7 +73,7 @@ class HazardReviewProperties {
   /** How severe an answer is: 0 for none, the more the worse. */
   private static int severity(HazardFinding f) {
     ClassRule rule = RULES.rule(f.hazardClass()).orElseThrow();
-    return f.isClassified() ? rule.levels().size() - rule.rank(f.category()) : 0;
+    return f.isClassified() ? rule.levels().size() - rule.rank(f.category().orElseThrow()) : 0;
   }
 
   private static void assertNoWorse(HazardReview milder, HazardReview worse) {
@@ -174,7 +174,7 @@ class HazardReviewProperties {
         .productName("Test mix", "Probemischung")
         .nominalMass(QuantityKind.MASS.ofSi(0.04))
         .batch("1")
-        .supplier(new LabelSupplier("Studio", "Street 1, Town", "+00 0", ""))
+        .supplier(LabelSupplier.of("Studio", "Street 1, Town", "+00 0"))
         .maximumTemperature(TemperaturePoint.ofCelsius(90))
         .disposal("a collection point for hazardous waste", "einer Schadstoffsammelstelle")
         .extinguisher("dry powder or foam", "Löschpulver oder Schaum")

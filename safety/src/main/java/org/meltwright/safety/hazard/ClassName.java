@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -79,8 +80,18 @@ enum ClassName {
     return Stream.of(values()).filter(n -> n.printed.equalsIgnoreCase(text.strip())).findFirst();
   }
 
+  /** The categories of each name, gathered once. */
+  private static final class Gathered {
+    static final Map<ClassName, List<HazardCategory>> CATEGORIES =
+        Stream.of(values()).collect(Collectors.toUnmodifiableMap(n -> n, ClassName::gather));
+  }
+
   /** All categories of the name, each with the statement without the letters of an effect. */
   List<HazardCategory> categories() {
+    return Objects.requireNonNull(Gathered.CATEGORIES.get(this));
+  }
+
+  private List<HazardCategory> gather() {
     Stream<HazardCategory> european =
         LabelElements.all().stream()
             .filter(c -> classes.contains(c.hazardClass()))
@@ -96,6 +107,28 @@ enum ClassName {
         .filter(c -> Statements.isForm(code, c.statement()))
         .map(HazardCategory::hazardClass)
         .findFirst();
+  }
+
+  boolean isCalled(String name) {
+    return printed.equals(name);
+  }
+
+  /**
+   * The categories that a printed number may mean. Sheets from outside Europe write category 1
+   * where the European law has 1A and 1B: it is read as 1A and marked.
+   */
+  List<HazardCategory> possible(String number) {
+    Optional<Category> category = Category.find(number);
+    if (category.isEmpty()) {
+      return List.of();
+    }
+    boolean undivided =
+        category.get() == Category.ONE && !hasCategory(Category.ONE) && hasCategory(Category.ONE_A);
+    Category meant = undivided ? Category.ONE_A : category.get();
+    return categories().stream()
+        .filter(c -> c.category() == meant)
+        .map(c -> undivided ? c.asUndivided() : c)
+        .toList();
   }
 
   boolean hasCategory(Category category) {

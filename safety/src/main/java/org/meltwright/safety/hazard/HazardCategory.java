@@ -73,6 +73,11 @@ public record HazardCategory(
     return HazardNotation.category(text);
   }
 
+  /** The category as a sheet means it that prints 1 in place of 1A or 1B. */
+  HazardCategory asUndivided() {
+    return new HazardCategory(hazardClass, category, statement, details, minimum, true);
+  }
+
   static HazardCategory of(HazardClass hazardClass, Category category, String statement) {
     return new HazardCategory(hazardClass, category, statement, List.of(), false, false);
   }

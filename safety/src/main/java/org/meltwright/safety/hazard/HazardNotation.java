@@ -1,95 +1,51 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
 /** Reads classifications, limits and estimates in the notation of the law. */
 final class HazardNotation {
 
-  private static final Pattern CATEGORY =
-      Pattern.compile(
-          "(?<name>\\p{Alpha}[\\p{Alpha}. -]*?)"
-              + "(?:[ ,]*(?:(?i:category|cat\\.?) ?)?(?<category>\\d+[A-Za-z]?))?(?<star> ?\\*{1,4})?"
-              + "[ ,:]*(?<statement>(?i:(?:EU)?H)\\d{3}[A-Za-z]*)(?: ?\\*{2,4})?(?<details>(?: ?\\([^)]*\\))*)");
-
-  private static final Pattern LIMIT =
-      Pattern.compile(
-          "(?<category>.*[Hh]\\d{3}[A-Za-z]*) (?<from>\\d+(?:\\.\\d+)?)"
-              + "(?: to (?<below>\\d+(?:\\.\\d+)?))?(?: ?%)?");
-
-  private static final Pattern DETAIL = Pattern.compile("\\(([^)]*)\\)");
-
   private HazardNotation() {}
 
+  /** Reads one category and nothing else. */
   static HazardCategory category(String text) {
-    Matcher m = CATEGORY.matcher(oneSpaced(text));
-    if (!m.matches()) {
-      throw unreadable(text);
+    SubstanceSheet sheet = new SubstanceSheet(text, HazardEvidence.DATA_SHEET);
+    SheetReader reader = new SheetReader(text, false);
+    reader.into(sheet);
+    List<HazardCategory> categories = sheet.categories;
+    boolean one = categories.size() == 1 && sheet.saysCategoriesAlone();
+    if (!one || !reader.findings().isAllUnderstood()) {
+      throw refused(text, reader);
     }
-    ClassName name = ClassName.find(m.group("name")).orElseThrow(() -> unreadable(text));
-    String stated = m.group("category") == null ? "" : m.group("category").toUpperCase(Locale.ROOT);
-    boolean undivided = isUndivided(name, stated);
-    Category category =
-        Category.find(undivided ? "1A" : stated).orElseThrow(() -> mismatch(text, name.allowed()));
-    String statement = statement(m.group("statement"));
-    HazardClass hazardClass =
-        name.hazardClass(category, statement).orElseThrow(() -> mismatch(text, name.allowed()));
-    return new HazardCategory(
-        hazardClass,
-        category,
-        statement,
-        details(m.group("details")),
-        m.group("star") != null && m.group("star").strip().equals("*"),
-        undivided);
+    return categories.get(0);
   }
 
-  private static String oneSpaced(String text) {
-    return text.strip().replaceAll("\\s+", " ");
-  }
-
-  /** Sheets from outside Europe write category 1 where the European law has 1A and 1B. */
-  private static boolean isUndivided(ClassName name, String stated) {
-    return stated.equals("1")
-        && !name.hasCategory(Category.ONE)
-        && name.hasCategory(Category.ONE_A);
-  }
-
-  /** The code with a capital H; letters of an effect stay as they are: H360Fd is not H360FD. */
-  private static String statement(String code) {
-    int h = code.toUpperCase(Locale.ROOT).indexOf('H') + 1;
-    return code.substring(0, h).toUpperCase(Locale.ROOT) + code.substring(h);
-  }
-
+  /** Reads one limit and nothing else. */
   static SpecificLimit limit(String text) {
-    Matcher m = LIMIT.matcher(oneSpaced(text));
-    if (!m.matches()) {
-      throw unreadable(text);
+    SubstanceSheet sheet = new SubstanceSheet(text, HazardEvidence.DATA_SHEET);
+    SheetReader reader = new SheetReader(text, true);
+    reader.into(sheet);
+    if (sheet.specificLimits.size() != 1 || !reader.findings().isAllUnderstood()) {
+      throw refused(text, reader);
     }
-    HazardCategory c = category(m.group("category"));
-    String below = m.group("below");
-    return new SpecificLimit(
-        c.hazardClass(),
-        c.category(),
-        c.statement(),
-        Double.parseDouble(m.group("from")),
-        below == null ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(below)));
+    return sheet.specificLimits.get(0);
   }
 
-  private static List<String> details(String text) {
-    List<String> details = new ArrayList<>();
-    Matcher m = DETAIL.matcher(text);
-    while (m.find()) {
-      details.addAll(TextTable.items(m.group(1), ","));
+  /** What was wrong with a text of one category or limit, with all of it shown. */
+  private static ProblemException refused(String text, SheetReader reader) {
+    for (Problem p : reader.findings().problems()) {
+      if (p.code() == HazardProblem.CATEGORY) {
+        return mismatch(text, p.details().getOrDefault("pairs", ""));
+      }
+      if (p.code() == HazardProblem.LIMIT) {
+        return new ProblemException(Problem.of(HazardProblem.LIMIT, p.found()));
+      }
     }
-    return details;
+    return unreadable(text);
   }
 
   /** Refuses what does not belong together. */

@@ -39,10 +39,10 @@ final class Statements {
 
   /** Whether a code is a statement itself or one of its forms for an effect, as H360Df of H360. */
   static boolean isForm(String code, String statement) {
-    boolean lettersOnly =
-        code.startsWith(statement)
-            && code.substring(statement.length()).chars().allMatch(Character::isLetter);
-    return code.equals(statement) || (lettersOnly && has(code));
+    if (code.equals(statement) || !code.startsWith(statement)) {
+      return code.equals(statement);
+    }
+    return has(code) && code.chars().skip(statement.length()).allMatch(Character::isLetter);
   }
 
   /** The text as published, with the law's own gaps. */

@@ -113,6 +113,17 @@ public final class SubstanceSheet {
         stated(metalShare));
   }
 
+  boolean saysCategoriesAlone() {
+    return specificLimits.isEmpty()
+        && estimates.isEmpty()
+        && notes.isEmpty()
+        && supplements.isEmpty()
+        && openClasses.isEmpty()
+        && casNumbers.isEmpty()
+        && acuteFactor == null
+        && chronicFactor == null;
+  }
+
   private static Object stated(@Nullable Object value) {
     return java.util.Optional.ofNullable(value);
   }
@@ -140,15 +151,21 @@ public final class SubstanceSheet {
   }
 
   /**
-   * Adds categories in the notation of the law.
+   * Adds what a data sheet says of the substance, as copied from its section 2 or 3: categories,
+   * and with them limits, M-factors, estimates, notes and supplements, see {@link CopiedSheet}.
    *
-   * @param text categories between semicolons, for example "Skin Sens. 1 H317; Repr. 2 H361f"
+   * <p>A single substance without its share; use {@link CopiedSheet#read} for several, and to see
+   * what was read by a choice.
+   *
+   * @param text for example "Skin Sens. 1 H317; Repr. 2 H361f"
    * @return this sheet
-   * @throws ProblemException if one cannot be read, or is no category of its class, see {@link
-   *     HazardCategory#parse}
+   * @throws ProblemException if anything in it is not understood, or is no category of its class;
+   *     with all problems and their places
    */
   public SubstanceSheet classified(String text) {
-    TextTable.items(text, ";").forEach(item -> classified(HazardCategory.parse(item)));
+    SheetReader reader = new SheetReader(text, false);
+    reader.into(this);
+    reader.findings().throwIfAny();
     return this;
   }
 

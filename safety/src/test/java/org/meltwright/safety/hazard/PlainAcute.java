@@ -38,6 +38,11 @@ final class PlainAcute {
     return ACUTE.get(form)[0].clone();
   }
 
+  /** Whether the air can hold as much vapour as the estimate of a category. */
+  static boolean held(double saturated, int category) {
+    return saturated >= ACUTE.get("vapour")[1][category - 1];
+  }
+
   private static int acuteCategory(String form, double estimate) {
     double[] bounds = ACUTE.get(form)[0];
     for (int i = 0; i < 4; i++) {

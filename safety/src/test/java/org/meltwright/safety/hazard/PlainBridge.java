@@ -34,7 +34,8 @@ final class PlainBridge {
       case NOT_CLASSIFIED -> "-";
       case INSUFFICIENT_DATA -> "?";
       case CLASSIFIED -> {
-        String category = f.category().equals(f.hazardClass().id()) ? "is" : f.category();
+        String number = f.category().orElseThrow().id();
+        String category = number.isEmpty() ? "is" : number;
         String statement = f.categories().get(0).statement();
         boolean effect = f.hazardClass() == HazardClass.REPRODUCTION && statement.length() > 4;
         yield effect ? category + " " + statement : category;
@@ -50,7 +51,7 @@ final class PlainBridge {
     Facts f = mixture.facts();
     switch (f.state()) {
       case "liquid" -> b.state(PhysicalState.LIQUID);
-      case "solid" -> b.state(PhysicalState.SOLID);
+      case "solid" -> b.state(f.solidAt40() ? PhysicalState.SOLID_AT_40 : PhysicalState.SOLID);
       case "gas" -> b.state(PhysicalState.GAS);
       default -> {}
     }
@@ -59,6 +60,9 @@ final class PlainBridge {
     }
     if (f.ph() != null) {
       b.ph(f.ph());
+    }
+    if (f.phLifted()) {
+      b.phRefutedByTest();
     }
     if (f.flash() != null) {
       b.flashPoint(TemperaturePoint.ofCelsius(f.flash()));
@@ -79,7 +83,7 @@ final class PlainBridge {
     if (k.toString().equals("none")) {
       return SubstanceHazards.presumedNone(k.id);
     }
-    SubstanceSheet sheet = SubstanceHazards.ofDataSheet(k.id);
+    SubstanceSheet sheet = SubstanceHazards.builder(k.id);
     for (Category c : k.categories) {
       sheet.classified((c.name() + " " + c.category()).strip() + " " + c.statement());
       if (!c.form().isEmpty()) {
@@ -88,7 +92,12 @@ final class PlainBridge {
     }
     k.limits.forEach(l -> sheet.limits(l.toString()));
     k.estimates.forEach((form, value) -> sheet.estimate(UptakeForm.ofId(form), value));
-    sheet.factors(k.acuteM == 1 ? 0 : k.acuteM, k.chronicM == 1 ? 0 : k.chronicM);
+    if (k.acuteM != 1) {
+      sheet.acuteFactor(k.acuteM);
+    }
+    if (k.chronicM != 1) {
+      sheet.chronicFactor(k.chronicM);
+    }
     if (!k.additive) {
       sheet.notAdditive();
     }
@@ -116,12 +125,12 @@ final class PlainBridge {
     k.unknown = s.evidence().isOpen();
     for (HazardCategory c : s.categories()) {
       boolean inhaled = c.hazardClass() == HazardClass.ACUTE_INHALATION;
-      k.categories.add(plain(c, inhaled ? s.inhaledAs().id() : ""));
+      k.categories.add(plain(c, inhaled ? form(s, c) : ""));
     }
     for (SpecificLimit l : s.specificLimits()) {
-      Category c = plain(l.hazardClass(), l.category(), l.statement(), "");
-      k.limits.add(
-          new Limit(c.name(), c.category(), c.statement(), l.fromPercent(), l.belowPercent()));
+      Category c = plain(l.hazardClass(), l.category().id(), l.statement(), "");
+      double below = l.belowPercent().orElse(Double.NaN);
+      k.limits.add(new Limit(c.name(), c.category(), c.statement(), l.fromPercent(), below));
     }
     for (UptakeForm form : UptakeForm.values()) {
       s.estimate(form).ifPresent(value -> k.estimates.put(form.id(), value));
@@ -145,6 +154,18 @@ final class PlainBridge {
         .id();
   }
 
+  /** The form that the entry states, else the one in which it can be in the air. */
+  private static String form(SubstanceHazards s, HazardCategory c) {
+    if (!s.inhaledAs().isEmpty()) {
+      return s.inhaledAs().iterator().next().id();
+    }
+    if (s.saturatedVapourMilligramsPerLitre().isEmpty()) {
+      return "";
+    }
+    double held = s.saturatedVapourMilligramsPerLitre().getAsDouble();
+    return PlainAcute.held(held, Integer.parseInt(c.category().id())) ? "vapour" : "dust";
+  }
+
   private static void openButForWhatIsNamed(Known k) {
     for (HazardClass c : HazardClass.values()) {
       if (k.categories.stream().noneMatch(x -> id(x).equals(c.id()))) {
@@ -154,7 +175,7 @@ final class PlainBridge {
   }
 
   private static Category plain(HazardCategory c, String form) {
-    return plain(c.hazardClass(), c.category(), c.statement(), form);
+    return plain(c.hazardClass(), c.category().id(), c.statement(), form);
   }
 
   private static Category plain(HazardClass c, String category, String statement, String form) {
@@ -186,7 +207,7 @@ final class PlainBridge {
           case OXIDISING -> "Ox. Sol.";
           case WATER_REACTIVE -> "Water-react.";
         };
-    return new Category(name, category.equals(c.id()) ? "" : category, statement, form);
+    return new Category(name, category, statement, form);
   }
 
   /** The mixture with one thing less, its share or its place given to what is in no class. */

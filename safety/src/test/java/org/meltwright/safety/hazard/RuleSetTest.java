@@ -132,9 +132,9 @@ class RuleSetTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "Skin Sens 1 H317",
+        "Skin Sens H317",
         "Magic 1 H317",
-        "Carc. 1B",
+        "Acute Tox. 4",
         "H350",
         "Acute Tox. 4 H999",
         "Carc. 7 H350"

@@ -41,7 +41,12 @@ public final class LabelElements {
 
   private static final Map<String, Row> ROWS = read();
 
-  private static final List<HazardCategory> CATEGORIES = categoriesOfTable();
+  /** Categories that the UN system has and the European rules have not: without a label. */
+  private static final Map<String, String> UN_STATEMENTS = unStatements();
+
+  private static final List<HazardCategory> CATEGORIES = categoriesOf("label-elements.txt");
+
+  private static final List<HazardCategory> UN_CATEGORIES = categoriesOf("un-categories.txt");
 
   private static final Set<HazardClass> IRRITATION = EnumSet.of(HazardClass.SKIN, HazardClass.EYE);
 
@@ -141,6 +146,9 @@ public final class LabelElements {
             .map(HazardCategory::statement)
             .sorted()
             .collect(Collectors.toCollection(LinkedHashSet::new));
+    if (codes.contains("H222") || codes.contains("H223")) {
+      codes.add("H229");
+    }
     dropCovered(codes, "H410", "H400");
     dropCovered(codes, "H314", "H318");
     return joinRoutes(codes);
@@ -176,6 +184,15 @@ public final class LabelElements {
         .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
+  static @Nullable Pictogram pictogram(HazardCategory c) {
+    return row(c).pictogram();
+  }
+
+  /** Whether the table of a category offers a statement. */
+  static boolean offers(HazardCategory c, String code) {
+    return row(c).precautions().contains(code);
+  }
+
   private Stream<Row> rows() {
     return categories.stream().map(LabelElements::row);
   }
@@ -189,10 +206,11 @@ public final class LabelElements {
     return Objects.requireNonNull(ROWS.get(key), key);
   }
 
-  /** The statement of a category; acute categories of the UN system without one give empty text. */
+  /** The statement of a category; empty text for one that neither system knows. */
   static String statement(HazardClass hazardClass, Category category) {
-    Row row = ROWS.get(key(hazardClass, category));
-    return row == null ? "" : row.statement();
+    String key = key(hazardClass, category);
+    Row row = ROWS.get(key);
+    return row == null ? UN_STATEMENTS.getOrDefault(key, "") : row.statement();
   }
 
   private static String key(HazardClass hazardClass, Category category) {
@@ -208,10 +226,22 @@ public final class LabelElements {
     return CATEGORIES;
   }
 
-  private static List<HazardCategory> categoriesOfTable() {
-    return TextTable.rows("label-elements.txt").stream()
+  /** The categories of the UN system that the European rules have not. */
+  static List<HazardCategory> ofUnAlone() {
+    return UN_CATEGORIES;
+  }
+
+  private static List<HazardCategory> categoriesOf(String file) {
+    return TextTable.rows(file).stream()
         .map(r -> HazardCategory.of(HazardClass.ofId(r.get(0)), Category.of(r.get(1)), r.get(2)))
         .toList();
+  }
+
+  private static Map<String, String> unStatements() {
+    Map<String, String> statements = new HashMap<>();
+    TextTable.rows("un-categories.txt")
+        .forEach(r -> statements.put(r.get(0) + " " + r.get(1), r.get(2)));
+    return Map.copyOf(statements);
   }
 
   private static Map<String, Row> read() {

@@ -19,7 +19,8 @@
  *   <li>{@link org.meltwright.units.LineRounding} — lines rounded for their balances, the total
  *       kept.
  *   <li>{@link org.meltwright.units.Problem} — what was wrong, what was found, what is allowed,
- *       what to do; {@link org.meltwright.units.ProblemData} says the same as plain data.
+ *       what to do; {@link org.meltwright.units.Problems} collects all of them, {@link
+ *       org.meltwright.units.ProblemData} says the same as plain data.
  * </ol>
  *
  * <p>For example:
@@ -31,7 +32,8 @@
  * parser.parseMass("1,5 kg"); // throws ProblemException
  * }</pre>
  *
- * <p>All types are immutable and thread-safe, and no method accepts or returns {@code null}.
+ * <p>All types but the collector of problems are immutable and thread-safe, and no method accepts
+ * or returns {@code null} unless it says so.
  */
 @NullMarked
 package org.meltwright.units;

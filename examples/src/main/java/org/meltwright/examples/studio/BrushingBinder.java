@@ -11,6 +11,7 @@ import org.meltwright.core.thermal.MeltFigures;
 import org.meltwright.core.thermal.Panel;
 import org.meltwright.core.thermal.PanelKind;
 import org.meltwright.safety.heating.TemperatureTable;
+import org.meltwright.units.Problems;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityRange;
 import org.meltwright.units.TemperaturePoint;
@@ -25,9 +26,9 @@ final class BrushingBinder {
 
   private final StudioRecipes book;
   private final Leaves leaves;
-  private final Gathered problems;
+  private final Problems problems;
 
-  BrushingBinder(StudioRecipes book, Leaves leaves, Gathered problems) {
+  BrushingBinder(StudioRecipes book, Leaves leaves, Problems problems) {
     this.book = book;
     this.leaves = leaves;
     this.problems = problems;
@@ -106,7 +107,7 @@ final class BrushingBinder {
                 problems.attempt(
                     PATH + field,
                     () -> {
-                      Bounds.between(coldest, TemperatureTable.TARGET.celsius(), "°C")
+                      Bounds.between(coldest, TemperatureTable.STANDARD.target().celsius(), "°C")
                           .require(t.celsius(), "temperature");
                       return t;
                     }));

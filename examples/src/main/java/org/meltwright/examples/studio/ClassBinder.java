@@ -33,6 +33,7 @@ import org.meltwright.safety.heating.Room;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.Problems;
 import org.meltwright.units.QuantityKind;
 
 /** Makes a class from its draft. */
@@ -47,14 +48,14 @@ final class ClassBinder {
   private final Equipment equipment;
   private final CurrencyUnit currency;
   private final Leaves leaves;
-  private final Gathered problems;
+  private final Problems problems;
 
   ClassBinder(
       StudioRecipes book,
       Equipment equipment,
       CurrencyUnit currency,
       Leaves leaves,
-      Gathered problems) {
+      Problems problems) {
     this.book = book;
     this.equipment = equipment;
     this.currency = currency;

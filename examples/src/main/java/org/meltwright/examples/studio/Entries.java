@@ -10,6 +10,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.units.Problem;
+import org.meltwright.units.Problems;
 
 /**
  * The entries of one list of a studio file, by id; entries that could not be read keep their id, so
@@ -29,7 +30,7 @@ final class Entries<T> {
       @Nullable List<D> drafts,
       Function<D, @Nullable String> id,
       BiFunction<String, D, Optional<T>> reader,
-      Gathered problems) {
+      Problems problems) {
     Entries<T> entries = new Entries<>();
     List<D> all = drafts == null ? List.of() : drafts;
     for (int i = 0; i < all.size(); i++) {
@@ -42,7 +43,7 @@ final class Entries<T> {
   }
 
   private void add(
-      String path, @Nullable String id, Function<String, Optional<T>> reader, Gathered problems) {
+      String path, @Nullable String id, Function<String, Optional<T>> reader, Problems problems) {
     Optional<T> value = reader.apply(path);
     if (id == null) {
       return;
@@ -55,7 +56,7 @@ final class Entries<T> {
   }
 
   /** Finds the entry that a text names; empty if there is none or it could not be read. */
-  Optional<T> named(String path, @Nullable String id, Gathered problems) {
+  Optional<T> named(String path, @Nullable String id, Problems problems) {
     if (id == null || id.isBlank()) {
       return Optional.empty();
     }

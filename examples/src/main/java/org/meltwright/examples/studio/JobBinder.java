@@ -29,6 +29,7 @@ import org.meltwright.examples.studio.StudioDraft.MakeDraft;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.Problems;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.VolumeFraction;
@@ -41,14 +42,14 @@ final class JobBinder {
   private final StudioRecipes book;
   private final Equipment equipment;
   private final Leaves leaves;
-  private final Gathered problems;
+  private final Problems problems;
 
   JobBinder(
       Entries<ShelfItem> shelf,
       StudioRecipes book,
       Equipment equipment,
       Leaves leaves,
-      Gathered problems) {
+      Problems problems) {
     this.shelf = shelf;
     this.book = book;
     this.equipment = equipment;

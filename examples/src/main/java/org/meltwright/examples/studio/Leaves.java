@@ -16,6 +16,7 @@ import org.meltwright.safety.heating.Room;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.Problems;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityParser;
 import org.meltwright.units.TemperaturePoint;
@@ -35,10 +36,10 @@ final class Leaves {
   private final boolean decimalComma;
   private final boolean currencyKnown;
   private final QuantityParser parser;
-  private final Gathered problems;
+  private final Problems problems;
 
   /** Reads texts; prices are held to the studio's currency where that is known. */
-  Leaves(boolean decimalComma, boolean currencyKnown, Gathered problems) {
+  Leaves(boolean decimalComma, boolean currencyKnown, Problems problems) {
     this.decimalComma = decimalComma;
     this.currencyKnown = currencyKnown;
     this.parser = decimalComma ? QuantityParser.withDecimalComma() : QuantityParser.localeFree();

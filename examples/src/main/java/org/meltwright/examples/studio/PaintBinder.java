@@ -14,6 +14,7 @@ import org.meltwright.examples.studio.ClassDraft.PaintDraft;
 import org.meltwright.examples.studio.StudioBinder.Equipment;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
+import org.meltwright.units.Problems;
 import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.VolumeFraction;
 
@@ -23,9 +24,9 @@ final class PaintBinder {
   private final StudioRecipes book;
   private final Equipment equipment;
   private final Leaves leaves;
-  private final Gathered problems;
+  private final Problems problems;
 
-  PaintBinder(StudioRecipes book, Equipment equipment, Leaves leaves, Gathered problems) {
+  PaintBinder(StudioRecipes book, Equipment equipment, Leaves leaves, Problems problems) {
     this.book = book;
     this.equipment = equipment;
     this.leaves = leaves;

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.units.Problem;
+import org.meltwright.units.Problems;
 
 /** Shares of a whole, in the order of their parts; one of them may be the rest. */
 final class Portions {
@@ -18,10 +19,10 @@ final class Portions {
   private static final MathContext DIGITS = new MathContext(9);
 
   private final List<OptionalDouble> shares = new ArrayList<>();
-  private final Gathered problems;
+  private final Problems problems;
   private boolean areAllRead = true;
 
-  Portions(Gathered problems) {
+  Portions(Problems problems) {
     this.problems = problems;
   }
 

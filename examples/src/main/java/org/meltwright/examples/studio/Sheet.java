@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.units.Problems;
 
 /**
  * The day's work, worked out: a sheet for each job, and one for the class.
@@ -29,7 +30,7 @@ record Sheet(Studio studio, List<JobSheet> jobs, @Nullable ClassSheet classSheet
    * @throws org.meltwright.units.ProblemException with all problems, if a figure is missing
    */
   static Sheet of(Studio studio) {
-    Gathered problems = new Gathered();
+    Problems problems = new Problems();
     List<JobSheet> jobs = jobs(studio, problems);
     problems.throwIfAny();
     Optional<ClassSheet> classSheet =
@@ -40,7 +41,7 @@ record Sheet(Studio studio, List<JobSheet> jobs, @Nullable ClassSheet classSheet
   }
 
   /** All pots are reviewed first: what is blocked makes nothing for the others. */
-  private static List<JobSheet> jobs(Studio studio, Gathered problems) {
+  private static List<JobSheet> jobs(Studio studio, Problems problems) {
     Map<String, PotSheet> pots = new LinkedHashMap<>();
     for (int i = 0; i < studio.jobs().size(); i++) {
       String path = "/today/" + i;

@@ -35,6 +35,7 @@ import org.meltwright.examples.studio.StudioDraft.VesselDraft;
 import org.meltwright.safety.heating.People;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
+import org.meltwright.units.Problems;
 import org.meltwright.units.QuantityKind;
 
 /** Makes a studio from its draft: texts become values, names become what they name. */
@@ -42,11 +43,11 @@ final class StudioBinder {
 
   private final StudioDraft draft;
   private final MaterialCatalogue catalogue;
-  private final Gathered problems;
+  private final Problems problems;
   private final Leaves leaves;
   private final CurrencyUnit currency;
 
-  StudioBinder(StudioDraft draft, MaterialCatalogue catalogue, Gathered problems) {
+  StudioBinder(StudioDraft draft, MaterialCatalogue catalogue, Problems problems) {
     this.draft = draft;
     this.catalogue = catalogue;
     this.problems = problems;

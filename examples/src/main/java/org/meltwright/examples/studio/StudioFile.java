@@ -7,6 +7,7 @@ import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.examples.json.DraftReader;
 import org.meltwright.examples.json.DraftReader.Reading;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.Problems;
 
 /** Reads a studio file: text, tree, draft, checked draft, studio; all problems at once. */
 final class StudioFile {
@@ -23,7 +24,7 @@ final class StudioFile {
    */
   static Studio read(InputStream in) throws IOException {
     Reading<StudioDraft> reading = DraftReader.of(StudioDraft.class).read(in);
-    Gathered problems = new Gathered();
+    Problems problems = new Problems();
     problems.addAll(reading.problems());
     return new StudioBinder(reading.draft(), MaterialCatalogue.standard(), problems).bind();
   }

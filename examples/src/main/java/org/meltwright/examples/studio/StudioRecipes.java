@@ -23,6 +23,7 @@ import org.meltwright.examples.studio.StudioDraft.RecipeDraft;
 import org.meltwright.units.MetricUnits;
 import org.meltwright.units.MixingRatio;
 import org.meltwright.units.Problem;
+import org.meltwright.units.Problems;
 import org.meltwright.units.VolumeFraction;
 
 /**
@@ -42,13 +43,13 @@ final class StudioRecipes {
   private final Deque<String> building = new ArrayDeque<>();
   private final Entries<ShelfItem> shelf;
   private final Leaves leaves;
-  private final Gathered problems;
+  private final Problems problems;
 
   StudioRecipes(
       @Nullable List<RecipeDraft> recipes,
       Entries<ShelfItem> shelf,
       Leaves leaves,
-      Gathered problems) {
+      Problems problems) {
     this.shelf = shelf;
     this.leaves = leaves;
     this.problems = problems;

@@ -69,11 +69,11 @@ public final class HazardLabel {
   private HazardLabel(HazardReview review, LabelDetails details) {
     this.review = review;
     this.details = details;
-    this.elements = LabelElements.of(review.categories());
+    this.elements = LabelElements.of(review.categories(), review.rules());
     this.filling = new StatementFilling(review, details);
     this.choice =
         new PrecautionChoice(
-                review.categories(), noted(), details.isForThePublic(), mayBeBreathed())
+                review.categories(), elements, noted(), details.isForThePublic(), mayBeBreathed())
             .choose();
   }
 
@@ -125,7 +125,7 @@ public final class HazardLabel {
     boolean metalAlone =
         details.isForThePublic()
             && review.categories().stream()
-                .filter(c -> LabelElements.pictogram(c) == Pictogram.GHS05)
+                .filter(c -> elements.pictogram(c) == Pictogram.GHS05)
                 .allMatch(c -> c.hazardClass() == HazardClass.METAL_CORROSION);
     return elements.pictograms().stream().filter(p -> p != Pictogram.GHS05 || !metalAlone).toList();
   }

@@ -99,7 +99,7 @@ public record HazardLabelData(
    * What became of a precautionary statement, and why.
    *
    * @param code the code, for example "P210"
-   * @param verdict the id of what became of it, for example {@code core}
+   * @param verdict the id of what became of it, for example {@code no-room}
    * @param printed whether it stands on the label, unless it lacks what only the maker can state
    * @param reason why, part of a sentence
    */

@@ -33,6 +33,7 @@ final class PrecautionChoice {
       rows("order").flatMap(r -> TextTable.items(r.get(1), ",").stream()).toList();
 
   private final List<HazardCategory> categories;
+  private final LabelElements elements;
   private final Map<String, String> notes;
   private final boolean forThePublic;
   private final boolean airborne;
@@ -63,16 +64,19 @@ final class PrecautionChoice {
    * Prepares a choice.
    *
    * @param categories the categories of the mixture
+   * @param elements the tables that hold for them
    * @param notes statements that notes of single entries ask for, each with its note
    * @param forThePublic whether it goes to the public
    * @param airborne whether dust, spray or vapour can be breathed in
    */
   PrecautionChoice(
       List<HazardCategory> categories,
+      LabelElements elements,
       Map<String, String> notes,
       boolean forThePublic,
       boolean airborne) {
     this.categories = categories;
+    this.elements = elements;
     this.notes = notes;
     this.forThePublic = forThePublic;
     this.airborne = airborne;
@@ -112,7 +116,7 @@ final class PrecautionChoice {
       rules.stream()
           .filter(rule -> rule.speaksOf(c) && applies(rule.when()))
           .flatMap(rule -> rule.codes().stream())
-          .filter(code -> LabelElements.offers(c, code))
+          .filter(code -> elements.offered(c).contains(code))
           .forEach(
               code -> asked.computeIfAbsent(code, k -> new LinkedHashSet<>()).add(c.hazardClass()));
     }
@@ -186,7 +190,7 @@ final class PrecautionChoice {
   private void rest() {
     Map<String, List<HazardClass>> offered = new TreeMap<>();
     for (HazardCategory c : categories) {
-      for (String code : LabelElements.of(List.of(c)).offeredPrecautions()) {
+      for (String code : elements.offered(c)) {
         List<HazardClass> by = new ArrayList<>(offered.getOrDefault(code, List.of()));
         by.add(c.hazardClass());
         offered.put(code, by.stream().distinct().toList());

@@ -158,7 +158,8 @@ record HazardCase(
       return;
     }
     LabelElements elements =
-        LabelElements.of(review.rules().hasLabels() ? review.categories() : List.of());
+        LabelElements.of(
+            review.rules().hasLabels() ? review.categories() : List.of(), review.rules());
     switch (what) {
       case "H" -> assertThat(String.join(",", elements.hazardStatements())).isEqualTo(value);
       case "EUH" ->

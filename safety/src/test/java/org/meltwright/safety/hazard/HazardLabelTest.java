@@ -211,7 +211,7 @@ class HazardLabelTest {
     List<HazardCategory> all =
         TextTable.items(categories, ";").stream().map(HazardCategory::parse).toList();
     List<Precaution> chosen =
-        new PrecautionChoice(all, Map.of(), use.equals("public"), false).choose();
+        new PrecautionChoice(all, LabelElements.of(all, RULES), Map.of(), use.equals("public"), false).choose();
     assertThat(codes(chosen, p -> p.verdict() == Precaution.Verdict.FILL)).isEqualTo(sorted(fill));
     assertThat(
             codes(chosen, p -> p.verdict().isPrinted() && p.verdict() != Precaution.Verdict.FILL))
@@ -281,7 +281,7 @@ class HazardLabelTest {
   void pictograms_followThePrecedence(String categories, String expected) {
     List<HazardCategory> all =
         TextTable.items(categories, ";").stream().map(HazardCategory::parse).toList();
-    assertThat(LabelElements.of(all).pictograms())
+    assertThat(LabelElements.of(all, RULES).pictograms())
         .extracting(Enum::name)
         .isEqualTo(TextTable.items(expected, ","));
   }
@@ -292,7 +292,8 @@ class HazardLabelTest {
             LabelElements.of(
                     List.of(
                         HazardCategory.parse("Acute Tox. 4 H302"),
-                        HazardCategory.parse("Acute Tox. 4 H332")))
+                        HazardCategory.parse("Acute Tox. 4 H332")),
+                    RULES)
                 .hazardStatements())
         .containsExactly("H302+H332");
   }
@@ -376,7 +377,7 @@ class HazardLabelTest {
   @Test
   void categoryWithoutALabel_isAProblem() {
     List<HazardCategory> five = List.of(HazardCategory.parse("Acute Tox. 5 H303"));
-    assertThatThrownBy(() -> LabelElements.of(five)).isInstanceOf(ProblemException.class);
+    assertThatThrownBy(() -> LabelElements.of(five, RULES)).isInstanceOf(ProblemException.class);
   }
 
   @Test

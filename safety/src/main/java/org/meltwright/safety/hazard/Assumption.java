@@ -40,6 +40,8 @@ public record Assumption(Kind kind, List<HazardIngredient> ingredients) {
     REST_NOT_CLASSIFIED("rest-not-classified"),
     /** No M-factor is stated; taken as 1. */
     MISSING_FACTOR("missing-factor"),
+    /** That the Union has set a limit for workplaces is remembered, not read. */
+    WORKPLACE_LIMIT_REMEMBERED("workplace-limit-remembered"),
     /** The entry is a minimum; better data may be stricter. */
     MINIMUM_CATEGORY("minimum-category"),
     /** A sheet says category 1 where the law has 1A and 1B; taken as 1A. */

@@ -10,13 +10,13 @@ final class Assumptions {
 
   private Assumptions() {}
 
-  static List<Assumption> of(HazardMixture mixture, RuleSet rules) {
+  static List<Assumption> of(HazardMixture mixture, RuleSet rules, boolean sheetIsDue) {
     List<Assumption> all = new ArrayList<>();
     for (Assumption.Kind kind : Assumption.Kind.values()) {
       List<HazardIngredient> who =
           mixture.ingredients().stream()
               .filter(i -> i.percent() > 0)
-              .filter(test(kind, rules))
+              .filter(test(kind, rules, sheetIsDue))
               .toList();
       if (!who.isEmpty()) {
         all.add(new Assumption(kind, who));
@@ -25,11 +25,14 @@ final class Assumptions {
     return List.copyOf(all);
   }
 
-  private static Predicate<HazardIngredient> test(Assumption.Kind kind, RuleSet rules) {
+  private static Predicate<HazardIngredient> test(
+      Assumption.Kind kind, RuleSet rules, boolean sheetIsDue) {
     return switch (kind) {
       case PRESUMED_NONE -> i -> i.hazards().evidence() == HazardEvidence.PRESUMED_NONE;
       case FORM_NOT_STATED -> new InhaledForms(rules)::isOpen;
       case REST_NOT_CLASSIFIED -> i -> i.hazards().evidence() == HazardEvidence.REST_PRESUMED_NONE;
+      case WORKPLACE_LIMIT_REMEMBERED ->
+          i -> sheetIsDue && WorkplaceLimits.remembered(i) && !WorkplaceLimits.stated(i);
       case MISSING_FACTOR -> i -> lacksFactor(i.hazards());
       case MINIMUM_CATEGORY ->
           i -> i.hazards().categories().stream().anyMatch(HazardCategory::minimum);

@@ -53,15 +53,9 @@ enum ClassName {
   FLAMMABLE_SOLID("Flam. Sol.", "", HazardClass.FLAMMABLE_SOLID),
   OXIDISING_SOLID("Ox. Sol.", "", HazardClass.OXIDISING),
   OXIDISING_LIQUID("Ox. Liq.", "", HazardClass.OXIDISING),
-  WATER_REACTIVE("Water-react.", "", HazardClass.WATER_REACTIVE);
-
-  /**
-   * Category 5 of the UN system, which its rules for acute toxicity know and the European do not.
-   */
-  private static final List<HazardCategory> UN_CATEGORY_5 =
-      List.of(
-          HazardCategory.of(HazardClass.ACUTE_ORAL, Category.FIVE, "H303"),
-          HazardCategory.of(HazardClass.ACUTE_DERMAL, Category.FIVE, "H313"));
+  WATER_REACTIVE("Water-react.", "", HazardClass.WATER_REACTIVE),
+  METAL_CORROSION("Met. Corr.", "", HazardClass.METAL_CORROSION),
+  AEROSOL("Aerosol", "", HazardClass.AEROSOL);
 
   private final String printed;
   private final String statement;
@@ -96,8 +90,11 @@ enum ClassName {
         LabelElements.all().stream()
             .filter(c -> classes.contains(c.hazardClass()))
             .filter(c -> statement.isEmpty() || statement.equals(c.statement()));
-    return Stream.concat(european, this == ACUTE ? UN_CATEGORY_5.stream() : Stream.empty())
-        .toList();
+    Stream<HazardCategory> ofUnAlone =
+        LabelElements.ofUnAlone().stream()
+            .filter(c -> classes.contains(c.hazardClass()))
+            .filter(c -> this != SKIN_CORROSION && this != EYE_DAMAGE);
+    return Stream.concat(european, ofUnAlone).toList();
   }
 
   /** The class of a category with a statement; empty if they do not belong together. */

@@ -5,7 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.source.Knowledge;
 
@@ -18,7 +20,27 @@ final class ClassRule {
     HIGHEST,
     ACUTE,
     FLAMMABLE,
-    TEST
+    TEST;
+
+    boolean needsLimits() {
+      return this == ADDITIVE || this == HIGHEST || this == ACUTE;
+    }
+
+    /** Whether a class can be reckoned this way. */
+    boolean fits(HazardClass c) {
+      return switch (this) {
+        case ACUTE -> UptakeForm.of(c).findAny().isPresent();
+        case FLAMMABLE -> c == HazardClass.FLAMMABLE_LIQUID;
+        case TEST -> !c.isComputed();
+        case ADDITIVE, HIGHEST -> !ACUTE.fits(c) && !FLAMMABLE.fits(c) && !TEST.fits(c);
+      };
+    }
+
+    static Optional<Mode> find(String id) {
+      return Stream.of(values())
+          .filter(m -> m.name().toLowerCase(Locale.ROOT).equals(id))
+          .findFirst();
+    }
   }
 
   private final HazardClass hazardClass;
@@ -29,21 +51,17 @@ final class ClassRule {
   private final Knowledge knowledge;
   private final Map<LimitKey, Double> numbers = new HashMap<>();
 
-  ClassRule(List<String> row) {
-    hazardClass = HazardClass.ofId(row.get(1));
-    mode = Mode.valueOf(row.get(2).toUpperCase(Locale.ROOT));
-    levels = TextTable.items(row.get(3), ",").stream().map(Category::of).toList();
-    openFromPercent = Double.parseDouble(row.get(4));
-    paragraph = row.get(5);
-    knowledge = Knowledge.valueOf(row.get(6));
+  ClassRule(RuleRow row) {
+    hazardClass = HazardClass.ofId(row.cell(0));
+    mode = Mode.find(row.cell(1)).orElseThrow();
+    levels = TextTable.items(row.cell(2), ",").stream().map(Category::of).toList();
+    openFromPercent = row.number(3);
+    paragraph = row.paragraph();
+    knowledge = row.knowledge();
   }
 
-  void add(List<String> row) {
-    Category of = Category.of(row.get(2));
-    Category reached = row.size() > 4 ? Category.of(row.get(3)) : of;
-    numbers.put(
-        new LimitKey(LimitKey.Kind.ofId(row.get(0)), of, reached),
-        Double.parseDouble(row.get(row.size() - 1)));
+  void add(RuleRow row) {
+    numbers.put(row.limitKey(), Double.parseDouble(row.lastCell()));
   }
 
   HazardClass hazardClass() {
@@ -66,6 +84,20 @@ final class ClassRule {
 
   int rank(Category level) {
     return levels.indexOf(level);
+  }
+
+  /**
+   * A category as these rules know it: 2A and 2B of the UN system are 2 where they are not known.
+   */
+  Category asKnown(Category category) {
+    if (rank(category) >= 0) {
+      return category;
+    }
+    return switch (category) {
+      case TWO_A, TWO_B -> Category.TWO;
+      case TWO -> rank(Category.TWO_A) >= 0 ? Category.TWO_A : Category.TWO;
+      default -> category;
+    };
   }
 
   double openFromPercent() {
@@ -100,8 +132,8 @@ final class ClassRule {
     return get(LimitKey.Kind.ELICITATION, category, category);
   }
 
-  OptionalDouble onRequest(Category category) {
-    return get(LimitKey.Kind.ON_REQUEST, category, category);
+  OptionalDouble get(LimitKey.Kind kind, Category of) {
+    return get(kind, of, of);
   }
 
   private OptionalDouble get(LimitKey.Kind kind, Category of, Category reached) {

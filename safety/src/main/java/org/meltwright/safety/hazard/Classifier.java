@@ -41,6 +41,9 @@ final class Classifier {
   }
 
   private HazardFinding finding(ClassRule rule) {
+    if (rule.needsTest()) {
+      return untested(rule);
+    }
     return switch (rule.hazardClass()) {
       case ACUTE_ORAL -> acute(rule, UptakeForm.ORAL);
       case ACUTE_DERMAL -> acute(rule, UptakeForm.DERMAL);
@@ -49,7 +52,6 @@ final class Classifier {
       case EYE -> corrected(rule, isExtremePh() || isCorrosive());
       case REPRODUCTION -> reproduction(rule);
       case ASPIRATION -> LiquidClassifier.aspiration(byLimits(rule), mixture, rules);
-      case FLAMMABLE_SOLID, OXIDISING, WATER_REACTIVE -> untested(rule);
       case FLAMMABLE_LIQUID -> LiquidClassifier.flammable(source(rule), mixture, rules);
       default -> byLimits(rule);
     };
@@ -68,7 +70,7 @@ final class Classifier {
     LimitClassifier limits = limits(rule, Effect.WHOLE);
     Optional<Working> reached = limits.reached();
     if (reached.isEmpty()) {
-      return unreached(rule, limits.nearest().stream().toList(), List.of());
+      return unreached(rule, limits.nearest().stream().toList());
     }
     Category level = reached.orElseThrow().category().orElseThrow();
     HazardCategory category = category(rule, level, limits.allReached());
@@ -86,16 +88,32 @@ final class Classifier {
             rule.hazardClass(),
             Category.ONE,
             LabelElements.statement(rule.hazardClass(), Category.ONE));
-    HazardRemark remark = isExtremePh() ? HazardRemark.EXTREME_PH : HazardRemark.CORROSIVE_TO_SKIN;
-    return classified(rule, List.of(worst), found.workings(), List.of(remark));
+    return classified(rule, List.of(worst), found.workings(), phRemarks(found));
   }
 
+  /** Why category 1; and, where shares alone would have said less, that the two disagree. */
+  private List<HazardRemark> phRemarks(HazardFinding byShares) {
+    if (!isExtremePh()) {
+      return List.of(HazardRemark.CORROSIVE_TO_SKIN);
+    }
+    List<HazardRemark> remarks = new ArrayList<>(List.of(HazardRemark.EXTREME_PH));
+    if (byShares.workings().stream().anyMatch(w -> !w.contributions().isEmpty())) {
+      remarks.add(HazardRemark.PH_AGAINST_SHARES);
+    }
+    if (mixture.reserveGramsPer100Grams().isPresent()) {
+      remarks.add(HazardRemark.RESERVE_ALONE);
+    }
+    return remarks;
+  }
+
+  /** A pH at either end, unless a test of the mixture refuted it; a low reserve alone does not. */
   private boolean isExtremePh() {
-    return mixture.ph().stream()
-        .anyMatch(
-            ph ->
-                !Limit.exceeds(ph, rules.bound(Bound.PH_CORROSIVE_UP_TO))
-                    || Limit.reaches(ph, rules.bound(Bound.PH_CORROSIVE_FROM)));
+    return !mixture.isPhRefutedByTest()
+        && mixture.ph().stream()
+            .anyMatch(
+                ph ->
+                    !Limit.exceeds(ph, rules.bound(Bound.PH_CORROSIVE_UP_TO))
+                        || Limit.reaches(ph, rules.bound(Bound.PH_CORROSIVE_FROM)));
   }
 
   private boolean isCorrosive() {
@@ -117,7 +135,7 @@ final class Classifier {
       limits.nearest().ifPresent(nearest::add);
     }
     if (reached.isEmpty()) {
-      return unreached(rule, nearest, List.of());
+      return unreached(rule, nearest);
     }
     return classified(rule, List.of(statement.category()), reached, List.of());
   }
@@ -146,22 +164,19 @@ final class Classifier {
       worst = worse(worst, reached);
     }
     if (worst == null) {
-      return unreached(
-          rule,
-          workings,
-          holdsCategoryUnknownTo(rule) ? List.of(HazardRemark.CATEGORY_NOT_KNOWN) : List.of());
+      return unreached(rule, workings);
     }
     String statement = LabelElements.statement(rule.hazardClass(), worst.category());
     HazardCategory category = HazardCategory.of(rule.hazardClass(), worst.category(), statement);
     return classified(rule, List.of(category), workings, List.of());
   }
 
-  /** Whether an ingredient is in category 5 of the UN system, which the European rules lack. */
+  /** Whether an ingredient is in a category that these rules do not have, such as 5 of the UN. */
   private boolean holdsCategoryUnknownTo(ClassRule rule) {
     return mixture.ingredients().stream()
         .filter(i -> i.percent() > 0)
         .flatMap(i -> i.hazards().claims(rule.hazardClass(), Effect.WHOLE).stream())
-        .anyMatch(c -> rule.rank(c.category()) < 0);
+        .anyMatch(c -> rule.rank(rule.asKnown(c.category())) < 0);
   }
 
   private static @Nullable AcuteLimit worse(@Nullable AcuteLimit a, @Nullable AcuteLimit b) {
@@ -187,8 +202,7 @@ final class Classifier {
         remarks);
   }
 
-  private HazardFinding unreached(
-      ClassRule rule, List<Working> workings, List<HazardRemark> remarks) {
+  private HazardFinding unreached(ClassRule rule, List<Working> workings) {
     List<HazardIngredient> open = open(rule);
     return new HazardFinding(
         rule.hazardClass(),
@@ -197,7 +211,7 @@ final class Classifier {
         source(rule),
         workings,
         open,
-        remarks);
+        holdsCategoryUnknownTo(rule) ? List.of(HazardRemark.CATEGORY_NOT_KNOWN) : List.of());
   }
 
   private List<HazardIngredient> open(ClassRule rule) {

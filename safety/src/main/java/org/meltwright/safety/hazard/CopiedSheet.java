@@ -71,10 +71,8 @@ public final class CopiedSheet {
 
     /** What was done with the words. */
     public enum Kind {
-      /** A category of the UN system, read as the European one. */
+      /** A category of the UN system that the European law takes as another, or does not have. */
       UN_CATEGORY("un-category"),
-      /** A category of the UN system that the European law does not have: no class. */
-      ONLY_UN("only-un"),
       /** A class that only a test of the mixture can tell. */
       NOT_WORKED_OUT("not-worked-out"),
       /** A statement that follows from class and category, and was not printed. */

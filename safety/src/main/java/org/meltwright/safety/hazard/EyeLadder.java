@@ -11,7 +11,7 @@ final class EyeLadder {
   private EyeLadder() {}
 
   static OptionalDouble limit(SubstanceHazards s, Category level, ClassRule rule) {
-    return level == Category.ONE ? damage(s, rule) : irritation(s, rule);
+    return level == Category.ONE ? damage(s, rule) : irritation(s, level, rule);
   }
 
   /** Tells whether the substance damages the eye, by its own category or as corrosive to skin. */
@@ -41,20 +41,19 @@ final class EyeLadder {
         .min();
   }
 
-  private static OptionalDouble irritation(SubstanceHazards s, ClassRule rule) {
-    OptionalDouble own = own(s, Category.TWO);
+  private static OptionalDouble irritation(SubstanceHazards s, Category level, ClassRule rule) {
+    OptionalDouble own = own(s, level);
     if (own.isPresent()) {
       return own;
     }
     if (damages(s)) {
       return DoubleStream.concat(
-              damage(s, rule).stream(), rule.limit(Category.ONE, Category.TWO, null).stream())
+              damage(s, rule).stream(), rule.limit(Category.ONE, level, null).stream())
           .min();
     }
-    boolean irritates =
-        s.claims(HazardClass.EYE, Effect.WHOLE).stream()
-            .anyMatch(c -> c.category() == Category.TWO);
-    return irritates ? rule.limit(Category.TWO, Category.TWO, null) : OptionalDouble.empty();
+    return s.claims(HazardClass.EYE, Effect.WHOLE).stream()
+        .flatMapToDouble(c -> rule.limit(rule.asKnown(c.category()), level, null).stream())
+        .min();
   }
 
   private static OptionalDouble own(SubstanceHazards s, Category category) {

@@ -25,6 +25,7 @@ final class HarmonisedEntries {
   private final Map<String, SubstanceHazards> byCas = new HashMap<>();
   private final Map<String, String> germanNames = new HashMap<>();
   private final Map<String, String> aliases = new HashMap<>();
+  private final Map<String, Double> vapours = new HashMap<>();
   private final Map<String, SubstanceHazards> byIndex = new HashMap<>();
 
   static HarmonisedEntries on(LocalDate day) {
@@ -39,11 +40,13 @@ final class HarmonisedEntries {
         case "entry" -> entries.addEntry(row, day);
         case "member" -> members.add(row);
         case "none" -> entries.addAbsence(row);
+        case "vapour" -> entries.vapours.put(row.get(1), Double.parseDouble(row.get(2)));
         case "alias" -> entries.aliases.put(row.get(1), row.get(2));
         default -> {}
       }
     }
     members.forEach(entries::addMember);
+    entries.vapours.forEach(entries::addVapour);
     return entries;
   }
 
@@ -136,6 +139,11 @@ final class HarmonisedEntries {
         .ifPresent(share -> b.metal(row.get(3), Double.parseDouble(share)));
     HazardTexts.stated(row.get(6)).ifPresent(b::remark);
     byCas.put(cas, b.build());
+  }
+
+  private void addVapour(String cas, double milligramsPerLitre) {
+    byCas.computeIfPresent(
+        cas, (number, s) -> s.toBuilder().saturatedVapour(milligramsPerLitre).build());
   }
 
   private String entryOf(String cas) {

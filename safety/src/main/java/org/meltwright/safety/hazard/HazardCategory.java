@@ -73,6 +73,11 @@ public record HazardCategory(
     return HazardNotation.category(text);
   }
 
+  /** The category with a form of its statement, as H360Df of H360. */
+  HazardCategory withStatement(String form) {
+    return new HazardCategory(hazardClass, category, form, details, minimum, undivided);
+  }
+
   /** The category as a sheet means it that prints 1 in place of 1A or 1B. */
   HazardCategory asUndivided() {
     return new HazardCategory(hazardClass, category, statement, details, minimum, true);

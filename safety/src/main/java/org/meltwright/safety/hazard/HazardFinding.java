@@ -37,6 +37,7 @@ import org.meltwright.core.source.Source;
  * @param open ingredients of which too little is known for this class
  * @param remarks what else decided, as stable keys of the message bundle, for example
  *     "viscosity-missing"
+ * @param assumptions what was taken for granted for it
  */
 public record HazardFinding(
     HazardClass hazardClass,
@@ -45,7 +46,8 @@ public record HazardFinding(
     Source rule,
     List<Working> workings,
     List<HazardIngredient> open,
-    List<HazardRemark> remarks) {
+    List<HazardRemark> remarks,
+    List<Assumption> assumptions) {
 
   /**
    * Copies the lists.
@@ -57,12 +59,49 @@ public record HazardFinding(
    * @param workings the arithmetic
    * @param open ingredients of which too little is known
    * @param remarks what else decided
+   * @param assumptions what was taken for granted for it
    */
   public HazardFinding {
     categories = List.copyOf(categories);
     workings = List.copyOf(workings);
     open = List.copyOf(open);
     remarks = List.copyOf(remarks);
+    assumptions = List.copyOf(assumptions);
+  }
+
+  HazardFinding(
+      HazardClass hazardClass,
+      HazardStatus status,
+      List<HazardCategory> categories,
+      Source rule,
+      List<Working> workings,
+      List<HazardIngredient> open,
+      List<HazardRemark> remarks) {
+    this(hazardClass, status, categories, rule, workings, open, remarks, List.of());
+  }
+
+  /** The same answer with what was taken for granted for it. */
+  HazardFinding assuming(List<Assumption> all) {
+    return new HazardFinding(
+        hazardClass,
+        status,
+        categories,
+        rule,
+        workings,
+        open,
+        remarks,
+        all.stream().filter(this::restsOn).toList());
+  }
+
+  private boolean restsOn(Assumption a) {
+    return switch (a.kind()) {
+      case REST_NOT_CLASSIFIED, PRESUMED_NONE -> true;
+      case FORM_NOT_STATED -> hazardClass == HazardClass.ACUTE_INHALATION;
+      case MISSING_FACTOR ->
+          hazardClass == HazardClass.AQUATIC_ACUTE || hazardClass == HazardClass.AQUATIC_CHRONIC;
+      case WORKPLACE_LIMIT_REMEMBERED -> false;
+      default -> a.ingredients().stream().anyMatch(contributors()::contains);
+    };
   }
 
   /**
@@ -110,6 +149,7 @@ public record HazardFinding(
   public Explanation explanation() {
     Explanation.Builder b = Explanation.of(hazardClass.name(Locale.ENGLISH) + ": " + outcome());
     workings.forEach(w -> HazardArithmetic.describe(w, b));
+    assumptions.forEach(a -> b.given(a.text(Locale.ENGLISH)));
     remarks.forEach(r -> b.warning(r.text(Locale.ENGLISH)));
     if (!open.isEmpty()) {
       b.warning("nothing known for this class of " + names(open));

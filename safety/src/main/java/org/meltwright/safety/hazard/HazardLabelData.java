@@ -44,6 +44,8 @@ import org.meltwright.units.TemperaturePoint;
  * @param contains the names of the ingredients that the label must name
  * @param remarks what stands beside the statements: that no class was reached, what is not known
  * @param precautionaryStatements the chosen P codes, with their finished texts
+ * @param precautions what became of every precautionary statement that the classes offer
+ * @param packaging what the pack for the public must have besides its label
  * @param composition the mixture as it was declared
  * @param maximumCelsius the highest temperature to heat it to, in °C; absent if not stated
  * @param advice how to use it with care, a sentence or two each
@@ -63,6 +65,8 @@ public record HazardLabelData(
     List<String> contains,
     List<String> remarks,
     List<Coded> precautionaryStatements,
+    List<PrecautionData> precautions,
+    List<Coded> packaging,
     List<Share> composition,
     @Nullable Double maximumCelsius,
     List<String> advice,
@@ -88,6 +92,22 @@ public record HazardLabelData(
           supplier.postalAddress().orElse(null),
           supplier.telephone().orElse(null),
           supplier.electronicAddress().orElse(null));
+    }
+  }
+
+  /**
+   * What became of a precautionary statement, and why.
+   *
+   * @param code the code, for example "P210"
+   * @param verdict the id of what became of it, for example {@code no-room}
+   * @param printed whether it stands on the label, unless it lacks what only the maker can state
+   * @param reason why, part of a sentence
+   */
+  public record PrecautionData(String code, String verdict, boolean printed, String reason) {
+
+    private static PrecautionData of(Precaution p, Locale locale) {
+      return new PrecautionData(
+          p.code(), p.verdict().id(), p.verdict().isPrinted(), p.reason(locale));
     }
   }
 
@@ -121,6 +141,8 @@ public record HazardLabelData(
    * @param contains the ingredients that the label must name
    * @param remarks what stands beside the statements
    * @param precautionaryStatements the chosen P codes
+   * @param precautions what became of every precautionary statement
+   * @param packaging what the pack for the public must have
    * @param composition the mixture as it was declared
    * @param maximumCelsius the highest temperature, in °C; absent if not stated
    * @param advice how to use it with care
@@ -134,6 +156,8 @@ public record HazardLabelData(
     contains = List.copyOf(contains);
     remarks = List.copyOf(remarks);
     precautionaryStatements = List.copyOf(precautionaryStatements);
+    precautions = List.copyOf(precautions);
+    packaging = List.copyOf(packaging);
     composition = List.copyOf(composition);
     advice = List.copyOf(advice);
   }
@@ -162,6 +186,8 @@ public record HazardLabelData(
         label.namedIngredients().stream().map(i -> i.name(locale)).toList(),
         texts.remarks(),
         statements(label, label.precautionaryStatements(), locale),
+        label.precautions().stream().map(p -> PrecautionData.of(p, locale)).toList(),
+        label.packaging().stream().map(p -> new Coded(p.id(), p.text(locale))).toList(),
         label.review().mixture().declared().stream().map(s -> Share.of(s, locale)).toList(),
         details.maximumTemperature().map(TemperaturePoint::celsius).orElse(null),
         texts.advice(),

@@ -49,6 +49,7 @@ public final class HazardMixture {
   private final @Nullable Double ph;
   private final @Nullable Double reserve;
   private final boolean phRefuted;
+  private final boolean breathable;
   private final List<HazardCategory> tested;
   private final Set<HazardClass> testedWithout;
   private final List<String> supplements;
@@ -88,6 +89,7 @@ public final class HazardMixture {
     this.ph = b.ph;
     this.reserve = b.reserve;
     this.phRefuted = b.phRefuted;
+    this.breathable = b.breathable;
     this.tested = List.copyOf(b.tested);
     this.testedWithout = Set.copyOf(b.testedWithout);
     this.supplements = List.copyOf(b.supplements);
@@ -193,6 +195,15 @@ public final class HazardMixture {
   }
 
   /**
+   * Tells whether dust, spray or vapour of it can be breathed in.
+   *
+   * @return whether it was stated
+   */
+  public boolean isBreathable() {
+    return breathable;
+  }
+
+  /**
    * Returns the supplements that the mixture's own evidence asks for.
    *
    * @return codes, for example "EUH066"
@@ -225,6 +236,7 @@ public final class HazardMixture {
     private @Nullable Double ph;
     private @Nullable Double reserve;
     private boolean phRefuted;
+    private boolean breathable;
 
     private Builder(RuleSet rules) {
       this.rules = rules;
@@ -391,6 +403,17 @@ public final class HazardMixture {
      */
     public Builder phRefutedByTest() {
       phRefuted = true;
+      return this;
+    }
+
+    /**
+     * Says that dust, spray or vapour of it can be breathed in: a powder that raises dust, what is
+     * sprayed, what is volatile.
+     *
+     * @return this builder
+     */
+    public Builder breathable() {
+      breathable = true;
       return this;
     }
 

@@ -2,7 +2,6 @@
 package org.meltwright.safety.hazard;
 
 import java.util.List;
-import java.util.Set;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
@@ -51,23 +50,10 @@ final class HazardNotation {
   /** Refuses what does not belong together. */
   static void requireBelonging(HazardClass hazardClass, Category category, String statement) {
     String own = LabelElements.statement(hazardClass, category);
-    boolean belongs =
-        own.isEmpty()
-            ? category == Category.FIVE && unStatements(hazardClass).contains(statement)
-            : Statements.isForm(statement, own);
-    if (!belongs) {
+    if (own.isEmpty() || !(statement.equals(own) || Statements.isForm(statement, own))) {
       throw mismatch(
           hazardClass.id() + " " + category.id() + " " + statement, ClassName.allowed(hazardClass));
     }
-  }
-
-  /** Category 5 of the UN system: its statements stand in no European table. */
-  private static Set<String> unStatements(HazardClass hazardClass) {
-    return switch (hazardClass) {
-      case ACUTE_ORAL -> Set.of("", "H303");
-      case ACUTE_DERMAL -> Set.of("", "H313");
-      default -> Set.of();
-    };
   }
 
   private static ProblemException mismatch(String text, String pairs) {

@@ -28,6 +28,10 @@ public enum HazardRemark {
   CATEGORY_NOT_KNOWN("un-category"),
   /** The pH lies at either end. */
   EXTREME_PH("extreme-ph"),
+  /** The shares alone would have led to a milder answer than the pH. */
+  PH_AGAINST_SHARES("ph-against-shares"),
+  /** An acid or alkaline reserve is stated without a test that confirms it: it lifts nothing. */
+  RESERVE_ALONE("reserve-alone"),
   /** What corrodes the skin damages the eye. */
   CORROSIVE_TO_SKIN("corrosive-to-skin"),
   /** Solid at 40 °C. */

@@ -4,6 +4,7 @@ package org.meltwright.safety.hazard;
 import static java.util.stream.Collectors.joining;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.mixture.Composition;
@@ -39,6 +40,7 @@ public final class HazardReview {
   private final List<HazardFinding> findings;
   private final List<SupplementalStatement> supplements;
   private final List<HazardIngredient> elicitors;
+  private final List<HazardIngredient> announced;
   private final List<HazardIngredient> onRequest;
   private final List<LegalNotice> notices;
   private final List<Assumption> assumptions;
@@ -69,14 +71,19 @@ public final class HazardReview {
   private HazardReview(HazardMixture mixture, RuleSet rules) {
     this.mixture = mixture;
     this.rules = rules;
-    this.findings = new Classifier(mixture, rules).findings();
-    Supplements s = new Supplements(mixture, rules, findings);
+    List<HazardFinding> answers = new Classifier(mixture, rules).findings();
+    boolean classified =
+        !mixture.tested().isEmpty() || answers.stream().anyMatch(HazardFinding::isClassified);
+    Supplements s = new Supplements(mixture, rules, answers);
+    DataSheetDuty duty = new DataSheetDuty(mixture, rules);
     boolean full = rules.hasLabels();
     this.supplements = full ? s.statements() : List.of();
-    this.elicitors = full ? s.elicitors() : List.of();
-    this.onRequest = full ? s.onRequest() : List.of();
+    this.elicitors = full ? duty.elicitors() : List.of();
+    this.announced = full && !classified ? duty.announced() : List.of();
+    this.onRequest = full && !classified ? duty.onRequest() : List.of();
     this.notices = full ? s.notices() : List.of();
-    this.assumptions = Assumptions.of(mixture, rules);
+    this.assumptions = Assumptions.of(mixture, rules, !announced.isEmpty() || !onRequest.isEmpty());
+    this.findings = answers.stream().map(f -> f.assuming(assumptions)).toList();
   }
 
   /**
@@ -161,9 +168,25 @@ public final class HazardReview {
   }
 
   /**
-   * Returns the ingredients for which a data sheet is due on request.
+   * Returns for whom the label of a mixture in no class says that there is a data sheet (EUH210).
    *
-   * @return the ingredients; a duty only where the mixture itself is not classified
+   * <p>Not for the public. Each substance counts by itself, and nothing is added up (Annex II
+   * 2.10).
+   *
+   * @return the ingredients; empty if none asks for it, or the mixture is in a class
+   */
+  public List<HazardIngredient> dataSheetAnnouncedFor() {
+    return announced;
+  }
+
+  /**
+   * Returns for whom a professional who asks must be given a data sheet of a mixture in no class.
+   *
+   * <p>Not the list of {@link #dataSheetAnnouncedFor()}: a substance with a Union limit for
+   * workplaces counts at any share here, and category 1A of sensitisers from 0.1 % only (REACH,
+   * Article 31(3)). Whether a substance is on the candidate list is not known here.
+   *
+   * @return the ingredients; empty if none asks for it, or the mixture is in a class
    */
   public List<HazardIngredient> dataSheetOnRequestFor() {
     return onRequest;
@@ -202,13 +225,33 @@ public final class HazardReview {
   }
 
   /**
-   * Returns the share of unknown acute toxicity by one form of uptake.
+   * Returns the share of unknown acute toxicity by a route.
    *
    * @param form the form of uptake
-   * @return the share in per cent; zero if none is relevant
+   * @return the sum of those ingredients that are themselves there from 1 % on, in per cent
    */
   public double unknownAcutePercent(UptakeForm form) {
-    return new AcuteClassifier(mixture.ingredients(), form, rules).unknownPercent();
+    return new UnknownShares(mixture, rules).acutePercent(form);
+  }
+
+  /**
+   * Returns the share that is unknown for water.
+   *
+   * @return the sum of those ingredients that are themselves there from 1 % on, in per cent
+   */
+  public double unknownAquaticPercent() {
+    return new UnknownShares(mixture, rules).aquaticPercent();
+  }
+
+  /**
+   * Returns what a data sheet says of ingredients of which nothing is known; a label carries those
+   * of acute toxicity if the mixture is in a class.
+   *
+   * @param locale the reader's language; German for {@code de}, else English
+   * @return whole sentences; empty if there is nothing to say
+   */
+  public List<String> unknownStatements(Locale locale) {
+    return new UnknownShares(mixture, rules).statements(locale);
   }
 
   /**
@@ -237,8 +280,9 @@ public final class HazardReview {
             ? "no class reached on the data given"
             : categories().stream().map(HazardCategory::toString).collect(joining("; "));
     int open = open().size();
+    String answer = rules.mayHaveChanged() ? reached + "; the rules may have changed" : reached;
     return open == 0
-        ? reached
-        : reached + "; " + open + (open == 1 ? " class open" : " classes open");
+        ? answer
+        : answer + "; " + open + (open == 1 ? " class open" : " classes open");
   }
 }

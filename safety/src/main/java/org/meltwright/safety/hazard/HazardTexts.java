@@ -2,6 +2,7 @@
 package org.meltwright.safety.hazard;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -33,8 +34,28 @@ final class HazardTexts {
         : String.valueOf(value);
   }
 
+  /** A number for the reader, three figures or all of those before the point. */
+  static String shown(double value, Locale locale) {
+    BigDecimal exact = new BigDecimal(value);
+    int digits = Math.max(3, exact.precision() - exact.scale());
+    String plain = exact.round(new MathContext(digits)).stripTrailingZeros().toPlainString();
+    return isGerman(locale) ? plain.replace('.', ',') : plain;
+  }
+
+  static String shownPercent(double value, Locale locale) {
+    return shown(value, locale) + " %";
+  }
+
   static String percent(double low, double high) {
     return (low == high ? found(low) : found(low) + " to " + found(high)) + " %";
+  }
+
+  /** That the rules may have changed, if their day lies after those that were looked for. */
+  static Optional<String> age(RuleSet rules, Locale locale) {
+    return rules.mayHaveChanged()
+        ? Optional.of(
+            label("may-have-changed", locale, Map.of("until", rules.lookedUpTo().toString())))
+        : Optional.empty();
   }
 
   static String text(String key, Locale locale) {

@@ -3,8 +3,6 @@ package org.meltwright.safety.hazard;
 
 import static java.util.stream.Collectors.joining;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -69,16 +67,8 @@ final class LabelText {
     List<String> remarks = new ArrayList<>();
     if (label.hazardStatements().isEmpty()) {
       remarks.add(HazardTexts.label("no-class", locale));
-    }
-    for (UptakeForm form : new UptakeForm[] {UptakeForm.ORAL, UptakeForm.DERMAL, UptakeForm.DUST}) {
-      double percent = label.review().unknownAcutePercent(form);
-      double above = label.review().rules().bound(Bound.UNKNOWN_STATED_ABOVE_PER_CENT);
-      if (org.meltwright.units.Limit.exceeds(percent, above)) {
-        String route = HazardTexts.label("route." + form.id(), locale);
-        remarks.add(
-            HazardTexts.label(
-                "unknown-toxicity", locale, Map.of("percent", percent(percent), "route", route)));
-      }
+    } else {
+      remarks.addAll(label.acuteUnknown(locale));
     }
     return remarks;
   }
@@ -134,9 +124,11 @@ final class LabelText {
   private void small() {
     section("assumed", label.review().assumptions().stream().map(a -> a.text(locale)).toList());
     section("open", label.review().open().stream().map(this::openLine).toList());
+    section("packaging", label.packaging().stream().map(p -> p.text(locale)).toList());
     section("notices", label.review().notices().stream().map(n -> n.text(locale)).toList());
     section("not-assessed", HazardLabel.notAssessed(locale));
     lines.add(HazardTexts.label("screening", locale));
+    HazardTexts.age(label.review().rules(), locale).ifPresent(lines::add);
   }
 
   private String openLine(HazardFinding f) {
@@ -170,14 +162,10 @@ final class LabelText {
   }
 
   private String percent(double value) {
-    return number(value) + " %";
+    return HazardTexts.shownPercent(value, locale);
   }
 
-  /** Three significant figures, or all digits before the point, with the language's own point. */
   private String number(double value) {
-    BigDecimal exact = new BigDecimal(value);
-    int digits = Math.max(3, exact.precision() - exact.scale());
-    String plain = exact.round(new MathContext(digits)).stripTrailingZeros().toPlainString();
-    return HazardTexts.isGerman(locale) ? plain.replace('.', ',') : plain;
+    return HazardTexts.shown(value, locale);
   }
 }

@@ -23,6 +23,8 @@ public enum LegalNotice {
   LEAD_CHROMATE_AUTHORISATION("lead-chromate-authorisation"),
   /** Carcinogens, mutagens and reprotoxicants for the public (REACH, Annex XVII, 28 to 30). */
   CMR_TO_THE_PUBLIC("cmr-to-the-public"),
+  /** Notified to the poison centres, with a unique formula identifier (UFI) on the label. */
+  NOTIFICATION("notification"),
   /** Cadmium in paints (REACH, Annex XVII, entry 23). */
   CADMIUM_PAINT("cadmium-paint");
 

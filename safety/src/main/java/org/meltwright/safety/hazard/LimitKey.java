@@ -16,15 +16,9 @@ record LimitKey(Kind kind, Category of, Category reached) {
     CUT_OFF,
     /** From this share on an allergy may be set off. */
     ELICITATION,
-    /** From this share on a data sheet is due on request. */
-    ON_REQUEST;
-
-    String id() {
-      return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
-    }
-
-    static Kind ofId(String id) {
-      return valueOf(id.toUpperCase(java.util.Locale.ROOT).replace('-', '_'));
-    }
+    /** From this share on the label of what is not classified says that there is a data sheet. */
+    EUH210,
+    /** From this share on a data sheet is due to a professional who asks. */
+    ON_REQUEST
   }
 }

@@ -63,7 +63,7 @@ final class LimitLadder {
 
   private OptionalDouble general(SubstanceHazards s, Category level, double factor) {
     return s.claims(rule.hazardClass(), effect).stream()
-        .map(Claim::category)
+        .map(c -> rule.asKnown(c.category()))
         .flatMapToDouble(
             c -> {
               double m = c == Category.ONE ? factor : 1;

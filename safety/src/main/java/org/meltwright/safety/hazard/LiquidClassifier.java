@@ -23,6 +23,9 @@ final class LiquidClassifier {
             viscosity.getAsDouble(), rules.bound(Bound.ASPIRATION_VISCOSITY_UP_TO_MM2_PER_S))) {
       return answer(byShares, HazardStatus.NOT_CLASSIFIED, HazardRemark.VISCOUS);
     }
+    if (isTooThickForCategory2(byShares, viscosity, rules)) {
+      return answer(byShares, HazardStatus.NOT_CLASSIFIED, HazardRemark.VISCOUS);
+    }
     if (mixture.state().filter(state -> state == PhysicalState.SOLID_AT_40).isPresent()) {
       return answer(byShares, HazardStatus.NOT_CLASSIFIED, HazardRemark.SOLID_AT_40);
     }
@@ -30,6 +33,16 @@ final class LiquidClassifier {
       return byShares;
     }
     return answer(byShares, HazardStatus.INSUFFICIENT_DATA, HazardRemark.VISCOSITY_MISSING);
+  }
+
+  /** The UN system has a category 2 with a lower limit of viscosity. */
+  private static boolean isTooThickForCategory2(
+      HazardFinding byShares, OptionalDouble viscosity, RuleSet rules) {
+    Bound bound = Bound.ASPIRATION_CATEGORY_2_VISCOSITY_UP_TO_MM2_PER_S;
+    return byShares.category().equals(Optional.of(Category.TWO))
+        && rules.has(bound)
+        && viscosity.isPresent()
+        && Limit.exceeds(viscosity.getAsDouble(), rules.bound(bound));
   }
 
   private static HazardFinding answer(
@@ -65,6 +78,10 @@ final class LiquidClassifier {
   private static HazardFinding flammable(
       Source rule, TemperaturePoint flash, HazardMixture mixture, RuleSet rules) {
     if (Limit.exceeds(flash, bound(rules, Bound.FLASH_FLAMMABLE_UP_TO_CELSIUS))) {
+      if (rules.has(Bound.FLASH_COMBUSTIBLE_UP_TO_CELSIUS)
+          && !Limit.exceeds(flash, bound(rules, Bound.FLASH_COMBUSTIBLE_UP_TO_CELSIUS))) {
+        return classified(rule, Category.FOUR, HazardRemark.FLASH_POINT);
+      }
       return flammable(rule, HazardStatus.NOT_CLASSIFIED, List.of(), HazardRemark.FLASH_POINT_HIGH);
     }
     if (Limit.reaches(flash, bound(rules, Bound.FLASH_HIGHLY_FLAMMABLE_BELOW_CELSIUS))) {

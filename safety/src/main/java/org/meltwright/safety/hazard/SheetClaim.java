@@ -11,13 +11,15 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.safety.hazard.SheetWords.Meaning;
 import org.meltwright.safety.hazard.SheetWords.Sort;
-import org.meltwright.safety.hazard.SheetWords.UnCategory;
 
 /** What a sheet says of one class, as it is being read: name, category, routes, codes, limit. */
 final class SheetClaim {
 
   private static final Set<ClassName> ORGANS =
       EnumSet.of(ClassName.STOT_SINGLE, ClassName.STOT_REPEATED);
+
+  /** What all aerosols say beside the statement of their category. */
+  private static final String PRESSURE = "H229";
 
   final SheetToken first;
   private final SheetToken nameEnd;
@@ -96,34 +98,22 @@ final class SheetClaim {
     possible = possible(token.text());
   }
 
-  /** The category of the UN system that it means, where the European law has none of its number. */
-  Optional<UnCategory> un() {
-    return SheetWords.unCategories().stream()
-        .filter(u -> category != null && u.category().equals(number()))
-        .filter(u -> names().stream().anyMatch(n -> n.isCalled(u.name())))
-        .filter(u -> codes.isEmpty() ? possible().isEmpty() : codes.get(0).text().equals(u.statement()))
-        .findFirst();
-  }
-
   /** Whether a statement is one of the class, whatever the category. */
   boolean mayHave(String code) {
     return isPhysical()
         ? List.of(meaning.target().split(" ", -1)).contains(code)
-        : isOfLaw(code) || isOfUn(code);
+        : isOfLaw(code);
   }
 
   private boolean isOfLaw(String code) {
+    if (code.equals(PRESSURE) && names.contains(ClassName.AEROSOL)) {
+      return true;
+    }
     List<HazardCategory> all =
         category == null
             ? names().stream().flatMap(n -> n.categories().stream()).toList()
             : possible();
     return all.stream().anyMatch(c -> Statements.isForm(code, c.statement()));
-  }
-
-  private boolean isOfUn(String code) {
-    return SheetWords.unCategories().stream()
-        .filter(u -> u.statement().equals(code) && u.category().equals(number()))
-        .anyMatch(u -> names().stream().anyMatch(n -> n.isCalled(u.name())));
   }
 
   /** The token with which it ends. */

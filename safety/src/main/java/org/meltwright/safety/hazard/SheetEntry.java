@@ -379,7 +379,7 @@ final class SheetEntry {
     }
     return Optional.of(
         new CopiedSheet.Line(
-            addTo(SubstanceHazards.builder(name()), false).build(),
+            addTo(SubstanceHazards.builder(name())).build(),
             end(SheetRange::lowPercent),
             end(SheetRange::highPercent)));
   }
@@ -391,7 +391,7 @@ final class SheetEntry {
     if (shareWords != null) {
       findings.problem(SheetProblem.ONE_SUBSTANCE, shareWords.first(), shareWords.last());
     }
-    addTo(sheet, true);
+    addTo(sheet);
   }
 
   /** Says that a second substance stands where one is meant. */
@@ -406,7 +406,7 @@ final class SheetEntry {
     reportWordsThatAreNoName();
   }
 
-  private SubstanceSheet addTo(SubstanceSheet sheet, boolean europeanAlone) {
+  private SubstanceSheet addTo(SubstanceSheet sheet) {
     casNumbers.forEach(cas -> sheet.cas(cas.text()));
     if (index != null) {
       sheet.entry(index.text());
@@ -415,7 +415,7 @@ final class SheetEntry {
       sheet.unionWorkplaceLimit();
     }
     SheetResolver resolver = new SheetResolver(this, findings);
-    resolver.resolve(sheet, europeanAlone);
+    resolver.resolve(sheet);
     if (notClassified != null && resolver.saysAnything()) {
       flawed = true;
       findings.problem(SheetProblem.CONTRADICTION, notClassified.first(), notClassified.last());

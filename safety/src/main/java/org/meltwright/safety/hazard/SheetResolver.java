@@ -39,7 +39,6 @@ final class SheetResolver {
   private final Set<HazardClass> open = EnumSet.noneOf(HazardClass.class);
   private final List<Alone> alone;
   private final Set<String> statements = new LinkedHashSet<>();
-  private boolean europeanAlone;
   private boolean saysOther;
   private boolean flawed;
 
@@ -72,9 +71,8 @@ final class SheetResolver {
     }
   }
 
-  /** Adds what was read; a sheet that keeps no remarks can hold European categories alone. */
-  void resolve(SubstanceSheet sheet, boolean europeanAlone) {
-    this.europeanAlone = europeanAlone;
+  /** Adds what was read to a sheet. */
+  void resolve(SubstanceSheet sheet) {
     entry.claims.stream().filter(c -> !c.codes.isEmpty()).forEach(this::resolve);
     entry.claims.stream().filter(c -> c.codes.isEmpty()).forEach(this::resolve);
     alone.forEach(this::requireNamed);
@@ -96,8 +94,6 @@ final class SheetResolver {
       ofNothing(claim);
     } else if (claim.isPhysical()) {
       ofTest(claim);
-    } else if (claim.un().isPresent()) {
-      ofUn(claim, claim.un().get());
     } else if (claim.possible().isEmpty()) {
       mismatch(claim, takeOfClaim(claim).orElse(claim.last()));
     } else {
@@ -123,22 +119,12 @@ final class SheetResolver {
     findings.remark(Remark.Kind.NOT_WORKED_OUT, claim.first, claim.last());
   }
 
-  private void ofUn(SheetClaim claim, SheetWords.UnCategory un) {
-    saysOther = true;
-    statements.add(un.statement());
-    boolean european = un.european().isPresent();
-    if (europeanAlone && !european) {
-      mismatch(claim, claim.last());
-      return;
-    }
-    findings.remark(
-        european ? Remark.Kind.UN_CATEGORY : Remark.Kind.ONLY_UN, claim.first, claim.last());
-    un.european().map(HazardCategory::parse).ifPresent(c -> take(claim, c));
-  }
-
   private void ofLaw(SheetClaim claim) {
     List<SheetToken> codes = claim.codes.isEmpty() ? takeAlone(claim) : claim.codes;
-    codes.forEach(code -> take(claim, withStatement(claim, code.text())));
+    for (SheetToken code : codes) {
+      statements.add(code.text());
+      withStatement(claim, code.text()).ifPresent(c -> take(claim, c));
+    }
     if (codes.isEmpty()) {
       implied(claim);
     }
@@ -159,14 +145,11 @@ final class SheetResolver {
     return behind.stream().map(Alone::code).reduce((a, b) -> b);
   }
 
-  private static HazardCategory withStatement(SheetClaim claim, String code) {
-    HazardCategory c =
-        claim.possible().stream()
-            .filter(p -> Statements.isForm(code, p.statement()))
-            .findFirst()
-            .orElseThrow();
-    return new HazardCategory(
-        c.hazardClass(), c.category(), code, c.details(), c.minimum(), c.undivided());
+  private static Optional<HazardCategory> withStatement(SheetClaim claim, String code) {
+    return claim.possible().stream()
+        .filter(c -> Statements.isForm(code, c.statement()))
+        .findFirst()
+        .map(c -> c.withStatement(code));
   }
 
   /** Without a code the class and the category must leave only one, route by route. */
@@ -196,6 +179,9 @@ final class SheetResolver {
 
   private void take(SheetClaim claim, HazardCategory bare) {
     statements.add(bare.statement());
+    if (isOfUnAlone(bare)) {
+      findings.remark(Remark.Kind.UN_CATEGORY, claim.first, claim.last());
+    }
     if (!isOfRoute(claim, bare.hazardClass())) {
       problem(SheetProblem.ROUTE, claim.first, claim.last());
     }
@@ -213,6 +199,11 @@ final class SheetResolver {
     if (claim.limit == null || claim.limitApart) {
       categories.putIfAbsent(category, claim);
     }
+  }
+
+  private static boolean isOfUnAlone(HazardCategory c) {
+    return LabelElements.ofUnAlone().stream()
+        .anyMatch(u -> u.hazardClass() == c.hazardClass() && u.category() == c.category());
   }
 
   private static List<String> details(SheetClaim claim, HazardClass hazardClass) {

@@ -40,9 +40,6 @@ final class SheetWords {
   /** A meaning that was found, and the place behind it. */
   record Match(Meaning meaning, int end) {}
 
-  /** A category of the UN system, and what the European law has in its place. */
-  record UnCategory(String name, String category, String statement, Optional<String> european) {}
-
   private static final class Node {
     final Map<String, Node> next = new HashMap<>();
     @Nullable Meaning meaning;
@@ -50,7 +47,6 @@ final class SheetWords {
 
   private static final List<List<String>> ROWS = TextTable.rows("sheet-words.txt");
   private static final Node ROOT = tree();
-  private static final List<UnCategory> UN = un();
 
   private SheetWords() {}
 
@@ -59,18 +55,12 @@ final class SheetWords {
     return ROWS;
   }
 
-  static List<UnCategory> unCategories() {
-    return UN;
-  }
-
   private static Node tree() {
     Node root = new Node();
     for (List<String> row : ROWS) {
-      if (!row.get(0).equals("un")) {
-        Meaning meaning = new Meaning(Sort.valueOf(row.get(0).toUpperCase(Locale.ROOT)), row.get(1));
-        row.subList(2, row.size())
-            .forEach(cell -> TextTable.items(cell, ";").forEach(s -> plant(root, s, meaning)));
-      }
+      Meaning meaning = new Meaning(Sort.valueOf(row.get(0).toUpperCase(Locale.ROOT)), row.get(1));
+      row.subList(2, row.size())
+          .forEach(cell -> TextTable.items(cell, ";").forEach(s -> plant(root, s, meaning)));
     }
     return root;
   }
@@ -86,20 +76,6 @@ final class SheetWords {
       throw new IllegalStateException("two meanings of \"" + spelling + "\"");
     }
     node.meaning = meaning;
-  }
-
-  private static List<UnCategory> un() {
-    List<UnCategory> all = new ArrayList<>();
-    for (List<String> row : ROWS) {
-      if (row.get(0).equals("un")) {
-        String[] words = row.get(1).split(" ", -1);
-        int last = words.length - 1;
-        String name = String.join(" ", List.of(words).subList(0, last - 1));
-        Optional<String> european = Optional.of(row.get(2)).filter(s -> !s.isEmpty());
-        all.add(new UnCategory(name, words[last - 1], words[last], european));
-      }
-    }
-    return List.copyOf(all);
   }
 
   /** Words compare without case, and with umlauts written either way. */

@@ -99,10 +99,11 @@ public enum UptakeForm {
         : Stream.of(values()).filter(f -> f.isInhaled() && f.id.equals(detail)).findFirst();
   }
 
+  static Optional<UptakeForm> find(String id) {
+    return Stream.of(values()).filter(f -> f.id.equals(id)).findFirst();
+  }
+
   static UptakeForm ofId(String id) {
-    return Stream.of(values())
-        .filter(f -> f.id.equals(id))
-        .findFirst()
-        .orElseThrow(() -> new IllegalArgumentException(id));
+    return find(id).orElseThrow(() -> new IllegalArgumentException(id));
   }
 }

@@ -161,7 +161,7 @@ class HazardMixtureTest {
             HazardMixture.builder(RULES).cas("8006-64-2", 25).cas("8001-26-1", 75).build(), RULES);
     assertThat(review.finding(HazardClass.ACUTE_ORAL).explanation().text())
         .contains("Acute toxicity, oral: category 4 (H302)")
-        .contains("turpentine oil: 25 % / 500 = 0.05")
+        .contains("turpentine, oil: 25 % / 500 = 0.05")
         .contains("ATE of the mixture 2000")
         .contains("3.1.3.6");
   }

@@ -62,7 +62,7 @@ final class PlainBridge {
       b.ph(f.ph());
     }
     if (f.phLifted()) {
-      b.phRefutedByTest();
+      b.reserve(1).phRefutedByTest();
     }
     if (f.flash() != null) {
       b.flashPoint(TemperaturePoint.ofCelsius(f.flash()));
@@ -206,6 +206,8 @@ final class PlainBridge {
           case FLAMMABLE_SOLID -> "Flam. Sol.";
           case OXIDISING -> "Ox. Sol.";
           case WATER_REACTIVE -> "Water-react.";
+          case METAL_CORROSION -> "Met. Corr.";
+          case AEROSOL -> "Aerosol";
         };
     return new Category(name, category, statement, form);
   }

@@ -38,6 +38,12 @@ final class PlainAcute {
     return ACUTE.get(form)[0].clone();
   }
 
+  /** Whether an estimate of it falls in a category. */
+  static boolean isEstimated(Known known) {
+    return known.estimates.entrySet().stream()
+        .anyMatch(e -> acuteCategory(e.getKey(), e.getValue()) <= 4);
+  }
+
   /** Whether the air can hold as much vapour as the estimate of a category. */
   static boolean held(double saturated, int category) {
     return saturated >= ACUTE.get("vapour")[1][category - 1];
@@ -80,18 +86,23 @@ final class PlainAcute {
   }
 
   /**
-   * 3.1.3.6.1, relevant from 0.1 or 1 % (Table 1.1), or from a lower share that alone would make a
-   * category (3.1.3.3(a): where there is reason to suspect that it matters); from more than 10 % of
-   * unknown on 3.1.3.6.2.3.
+   * Table 1.1; a gas of category 1 from 0.05 %, which alone makes category 4 (3.1.3.3(a): where
+   * there is reason to suspect that less matters).
    */
+  private static double relevantFrom(String form, int category) {
+    if (category == 1 && form.equals("gas")) {
+      return 0.05;
+    }
+    return category <= 3 ? 0.1 : 1;
+  }
+
+  /** 3.1.3.6.1, and from more than 10 % of unknown on 3.1.3.6.2.3. */
   static int category(PlainParts parts, String hazardClass, String form) {
     double sum = 0;
     for (Part p : parts.all()) {
       double estimate = estimate(p.known(), form);
       int category = acuteCategory(form, estimate);
-      double alone = 100 * estimate / bounds(form)[3];
-      double from = Math.min(category <= 3 ? 0.1 : 1, alone);
-      boolean relevant = category <= 4 && reached(p.share(), from);
+      boolean relevant = category <= 4 && reached(p.share(), relevantFrom(form, category));
       sum += relevant ? p.share() / estimate : 0;
     }
     double unknown =

@@ -26,7 +26,17 @@ final class PlainBridge {
     for (HazardFinding f : review.findings()) {
       answers.put(f.hazardClass().id(), answer(f));
     }
+    answers.put("elicitors", names(review.elicitors()));
+    answers.put("announced", names(review.dataSheetAnnouncedFor()));
     return answers;
+  }
+
+  private static String names(List<HazardIngredient> ingredients) {
+    return ingredients.stream()
+        .map(HazardIngredient::hazards)
+        .map(s -> s.casNumbers().isEmpty() ? s.name() : "CAS " + s.casNumbers().get(0))
+        .sorted()
+        .collect(Collectors.joining(", "));
   }
 
   private static String answer(HazardFinding f) {
@@ -102,7 +112,10 @@ final class PlainBridge {
       sheet.notAdditive();
     }
     if (k.metal != 1) {
-      sheet.notes("1").metal("Pb", k.metal);
+      sheet.notes("1").metal("Zr", k.metal);
+    }
+    if (k.workplaceLimit) {
+      sheet.unionWorkplaceLimit();
     }
     sheet.notes(String.join(" ", k.notes));
     k.open.forEach(id -> sheet.openFor(HazardClass.ofId(id)));
@@ -122,6 +135,7 @@ final class PlainBridge {
     Known k = new Known();
     k.id = "CAS " + cas;
     k.cas = cas;
+    k.workplaceLimit = WorkplaceLimits.has(new HazardIngredient(null, 1, s, null));
     k.unknown = s.evidence().isOpen();
     for (HazardCategory c : s.categories()) {
       boolean inhaled = c.hazardClass() == HazardClass.ACUTE_INHALATION;
@@ -281,6 +295,7 @@ final class PlainBridge {
     }
     Known plain = copy(k);
     plain.metal = 1;
+    plain.workplaceLimit = false;
     plain.additive = true;
     plain.acuteM = 1;
     plain.chronicM = 1;
@@ -302,6 +317,7 @@ final class PlainBridge {
     c.chronicM = k.chronicM;
     c.additive = k.additive;
     c.metal = k.metal;
+    c.workplaceLimit = k.workplaceLimit;
     c.notes.addAll(k.notes);
     c.entry = k.entry;
     c.open.addAll(k.open);

@@ -85,6 +85,9 @@ record PlainMixture(Facts facts, List<Line> lines) {
     double chronicM = 1;
     boolean additive = true;
 
+    /** Whether the Union has set a limit for workplaces. */
+    boolean workplaceLimit;
+
     /** The share of the metal that note 1 counts; 1 without the note. */
     double metal = 1;
 
@@ -140,6 +143,7 @@ record PlainMixture(Facts facts, List<Line> lines) {
         words.add("M " + number(acuteM) + "/" + number(chronicM));
       }
       words.add(additive ? "" : "not-additive");
+      words.add(workplaceLimit ? "oel" : "");
       words.add(metal == 1 ? "" : "note 1 metal " + number(metal));
       notes.forEach(n -> words.add("note " + n));
       open.forEach(c -> words.add("open " + c));

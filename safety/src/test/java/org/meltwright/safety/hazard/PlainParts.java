@@ -63,22 +63,16 @@ record PlainParts(List<Part> all) {
     return Math.min(own < NEVER ? own : general, ownLimit(known, names, worse));
   }
 
-  /**
-   * A milder limit of its own that holds up to a share says that the worse category is not reached
-   * below that share.
-   */
-  static double held(Known known, Set<String> names, Set<String> worse, double general) {
-    double upTo =
-        known.limits.stream()
-            .filter(l -> names.contains(l.name()) && !worse.contains(l.category()))
-            .filter(l -> l.below() <= 100)
-            .mapToDouble(Limit::below)
-            .max()
-            .orElse(0);
-    return Math.max(general, upTo);
+  /** Where a range of its own ends, and the worse category begins. */
+  static double endOfRange(Known known, Set<String> names) {
+    return known.limits.stream()
+        .filter(l -> names.contains(l.name()) && l.below() <= 100)
+        .mapToDouble(Limit::below)
+        .max()
+        .orElse(NEVER);
   }
 
-  /** Table 1.1: from 1 %, or from a lower limit of its own (1.1.2.2.2). */
+  /** Table 1.1, of the whole substance: from 1 %, or from a lower limit of its own (1.1.2.2.2). */
   static boolean relevant(Part p, Set<String> names) {
     double own =
         p.known.limits.stream()
@@ -86,6 +80,6 @@ record PlainParts(List<Part> all) {
             .mapToDouble(Limit::from)
             .min()
             .orElse(NEVER);
-    return reached(p.counted(), Math.min(1, own));
+    return reached(p.share(), Math.min(1, own));
   }
 }

@@ -6,7 +6,9 @@ import static org.meltwright.safety.hazard.PlainParts.reached;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.meltwright.safety.hazard.PlainMixture.Known;
@@ -52,17 +54,27 @@ final class PlainReproduction {
     return severe && !category.equals("2") ? effect : effect.toLowerCase(Locale.ROOT);
   }
 
-  /** Table 3.7.2; notes 11 and 12 of Annex VI add up within boron and within an entry. */
+  /**
+   * Table 3.7.2; notes 11 and 12 of Annex VI add up within boron and within an entry, and what does
+   * not say which harm it means is added to either.
+   */
   private static String effect(PlainParts parts, char effect) {
     return Stream.of("1A", "1B", "2").filter(c -> reaches(parts, effect, c)).findFirst().orElse("");
   }
 
   private static boolean reaches(PlainParts parts, char effect, String target) {
     Map<String, Double> sums = new TreeMap<>();
+    Set<String> speaking = new TreeSet<>();
     for (Part p : parts.all()) {
-      sums.merge(group(p.known()), p.counted() / limit(p.known(), effect, target), Double::sum);
+      double limit = limit(p.known(), effect, target);
+      double unsaid = effect == 'U' ? limit : limit(p.known(), 'U', target);
+      double filled = p.counted() / Math.min(limit, unsaid);
+      sums.merge(group(p.known()), filled, Double::sum);
+      if (limit < NEVER) {
+        speaking.add(group(p.known()));
+      }
     }
-    return sums.values().stream().anyMatch(sum -> reached(sum, 1));
+    return speaking.stream().anyMatch(group -> reached(sums.get(group), 1));
   }
 
   private static String group(Known k) {

@@ -2,7 +2,7 @@
 package org.meltwright.safety.hazard;
 
 import static org.meltwright.safety.hazard.PlainParts.NEVER;
-import static org.meltwright.safety.hazard.PlainParts.held;
+import static org.meltwright.safety.hazard.PlainParts.endOfRange;
 import static org.meltwright.safety.hazard.PlainParts.limit;
 import static org.meltwright.safety.hazard.PlainParts.ownLimit;
 import static org.meltwright.safety.hazard.PlainParts.reached;
@@ -74,7 +74,17 @@ final class PlainRules {
     rules.alone("pmt", "PMT", 0.1);
     rules.alone("vpvm", "vPvM", 0.1);
     rules.flammableLiquid();
+    rules.duties();
     return rules.answers;
+  }
+
+  /** Whose names a label gives as setting off an allergy, and whose data sheet it announces. */
+  private void duties() {
+    PlainDuties duties = new PlainDuties(parts, facts.state().equals("gas"));
+    boolean classified =
+        answers.values().stream().anyMatch(a -> !a.equals(NONE) && !a.equals(OPEN));
+    answers.put("elicitors", duties.elicitors());
+    answers.put("announced", classified ? "" : duties.announced());
   }
 
   /** A category that was reached stands; else what is unknown from a share on leaves it open. */
@@ -99,20 +109,25 @@ final class PlainRules {
   private static final Set<String> SKIN = Set.of("Skin Corr.", "Skin Irrit.");
   private static final Set<String> EYE = Set.of("Eye Dam.", "Eye Irrit.");
 
-  /** Sum of share / limit over what adds up, or one alone of what does not. */
-  private boolean together(Set<String> names, ToDoubleFunction<Known> limit) {
+  /**
+   * Sum of share / limit; what does not add up is held by itself as well, by its own limit or those
+   * of Table 3.2.4 or 3.3.4, and stays in the sum: to leave it out would be milder.
+   */
+  private boolean together(Set<String> names, Limits limits) {
     double sum = 0;
     for (Part p : parts.all()) {
-      if (!relevant(p, names)) {
-        continue;
-      }
-      double filled = p.counted() / limit.applyAsDouble(p.known());
-      if (!p.known().additive && reached(filled, 1)) {
+      double single = p.counted() / limits.of(p.known(), false);
+      if (!p.known().additive && reached(single, 1)) {
         return true;
       }
-      sum += p.known().additive ? filled : 0;
+      sum += relevant(p, names) ? p.counted() / limits.of(p.known(), true) : 0;
     }
     return reached(sum, 1);
+  }
+
+  /** The limit of a substance, in the sum or by itself. */
+  private interface Limits {
+    double of(Known known, boolean inSum);
   }
 
   /** Table 3.2.3; where additivity does not hold Table 3.2.4. */
@@ -126,18 +141,18 @@ final class PlainRules {
         };
     return together(
         SKIN,
-        k -> {
+        (k, inSum) -> {
           boolean corrosive = from.contains(k.category("Skin Corr."));
-          double general = !corrosive ? NEVER : k.additive ? 5 : 1;
-          return limit(k, SKIN, from, Set.of(), held(k, SKIN, from, general));
+          double general = !corrosive ? NEVER : inSum ? 5 : 1;
+          return limit(k, SKIN, from, Set.of(), general);
         });
   }
 
   private boolean skinIrritates() {
     return together(
         SKIN,
-        k -> {
-          double irritant = !k.has("Skin Irrit.") ? NEVER : k.additive ? 10 : 3;
+        (k, inSum) -> {
+          double irritant = !k.has("Skin Irrit.") ? NEVER : inSum ? 10 : 3;
           double general = k.has("Skin Corr.") ? 1 : irritant;
           return limit(k, SKIN, Set.of("2"), CORROSION, general);
         });
@@ -163,15 +178,27 @@ final class PlainRules {
   private boolean eyeReaches(boolean damage) {
     return together(
         EYE,
-        k -> {
-          boolean severe = k.has("Skin Corr.") || k.has("Eye Dam.");
+        (k, inSum) -> {
           if (damage) {
-            double general = !severe ? NEVER : k.additive ? 3 : 1;
-            return limit(k, EYE, Set.of("1"), Set.of(), held(k, EYE, Set.of("1"), general));
+            return damageFrom(k, inSum);
           }
-          double irritant = !k.has("Eye Irrit.") ? NEVER : k.additive ? 10 : 3;
-          return limit(k, EYE, Set.of("2"), Set.of("1"), severe ? 1 : irritant);
+          boolean severe = k.has("Skin Corr.") || k.has("Eye Dam.");
+          double irritant = !k.has("Eye Irrit.") ? NEVER : inSum ? 10 : 3;
+          double general = severe ? Math.min(1, damageFrom(k, inSum)) : irritant;
+          return limit(k, EYE, Set.of("2"), Set.of("1"), general);
         });
+  }
+
+  /**
+   * Its own limit; else the end of its own range of irritation; else the general one, or a lower
+   * limit of its own for corrosion of the skin, which implies damage to the eye.
+   */
+  private static double damageFrom(Known k, boolean inSum) {
+    double general = !k.has("Skin Corr.") && !k.has("Eye Dam.") ? NEVER : inSum ? 3 : 1;
+    double corrosion = ownLimit(k, Set.of("Skin Corr."), CORROSION);
+    double end = general < NEVER ? endOfRange(k, EYE) : NEVER;
+    double without = end < NEVER ? end : general < NEVER ? Math.min(general, corrosion) : NEVER;
+    return limit(k, EYE, Set.of("1"), Set.of(), without);
   }
 
   private void eye() {
@@ -248,7 +275,10 @@ final class PlainRules {
     answer(hazardClass, is ? (name.equals("Ozone") ? "1" : "is") : NONE, from);
   }
 
-  /** Tables 3.8.3 and 3.9.4: what is category 1 is category 2 from 1 % on. */
+  /**
+   * Tables 3.8.3 and 3.9.4: what is category 1 is category 2 from 1 % on. Article 10: a limit of
+   * its own for its category stands in place of all general ones of the class.
+   */
   private void organs(String hazardClass, String name) {
     Set<String> names = Set.of(name);
     boolean one =
@@ -256,7 +286,9 @@ final class PlainRules {
     boolean two =
         anyReaches(
             k -> {
-              double general = k.has(name, "1") ? 1 : k.has(name, "2") ? 10 : NEVER;
+              Set<String> covering = k.has(name, "1") ? Set.of("1") : Set.of("1", "2");
+              boolean own = ownLimit(k, names, covering) < NEVER;
+              double general = own ? NEVER : k.has(name, "1") ? 1 : k.has(name, "2") ? 10 : NEVER;
               return limit(k, names, Set.of("2"), Set.of("1"), general);
             });
     answer(hazardClass, one ? "1" : two ? "2" : NONE, 1);
@@ -276,7 +308,7 @@ final class PlainRules {
           p.known().categories.stream()
               .anyMatch(c -> c.name().equals("STOT SE") && c.statement().equals(statement));
       double limit = own < NEVER ? own : has ? 20 : NEVER;
-      boolean counts = reached(p.counted(), Math.min(1, own));
+      boolean counts = reached(p.share(), Math.min(1, own));
       sum += counts ? p.counted() / limit : 0;
     }
     answer(hazardClass, reached(sum, 1) ? "3" : NONE, 1);
@@ -294,7 +326,7 @@ final class PlainRules {
     double sum =
         parts.all().stream()
             .filter(p -> p.known().has("Asp. Tox."))
-            .filter(p -> reached(p.counted(), 1))
+            .filter(p -> reached(p.share(), 1))
             .mapToDouble(Part::counted)
             .sum();
     String enough = facts.viscosity() == null ? OPEN : "1";
@@ -308,7 +340,7 @@ final class PlainRules {
     double sum = 0;
     for (Part p : parts.all()) {
       boolean counts = p.known().has("Aquatic Acute");
-      boolean relevant = reached(p.counted(), 0.1 / p.known().acuteM);
+      boolean relevant = reached(p.share(), 0.1 / p.known().acuteM);
       sum += counts && relevant ? p.counted() * p.known().acuteM : 0;
     }
     answer("aquatic-acute", reached(sum, 25) ? "1" : NONE, 0.1);
@@ -322,7 +354,7 @@ final class PlainRules {
       String category = p.known().category("Aquatic Chronic");
       boolean first = category.equals("1");
       boolean counts = !category.isEmpty();
-      if (counts && reached(p.counted(), first ? 0.1 / p.known().chronicM : 1)) {
+      if (counts && reached(p.share(), first ? 0.1 / p.known().chronicM : 1)) {
         weighted += first ? p.counted() * p.known().chronicM : 0;
         sums[Integer.parseInt(category)] += p.counted();
       }
@@ -342,9 +374,9 @@ final class PlainRules {
 
   // 2.6 Flammable liquids -------------------------------------------------------------------------
 
-  /** Table 2.6.1: of the whole, by measurement. */
+  /** Table 2.6.1: of the whole, by measurement. A gas is assessed by other rules, not held here. */
   private void flammableLiquid() {
-    if (facts.state().equals("solid") || facts.state().equals("gas")) {
+    if (facts.state().equals("solid")) {
       answers.put("flammable-liquid", NONE);
     } else if (facts.flash() == null) {
       answers.put("flammable-liquid", OPEN);

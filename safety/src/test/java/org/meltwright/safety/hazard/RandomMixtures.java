@@ -33,8 +33,7 @@ final class RandomMixtures {
       Skin Sens. 1 H317; Skin Sens. 1A H317; Skin Sens. 1B H317
       Muta. 1A H340; Muta. 1B H340; Muta. 2 H341
       Carc. 1A H350; Carc. 1B H350; Carc. 1B H350i; Carc. 2 H351
-      Repr. 1A H360FD; Repr. 1B H360; Repr. 1B H360D; Repr. 1B H360F; Repr. 1B H360Df; Repr. 1B H360Fd
-      Repr. 2 H361; Repr. 2 H361d; Repr. 2 H361f; Repr. 2 H361fd
+      Repr. 1A H360FD; Repr. 1B H360; Repr. 1B H360D; Repr. 1B H360F; Repr. 1B H360Df; Repr. 1B H360Fd; Repr. 2 H361; Repr. 2 H361d; Repr. 2 H361f; Repr. 2 H361fd
       Lact.  H362
       STOT SE 1 H370; STOT SE 2 H371
       STOT SE 3 H335
@@ -181,6 +180,7 @@ final class RandomMixtures {
     k.additive = chance(0.85);
     estimates(k);
     notes(k);
+    k.workplaceLimit = chance(0.08);
     if (chance(0.05)) {
       open(k);
     }
@@ -253,7 +253,8 @@ final class RandomMixtures {
                 "aspiration",
                 "aquatic-acute",
                 "aquatic-chronic"));
-    if (k.categories.stream().noneMatch(c -> PlainBridge.id(c).equals(hazardClass))) {
+    boolean estimated = hazardClass.equals("acute-oral") && k.estimates.containsKey("oral");
+    if (!estimated && k.categories.stream().noneMatch(c -> PlainBridge.id(c).equals(hazardClass))) {
       k.open.add(hazardClass);
     }
   }

@@ -232,6 +232,15 @@ public final class HazardLabel {
     return filling.text(code, locale);
   }
 
+  /** Whether it is handed over to be melted: advice on melting has no place on a liquid. */
+  boolean mayBeMelted() {
+    return review
+        .mixture()
+        .state()
+        .filter(state -> state == PhysicalState.LIQUID || state == PhysicalState.GAS)
+        .isEmpty();
+  }
+
   List<String> acuteUnknown(Locale locale) {
     return new UnknownShares(review.mixture(), review.rules()).acuteStatements(locale);
   }
@@ -274,7 +283,10 @@ public final class HazardLabel {
     addIf(gaps, s.postalAddress().isEmpty(), LabelGap.SUPPLIER_ADDRESS);
     addIf(gaps, s.telephone().isEmpty(), LabelGap.SUPPLIER_TELEPHONE);
     addIf(gaps, details.batch().isEmpty(), LabelGap.BATCH);
-    addIf(gaps, details.maximumTemperature().isEmpty(), LabelGap.MAXIMUM_TEMPERATURE);
+    addIf(
+        gaps,
+        mayBeMelted() && details.maximumTemperature().isEmpty(),
+        LabelGap.MAXIMUM_TEMPERATURE);
   }
 
   private static void addIf(Set<LabelGap> gaps, boolean missing, LabelGap gap) {

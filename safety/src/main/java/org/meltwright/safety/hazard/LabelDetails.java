@@ -35,7 +35,7 @@ import org.meltwright.units.TemperaturePoint;
 public final class LabelDetails {
 
   private final BothLanguages name;
-  private final @Nullable Quantity<Mass> mass;
+  private final @Nullable Double massKilograms;
   private final @Nullable String batch;
   private final LabelSupplier supplier;
   private final @Nullable TemperaturePoint maximumTemperature;
@@ -54,7 +54,7 @@ public final class LabelDetails {
 
   private LabelDetails(Builder b) {
     this.name = b.name;
-    this.mass = b.mass;
+    this.massKilograms = b.massKilograms;
     this.batch = b.batch;
     this.supplier = b.supplier;
     this.maximumTemperature = b.maximumTemperature;
@@ -79,7 +79,7 @@ public final class LabelDetails {
    * @return the mass in kilograms; empty if not stated
    */
   public OptionalDouble massKilograms() {
-    return mass == null ? OptionalDouble.empty() : OptionalDouble.of(QuantityKind.MASS.toSi(mass));
+    return massKilograms == null ? OptionalDouble.empty() : OptionalDouble.of(massKilograms);
   }
 
   /**
@@ -154,7 +154,7 @@ public final class LabelDetails {
   public static final class Builder {
 
     private BothLanguages name = BothLanguages.UNSTATED;
-    private @Nullable Quantity<Mass> mass;
+    private @Nullable Double massKilograms;
     private @Nullable String batch;
     private LabelSupplier supplier = LabelSupplier.UNSTATED;
     private @Nullable TemperaturePoint maximumTemperature;
@@ -183,7 +183,7 @@ public final class LabelDetails {
      * @return this builder
      */
     public Builder nominalMass(Quantity<Mass> mass) {
-      this.mass = mass;
+      massKilograms = QuantityKind.MASS.toSi(mass);
       return this;
     }
 

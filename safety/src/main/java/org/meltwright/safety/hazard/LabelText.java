@@ -108,7 +108,9 @@ final class LabelText {
         .maximumTemperature()
         .map(t -> Map.of("limit", number(t.celsius())))
         .ifPresent(t -> advice.add(HazardTexts.label("temperature", locale, t)));
-    advice.add(HazardTexts.label("use", locale));
+    if (label.mayBeMelted()) {
+      advice.add(HazardTexts.label("use", locale));
+    }
     advice.add(HazardTexts.label("not-a-toy", locale));
     for (PigmentHazard p : label.review().dusts()) {
       if (p.dust() != DustClass.FINE) {

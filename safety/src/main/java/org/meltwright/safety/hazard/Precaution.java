@@ -105,7 +105,7 @@ public record Precaution(
    * @return part of a sentence
    */
   public String reason(Locale locale) {
-    String classes = askedBy.stream().map(c -> c.name(locale)).collect(Collectors.joining(", "));
+    String classes = askedBy.stream().map(c -> c.name(locale)).collect(Collectors.joining("; "));
     return HazardTexts.label(
         "precaution." + verdict.id, locale, Map.of("classes", classes, "other", other.orElse("")));
   }

@@ -39,6 +39,9 @@ import org.meltwright.units.ProblemException;
  */
 public final class SubstanceSheet {
 
+  private static final double GAS_CONSTANT = 8.314462618;
+  private static final double ROOM_KELVIN = 298.15;
+
   final String name;
   final HazardEvidence evidence;
   final List<String> casNumbers = new ArrayList<>();
@@ -273,7 +276,8 @@ public final class SubstanceSheet {
   /**
    * Sets how much of it the air can hold as vapour at 25 °C, from its vapour pressure.
    *
-   * <p>By p M / (R T). What cannot reach the estimate of its category as vapour is inhaled as mist.
+   * <p>By p M / (R T), in g/m³, which is mg/l. What cannot reach the estimate of its category as
+   * vapour is inhaled as mist.
    *
    * @param pascals the vapour pressure at 25 °C, above zero
    * @param gramsPerMole the molar mass, above zero
@@ -282,11 +286,8 @@ public final class SubstanceSheet {
    */
   public SubstanceSheet vapourPressure(double pascals, double gramsPerMole) {
     return saturatedVapour(
-        positive(pascals) * positive(gramsPerMole) / (GAS_CONSTANT * ROOM_KELVIN) / 1000);
+        positive(pascals) * positive(gramsPerMole) / (GAS_CONSTANT * ROOM_KELVIN));
   }
-
-  private static final double GAS_CONSTANT = 8.314462618;
-  private static final double ROOM_KELVIN = 298.15;
 
   private double positive(double value) {
     return require(

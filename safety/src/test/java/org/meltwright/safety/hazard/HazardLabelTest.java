@@ -211,7 +211,9 @@ class HazardLabelTest {
     List<HazardCategory> all =
         TextTable.items(categories, ";").stream().map(HazardCategory::parse).toList();
     List<Precaution> chosen =
-        new PrecautionChoice(all, LabelElements.of(all, RULES), Map.of(), use.equals("public"), false).choose();
+        new PrecautionChoice(
+                all, LabelElements.of(all, RULES), Map.of(), use.equals("public"), false)
+            .choose();
     assertThat(codes(chosen, p -> p.verdict() == Precaution.Verdict.FILL)).isEqualTo(sorted(fill));
     assertThat(
             codes(chosen, p -> p.verdict().isPrinted() && p.verdict() != Precaution.Verdict.FILL))

@@ -312,7 +312,7 @@ class HazardMixtureTest {
     HazardMixture mixture =
         HazardMixture.builder(cake, rules)
             .dataSheet("cadmium-red", sheet)
-            .state(PhysicalState.SOLID)
+            .state(PhysicalState.SOLID_AT_40)
             .build();
     HazardReview review = HazardReview.of(mixture, rules);
 

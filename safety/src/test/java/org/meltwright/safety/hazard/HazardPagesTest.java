@@ -16,15 +16,14 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
- * The pages of limits, and the words of rule files, say what the data say. To write them anew: {@code
- * mvn -pl safety -am test -Dtest=HazardPagesTest -Dsurefire.failIfNoSpecifiedTests=false
+ * The pages of limits, and the words of rule files, say what the data say. To write them anew:
+ * {@code mvn -pl safety -am test -Dtest=HazardPagesTest -Dsurefire.failIfNoSpecifiedTests=false
  * -Dpages.write=true}.
  */
 class HazardPagesTest {
 
   private static final Path DOCS = Path.of("../docs/reference");
-  private static final String WRITTEN =
-      "Written from the data by `HazardPagesTest`; do not edit. ";
+  private static final String WRITTEN = "Written from the data by `HazardPagesTest`; do not edit. ";
 
   @Test
   void pages_sayWhatTheDataSay() throws IOException {
@@ -51,14 +50,17 @@ class HazardPagesTest {
     Map<String, List<LimitCase>> cases =
         LimitCase.all().stream()
             .collect(Collectors.groupingBy(c -> c.kind() + " " + c.hazardClass() + c.limit()));
-    StringBuilder page = new StringBuilder("# Hazard rules: every limit and the cases about it\n\n");
+    StringBuilder page =
+        new StringBuilder("# Hazard rules: every limit and the cases about it\n\n");
     page.append(WRITTEN)
         .append("Rules `")
         .append(rules.id())
         .append("`, looked at for days up to ")
         .append(rules.lookedUpTo())
-        .append(".\n\nThe last three columns say what an ingredient of the category, alone with what is")
-        .append("\nin no class, leads to just below (by one millionth), at, and just above the figure. ")
+        .append(
+            ".\n\nThe last three columns say what an ingredient of the category, alone with what is")
+        .append(
+            "\nin no class, leads to just below (by one millionth), at, and just above the figure. ")
         .append(LimitCase.all().size())
         .append(
             " such cases, with limits\nof a substance's own, M-factors 1 to 1000 and estimates, are"
@@ -117,7 +119,8 @@ class HazardPagesTest {
         .append("`, ")
         .append(row.cell(1))
         .append("; categories ")
-        .append(rule.levels().stream().map(HazardPagesTest::shown).collect(Collectors.joining(", ")))
+        .append(
+            rule.levels().stream().map(HazardPagesTest::shown).collect(Collectors.joining(", ")))
         .append("; an unknown ingredient leaves it open from ")
         .append(row.cell(3))
         .append(" %. ")
@@ -155,8 +158,7 @@ class HazardPagesTest {
     return c.found().map(HazardPagesTest::shown).orElse("none");
   }
 
-  private static void acute(
-      StringBuilder page, RuleSet rules, Map<String, List<LimitCase>> cases) {
+  private static void acute(StringBuilder page, RuleSet rules, Map<String, List<LimitCase>> cases) {
     page.append(
         "\n## Estimates of acute toxicity\n\n| form | category | estimate up to | point estimate |"
             + " cut-off, % | paragraph | known | first day | last day |"
@@ -227,7 +229,8 @@ class HazardPagesTest {
   }
 
   private static String labelChoice() {
-    StringBuilder page = new StringBuilder("# The label: which precautionary statements it keeps\n\n");
+    StringBuilder page =
+        new StringBuilder("# The label: which precautionary statements it keeps\n\n");
     page.append(WRITTEN)
         .append(
             "How the choice works, and what of it is law: [hazard-rules.md](hazard-rules.md#the-label)."
@@ -248,16 +251,19 @@ class HazardPagesTest {
       }
     }
     page.append("\n## Worked mixtures\n\nWorked out by hand, and held by a test.\n\n")
-        .append("| mixture | for whom | classes | never cut | filled up |\n|---|---|---|---|---|\n");
+        .append(
+            "| mixture | for whom | classes | never cut | filled up |\n|---|---|---|---|---|\n");
     TextTable.rows("label-choices.txt").forEach(r -> line(page, r.stream()));
     page.append("\n## What each category asks for\n\n| class | category | statement | pictogram |")
         .append(" signal word | precautions offered | known | paragraph | first day | last day |\n")
         .append("|---|---|---|---|---|---|---|---|---|---|\n");
     TextTable.rows("label-elements.txt").forEach(r -> line(page, r.stream()));
     page.append("\n## What a pack for the public needs\n\n| duty | class | categories or number |")
-        .append(" from, % | paragraph | known | first day | last day |\n|---|---|---|---|---|---|---|---|\n");
+        .append(
+            " from, % | paragraph | known | first day | last day |\n|---|---|---|---|---|---|---|---|\n");
     TextTable.rows("packaging.txt").forEach(r -> line(page, r.stream()));
-    page.append("\n## Sizes\n\n| what | pack up to, l | figures, mm | paragraph, how known, first and")
+    page.append(
+            "\n## Sizes\n\n| what | pack up to, l | figures, mm | paragraph, how known, first and")
         .append(" last day |\n|---|---|---|---|\n");
     for (List<String> r : TextTable.rows("label-format.txt")) {
       int figures = r.get(0).equals("size") ? 6 : 3;
@@ -275,11 +281,13 @@ class HazardPagesTest {
   private static String words() {
     StringBuilder page = new StringBuilder("# Words that a rule file may use\n\n");
     page.append(WRITTEN)
-        .append("How a rule file is written: [rule-files.md](rule-files.md).\n\n## Kinds of rows\n\n")
+        .append(
+            "How a rule file is written: [rule-files.md](rule-files.md).\n\n## Kinds of rows\n\n")
         .append("| kind | columns before the paragraph |\n|---|---|\n");
     Stream.of(RuleRow.Kind.values())
         .forEach(k -> line(page, Stream.of("`" + k.id() + "`", "" + k.columns())));
-    page.append("\n## Classes and their categories\n\n| class | how shares may combine | categories |\n")
+    page.append(
+            "\n## Classes and their categories\n\n| class | how shares may combine | categories |\n")
         .append("|---|---|---|\n");
     for (HazardClass c : HazardClass.values()) {
       line(page, Stream.of("`" + c.id() + "`", modes(c), categories(c)));
@@ -290,8 +298,7 @@ class HazardPagesTest {
                 .map(f -> "`" + f.id() + "` (" + f.unit() + ")")
                 .collect(Collectors.joining(", ")))
         .append("\n\n## Bounds\n\n| bound | needed by a file with |\n|---|---|\n");
-    Stream.of(Bound.values())
-        .forEach(b -> line(page, Stream.of("`" + b.id() + "`", neededBy(b))));
+    Stream.of(Bound.values()).forEach(b -> line(page, Stream.of("`" + b.id() + "`", neededBy(b))));
     return page.toString();
   }
 

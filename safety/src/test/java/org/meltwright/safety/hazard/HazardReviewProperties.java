@@ -105,6 +105,23 @@ class HazardReviewProperties {
     }
   }
 
+  /** What is not known is never answered more kindly than what is held to be in no class. */
+  @Property(tries = 300)
+  void an_unknown_is_never_milder_than_none(
+      @ForAll("mixes") List<Part> mix, @ForAll("inert") double parts) {
+    HazardReview none = review(mix, parts);
+    List<Part> withUnknown = new ArrayList<>(mix);
+    withUnknown.add(new Part(SubstanceHazards.unknown("a powder"), parts));
+    HazardReview unknown = review(withUnknown, 0);
+    assertNoWorse(none, unknown);
+    for (HazardFinding f : none.findings()) {
+      if (f.status() == HazardStatus.INSUFFICIENT_DATA) {
+        assertThat(unknown.finding(f.hazardClass()).status())
+            .isNotEqualTo(HazardStatus.NOT_CLASSIFIED);
+      }
+    }
+  }
+
   @Provide
   Arbitrary<Double> inert() {
     return Arbitraries.doubles().between(0, 200);

@@ -30,7 +30,8 @@ class RuleFileTest {
       """;
 
   private static HazardReview rosin(RuleSet rules, double percent) {
-    SubstanceHazards rosin = SubstanceHazards.builder("rosin").classified("Skin Sens. 1 H317").build();
+    SubstanceHazards rosin =
+        SubstanceHazards.builder("rosin").classified("Skin Sens. 1 H317").build();
     return HazardReview.of(
         HazardMixture.builder(rules).substance(rosin, percent).restNotClassified().build(), rules);
   }
@@ -42,8 +43,7 @@ class RuleFileTest {
     assertThat(rules.hasLabels()).isFalse();
     assertThat(rosin(rules, 1).categories()).hasSize(1);
     assertThat(rosin(rules, 0.99).categories()).isEmpty();
-    assertThatThrownBy(
-            () -> HazardLabel.of(rosin(rules, 1), LabelDetails.builder().build()))
+    assertThatThrownBy(() -> HazardLabel.of(rosin(rules, 1), LabelDetails.builder().build()))
         .isInstanceOf(ProblemException.class);
   }
 
@@ -56,7 +56,9 @@ class RuleFileTest {
     RuleSet late = RuleSet.clpOn(LocalDate.of(2099, 1, 1));
     assertThat(late.mayHaveChanged()).isTrue();
     HazardLabel label = HazardLabel.of(rosin(late, 1), LabelDetails.builder().build());
-    assertThat(label.text(Locale.ENGLISH)).contains("up to 2027-12-31").contains("may have changed");
+    assertThat(label.text(Locale.ENGLISH))
+        .contains("up to 2027-12-31")
+        .contains("may have changed");
     assertThat(label.text(Locale.GERMAN)).contains("2027-12-31").contains("geändert");
     assertThat(HazardReviewData.of(rosin(late, 1), Locale.ENGLISH).mayHaveChanged()).isNotNull();
   }
@@ -149,7 +151,10 @@ class RuleFileTest {
             ProblemException.class, e -> assertThat(e.problems()).hasSizeLessThan(100));
   }
 
-  /** Takes each line of the law's file away and cuts each at each column: read or refused, never a crash. */
+  /**
+   * Takes each line of the law's file away and cuts each at each column: read or refused, never a
+   * crash.
+   */
   @Test
   void fileWithAnyLineCutShort_isReadOrRefused() {
     List<String> lines = CLP.lines().filter(l -> !l.startsWith("#")).toList();

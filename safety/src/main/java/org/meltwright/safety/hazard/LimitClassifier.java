@@ -62,7 +62,13 @@ final class LimitClassifier {
     List<Contribution> contributions = contributions(level);
     return rule.isAdditive()
         ? Stream.concat(Stream.of(sum(level, contributions)), notAdditive(level))
-        : byGroup(contributions).stream().map(group -> highest(level, group));
+        : byGroup(contributions).stream()
+            .filter(members -> members.stream().anyMatch(c -> speaksOfEffect(c, level)))
+            .map(members -> highest(level, members));
+  }
+
+  private boolean speaksOfEffect(Contribution c, Category level) {
+    return ladder.limit(c.ingredient().hazards(), level).isPresent();
   }
 
   private static Working sum(Category level, List<Contribution> contributions) {
@@ -90,12 +96,19 @@ final class LimitClassifier {
   private List<Contribution> contributions(Category level) {
     List<Contribution> contributions = new ArrayList<>();
     for (HazardIngredient i : ingredients) {
-      OptionalDouble limit = ladder.limit(i.hazards(), level);
+      OptionalDouble limit = limit(i.hazards(), level);
       if (limit.isPresent() && isRelevant(i)) {
         contributions.add(new Contribution(i, i.limitPercent(), limit.getAsDouble()));
       }
     }
     return contributions;
+  }
+
+  /** Notes 11 and 12 add up what harms reproduction, whichever harm each substance names. */
+  private OptionalDouble limit(SubstanceHazards s, Category level) {
+    OptionalDouble limit = ladder.limit(s, level);
+    boolean inGroup = !group.apply(s).equals(s.key());
+    return limit.isPresent() || !inGroup ? limit : ladder.limitOfAnyEffect(s, level);
   }
 
   private Stream<Working> notAdditive(Category level) {

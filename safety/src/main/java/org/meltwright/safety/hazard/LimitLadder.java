@@ -4,6 +4,7 @@ package org.meltwright.safety.hazard;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,6 +37,14 @@ final class LimitLadder {
           general(s, level, level == Category.FOUR ? 1 : factor(s.chronicFactor()));
       default -> ownElseGeneral(s, level);
     };
+  }
+
+  /** The lowest limit of those that its effects have for a level. */
+  OptionalDouble limitOfAnyEffect(SubstanceHazards s, Category level) {
+    return Stream.of(Effect.values())
+        .filter(e -> e != Effect.WHOLE)
+        .flatMapToDouble(e -> new LimitLadder(rule, e, state).limit(s, level).stream())
+        .min();
   }
 
   private static double factor(OptionalDouble stated) {
@@ -88,7 +97,7 @@ final class LimitLadder {
     return DoubleStream.concat(ownLimit.stream(), general.stream()).min();
   }
 
-  static OptionalDouble lowest(java.util.stream.Stream<SpecificLimit> limits) {
+  static OptionalDouble lowest(Stream<SpecificLimit> limits) {
     return limits.mapToDouble(SpecificLimit::fromPercent).min();
   }
 }

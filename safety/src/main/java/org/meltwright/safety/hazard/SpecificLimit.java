@@ -57,6 +57,11 @@ public record SpecificLimit(
     }
   }
 
+  /** The same shares for category 2. */
+  SpecificLimit asSuspected(String suspected) {
+    return new SpecificLimit(hazardClass, Category.TWO, suspected, fromPercent, belowPercent);
+  }
+
   /**
    * Reads a limit in the notation of the tables.
    *

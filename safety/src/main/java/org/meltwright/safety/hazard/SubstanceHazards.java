@@ -4,9 +4,11 @@ package org.meltwright.safety.hazard;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
@@ -354,13 +356,19 @@ public final class SubstanceHazards {
   List<SpecificLimit> limits(HazardClass hazardClass, Effect effect) {
     return sheet.specificLimits.stream()
         .filter(l -> l.hazardClass() == hazardClass)
-        .filter(l -> effect == Effect.WHOLE || speaksOf(l, effect))
+        .flatMap(l -> effect == Effect.WHOLE ? Stream.of(l) : ofEffect(l, effect).stream())
         .toList();
   }
 
-  private static boolean speaksOf(SpecificLimit limit, Effect effect) {
-    return Effect.of(limit.category(), limit.statement()).keySet().stream()
-        .anyMatch(e -> e == effect || e == Effect.NOT_SAID);
+  /** What a limit says of an effect: the small letter of H360Df is category 2 of fertility. */
+  private static Optional<SpecificLimit> ofEffect(SpecificLimit limit, Effect effect) {
+    Map<Effect, Category> effects = Effect.of(limit.category(), limit.statement());
+    Category category = effects.getOrDefault(effect, effects.get(Effect.NOT_SAID));
+    if (category == null) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        category == limit.category() ? limit : limit.asSuspected("H361" + effect.letter(true)));
   }
 
   @Override

@@ -55,8 +55,8 @@ final class PlainReproduction {
   }
 
   /**
-   * Table 3.7.2; notes 11 and 12 of Annex VI add up within boron and within an entry, and what does
-   * not say which harm it means is added to either.
+   * Table 3.7.2; notes 11 and 12 of Annex VI add up within boron and within an entry, whichever
+   * harm each substance names.
    */
   private static String effect(PlainParts parts, char effect) {
     return Stream.of("1A", "1B", "2").filter(c -> reaches(parts, effect, c)).findFirst().orElse("");
@@ -67,14 +67,17 @@ final class PlainReproduction {
     Set<String> speaking = new TreeSet<>();
     for (Part p : parts.all()) {
       double limit = limit(p.known(), effect, target);
-      double unsaid = effect == 'U' ? limit : limit(p.known(), 'U', target);
-      double filled = p.counted() / Math.min(limit, unsaid);
-      sums.merge(group(p.known()), filled, Double::sum);
+      double counting = limit < NEVER ? limit : limitOfAny(p.known(), target);
+      sums.merge(group(p.known()), p.counted() / counting, Double::sum);
       if (limit < NEVER) {
         speaking.add(group(p.known()));
       }
     }
     return speaking.stream().anyMatch(group -> reached(sums.get(group), 1));
+  }
+
+  private static double limitOfAny(Known k, String target) {
+    return Stream.of('D', 'F', 'U').mapToDouble(e -> limit(k, e, target)).min().orElseThrow();
   }
 
   private static String group(Known k) {

@@ -19,7 +19,7 @@ class RandomMixturesTest {
 
   private static final LocalDate DAY = LocalDate.of(2027, 2, 1);
   private static final RuleSet RULES = RuleSet.clpOn(DAY);
-  private static final int MIXTURES = Integer.getInteger("hazard.mixtures", 4000);
+  private static final int MIXTURES = Integer.getInteger("hazard.mixtures", 2000);
   private static final long SEED = Long.getLong("hazard.seed", 20260501L);
 
   @Test

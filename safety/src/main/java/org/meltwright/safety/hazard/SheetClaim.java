@@ -27,6 +27,10 @@ final class SheetClaim {
   final Set<String> routes = new LinkedHashSet<>();
   final List<String> organs = new ArrayList<>();
   final List<SheetToken> codes = new ArrayList<>();
+
+  /** Codes behind it that are not of its class. */
+  final List<SheetEntry.Alone> notOwn = new ArrayList<>();
+
   private final List<ClassName> names;
   private List<HazardCategory> possible;
   private @Nullable SheetToken category;

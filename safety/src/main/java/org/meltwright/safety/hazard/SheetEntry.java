@@ -2,8 +2,10 @@
 package org.meltwright.safety.hazard;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -17,21 +19,32 @@ import org.meltwright.units.ProblemException;
 /** What a sheet says of one substance, as it is being read. */
 final class SheetEntry {
 
+  private static final int MOST_CLAIMS = 200;
+
   /** An M-factor with the class behind which it stands. */
   record Factor(SheetFactor factor, @Nullable SheetClaim claim, boolean attached) {}
 
   /** An estimate with the words around it. */
   record Estimate(SheetEstimate estimate, Set<String> routes, @Nullable SheetClaim claim) {}
 
-  /** A code with the claim behind which it stands. */
-  record Alone(SheetToken code, @Nullable SheetClaim claim) {}
+  /** A code that is not of the class behind which it stands, until a class takes it. */
+  static final class Alone {
+    final SheetToken code;
+    final @Nullable SheetClaim claim;
+    boolean taken;
+
+    Alone(SheetToken code, @Nullable SheetClaim claim) {
+      this.code = code;
+      this.claim = claim;
+    }
+  }
 
   /** Words that may be a name. */
   private record Words(SheetToken first, SheetToken last) {}
 
   private final SheetFindings findings;
   final List<SheetClaim> claims = new ArrayList<>();
-  final List<Alone> alone = new ArrayList<>();
+  final Map<String, List<Alone>> alone = new LinkedHashMap<>();
   final List<Factor> factors = new ArrayList<>();
   final List<Estimate> estimates = new ArrayList<>();
   final List<SheetToken> supplements = new ArrayList<>();
@@ -71,6 +84,11 @@ final class SheetEntry {
         || !alone.isEmpty()
         || !supplements.isEmpty()
         || notClassified != null;
+  }
+
+  /** No substance is in so many classes. */
+  boolean isFull() {
+    return claims.size() >= MOST_CLAIMS;
   }
 
   boolean hasIdentifier() {
@@ -128,19 +146,30 @@ final class SheetEntry {
     return true;
   }
 
-  /** Behind the colon of a statement, in brackets behind it, or below a heading of limits. */
-  boolean expectsLimit(List<SheetToken> tokens, int at, boolean inBrackets) {
+  /**
+   * Behind the colon of a statement or in brackets behind it; below a heading of limits also in the
+   * cell behind the statement, or in front of a class.
+   */
+  boolean expectsLimit(List<SheetToken> tokens, int at, boolean inBrackets, boolean ofNext) {
     SheetClaim claim = claim();
     if (claim == null || claim.codes.isEmpty()) {
-      return limits;
+      return limits && ofNext;
     }
     int i = at - 1;
-    while (i >= 0 && (tokens.get(i).is(Kind.STARS) || tokens.get(i).is(Kind.OPEN))) {
+    boolean colon = false;
+    while (i >= 0 && isBetweenCodeAndLimit(tokens.get(i))) {
+      colon |= tokens.get(i).is(Kind.COLON);
       i--;
     }
-    boolean colon = i >= 0 && tokens.get(i).is(Kind.COLON);
-    boolean behind = i >= 0 && tokens.get(i - (colon ? 1 : 0)) == lastCode(claim);
-    return limits || (behind && (colon || inBrackets));
+    boolean behind = i >= 0 && tokens.get(i) == lastCode(claim);
+    return behind ? limits || colon || inBrackets : limits && ofNext;
+  }
+
+  private static boolean isBetweenCodeAndLimit(SheetToken token) {
+    return switch (token.kind()) {
+      case STARS, OPEN, CLOSE, COLON, SEPARATOR, COMMA -> true;
+      default -> false;
+    };
   }
 
   private static SheetToken lastCode(SheetClaim claim) {
@@ -190,7 +219,11 @@ final class SheetEntry {
   }
 
   void codeAlone(SheetToken token, @Nullable SheetClaim claim) {
-    alone.add(new Alone(token, claim));
+    Alone code = new Alone(token, claim);
+    alone.computeIfAbsent(token.text(), t -> new ArrayList<>()).add(code);
+    if (claim != null) {
+      claim.notOwn.add(code);
+    }
   }
 
   void supplement(SheetToken token) {

@@ -11,6 +11,8 @@ import org.meltwright.units.ProblemException;
 /** What a reader has to say of a text beside what it read: each with the words and their place. */
 final class SheetFindings {
 
+  private static final int LONGEST = 400;
+
   private final String text;
   private final List<Placed> problems = new ArrayList<>();
   private final List<CopiedSheet.Remark> remarks = new ArrayList<>();
@@ -21,11 +23,12 @@ final class SheetFindings {
     this.text = text;
   }
 
-  /** The words of the sheet from a token to another, on one line. */
+  /** The words of the sheet from a token to another, on one line; the end of many is left out. */
   String words(SheetToken first, SheetToken last) {
-    return text.substring(first.start(), Math.max(first.end(), last.end()))
-        .replaceAll("\\s+", " ")
-        .strip();
+    int end = Math.max(first.end(), last.end());
+    int shown = Math.min(end, first.start() + LONGEST);
+    String words = text.substring(first.start(), shown).replaceAll("\\s+", " ").strip();
+    return shown < end ? words + " …" : words;
   }
 
   Problem problem(ProblemCode code, SheetToken first, SheetToken last) {

@@ -16,6 +16,9 @@ final class SheetLexer {
   /** No number of a register is longer. */
   private static final int LONGEST_NUMBER = 28;
 
+  /** No code, and no name of letters and digits, is longer. */
+  private static final int LONGEST_CODE = 24;
+
   private static final Pattern REGISTRATION = Pattern.compile("\\d\\d-\\d{10}-\\d\\d(-(\\d{4}|[Xx]{4}))?");
   private static final Pattern INDEX = Pattern.compile("\\d{3}-\\d{3}-\\d\\d-[\\dXx]");
   private static final Pattern EC = Pattern.compile("\\d{3}-\\d{3}-\\d");
@@ -68,7 +71,7 @@ final class SheetLexer {
       add(Kind.NEWLINE, at + 1);
       line++;
       lineStart = at;
-    } else if (Character.isDigit(c)) {
+    } else if (isDigit(c)) {
       number();
     } else if (Character.isLetter(c)) {
       word();
@@ -77,6 +80,11 @@ final class SheetLexer {
     } else {
       mark(c);
     }
+  }
+
+  /** The digits of other scripts are no numbers here. */
+  private static boolean isDigit(char c) {
+    return c >= '0' && c <= '9';
   }
 
   /** A tab parts the cells of a table; every other blank only parts words. */
@@ -127,7 +135,7 @@ final class SheetLexer {
   }
 
   private static boolean isRegister(char c) {
-    return Character.isDigit(c) || c == '-' || c == 'X' || c == 'x';
+    return isDigit(c) || c == '-' || c == 'X' || c == 'x';
   }
 
   private static @org.jspecify.annotations.Nullable Kind registerKind(String run) {
@@ -155,8 +163,8 @@ final class SheetLexer {
   private boolean isDigitOrInner(int i) {
     char c = text.charAt(i);
     boolean inner = c == '.' || c == ',';
-    return Character.isDigit(c)
-        || (inner && i + 1 < text.length() && Character.isDigit(text.charAt(i + 1)));
+    return isDigit(c)
+        || (inner && i + 1 < text.length() && isDigit(text.charAt(i + 1)));
   }
 
   // Words and codes
@@ -169,9 +177,11 @@ final class SheetLexer {
     return end;
   }
 
+  /** Up to where a code can reach. */
   private int lettersAndDigits() {
     int end = at;
-    while (end < text.length() && Character.isLetterOrDigit(text.charAt(end))) {
+    int limit = Math.min(text.length(), at + LONGEST_CODE);
+    while (end < limit && Character.isLetterOrDigit(text.charAt(end))) {
       end++;
     }
     return end;
@@ -208,7 +218,7 @@ final class SheetLexer {
       digits++;
     }
     int last = digits;
-    while (last < text.length() && last < digits + 4 && Character.isDigit(text.charAt(last))) {
+    while (last < text.length() && last < digits + 4 && isDigit(text.charAt(last))) {
       last++;
     }
     return last - digits == 3 ? letters(last) : end;
@@ -218,7 +228,7 @@ final class SheetLexer {
   private int plainWord(int end) {
     int letters = letters(at);
     boolean whole = letters - at < 2 || ESTIMATE.matcher(text.substring(at, end)).matches();
-    return whole ? end : letters;
+    return whole ? Math.max(end, letters) : letters;
   }
 
   // Marks

@@ -131,11 +131,21 @@ final class SheetReader {
 
   /** Headings may begin with a number or a sign: "2.1", "% w/w". */
   private void orHeading(Runnable other) {
-    Optional<Match> match =
-        SheetWords.match(tokens, at).filter(m -> m.meaning().sort() == Sort.HEADING);
+    Optional<Match> match = headingAt(at).or(() -> headingAt(behindNumber()));
     if (match.isEmpty() || !heading(match.get())) {
       other.run();
     }
+  }
+
+  private Optional<Match> headingAt(int place) {
+    return SheetWords.match(tokens, place).filter(m -> m.meaning().sort() == Sort.HEADING);
+  }
+
+  /** "2. Hazards identification": the place behind the number and its point. */
+  private int behindNumber() {
+    boolean numbered =
+        startOfLine && at + 1 < tokens.size() && tokens.get(at + 1).is(Kind.DOT) && isDigit(tokens.get(at));
+    return numbered ? at + 2 : at;
   }
 
   private void endOfLine() {
@@ -262,14 +272,16 @@ final class SheetReader {
 
   private void range(SheetRange range) {
     int from = at;
-    boolean limit = range.ofConcentration() || entry.expectsLimit(tokens, at, depth > 0);
+    boolean ofNext = isOfNext(range.end());
+    boolean limit =
+        range.ofConcentration() || entry.expectsLimit(tokens, at, depth > 0, ofNext && !startOfLine);
     if (part == Part.PRECAUTIONS) {
       at = range.end();
     } else if (range.isTurnedRound() || !range.isPossible()) {
       problem(SheetProblem.SHARE, from, range.end());
     } else if (limit) {
       entry.limit(
-          range, tokens.get(from), tokens.get(range.end() - 1), isOfNext(range.end()), startOfCell);
+          range, tokens.get(from), tokens.get(range.end() - 1), ofNext, startOfCell);
       at = range.end();
     } else {
       share(range);
@@ -351,6 +363,10 @@ final class SheetReader {
   private boolean claim(Match match) {
     if (!leadsToClass(match)) {
       return false;
+    }
+    if (entry.isFull()) {
+      problem(SheetProblem.NOT_UNDERSTOOD, at, match.end());
+      return true;
     }
     part = part == Part.LABEL || part == Part.PRECAUTIONS ? Part.ENTRIES : part;
     entry.claim(new SheetClaim(tokens.get(at), tokens.get(match.end() - 1), match.meaning()));

@@ -37,7 +37,6 @@ final class SheetResolver {
   private final Map<HazardCategory, SheetClaim> categories = new LinkedHashMap<>();
   private final List<SpecificLimit> limits = new ArrayList<>();
   private final Set<HazardClass> open = EnumSet.noneOf(HazardClass.class);
-  private final List<Alone> alone;
   private final Set<String> statements = new LinkedHashSet<>();
   private boolean saysOther;
   private boolean flawed;
@@ -45,7 +44,6 @@ final class SheetResolver {
   SheetResolver(SheetEntry entry, SheetFindings findings) {
     this.entry = entry;
     this.findings = findings;
-    this.alone = new ArrayList<>(entry.alone);
   }
 
   /** Whether the text says anything of a class: that it is reached, or is not, or is not known. */
@@ -75,7 +73,10 @@ final class SheetResolver {
   void resolve(SubstanceSheet sheet) {
     entry.claims.stream().filter(c -> !c.codes.isEmpty()).forEach(this::resolve);
     entry.claims.stream().filter(c -> c.codes.isEmpty()).forEach(this::resolve);
-    alone.forEach(this::requireNamed);
+    entry.alone.values().stream()
+        .flatMap(List::stream)
+        .filter(code -> !code.taken)
+        .forEach(this::requireNamed);
     requireOneCategoryEach();
     limitsAreAllThatIsSaid();
     categories.keySet().forEach(sheet::classified);
@@ -132,17 +133,24 @@ final class SheetResolver {
 
   /** The codes that stand elsewhere, as in a table whose columns were copied one by one. */
   private List<SheetToken> takeAlone(SheetClaim claim) {
-    List<SheetToken> taken =
-        alone.stream().map(Alone::code).filter(code -> claim.mayHave(code.text())).toList();
-    alone.removeIf(a -> taken.contains(a.code()));
+    List<SheetToken> taken = new ArrayList<>();
+    for (Map.Entry<String, List<Alone>> codes : entry.alone.entrySet()) {
+      if (claim.mayHave(codes.getKey())) {
+        codes.getValue().stream().filter(c -> !c.taken).map(c -> take(c)).forEach(taken::add);
+      }
+    }
     return taken;
+  }
+
+  private static SheetToken take(Alone code) {
+    code.taken = true;
+    return code.code;
   }
 
   /** The last of the codes behind a class that has no such category. */
   private Optional<SheetToken> takeOfClaim(SheetClaim claim) {
-    List<Alone> behind = alone.stream().filter(a -> a.claim() == claim).toList();
-    alone.removeAll(behind);
-    return behind.stream().map(Alone::code).reduce((a, b) -> b);
+    claim.notOwn.forEach(SheetResolver::take);
+    return claim.notOwn.stream().map(c -> c.code).reduce((a, b) -> b);
   }
 
   private static Optional<HazardCategory> withStatement(SheetClaim claim, String code) {
@@ -236,22 +244,22 @@ final class SheetResolver {
   /** A code that no class has claimed repeats one, or its class was not named. */
   private void requireNamed(Alone code) {
     boolean repeats =
-        statements.stream().anyMatch(s -> s.equals(code.code().text()) || isBase(code, s));
+        statements.stream().anyMatch(s -> s.equals(code.code.text()) || isBase(code, s));
     if (repeats) {
       return;
     }
-    SheetClaim claim = code.claim();
+    SheetClaim claim = code.claim;
     boolean ofClaim = claim != null && claim.codes.isEmpty() && !claim.isPhysical();
     if (claim != null && ofClaim) {
-      mismatch(claim, code.code());
+      mismatch(claim, code.code);
     } else {
-      problem(SheetProblem.STATEMENT_ALONE, code.code(), code.code());
+      problem(SheetProblem.STATEMENT_ALONE, code.code, code.code);
     }
   }
 
   /** H360 on the label beside H360D of the class. */
   private static boolean isBase(Alone code, String statement) {
-    return Statements.isForm(statement, code.code().text());
+    return Statements.isForm(statement, code.code.text());
   }
 
   private void requireOneCategoryEach() {

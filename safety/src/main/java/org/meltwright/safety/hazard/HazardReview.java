@@ -168,6 +168,16 @@ public final class HazardReview {
   }
 
   /**
+   * Returns the classes that these rules do not hold: they are not assessed, which is not "not
+   * classified".
+   *
+   * @return the classes; empty for the European rules
+   */
+  public List<HazardClass> classesNotAssessed() {
+    return Stream.of(HazardClass.values()).filter(c -> rules.rule(c).isEmpty()).toList();
+  }
+
+  /**
    * Returns for whom the label of a mixture in no class says that there is a data sheet (EUH210).
    *
    * <p>Not for the public. Each substance counts by itself, and nothing is added up (Annex II
@@ -280,7 +290,9 @@ public final class HazardReview {
             ? "no class reached on the data given"
             : categories().stream().map(HazardCategory::toString).collect(joining("; "));
     int open = open().size();
-    String answer = rules.mayHaveChanged() ? reached + "; the rules may have changed" : reached;
+    int missing = classesNotAssessed().size();
+    String assessed = missing == 0 ? reached : reached + "; " + missing + " classes not assessed";
+    String answer = rules.mayHaveChanged() ? assessed + "; the rules may have changed" : assessed;
     return open == 0
         ? answer
         : answer + "; " + open + (open == 1 ? " class open" : " classes open");

@@ -203,7 +203,10 @@ public record HazardReviewData(
         review.unknownStatements(locale),
         review.notices().stream().map(n -> new Coded(n.id(), n.text(locale))).toList(),
         review.assumptions().stream().map(a -> new Coded(a.kind().id(), a.text(locale))).toList(),
-        HazardLabel.notAssessed(locale),
+        Stream.concat(
+                review.classesNotAssessed().stream().map(c -> c.name(locale)),
+                HazardLabel.notAssessed(locale).stream())
+            .toList(),
         HazardTexts.label("screening", locale),
         HazardTexts.age(review.rules(), locale).orElse(null));
   }

@@ -13,6 +13,7 @@ import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.Material;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.Problems;
 
 /** The lines of a mixture while it is written down; lines of the same substance are added. */
 final class IngredientLines {
@@ -94,10 +95,9 @@ final class IngredientLines {
   }
 
   private void requirePossible() {
-    List<Problem> problems = declared.stream().flatMap(IngredientLines::problems).toList();
-    if (!problems.isEmpty()) {
-      throw new ProblemException(problems);
-    }
+    Problems problems = new Problems();
+    problems.addAll(declared.stream().flatMap(IngredientLines::problems).toList());
+    problems.throwIfAny();
     double low = sum(DeclaredShare::lowPercent);
     double high = sum(DeclaredShare::highPercent);
     boolean whole = restNotClassified || high >= 100 - SLACK_PERCENT;
@@ -119,15 +119,14 @@ final class IngredientLines {
   private void requireUsed() {
     Set<String> ids =
         lines.stream().flatMap(IngredientLines::ids).collect(Collectors.toCollection(TreeSet::new));
-    List<Problem> unused =
+    Problems unused = new Problems();
+    unused.addAll(
         sheets.keySet().stream()
             .filter(id -> !ids.contains(id))
             .map(id -> Problem.of(HazardProblem.NO_SUCH_INGREDIENT, id))
             .map(p -> p.with("ids", String.join(", ", ids)))
-            .toList();
-    if (!unused.isEmpty()) {
-      throw new ProblemException(unused);
-    }
+            .toList());
+    unused.throwIfAny();
   }
 
   private static Stream<String> ids(HazardIngredient line) {

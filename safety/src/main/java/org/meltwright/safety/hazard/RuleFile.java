@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.Problems;
 
 /** Reads a rule file; every line that says nothing a rule can use is a problem with its number. */
 final class RuleFile {
@@ -24,7 +25,7 @@ final class RuleFile {
   private static final int LONGEST_LINE = 1_000;
   private static final int MOST_PROBLEMS = 50;
 
-  private final List<Problem> problems = new ArrayList<>();
+  private final Problems problems = new Problems();
   private final List<RuleRow> rows = new ArrayList<>();
   private final Map<String, List<RuleRow>> byKey = new HashMap<>();
   private @Nullable Head head;
@@ -45,13 +46,11 @@ final class RuleFile {
       throw new ProblemException(Problem.of(HazardProblem.RULE_SIZE, text.length() + ""));
     }
     List<String> lines = text.lines().toList();
-    for (int i = 0; i < lines.size() && file.problems.size() < MOST_PROBLEMS; i++) {
+    for (int i = 0; i < lines.size() && file.problems.toList().size() < MOST_PROBLEMS; i++) {
       file.line(i + 1, lines.get(i));
     }
     file.requireHead();
-    if (!file.problems.isEmpty()) {
-      throw new ProblemException(file.problems);
-    }
+    file.problems.throwIfAny();
     return file;
   }
 
@@ -231,7 +230,8 @@ final class RuleFile {
         .limit(MOST_PROBLEMS)
         .map(r -> "class | " + r.cell(0))
         .distinct()
-        .forEach(missing -> problems.add(Problem.of(HazardProblem.RULE_MISSING, missing)));
+        .map(missing -> Problem.of(HazardProblem.RULE_MISSING, missing).under("/" + missing))
+        .forEach(problems::add);
   }
 
   private static Set<String> ids(Stream<RuleRow> rows) {
@@ -245,13 +245,12 @@ final class RuleFile {
    */
   List<RuleRow> rowsOn(LocalDate day) {
     List<RuleRow> holding = rows.stream().filter(r -> r.holdsOn(day)).toList();
-    List<Problem> missing =
+    Problems missing = new Problems();
+    missing.addAll(
         Stream.concat(missingBounds(holding), missingLimits(holding))
             .map(what -> Problem.of(HazardProblem.RULE_MISSING, what))
-            .toList();
-    if (!missing.isEmpty()) {
-      throw new ProblemException(missing);
-    }
+            .toList());
+    missing.throwIfAny();
     return holding;
   }
 
@@ -287,6 +286,7 @@ final class RuleFile {
 
   private void refuse(HazardProblem problem, int line, String found) {
     String shown = found.length() > 200 ? found.substring(0, 200) + "…" : found;
-    problems.add(Problem.of(problem, shown).with("line", String.format(Locale.ROOT, "%d", line)));
+    String number = String.format(Locale.ROOT, "%d", line);
+    problems.add(Problem.of(problem, shown).with("line", number).under("/" + number));
   }
 }

@@ -43,6 +43,12 @@ class RuleFileTest {
     assertThat(rules.hasLabels()).isFalse();
     assertThat(rosin(rules, 1).categories()).hasSize(1);
     assertThat(rosin(rules, 0.99).categories()).isEmpty();
+    assertThat(rosin(rules, 0.99).classesNotAssessed())
+        .contains(HazardClass.CARCINOGENICITY)
+        .doesNotContain(HazardClass.SKIN_SENSITISATION);
+    assertThat(rosin(rules, 0.99).toString()).contains("classes not assessed");
+    assertThat(HazardReviewData.of(rosin(rules, 0.99), Locale.ENGLISH).notAssessed())
+        .contains("Carcinogenicity");
     assertThatThrownBy(() -> HazardLabel.of(rosin(rules, 1), LabelDetails.builder().build()))
         .isInstanceOf(ProblemException.class);
   }

@@ -17,7 +17,7 @@ final class HazardNotation {
     reader.into(sheet);
     List<HazardCategory> categories = sheet.categories;
     boolean one = categories.size() == 1 && sheet.saysCategoriesAlone();
-    if (!one || !reader.findings().isAllUnderstood()) {
+    if (!one || !reader.findings().problems().isEmpty()) {
       throw refused(text, reader);
     }
     return categories.get(0);
@@ -28,7 +28,7 @@ final class HazardNotation {
     SubstanceSheet sheet = new SubstanceSheet(text, HazardEvidence.DATA_SHEET);
     SheetReader reader = new SheetReader(text, true);
     reader.into(sheet);
-    if (sheet.specificLimits.size() != 1 || !reader.findings().isAllUnderstood()) {
+    if (sheet.specificLimits.size() != 1 || !reader.findings().problems().isEmpty()) {
       throw refused(text, reader);
     }
     return sheet.specificLimits.get(0);

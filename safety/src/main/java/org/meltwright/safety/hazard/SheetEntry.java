@@ -83,7 +83,22 @@ final class SheetEntry {
         || !claims.isEmpty()
         || !alone.isEmpty()
         || !supplements.isEmpty()
+        || !factors.isEmpty()
+        || !estimates.isEmpty()
+        || !notes.isEmpty()
+        || unknown
         || notClassified != null;
+  }
+
+  /** Whether a further name is that of a further substance. */
+  boolean isComplete() {
+    return hasIdentifier() || !claims.isEmpty() || (share != null && !names.isEmpty());
+  }
+
+  /** A class that only a test can tell has kinds: "Org. Perox. D", "Press. Gas (Comp.)". */
+  boolean takesKind(boolean codeFollows) {
+    SheetClaim claim = claim();
+    return codeFollows && claim != null && claim.isPhysical() && claim.codes.isEmpty();
   }
 
   /** No substance is in so many classes. */
@@ -407,7 +422,7 @@ final class SheetEntry {
   Optional<CopiedSheet.Line> toLine() {
     reportPendingLimit();
     reportWordsThatAreNoName();
-    if (!hasContent() && !unknown && !flawed) {
+    if (!hasContent() && !flawed) {
       return Optional.empty();
     }
     return Optional.of(
@@ -455,7 +470,7 @@ final class SheetEntry {
     }
     boolean silent = notClassified == null && !resolver.saysAnything();
     if (flawed || resolver.isFlawed() || silent) {
-      sheet.openFor(HazardClass.values());
+      resolver.openAllBut(sheet);
     }
     return sheet;
   }

@@ -57,12 +57,6 @@ final class SheetFindings {
         .toList();
   }
 
-  /** Whether nothing was refused and nothing passed over. */
-  boolean isAllUnderstood() {
-    return problems.isEmpty()
-        && remarks.stream().noneMatch(r -> r.kind() == CopiedSheet.Remark.Kind.TEXT);
-  }
-
   void throwIfAny() {
     if (!problems.isEmpty()) {
       throw new ProblemException(problems());

@@ -43,6 +43,7 @@ final class SheetReader {
   private final List<SheetEntry> entries = new ArrayList<>();
   private final Map<String, SheetEntry> byCas = new HashMap<>();
   private SheetEntry entry;
+  private boolean remarksAreLost;
   private Part part = Part.ENTRIES;
   private int at;
   private int depth;
@@ -86,7 +87,11 @@ final class SheetReader {
 
   /** Adds to a sheet what the text says of its substance: one alone, without a share. */
   void into(SubstanceSheet sheet) {
+    remarksAreLost = true;
     List<SheetEntry> said = entries().stream().filter(e -> !e.isEmpty()).toList();
+    if (said.isEmpty() && !text.isBlank()) {
+      sheet.openFor(HazardClass.values());
+    }
     for (SheetEntry e : said) {
       if (e == said.get(0)) {
         e.into(sheet);
@@ -125,7 +130,8 @@ final class SheetReader {
       case CLOSE -> bracket(-1);
       case OTHER -> stray();
       case PERCENT -> orHeading(this::stray);
-      case PICTOGRAM, EQUALS, DASH, COMMA, COLON, DOT, SLASH, PLUS -> at++;
+      case DASH -> dash();
+      case PICTOGRAM, EQUALS, COMMA, COLON, DOT, SLASH, PLUS -> at++;
     }
   }
 
@@ -162,6 +168,16 @@ final class SheetReader {
     startOfCell = true;
   }
 
+  /** A dash alone in its cell says that nothing is said. */
+  private void dash() {
+    boolean alone =
+        startOfCell && (at + 1 == tokens.size() || tokens.get(at + 1).endsCell());
+    if (alone) {
+      entry.unknown();
+    }
+    at++;
+  }
+
   private void bracket(int step) {
     at++;
     depth = Math.max(0, depth + step);
@@ -192,6 +208,15 @@ final class SheetReader {
     findings.remark(kind, tokens.get(from), tokens.get(to - 1));
     at = to;
     inCell();
+  }
+
+  /** Passes over words where remarks are kept; else they would be dropped unseen. */
+  private void passOver(int from, int to) {
+    if (remarksAreLost) {
+      problem(SheetProblem.NOT_UNDERSTOOD, from, to);
+    } else {
+      remark(CopiedSheet.Remark.Kind.TEXT, from, to);
+    }
   }
 
   // Codes
@@ -262,6 +287,11 @@ final class SheetReader {
   }
 
   private void comparison() {
+    Optional<SheetEstimate> estimate = SheetEstimate.at(tokens, at);
+    if (estimate.isPresent()) {
+      estimate(estimate.get());
+      return;
+    }
     Optional<SheetRange> range = SheetRange.at(tokens, at, false);
     if (range.isEmpty()) {
       stray();
@@ -318,9 +348,7 @@ final class SheetReader {
     Optional<SheetEstimate> estimate = SheetEstimate.at(tokens, at);
     boolean ofClaim = entry.expectsCategory();
     if (estimate.isPresent()) {
-      entry.estimate(estimate.get());
-      at = estimate.get().end();
-      inCell();
+      estimate(estimate.get());
     } else if (ofClaim && isCategory(token)) {
       entry.category(token);
       at++;
@@ -330,6 +358,12 @@ final class SheetReader {
     } else {
       SheetRange.at(tokens, at, entry.hasIdentifier()).ifPresentOrElse(this::range, this::run);
     }
+  }
+
+  private void estimate(SheetEstimate estimate) {
+    entry.estimate(estimate);
+    at = estimate.end();
+    inCell();
   }
 
   private static boolean isCategory(SheetToken token) {
@@ -387,7 +421,9 @@ final class SheetReader {
         return true;
       }
       if (token.is(Kind.NUMBER)) {
-        return token.text().length() == 1 && SheetRange.at(tokens, i, false).isEmpty();
+        boolean division = match.meaning().sort() == Sort.PHYSICAL && codeFollows(i + 1);
+        return division
+            || (token.text().length() == 1 && SheetRange.at(tokens, i, false).isEmpty());
       }
       if (word.isPresent() && isOfClaim(word.get().meaning())) {
         boolean decides = !ROUTES.contains(word.get().meaning().target());
@@ -401,7 +437,7 @@ final class SheetReader {
           return false;
         }
         i++;
-      } else if (match.meaning().sort() == Sort.PHYSICAL && token.text().length() == 1) {
+      } else if (match.meaning().sort() == Sort.PHYSICAL && token.is(Kind.WORD) && lines == 0) {
         i++;
       } else {
         return false;
@@ -549,22 +585,28 @@ final class SheetReader {
   private void run() {
     int from = at;
     int end = endOfRun();
-    if (part == Part.PRECAUTIONS) {
+    if (part == Part.PRECAUTIONS || entry.takesKind(codeFollows(end))) {
       at = end;
     } else if (leadsToUnknownClass(from, end) >= 0) {
       problem(SheetProblem.NOT_UNDERSTOOD, from, leadsToUnknownClass(from, end));
     } else if (entry.organ(tokens.subList(from, end), text, depth > 0, afterCode, codeFollows(end))) {
       at = end;
       inCell();
-    } else if (afterCode || part != Part.ENTRIES) {
-      remark(CopiedSheet.Remark.Kind.TEXT, from, end);
+    } else if (part != Part.ENTRIES || (afterCode && !holdsNumber(from, end))) {
+      passOver(from, end);
+    } else if (afterCode) {
+      problem(SheetProblem.NOT_UNDERSTOOD, from, end);
     } else {
       name(from, end);
     }
   }
 
+  private boolean holdsNumber(int from, int end) {
+    return tokens.subList(from, end).stream().anyMatch(t -> t.is(Kind.NUMBER) || t.is(Kind.RANK));
+  }
+
   private void name(int from, int end) {
-    if (entry.hasContent() && identifierFollows(end)) {
+    if (entry.isComplete() && identifierFollows(end)) {
       entry = newEntry();
     }
     entry.words(tokens.get(from), tokens.get(end - 1));

@@ -37,6 +37,7 @@ final class SheetResolver {
   private final Map<HazardCategory, SheetClaim> categories = new LinkedHashMap<>();
   private final List<SpecificLimit> limits = new ArrayList<>();
   private final Set<HazardClass> open = EnumSet.noneOf(HazardClass.class);
+  private final Set<HazardClass> none = EnumSet.noneOf(HazardClass.class);
   private final Set<String> statements = new LinkedHashSet<>();
   private boolean saysOther;
   private boolean flawed;
@@ -46,9 +47,16 @@ final class SheetResolver {
     this.findings = findings;
   }
 
-  /** Whether the text says anything of a class: that it is reached, or is not, or is not known. */
+  /** Whether the text names a class that is reached; others are then not reached. */
   boolean saysAnything() {
-    return !categories.isEmpty() || !limits.isEmpty() || !open.isEmpty() || saysOther;
+    return !categories.isEmpty() || !limits.isEmpty() || saysOther;
+  }
+
+  /** Leaves every class open, save those of which the text says that they are not reached. */
+  void openAllBut(SubstanceSheet sheet) {
+    EnumSet<HazardClass> all = EnumSet.allOf(HazardClass.class);
+    all.removeAll(none);
+    sheet.openFor(all.toArray(HazardClass[]::new));
   }
 
   boolean isFlawed() {
@@ -103,14 +111,11 @@ final class SheetResolver {
   }
 
   private void ofNothing(SheetClaim claim) {
-    saysOther = true;
-    if (claim.unknown) {
-      claim.names().stream()
-          .flatMap(n -> n.categories().stream())
-          .map(HazardCategory::hazardClass)
-          .filter(c -> isOfRoute(claim, c))
-          .forEach(open::add);
-    }
+    claim.names().stream()
+        .flatMap(n -> n.categories().stream())
+        .map(HazardCategory::hazardClass)
+        .filter(c -> isOfRoute(claim, c))
+        .forEach((claim.unknown ? open : none)::add);
   }
 
   private void ofTest(SheetClaim claim) {

@@ -90,6 +90,10 @@ record SheetToken(Kind kind, String text, int start, int end, int line, int colu
     return isMark() || kind == Kind.SEPARATOR || kind == Kind.PLUS;
   }
 
+  boolean endsCell() {
+    return kind == Kind.NEWLINE || kind == Kind.SEPARATOR;
+  }
+
   boolean isIdentifier() {
     return switch (kind) {
       case CAS, EC, INDEX, REGISTRATION -> true;

@@ -53,7 +53,7 @@ final class PlainBridge {
     };
   }
 
-  private static HazardMixture mixture(PlainMixture mixture, RuleSet rules) {
+  static HazardMixture mixture(PlainMixture mixture, RuleSet rules) {
     HazardMixture.Builder b = HazardMixture.builder(rules);
     for (Line line : mixture.lines()) {
       b.substance(substance(line.known(), rules), line.low(), line.high());

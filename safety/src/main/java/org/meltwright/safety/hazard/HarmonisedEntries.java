@@ -40,6 +40,7 @@ final class HarmonisedEntries {
         case "entry" -> entries.addEntry(row, day);
         case "member" -> members.add(row);
         case "none" -> entries.addAbsence(row);
+        case "changed" -> entries.addUnread(row);
         case "vapour" -> entries.vapours.put(row.get(1), Double.parseDouble(row.get(2)));
         case "alias" -> entries.aliases.put(row.get(1), row.get(2));
         default -> {}
@@ -89,12 +90,14 @@ final class HarmonisedEntries {
     if (!applies) {
       return;
     }
-    SubstanceHazards group = entry(row, TextTable.items(row.get(2), ","));
-    byIndex.put(row.get(1), group);
-    group.casNumbers().forEach(cas -> byCas.put(cas, entry(row, List.of(cas))));
+    SubstanceSheet entry = entry(row);
+    List<String> casNumbers = TextTable.items(row.get(2), ",");
+    casNumbers.forEach(cas -> byCas.put(cas, entry.copy().cas(cas).build()));
+    casNumbers.forEach(entry::cas);
+    byIndex.put(row.get(1), entry.build());
   }
 
-  private SubstanceHazards entry(List<String> row, List<String> casNumbers) {
+  private SubstanceSheet entry(List<String> row) {
     SubstanceSheet b =
         new SubstanceSheet(row.get(3), HazardEvidence.HARMONISED)
             .entry(row.get(1))
@@ -103,7 +106,6 @@ final class HarmonisedEntries {
             .notes(row.get(13))
             .supplements(row.get(14))
             .source(act(row.get(1), row.get(15)), Knowledge.RESTATED);
-    casNumbers.forEach(b::cas);
     Optional.ofNullable(germanNames.get(row.get(1))).ifPresent(b::germanName);
     HazardTexts.stated(row.get(8)).map(Double::valueOf).ifPresent(b::acuteFactor);
     HazardTexts.stated(row.get(9)).map(Double::valueOf).ifPresent(b::chronicFactor);
@@ -112,7 +114,7 @@ final class HarmonisedEntries {
       b.estimate(UptakeForm.ofId(words[0]), Double.parseDouble(words[1]));
     }
     HazardTexts.stated(row.get(11)).map(UptakeForm::ofId).ifPresent(b::inhaledAs);
-    return row.get(12).isEmpty() ? b.build() : b.notAdditive().build();
+    return row.get(12).isEmpty() ? b : b.notAdditive();
   }
 
   private static Source act(String index, String celex) {
@@ -148,6 +150,19 @@ final class HarmonisedEntries {
 
   private String entryOf(String cas) {
     return find(cas).flatMap(SubstanceHazards::indexNumber).orElse("");
+  }
+
+  /** A change of the law that was not read in full: what is known counts, all else stays open. */
+  private void addUnread(List<String> row) {
+    byCas.put(
+        row.get(1),
+        new SubstanceSheet(row.get(2), HazardEvidence.NOT_LOOKED_UP)
+            .cas(row.get(1))
+            .classified(row.get(4))
+            .supplements(row.get(5))
+            .source(act("of " + row.get(2), row.get(3)), Knowledge.valueOf(row.get(6)))
+            .remark(row.get(7))
+            .build());
   }
 
   private void addAbsence(List<String> row) {

@@ -28,7 +28,10 @@ public enum HazardEvidence {
   REST_PRESUMED_NONE("rest-presumed-none"),
   /** No harmonised entry, and nothing else is known: never "harmless". */
   NO_ENTRY("no-entry"),
-  /** Not looked up: no CAS number, or one that the tables here do not hold. */
+  /**
+   * Not looked up: no CAS number, one that the tables here do not hold, or a change of the law that
+   * was not read in full.
+   */
   NOT_LOOKED_UP("not-looked-up");
 
   private final String id;

@@ -3,6 +3,7 @@ package org.meltwright.examples;
 
 import java.time.LocalDate;
 import java.util.Locale;
+import org.meltwright.safety.hazard.CopiedSheet;
 import org.meltwright.safety.hazard.HazardLabel;
 import org.meltwright.safety.hazard.HazardMixture;
 import org.meltwright.safety.hazard.HazardReview;
@@ -12,7 +13,6 @@ import org.meltwright.safety.hazard.LabelSupplier;
 import org.meltwright.safety.hazard.PhysicalState;
 import org.meltwright.safety.hazard.RuleSet;
 import org.meltwright.safety.hazard.SubstanceHazards;
-import org.meltwright.safety.hazard.UptakeForm;
 import org.meltwright.units.MetricUnits;
 import org.meltwright.units.TemperaturePoint;
 import tech.units.indriya.quantity.Quantities;
@@ -50,17 +50,22 @@ public final class LabelForASmallTin {
     System.out.println(tin);
   }
 
-  /** As sections 2 and 3 of its sheet say. */
+  /** Section 3 of its sheet, as copied. */
+  private static final String SHEET =
+      """
+      turpentine, oil   CAS-No.: 8006-64-2   EC-No.: 232-350-7   >= 90 - <= 100 %
+        Flam. Liq. 3, H226; Asp. Tox. 1, H304; Skin Irrit. 2, H315; Skin Sens. 1, H317
+        Acute Tox. 4 (Oral), H302; Acute Tox. 4 (Dermal), H312
+        Acute Tox. 4 (Inhalation: vapour), H332
+        Eye Irritation, Category 2 - H319 Causes serious eye irritation.
+        Hazardous to the aquatic environment (chronic): Category 2; H411
+      """;
+
   private static SubstanceHazards solvent() {
-    return SubstanceHazards.builder("turpentine, oil")
-        .germanName("Terpentinöl")
-        .cas("8006-64-2")
-        .classified(
-            "Flam. Liq. 3 H226; Acute Tox. 4 H302; Acute Tox. 4 H312; Acute Tox. 4 H332;"
-                + " Asp. Tox. 1 H304; Skin Irrit. 2 H315; Eye Irrit. 2 H319; Skin Sens. 1 H317;"
-                + " Aquatic Chronic 2 H411")
-        .inhaledAs(UptakeForm.VAPOUR)
-        .build();
+    CopiedSheet sheet = CopiedSheet.read(SHEET);
+    sheet.problems().forEach(p -> System.out.println(p.inWords(Locale.ENGLISH)));
+    sheet.remarks().forEach(r -> System.out.println(r.text(Locale.ENGLISH)));
+    return sheet.lines().get(0).hazards().toBuilder().germanName("Terpentinöl").build();
   }
 
   private static LabelDetails details() {

@@ -13,8 +13,8 @@ import org.meltwright.units.ProblemException;
  * A block copied from section 2 or 3 of a safety data sheet, read line by line.
  *
  * <p>Classes and categories in the words and abbreviations of English and German sheets, codes of
- * statements, limits, M-factors, shares and estimates; what is read stands on <a
- * href="../../../../../../../docs/reference/copied-sheets.md">a page of its own</a>.
+ * statements, limits, M-factors, shares and estimates. The reference has a page of what is read,
+ * with every spelling (copied-sheets).
  *
  * <pre>{@code
  * CopiedSheet sheet =

@@ -2,14 +2,22 @@
 package org.meltwright.safety.hazard;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
 
 /** What stands on a data sheet is read or shown back, never dropped. */
 class CopiedSheetTest {
@@ -96,6 +104,103 @@ class CopiedSheetTest {
           .extracting(HazardCategory::toString)
           .containsExactly(c.toString());
     }
+  }
+
+  /** A block as it is copied, and what is read of it, line by line. */
+  record Block(String title, String text, String reading) {
+
+    static List<Block> all() {
+      return Stream.of(resource("copied-sections.txt").split("(?m)^=== ", -1))
+          .skip(1)
+          .map(Block::of)
+          .toList();
+    }
+
+    private static Block of(String block) {
+      String[] parts = block.split("\n---\n", -1);
+      int title = parts[0].indexOf('\n');
+      return new Block(
+          parts[0].substring(0, title), parts[0].substring(title + 1), parts[1].strip());
+    }
+
+    private static String resource(String name) {
+      try (InputStream in = CopiedSheetTest.class.getResourceAsStream(name)) {
+        return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+
+    @Override
+    public String toString() {
+      return title;
+    }
+  }
+
+  static List<Block> blocks() {
+    return Block.all();
+  }
+
+  @ParameterizedTest
+  @MethodSource("blocks")
+  void block_isSplitIntoItsLines(Block block) {
+    CopiedSheet sheet = CopiedSheet.read(block.text());
+    List<String> said = new ArrayList<>();
+    for (CopiedSheet.Line line : sheet.lines()) {
+      SubstanceHazards s = line.hazards();
+      String numbers = String.join(", ", s.casNumbers());
+      said.add(s.name() + " | " + numbers + " | " + String.join("; ", SheetWording.words(line)));
+    }
+    sheet.remarks().forEach(r -> said.add("remark " + r.kind().id() + ": " + r.found()));
+    sheet.problems().forEach(p -> said.add("problem " + p.code().id() + ": " + p.found()));
+    assertThat(String.join("\n", said)).isEqualTo(block.reading());
+  }
+
+  @Test
+  void unionWorkplaceLimit_isKept() {
+    CopiedSheet sheet =
+        CopiedSheet.read(
+            "2-butoxyethanol 111-76-2 5 % substance with a Union workplace exposure limit"
+                + " Eye Irrit. 2; H319");
+    assertThat(sheet.problems()).isEmpty();
+    assertThat(sheet.lines().get(0).hazards().hasUnionWorkplaceLimit()).isTrue();
+  }
+
+  @Test
+  void notUnderstood_leavesTheOtherClassesOpen_andTellsItsPlace() {
+    CopiedSheet sheet = CopiedSheet.read("Skin Sens. 1; H317\n  Brandgefahr 3; H226");
+    Problem problem = sheet.problems().get(0);
+    assertThat(problem.path()).isEqualTo("/2/3");
+    assertThat(problem.inWords(Locale.GERMAN)).startsWith("Zeile 2, Spalte 3:");
+    assertThat(sheet.lines().get(0).hazards().isOpenFor(HazardClass.FLAMMABLE_LIQUID)).isTrue();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"harmless", "-", "n.a.", "keine Daten", "H317", "Skin Sens. H317", "5 %"})
+  void builder_takesNothingThatIsNotUnderstoodForHarmless(String text) {
+    SubstanceSheet sheet = SubstanceHazards.builder("x");
+    try {
+      sheet.classified(text);
+    } catch (ProblemException e) {
+      return;
+    }
+    assertThat(sheet.build().isOpenFor(HazardClass.CARCINOGENICITY)).isTrue();
+  }
+
+  @Test
+  void builder_readsAWholeCopy_orRefusesAllThatIsWrong() {
+    SubstanceHazards sheet =
+        SubstanceHazards.builder("biocide")
+            .classified(
+                "Acute Tox. 3; H301 (ATE = 100 mg/kg) Skin Sens. 1A; H317: C ≥ 0,0015 % Aquatic Acute"
+                    + " 1; H400 (M = 100) EUH071")
+            .build();
+    assertThat(sheet.estimate(UptakeForm.ORAL)).hasValue(100);
+    assertThat(sheet.acuteFactor()).hasValue(100);
+    assertThat(sheet.supplements()).containsExactly("EUH071");
+    assertThatThrownBy(() -> SubstanceHazards.builder("x").classified("Magic 1 H317; Carc. 3 H351"))
+        .isInstanceOfSatisfying(
+            ProblemException.class, e -> assertThat(e.problems()).hasSize(2));
   }
 
   /** All that was read, in the words of the table. */

@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 class HazardPagesTest {
 
   private static final Path DOCS = Path.of("../docs/reference");
-  private static final String WRITTEN = "Written from the data by `HazardPagesTest`; do not edit. ";
+  static final String WRITTEN = "Written from the data by `HazardPagesTest`; do not edit. ";
 
   @Test
   void pages_sayWhatTheDataSay() throws IOException {
@@ -42,7 +42,8 @@ class HazardPagesTest {
             "hazard-limits.md", limits(),
             "hazard-limits-un.md", unLimits(),
             "hazard-label-choice.md", labelChoice(),
-            "rule-file-words.md", words()));
+            "rule-file-words.md", words(),
+            "copied-sheet-words.md", SheetPage.text()));
   }
 
   private static String limits() {

@@ -6,7 +6,6 @@ import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.safety.hazard.SheetWords.Meaning;
@@ -104,9 +103,7 @@ final class SheetClaim {
 
   /** Whether a statement is one of the class, whatever the category. */
   boolean mayHave(String code) {
-    return isPhysical()
-        ? List.of(meaning.target().split(" ", -1)).contains(code)
-        : isOfLaw(code);
+    return isPhysical() ? List.of(meaning.target().split(" ", -1)).contains(code) : isOfLaw(code);
   }
 
   private boolean isOfLaw(String code) {

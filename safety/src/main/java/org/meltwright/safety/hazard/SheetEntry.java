@@ -306,7 +306,8 @@ final class SheetEntry {
   /** "Carc. 1B H350 0.1 to 1", as the tables here write it: the place behind it. */
   OptionalInt bareLimit(List<SheetToken> tokens, int at) {
     SheetClaim claim = claim();
-    boolean behindCode = claim != null && !claim.codes.isEmpty() && tokens.get(at - 1) == lastCode(claim);
+    boolean behindCode =
+        claim != null && !claim.codes.isEmpty() && tokens.get(at - 1) == lastCode(claim);
     if (claim == null || !behindCode) {
       return OptionalInt.empty();
     }
@@ -365,7 +366,11 @@ final class SheetEntry {
 
   /** The words in brackets or cells beside a class that names organs. */
   boolean organ(
-      List<SheetToken> run, String text, boolean inBrackets, boolean afterCode, boolean codeFollows) {
+      List<SheetToken> run,
+      String text,
+      boolean inBrackets,
+      boolean afterCode,
+      boolean codeFollows) {
     SheetClaim claim = claim();
     if (claim == null || !claim.hasCategory() || !claim.namesOrgans()) {
       return false;
@@ -375,8 +380,7 @@ final class SheetEntry {
     boolean known = OrganNames.english(words).isPresent();
     boolean organ = inBrackets || (known && claim.limit == null) || (codeFollows && !afterCode);
     if (organ) {
-      TextTable.items(words, ",")
-          .forEach(o -> claim.organs.add(OrganNames.english(o).orElse(o)));
+      TextTable.items(words, ",").forEach(o -> claim.organs.add(OrganNames.english(o).orElse(o)));
     }
     return organ;
   }
@@ -447,7 +451,9 @@ final class SheetEntry {
     SheetToken first =
         !casNumbers.isEmpty()
             ? casNumbers.get(0)
-            : !claims.isEmpty() ? claims.get(0).first : shareWords == null ? null : shareWords.first();
+            : !claims.isEmpty()
+                ? claims.get(0).first
+                : shareWords == null ? null : shareWords.first();
     if (first != null) {
       findings.problem(SheetProblem.ONE_SUBSTANCE, first, first);
     }

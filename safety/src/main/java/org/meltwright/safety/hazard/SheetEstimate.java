@@ -41,8 +41,7 @@ record SheetEstimate(
     }
     String digits = digits(tokens, number);
     int after = digits.isEmpty() ? number : number + (isGrouped(tokens, number) ? 2 : 1);
-    OptionalDouble value =
-        digits.isEmpty() ? OptionalDouble.empty() : SheetRange.number(digits);
+    OptionalDouble value = digits.isEmpty() ? OptionalDouble.empty() : SheetRange.number(digits);
     Optional<Unit> unit = unit(tokens, after);
     if (value.isEmpty() || unit.isEmpty()) {
       return Optional.empty();

@@ -54,8 +54,7 @@ record SheetFactor(
     if (value.isEmpty() || SheetRange.at(tokens, i, false).isPresent()) {
       return Optional.empty();
     }
-    return Optional.of(
-        withSuffix(tokens, first, i, value.getAsDouble(), acute, chronic));
+    return Optional.of(withSuffix(tokens, first, i, value.getAsDouble(), acute, chronic));
   }
 
   private static boolean isOfFactor(Match word) {
@@ -83,8 +82,7 @@ record SheetFactor(
     Optional<Match> word = open ? SheetWords.match(tokens, end + 1) : Optional.empty();
     boolean suffix = !acute && !chronic && word.filter(SheetFactor::isOfFactor).isPresent();
     if (!suffix) {
-      return new SheetFactor(
-          tokens.get(first), tokens.get(number), value, acute, chronic, end);
+      return new SheetFactor(tokens.get(first), tokens.get(number), value, acute, chronic, end);
     }
     Match found = word.orElseThrow();
     return new SheetFactor(

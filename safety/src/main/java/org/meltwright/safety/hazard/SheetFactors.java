@@ -44,7 +44,10 @@ final class SheetFactors {
       step.run();
     } catch (ProblemException e) {
       e.problems()
-          .forEach(p -> problem = Optional.of(findings.problem(p, entry.factors.get(0).factor().first())));
+          .forEach(
+              p ->
+                  problem =
+                      Optional.of(findings.problem(p, entry.factors.get(0).factor().first())));
     }
   }
 

@@ -19,7 +19,8 @@ final class SheetLexer {
   /** No code, and no name of letters and digits, is longer. */
   private static final int LONGEST_CODE = 24;
 
-  private static final Pattern REGISTRATION = Pattern.compile("\\d\\d-\\d{10}-\\d\\d(-(\\d{4}|[Xx]{4}))?");
+  private static final Pattern REGISTRATION =
+      Pattern.compile("\\d\\d-\\d{10}-\\d\\d(-(\\d{4}|[Xx]{4}))?");
   private static final Pattern INDEX = Pattern.compile("\\d{3}-\\d{3}-\\d\\d-[\\dXx]");
   private static final Pattern EC = Pattern.compile("\\d{3}-\\d{3}-\\d");
   private static final Pattern CAS = Pattern.compile("\\d{2,7}-\\d\\d-\\d");
@@ -163,8 +164,7 @@ final class SheetLexer {
   private boolean isDigitOrInner(int i) {
     char c = text.charAt(i);
     boolean inner = c == '.' || c == ',';
-    return isDigit(c)
-        || (inner && i + 1 < text.length() && isDigit(text.charAt(i + 1)));
+    return isDigit(c) || (inner && i + 1 < text.length() && isDigit(text.charAt(i + 1)));
   }
 
   // Words and codes
@@ -269,7 +269,9 @@ final class SheetLexer {
     add(Kind.DASH, end);
   }
 
-  /** Less or greater, with the equals sign that may stand behind it, before it or after a stroke. */
+  /**
+   * Less or greater, with the equals sign that may stand behind it, before it or after a stroke.
+   */
   private void comparison() {
     boolean below = "<≤⩽≦".indexOf(text.charAt(at)) >= 0;
     int end = at + 1;

@@ -136,7 +136,8 @@ record SheetRange(OptionalDouble low, OptionalDouble high, boolean ofConcentrati
 
     private boolean takeConcentrationBetween() {
       int before = at;
-      if (comparison().filter(k -> k == Kind.BELOW).isPresent() && isWord(at, "c", "conc", "konz")) {
+      if (comparison().filter(k -> k == Kind.BELOW).isPresent()
+          && isWord(at, "c", "conc", "konz")) {
         at++;
         while (peek(Kind.DOT)) {
           at++;

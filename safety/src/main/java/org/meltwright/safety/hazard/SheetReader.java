@@ -150,7 +150,10 @@ final class SheetReader {
   /** "2. Hazards identification": the place behind the number and its point. */
   private int behindNumber() {
     boolean numbered =
-        startOfLine && at + 1 < tokens.size() && tokens.get(at + 1).is(Kind.DOT) && isDigit(tokens.get(at));
+        startOfLine
+            && at + 1 < tokens.size()
+            && tokens.get(at + 1).is(Kind.DOT)
+            && isDigit(tokens.get(at));
     return numbered ? at + 2 : at;
   }
 
@@ -170,8 +173,7 @@ final class SheetReader {
 
   /** A dash alone in its cell says that nothing is said. */
   private void dash() {
-    boolean alone =
-        startOfCell && (at + 1 == tokens.size() || tokens.get(at + 1).endsCell());
+    boolean alone = startOfCell && (at + 1 == tokens.size() || tokens.get(at + 1).endsCell());
     if (alone) {
       entry.unknown();
     }
@@ -304,14 +306,14 @@ final class SheetReader {
     int from = at;
     boolean ofNext = isOfNext(range.end());
     boolean limit =
-        range.ofConcentration() || entry.expectsLimit(tokens, at, depth > 0, ofNext && !startOfLine);
+        range.ofConcentration()
+            || entry.expectsLimit(tokens, at, depth > 0, ofNext && !startOfLine);
     if (part == Part.PRECAUTIONS) {
       at = range.end();
     } else if (range.isTurnedRound() || !range.isPossible()) {
       problem(SheetProblem.SHARE, from, range.end());
     } else if (limit) {
-      entry.limit(
-          range, tokens.get(from), tokens.get(range.end() - 1), ofNext, startOfCell);
+      entry.limit(range, tokens.get(from), tokens.get(range.end() - 1), ofNext, startOfCell);
       at = range.end();
     } else {
       share(range);
@@ -328,7 +330,8 @@ final class SheetReader {
     if (i >= tokens.size() || tokens.get(i).is(Kind.COLON)) {
       return i < tokens.size();
     }
-    return startOfCell && SheetWords.match(tokens, i).filter(m -> m.meaning().isClass()).isPresent();
+    return startOfCell
+        && SheetWords.match(tokens, i).filter(m -> m.meaning().isClass()).isPresent();
   }
 
   private void share(SheetRange range) {
@@ -495,7 +498,8 @@ final class SheetReader {
     return switch (target) {
       case "category" -> take(match, entry.expectsCategory());
       case "unknown" -> take(match, entry.unknown());
-      case "not classified" -> take(match, entry.notClassified(tokens.get(at), tokens.get(match.end() - 1)));
+      case "not classified" ->
+          take(match, entry.notClassified(tokens.get(at), tokens.get(match.end() - 1)));
       case "factor" -> factor(match.end());
       case "estimate" -> take(match, entry.expectsEstimate());
       case "limit" -> take(match, entry.limitsFollow());
@@ -589,7 +593,8 @@ final class SheetReader {
       at = end;
     } else if (leadsToUnknownClass(from, end) >= 0) {
       problem(SheetProblem.NOT_UNDERSTOOD, from, leadsToUnknownClass(from, end));
-    } else if (entry.organ(tokens.subList(from, end), text, depth > 0, afterCode, codeFollows(end))) {
+    } else if (entry.organ(
+        tokens.subList(from, end), text, depth > 0, afterCode, codeFollows(end))) {
       at = end;
       inCell();
     } else if (part != Part.ENTRIES || (afterCode && !holdsNumber(from, end))) {
@@ -626,7 +631,9 @@ final class SheetReader {
       i++;
     }
     int end = i;
-    while (end > at + 1 && tokens.get(end - 1).isPunctuation() && !tokens.get(end - 1).is(Kind.CLOSE)) {
+    while (end > at + 1
+        && tokens.get(end - 1).isPunctuation()
+        && !tokens.get(end - 1).is(Kind.CLOSE)) {
       end--;
     }
     return end;
@@ -636,8 +643,9 @@ final class SheetReader {
     return switch (token.kind()) {
       case NEWLINE, SEPARATOR -> true;
       case WORD -> isKnownInRun(i);
-      case NUMBER, BELOW, ABOVE -> SheetRange.at(tokens, i, false).filter(r -> !isOfName(r)).isPresent()
-          || SheetEstimate.at(tokens, i).isPresent();
+      case NUMBER, BELOW, ABOVE ->
+          SheetRange.at(tokens, i, false).filter(r -> !isOfName(r)).isPresent()
+              || SheetEstimate.at(tokens, i).isPresent();
       default -> token.isIdentifier() || token.isCode();
     };
   }
@@ -672,7 +680,8 @@ final class SheetReader {
 
   private boolean isHeadingInRun(Match match) {
     int next = match.end();
-    while (next < tokens.size() && (tokens.get(next).is(Kind.DOT) || tokens.get(next).is(Kind.COLON))) {
+    while (next < tokens.size()
+        && (tokens.get(next).is(Kind.DOT) || tokens.get(next).is(Kind.COLON))) {
       next++;
     }
     return match.meaning().sort() == Sort.HEADING

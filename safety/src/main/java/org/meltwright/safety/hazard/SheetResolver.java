@@ -29,8 +29,7 @@ final class SheetResolver {
           "gas", HazardClass.ACUTE_INHALATION);
 
   private static final Set<HazardClass> ACUTE =
-      EnumSet.of(
-          HazardClass.ACUTE_ORAL, HazardClass.ACUTE_DERMAL, HazardClass.ACUTE_INHALATION);
+      EnumSet.of(HazardClass.ACUTE_ORAL, HazardClass.ACUTE_DERMAL, HazardClass.ACUTE_INHALATION);
 
   private final SheetEntry entry;
   private final SheetFindings findings;
@@ -284,7 +283,8 @@ final class SheetResolver {
       limits.stream()
           .sorted(Comparator.comparing(SpecificLimit::category))
           .map(l -> HazardCategory.of(l.hazardClass(), l.category(), l.statement()))
-          .filter(c -> categories.keySet().stream().noneMatch(o -> o.hazardClass() == c.hazardClass()))
+          .filter(
+              c -> categories.keySet().stream().noneMatch(o -> o.hazardClass() == c.hazardClass()))
           .toList()
           .forEach(c -> addCategoryOfLimit(c));
     }
@@ -366,16 +366,19 @@ final class SheetResolver {
       return own;
     }
     List<UptakeForm> ofClaim = new ArrayList<>(forms(e.claim().routes));
-    categories.forEach((c, claim) -> {
-      if (claim == e.claim()) {
-        UptakeForm.of(c.hazardClass()).filter(f -> !f.isInhaled()).forEach(ofClaim::add);
-      }
-    });
+    categories.forEach(
+        (c, claim) -> {
+          if (claim == e.claim()) {
+            UptakeForm.of(c.hazardClass()).filter(f -> !f.isInhaled()).forEach(ofClaim::add);
+          }
+        });
     return ofClaim.stream().distinct().toList();
   }
 
   private static List<UptakeForm> forms(Set<String> routes) {
-    return java.util.Arrays.stream(UptakeForm.values()).filter(f -> routes.contains(f.id())).toList();
+    return java.util.Arrays.stream(UptakeForm.values())
+        .filter(f -> routes.contains(f.id()))
+        .toList();
   }
 
   /** The bounds of the categories of acute toxicity, read when a sheet first states an estimate. */

@@ -1,7 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -10,7 +9,9 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.safety.hazard.SheetToken.Kind;
 
-/** The words by which sheets say classes, routes and limits, as {@code sheet-words.txt} has them. */
+/**
+ * The words by which sheets say classes, routes and limits, as {@code sheet-words.txt} has them.
+ */
 final class SheetWords {
 
   /** What a spelling is a word for. */

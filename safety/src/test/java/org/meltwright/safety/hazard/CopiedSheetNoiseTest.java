@@ -21,7 +21,8 @@ class CopiedSheetNoiseTest {
 
   private static final int LINES = Integer.getInteger("sheet.lines", 10_000);
   private static final long SEED = Long.getLong("hazard.seed", 20260501L);
-  private static final String MARKS = " \t\n.,;:-–/()[]{}<>≤≥=*%|•+'\"\\$&#@~^_!?…\u00a0\u200b\ufeff\u0000";
+  private static final String MARKS =
+      " \t\n.,;:-–/()[]{}<>≤≥=*%|•+'\"\\$&#@~^_!?…\u00a0\u200b\ufeff\u0000";
 
   private final Random random = new Random(SEED);
   private final List<String> pieces = pieces();
@@ -34,7 +35,8 @@ class CopiedSheetNoiseTest {
       all.addAll(List.of(s.text().split("[ ;,]", -1)));
     }
     SheetWords.rows()
-        .forEach(row -> row.subList(2, row.size()).forEach(c -> all.addAll(TextTable.items(c, ";"))));
+        .forEach(
+            row -> row.subList(2, row.size()).forEach(c -> all.addAll(TextTable.items(c, ";"))));
     return all;
   }
 

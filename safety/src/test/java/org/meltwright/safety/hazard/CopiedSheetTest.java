@@ -95,7 +95,8 @@ class CopiedSheetTest {
   void nameOfAClass_isReadWithEachOfItsCategoriesInEachForm(Named named) {
     HazardCategory c = named.category();
     for (String form : FORMS) {
-      String text = String.format(Locale.ROOT, form, named.name(), c.category().id(), c.statement());
+      String text =
+          String.format(Locale.ROOT, form, named.name(), c.category().id(), c.statement());
       CopiedSheet sheet = CopiedSheet.read(text);
       assertThat(sheet.problems()).as(text).isEmpty();
       assertThat(sheet.lines()).as(text).hasSize(1);
@@ -199,8 +200,7 @@ class CopiedSheetTest {
     assertThat(sheet.acuteFactor()).hasValue(100);
     assertThat(sheet.supplements()).containsExactly("EUH071");
     assertThatThrownBy(() -> SubstanceHazards.builder("x").classified("Magic 1 H317; Carc. 3 H351"))
-        .isInstanceOfSatisfying(
-            ProblemException.class, e -> assertThat(e.problems()).hasSize(2));
+        .isInstanceOfSatisfying(ProblemException.class, e -> assertThat(e.problems()).hasSize(2));
   }
 
   /** All that was read, in the words of the table. */

@@ -24,8 +24,14 @@ final class PlainDuties {
   /** Sensitisers have shares of their own; the others are neither health nor environment. */
   private static final Set<String> BY_OTHER_SHARES =
       Set.of(
-          "Skin Sens.", "Resp. Sens.", "Flam. Liq.", "Flam. Sol.", "Ox. Sol.", "Ox. Liq.",
-          "Water-react.", "Met. Corr.");
+          "Skin Sens.",
+          "Resp. Sens.",
+          "Flam. Liq.",
+          "Flam. Sol.",
+          "Ox. Sol.",
+          "Ox. Liq.",
+          "Water-react.",
+          "Met. Corr.");
 
   private final PlainParts parts;
   private final boolean gas;
@@ -62,7 +68,9 @@ final class PlainDuties {
             || p.known().has("ED HH", "2")
             || p.known().has("ED ENV", "2");
     boolean other =
-        p.known().categories.stream().map(Category::name).anyMatch(n -> !BY_OTHER_SHARES.contains(n))
+        p.known().categories.stream()
+                .map(Category::name)
+                .anyMatch(n -> !BY_OTHER_SHARES.contains(n))
             || PlainAcute.isEstimated(p.known());
     return sensitiser
         || (fromTenth && reached(p.counted(), 0.1))

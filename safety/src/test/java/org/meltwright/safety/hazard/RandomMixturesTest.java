@@ -56,7 +56,10 @@ class RandomMixturesTest {
     return found;
   }
 
-  /** One of several answers that the rules allow; a category without its statement where that is open. */
+  /**
+   * One of several answers that the rules allow; a category without its statement where that is
+   * open.
+   */
   private static boolean agrees(String id, String answer, String given) {
     boolean withoutStatement = id.equals("reproduction") && !answer.contains(" ");
     String compared = withoutStatement ? given.replaceAll(" .*", "") : given;

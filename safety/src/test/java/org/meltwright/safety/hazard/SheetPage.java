@@ -12,7 +12,8 @@ final class SheetPage {
     StringBuilder page = new StringBuilder("# Copied sheets: every spelling and word\n\n");
     page.append(HazardPagesTest.WRITTEN)
         .append("How they are read: [copied-sheets](copied-sheets.md).\n\n## Spellings\n\n")
-        .append("From data sheets that were seen, or as is common practice. ↵ is the end of a line. ")
+        .append(
+            "From data sheets that were seen, or as is common practice. ↵ is the end of a line. ")
         .append("Each is read anew at each build (`CopiedSheetTest`).\n\n")
         .append("| number | known | language | text | what is read |\n|---|---|---|---|---|\n");
     for (CopiedSheetTest.Spelling s : CopiedSheetTest.Spelling.all()) {

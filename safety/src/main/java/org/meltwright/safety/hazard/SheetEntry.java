@@ -39,7 +39,7 @@ final class SheetEntry {
     }
   }
 
-  /** Words that may be a name. */
+  /** Words with their first and their last token. */
   private record Words(SheetToken first, SheetToken last) {}
 
   private final SheetFindings findings;
@@ -50,7 +50,7 @@ final class SheetEntry {
   final List<SheetToken> supplements = new ArrayList<>();
   final List<String> notes = new ArrayList<>();
   private final List<SheetToken> casNumbers = new ArrayList<>();
-  private final List<Words> names = new ArrayList<>();
+  private final SheetName name;
   private final Set<String> estimateRoutes = new LinkedHashSet<>();
   private @Nullable SheetToken index;
   private @Nullable Words notClassified;
@@ -69,12 +69,13 @@ final class SheetEntry {
 
   SheetEntry(SheetFindings findings) {
     this.findings = findings;
+    this.name = new SheetName(findings);
   }
 
   // What the reader asks
 
   boolean isEmpty() {
-    return !hasContent() && names.isEmpty() && !flawed;
+    return !hasContent() && name.isEmpty() && !flawed;
   }
 
   boolean hasContent() {
@@ -92,7 +93,7 @@ final class SheetEntry {
 
   /** Whether a further name is that of a further substance. */
   boolean isComplete() {
-    return hasIdentifier() || !claims.isEmpty() || (share != null && !names.isEmpty());
+    return hasIdentifier() || !claims.isEmpty() || (share != null && !name.isEmpty());
   }
 
   /** A class that only a test can tell has kinds: "Org. Perox. D", "Press. Gas (Comp.)". */
@@ -123,13 +124,13 @@ final class SheetEntry {
   /** A further CAS number is a further substance, but for several in a row. */
   boolean startsNewWithCas(List<SheetToken> tokens, int at) {
     if (lastCas == null) {
-      return !claims.isEmpty() && identifiers == 0 && share == null && names.isEmpty();
+      return !claims.isEmpty() && identifiers == 0 && share == null && name.isEmpty();
     }
     int i = at - 1;
     while (i >= 0 && (tokens.get(i).is(Kind.COMMA) || tokens.get(i).is(Kind.SLASH))) {
       i--;
     }
-    return i < 0 || tokens.get(i) != lastCas;
+    return i < 0 || !tokens.get(i).equals(lastCas);
   }
 
   /** Tables whose lines begin with the share. */
@@ -176,7 +177,7 @@ final class SheetEntry {
       colon |= tokens.get(i).is(Kind.COLON);
       i--;
     }
-    boolean behind = i >= 0 && tokens.get(i) == lastCode(claim);
+    boolean behind = i >= 0 && tokens.get(i).equals(lastCode(claim));
     return behind ? limits || colon || inBrackets : limits && ofNext;
   }
 
@@ -248,7 +249,7 @@ final class SheetEntry {
   void identifier(SheetToken token) {
     identifiers++;
     if (identifiers == 1) {
-      passOverWordsFarAbove(token);
+      name.passOverWordsFarAbove(token, claims.isEmpty());
     }
     if (token.is(Kind.INDEX)) {
       index = token;
@@ -261,15 +262,6 @@ final class SheetEntry {
       casNumbers.add(token);
     } else {
       problemOf(() -> IdentifierScheme.CAS.require(token.text()), token);
-    }
-  }
-
-  /** What stands some lines above is a description of the whole. */
-  private void passOverWordsFarAbove(SheetToken token) {
-    boolean far = !names.isEmpty() && names.get(names.size() - 1).last().line() < token.line() - 1;
-    if (far && claims.isEmpty()) {
-      names.forEach(w -> findings.remark(CopiedSheet.Remark.Kind.TEXT, w.first(), w.last()));
-      names.clear();
     }
   }
 
@@ -307,7 +299,7 @@ final class SheetEntry {
   OptionalInt bareLimit(List<SheetToken> tokens, int at) {
     SheetClaim claim = claim();
     boolean behindCode =
-        claim != null && !claim.codes.isEmpty() && tokens.get(at - 1) == lastCode(claim);
+        claim != null && !claim.codes.isEmpty() && tokens.get(at - 1).equals(lastCode(claim));
     if (claim == null || !behindCode) {
       return OptionalInt.empty();
     }
@@ -365,18 +357,12 @@ final class SheetEntry {
   }
 
   /** The words in brackets or cells beside a class that names organs. */
-  boolean organ(
-      List<SheetToken> run,
-      String text,
-      boolean inBrackets,
-      boolean afterCode,
-      boolean codeFollows) {
+  boolean organ(List<SheetToken> run, boolean inBrackets, boolean afterCode, boolean codeFollows) {
     SheetClaim claim = claim();
     if (claim == null || !claim.hasCategory() || !claim.namesOrgans()) {
       return false;
     }
-    String words =
-        text.substring(run.get(0).start(), run.get(run.size() - 1).end()).replaceAll("\\s+", " ");
+    String words = findings.words(run.get(0), run.get(run.size() - 1));
     boolean known = OrganNames.english(words).isPresent();
     boolean organ = inBrackets || (known && claim.limit == null) || (codeFollows && !afterCode);
     if (organ) {
@@ -386,7 +372,7 @@ final class SheetEntry {
   }
 
   void words(SheetToken first, SheetToken last) {
-    names.add(new Words(first, last));
+    name.add(first, last);
   }
 
   void factor(SheetFactor factor, boolean startOfCell) {
@@ -481,42 +467,24 @@ final class SheetEntry {
     return sheet;
   }
 
-  private OptionalDouble end(ToDoubleFunction<SheetRange> which) {
-    return share == null ? OptionalDouble.empty() : OptionalDouble.of(which.applyAsDouble(share));
-  }
-
-  private boolean isNamed() {
-    return !names.isEmpty() && (hasIdentifier() || share != null);
+  private boolean mayBeNamed() {
+    return hasIdentifier() || share != null;
   }
 
   private void reportWordsThatAreNoName() {
-    for (Words words : names.subList(isNamed() ? leading() : 0, names.size())) {
-      flawed = true;
-      findings.problem(SheetProblem.NOT_UNDERSTOOD, words.first(), words.last());
-    }
+    flawed |= name.reportOthers(mayBeNamed(), firstClaim());
   }
 
-  /** How many of the words are the name: the first, and those of the next lines before a class. */
-  private int leading() {
-    int i = 1;
-    while (i < names.size() && isNextLine(i) && isBeforeClaims(names.get(i))) {
-      i++;
-    }
-    return i;
-  }
-
-  private boolean isNextLine(int i) {
-    return names.get(i).first().line() <= names.get(i - 1).last().line() + 1;
-  }
-
-  private boolean isBeforeClaims(Words words) {
-    return claims.isEmpty() || words.first().start() < claims.get(0).first.start();
+  private int firstClaim() {
+    return claims.isEmpty() ? Integer.MAX_VALUE : claims.get(0).first.start();
   }
 
   private String name() {
-    if (isNamed()) {
-      return findings.words(names.get(0).first(), names.get(leading() - 1).last());
-    }
-    return casNumbers.isEmpty() ? "copied sheet" : "CAS " + casNumbers.get(0).text();
+    String unnamed = casNumbers.isEmpty() ? "copied sheet" : "CAS " + casNumbers.get(0).text();
+    return mayBeNamed() && !name.isEmpty() ? name.text(firstClaim()) : unnamed;
+  }
+
+  private OptionalDouble end(ToDoubleFunction<SheetRange> which) {
+    return share == null ? OptionalDouble.empty() : OptionalDouble.of(which.applyAsDouble(share));
   }
 }

@@ -19,8 +19,24 @@ final class SheetFindings {
 
   private record Placed(Problem problem, int line, int column) {}
 
+  private boolean remarksAreLost;
+
   SheetFindings(String text) {
     this.text = text;
+  }
+
+  /** Nobody will read the remarks: words that would be passed over are problems. */
+  void loseRemarks() {
+    remarksAreLost = true;
+  }
+
+  /** Passes over words that say nothing of a class. */
+  void passOver(SheetToken first, SheetToken last) {
+    if (remarksAreLost) {
+      problem(SheetProblem.NOT_UNDERSTOOD, first, last);
+    } else {
+      remark(CopiedSheet.Remark.Kind.TEXT, first, last);
+    }
   }
 
   /** The words of the sheet from a token to another, on one line; the end of many is left out. */

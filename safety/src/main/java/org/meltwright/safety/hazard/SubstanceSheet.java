@@ -160,12 +160,15 @@ public final class SubstanceSheet {
    * <p>A single substance without its share; use {@link CopiedSheet#read} for several, and to see
    * what was read by a choice.
    *
-   * @param text for example "Skin Sens. 1 H317; Repr. 2 H361f"
+   * @param text for example "Skin Sens. 1 H317; Repr. 2 H361f"; blank text adds nothing
    * @return this sheet
    * @throws ProblemException if anything in it is not understood, or is no category of its class;
    *     with all problems and their places
    */
   public SubstanceSheet classified(String text) {
+    if (text.isBlank()) {
+      return this;
+    }
     SheetReader reader = new SheetReader(text, false);
     reader.into(this);
     reader.findings().throwIfAny();

@@ -205,8 +205,9 @@ final class SheetResolver {
             details(claim, bare.hazardClass()),
             claim.minimum,
             bare.undivided());
-    if (claim.limit != null) {
-      attempt(claim.first, () -> limits.add(limit(category, claim.limit)));
+    SheetRange limit = claim.limit;
+    if (limit != null) {
+      attempt(claim.first, () -> limits.add(limit(category, limit)));
     }
     if (claim.limit == null || claim.limitApart) {
       categories.putIfAbsent(category, claim);

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.fail;
 
-import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -142,16 +141,16 @@ class CopiedSheetNoiseTest {
     }
     double once = nanoseconds(text);
     double eightfold = nanoseconds(text.repeat(8));
-    assertThat(eightfold / once).isLessThan(24);
+    assertThat(eightfold / once).as("64 if it grew as the square").isLessThan(32);
   }
 
-  /** Time of this thread on a processor, the best of three: what else runs does not count. */
+  /** The best of five: what else runs on the machine counts least then. */
   private static double nanoseconds(String text) {
     double best = Double.MAX_VALUE;
-    for (int i = 0; i < 3; i++) {
-      long start = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+    for (int i = 0; i < 5; i++) {
+      long start = System.nanoTime();
       CopiedSheet.read(text);
-      best = Math.min(best, ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - start);
+      best = Math.min(best, (double) (System.nanoTime() - start));
     }
     return Math.max(best, 2e6);
   }

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -155,6 +156,26 @@ class CopiedSheetTest {
     sheet.remarks().forEach(r -> said.add("remark " + r.kind().id() + ": " + r.found()));
     sheet.problems().forEach(p -> said.add("problem " + p.code().id() + ": " + p.found()));
     assertThat(String.join("\n", said)).isEqualTo(block.reading());
+  }
+
+  /** As the reference page shows it. */
+  @Test
+  void linesOfASheet_makeAMixture() {
+    RuleSet rules = RuleSet.clpOn(LocalDate.of(2026, 6, 1));
+    String text =
+        """
+        Limonene 5989-27-5 5 - < 10 % Skin Sens. 1B; H317
+        Beeswax 8012-89-3 50 - 80 % not classified
+        """;
+    CopiedSheet sheet = CopiedSheet.read(text);
+    HazardMixture.Builder mixture = HazardMixture.builder(rules);
+    for (CopiedSheet.Line line : sheet.lines()) {
+      mixture.substance(
+          line.hazards(), line.lowPercent().orElseThrow(), line.highPercent().orElseThrow());
+    }
+    HazardReview review = HazardReview.of(mixture.restNotClassified().build(), rules);
+    assertThat(review.finding(HazardClass.SKIN_SENSITISATION).category())
+        .contains(Category.ONE_B);
   }
 
   @Test

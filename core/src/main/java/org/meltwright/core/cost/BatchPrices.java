@@ -184,15 +184,31 @@ public final class BatchPrices {
     return new Pricing().price(batch, beside);
   }
 
+  /**
+   * Returns the materials of a batch that have no price, recipe in recipe.
+   *
+   * @param batch the batch
+   * @return the materials, in the order of the lines; empty if {@link #cost(Batch)} finds a price
+   *     for each
+   * @throws ProblemException if there are more than 10 000 lines
+   */
+  public List<Material> unpriced(Batch batch) {
+    Pricing pricing = new Pricing();
+    pricing.items(batch, List.of(), 1);
+    return List.copyOf(pricing.unpriced);
+  }
+
   /** The pricing of one batch. */
   private final class Pricing {
 
     private final List<Problem> problems = new ArrayList<>();
+    private final Set<Material> unpriced = new LinkedHashSet<>();
     private final Set<Recipe> within = new LinkedHashSet<>();
     private int lines;
 
     CostItem price(Batch batch, List<CostItem> beside) {
       List<CostItem> items = items(batch, beside, 1);
+      unpriced.forEach(m -> problems.add(Problem.of(CostProblem.PRICE_MISSING, m.id())));
       if (!problems.isEmpty()) {
         throw new ProblemException(problems.stream().distinct().toList());
       }
@@ -221,7 +237,7 @@ public final class BatchPrices {
     private Optional<CostItem> bought(Material material, double kilograms) {
       UnitPrice price = materials.get(material);
       if (price == null) {
-        problems.add(Problem.of(CostProblem.PRICE_MISSING, material.id()));
+        unpriced.add(material);
         return Optional.empty();
       }
       return Optional.of(CostItem.material(labels.apply(material), kilograms, price));

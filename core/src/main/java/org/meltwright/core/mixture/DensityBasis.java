@@ -5,8 +5,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialRole;
 import org.meltwright.core.material.MaterialState;
@@ -33,6 +35,7 @@ import org.meltwright.units.UnitsProblem;
  *
  * <p>A material without a figure of its own whose constituents are stated gets its density from
  * them. Any other missing density is a problem that names material and property; none is guessed.
+ * {@link #find}, {@link #findTable} and {@link #unknown} ask first.
  *
  * <p>For example, a wax of 850 kg/m³ at 65 °C, 20 K hotter, that expands by 8.5e-4 of its volume
  * per kelvin:
@@ -164,7 +167,41 @@ public final class DensityBasis {
    *     property
    */
   public QuantityRange<Density> density(Material material) {
-    return density(material, new HashMap<>());
+    return new Known().require(material);
+  }
+
+  /**
+   * Returns the density of a material, if it is known.
+   *
+   * @param material the material
+   * @return its density in this state; empty where {@link #density} has a problem
+   */
+  public Optional<QuantityRange<Density>> find(Material material) {
+    return new Known().find(material);
+  }
+
+  /**
+   * Returns the materials whose density is not known, so that whoever needs it can name them.
+   *
+   * @param materials the materials
+   * @return those without a density in this state, in their order; empty if all are known
+   */
+  public List<Material> unknown(List<Material> materials) {
+    Known known = new Known();
+    return materials.stream().filter(m -> known.find(m).isEmpty()).toList();
+  }
+
+  /**
+   * Returns the property that holds the densities of this state.
+   *
+   * @return solid, liquid or bulk density
+   */
+  public PropertyKey<PropertyRange<Density>> property() {
+    return switch (state) {
+      case SOLID -> PropertyKey.SOLID_DENSITY;
+      case LIQUID -> PropertyKey.LIQUID_DENSITY;
+      case BULK -> PropertyKey.BULK_DENSITY;
+    };
   }
 
   /**
@@ -176,46 +213,75 @@ public final class DensityBasis {
    *     property
    */
   public DensityTable table(List<Material> materials) {
-    double[] low = new double[materials.size()];
-    double[] high = new double[materials.size()];
-    Map<Material, QuantityRange<Density>> seen = new HashMap<>();
-    for (int i = 0; i < low.length; i++) {
-      QuantityRange<Density> density = density(materials.get(i), seen);
-      low[i] = density.lowSi();
-      high[i] = density.highSi();
-    }
-    return DensityTable.of(low, high);
+    Known known = new Known();
+    return tableOf(materials.stream().map(known::require).toList());
   }
 
-  private QuantityRange<Density> density(
-      Material material, Map<Material, QuantityRange<Density>> seen) {
-    QuantityRange<Density> known = stated.getOrDefault(material, seen.get(material));
-    if (known != null) {
+  /**
+   * Returns the densities of materials, if all of them are known.
+   *
+   * @param materials the materials
+   * @return their densities, in this order; empty where {@link #table} has a problem, and {@link
+   *     #unknown} names what is missing
+   */
+  public Optional<DensityTable> findTable(List<Material> materials) {
+    Known known = new Known();
+    List<QuantityRange<Density>> all =
+        materials.stream().map(known::find).flatMap(Optional::stream).toList();
+    return all.size() == materials.size() ? Optional.of(tableOf(all)) : Optional.empty();
+  }
+
+  private static DensityTable tableOf(List<QuantityRange<Density>> densities) {
+    return DensityTable.of(
+        densities.stream().mapToDouble(QuantityRange::lowSi).toArray(),
+        densities.stream().mapToDouble(QuantityRange::highSi).toArray());
+  }
+
+  /** What was looked up in one question, each material once. */
+  private final class Known {
+
+    private final Map<Material, Optional<QuantityRange<Density>>> seen = new HashMap<>();
+
+    QuantityRange<Density> require(Material material) {
+      return find(material).orElseGet(() -> lacking(material).require(property()).value().range());
+    }
+
+    /** What is to blame where there is no density: the material, or a part that it is made of. */
+    private Material lacking(Material material) {
+      return material.constituents().stream()
+          .map(Constituent::material)
+          .filter(part -> find(part).isEmpty())
+          .findFirst()
+          .map(this::lacking)
+          .orElse(material);
+    }
+
+    Optional<QuantityRange<Density>> find(Material material) {
+      Optional<QuantityRange<Density>> known = seen.get(material);
+      if (known == null) {
+        known = look(material);
+        seen.put(material, known);
+      }
       return known;
     }
-    Optional<PropertyRange<Density>> figure = figure(material);
-    QuantityRange<Density> result;
-    if (figure.isPresent()) {
-      result = atTemperature(figure.get());
-    } else if (material.constituents().isEmpty()) {
-      result = material.require(key()).value().range();
-    } else {
-      result = ofConstituents(material, seen);
-    }
-    seen.put(material, result);
-    return result;
-  }
 
-  private PropertyKey<PropertyRange<Density>> key() {
-    return switch (state) {
-      case SOLID -> PropertyKey.SOLID_DENSITY;
-      case LIQUID -> PropertyKey.LIQUID_DENSITY;
-      case BULK -> PropertyKey.BULK_DENSITY;
-    };
+    private Optional<QuantityRange<Density>> look(Material material) {
+      return Optional.ofNullable(stated.get(material))
+          .or(() -> figure(material).map(DensityBasis.this::atTemperature))
+          .or(() -> ofParts(material.constituents()));
+    }
+
+    private Optional<QuantityRange<Density>> ofParts(List<Constituent> parts) {
+      List<QuantityRange<Density>> densities =
+          parts.stream().map(p -> find(p.material())).flatMap(Optional::stream).toList();
+      return parts.isEmpty() || densities.size() < parts.size()
+          ? Optional.empty()
+          : Optional.of(additive(parts, densities));
+    }
   }
 
   private Optional<PropertyRange<Density>> figure(Material material) {
-    Optional<PropertyRange<Density>> own = find(material, key());
+    Optional<PropertyRange<Density>> own = find(material, property());
     if (own.isPresent()) {
       return own;
     }
@@ -262,24 +328,17 @@ public final class DensityBasis {
   }
 
   /** Additive volumes with the middle shares, and the widest range that the shares allow. */
-  private QuantityRange<Density> ofConstituents(
-      Material material, Map<Material, QuantityRange<Density>> seen) {
-    var parts = material.constituents();
-    double[] low = new double[parts.size()];
-    double[] high = new double[parts.size()];
-    for (int i = 0; i < low.length; i++) {
-      QuantityRange<Density> density = density(parts.get(i).material(), seen);
-      low[i] = density.lowSi();
-      high[i] = density.highSi();
-    }
+  private static QuantityRange<Density> additive(
+      List<Constituent> parts, List<QuantityRange<Density>> densities) {
+    DensityTable table = tableOf(densities);
     double least = Double.POSITIVE_INFINITY;
     double most = 0;
-    for (int i = 0; i < low.length; i++) {
+    for (int i = 0; i < parts.size(); i++) {
       for (double end :
           List.of(parts.get(i).share().low().value(), parts.get(i).share().high().value())) {
         double[] shares = withShare(Constituents.middles(parts), i, end);
-        least = Math.min(least, additive(shares, low));
-        most = Math.max(most, additive(shares, high));
+        least = Math.min(least, additive(shares, table::low));
+        most = Math.max(most, additive(shares, table::high));
       }
     }
     return new QuantityRange<>(QuantityKind.DENSITY, least, most);
@@ -295,10 +354,10 @@ public final class DensityBasis {
     return Amounts.normalised(shares);
   }
 
-  private static double additive(double[] shares, double[] densities) {
+  private static double additive(double[] shares, IntToDoubleFunction density) {
     double volume = 0;
     for (int i = 0; i < shares.length; i++) {
-      volume += shares[i] / densities[i];
+      volume += shares[i] / density.applyAsDouble(i);
     }
     return 1 / volume;
   }

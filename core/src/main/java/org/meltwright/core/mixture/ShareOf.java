@@ -2,6 +2,7 @@
 package org.meltwright.core.mixture;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import org.meltwright.core.material.Constituent;
@@ -149,12 +150,40 @@ public final class ShareOf {
     return inside(material, new HashMap<>());
   }
 
+  /**
+   * Returns the materials of which it is not known how much of what is counted they hold.
+   *
+   * @param materials the materials
+   * @return those that are themselves a mix of which the parts are not stated, or hold such a mix,
+   *     in their order; empty if {@link #contentOf} tells it for all
+   */
+  public List<Material> unknown(List<Material> materials) {
+    Map<Material, Boolean> seen = new HashMap<>();
+    return materials.stream().filter(m -> isUnknown(m, seen)).toList();
+  }
+
+  private boolean isUnknown(Material material, Map<Material, Boolean> seen) {
+    Boolean known = seen.get(material);
+    if (known == null) {
+      known =
+          looksInside
+              && !counted.test(material)
+              && (isUnstatedMix(material)
+                  || material.constituents().stream().anyMatch(c -> isUnknown(c.material(), seen)));
+      seen.put(material, known);
+    }
+    return known;
+  }
+
   private MassFractionRange inside(Material material, Map<Material, MassFractionRange> seen) {
     MassFractionRange known = seen.get(material);
     if (known != null) {
       return known;
     }
-    requireStated(material);
+    if (isUnstatedMix(material)) {
+      throw new ProblemException(
+          Problem.of(MixtureProblem.CONSTITUENTS_UNKNOWN, material.id()).with("counted", name));
+    }
     double low = 0;
     double high = 0;
     for (Constituent part : material.constituents()) {
@@ -172,14 +201,11 @@ public final class ShareOf {
     return result;
   }
 
-  private void requireStated(Material material) {
+  private static boolean isUnstatedMix(Material material) {
     boolean isMix =
         material.family() == MaterialFamily.OIL_PAINT
             || material.family() == MaterialFamily.DISPERSION;
-    if (isMix && material.constituents().isEmpty()) {
-      throw new ProblemException(
-          Problem.of(MixtureProblem.CONSTITUENTS_UNKNOWN, material.id()).with("counted", name));
-    }
+    return isMix && material.constituents().isEmpty();
   }
 
   /** Returns the share in a mix as one number, at the place of its range that was chosen. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialProblem;
@@ -109,9 +110,28 @@ public record IdealLiquidus(
         mixed(melting));
   }
 
+  /**
+   * Returns the liquidus of a mix, if it can be estimated.
+   *
+   * @param composition what the mix is made of
+   * @param assumptions the molar masses, and the heat of fusion where none is stated
+   * @return the estimate; empty if nothing melts, or a component that melts has no figure for it:
+   *     see {@link MeltingReport#tellsClearPoint}
+   */
+  public static Optional<IdealLiquidus> find(
+      Composition composition, SolubilityAssumptions assumptions) {
+    return report(composition).tellsClearPoint()
+        ? Optional.of(of(composition, assumptions))
+        : Optional.empty();
+  }
+
+  /** How a mix melts; only what dissolves asks for a ceiling. */
+  static MeltingReport report(Composition composition) {
+    return MeltingReport.of(composition, TemperaturePoint.ofCelsius(0));
+  }
+
   static List<ComponentMelting> componentsWithFigures(Composition composition) {
-    List<ComponentMelting> melting =
-        MeltingReport.of(composition, TemperaturePoint.ofCelsius(0)).melting();
+    List<ComponentMelting> melting = report(composition).melting();
     List<Problem> problems = new ArrayList<>();
     for (ComponentMelting component : melting) {
       if (component.endOfMelting().isEmpty()) {

@@ -115,6 +115,20 @@ public final class MeltFigures {
     return new Gathering(composition, assumed).figures();
   }
 
+  /**
+   * Returns the figures of a mix, if its clear point can be estimated.
+   *
+   * @param composition what the mix is made of
+   * @param assumed what to assume where a material states no figure
+   * @return the figures, with what was assumed; empty if nothing melts, or what melts has no range:
+   *     see {@link MeltingReport#tellsClearPoint}
+   */
+  public static Optional<MeltFigures> find(Composition composition, MeltFigures assumed) {
+    return IdealLiquidus.report(composition).tellsClearPoint()
+        ? Optional.of(of(composition, assumed))
+        : Optional.empty();
+  }
+
   private MeltFigures(EstimateInput[] inputs, List<String> assumed, List<Source> sources) {
     this.inputs = inputs;
     this.assumed = assumed;

@@ -9,6 +9,7 @@ import static org.meltwright.units.MetricUnits.litres;
 import static org.meltwright.units.MetricUnits.millilitres;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -170,8 +171,24 @@ class KnownOrNotTest {
     Material micro = SHELF.require("microcrystalline");
 
     assertThat(DensityBasis.MELT.unknown(List.of(BEESWAX, micro))).containsExactly(micro);
-    assertThat(DensityBasis.MELT.property().id()).isEqualTo("liquid-density");
+    assertThat(DensityBasis.MELT.property(micro).id()).isEqualTo("liquid-density");
     assertThat(DensityBasis.SOLID.unknown(List.of(BEESWAX, micro))).isEmpty();
+  }
+
+  /** A pigment keeps its volume in a melt: nobody has to look for its liquid density. */
+  @Test
+  void property_ofWhatKeepsItsVolume_isTheSolidDensity() {
+    Material pigment = SHELF.require("pigment-unspecified");
+    Material oil = SHELF.require("linseed-oil");
+    ProblemException thrown =
+        catchThrowableOfType(ProblemException.class, () -> DensityBasis.MELT.density(pigment));
+
+    assertThat(DensityBasis.MELT.property(pigment).id()).isEqualTo("solid-density");
+    assertThat(thrown.problems().get(0).what(Locale.ENGLISH)).contains("solid-density");
+    assertThat(DensityBasis.SOLID.property(oil).id()).isEqualTo("liquid-density");
+    assertThat(DensityBasis.BULK.property(pigment).id()).isEqualTo("bulk-density");
+    assertThat(DensityBasis.MELT.property(SHELF.require("carnauba")).id())
+        .isEqualTo("liquid-density");
   }
 
   /** The dispersion holds water, which is known, and a polymer, which is not. */

@@ -15,6 +15,7 @@ import org.meltwright.core.material.MaterialState;
 import org.meltwright.core.material.NumberRange;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.material.PropertyRange;
+import org.meltwright.core.source.Sourced;
 import org.meltwright.units.Density;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityRange;
@@ -192,11 +193,27 @@ public final class DensityBasis {
   }
 
   /**
-   * Returns the property that holds the densities of this state.
+   * Returns the property that holds the density of a material on this basis; for what is {@link
+   * #unknown} the one to look for.
    *
-   * @return solid, liquid or bulk density
+   * @param material the material
+   * @return bulk, liquid or solid density; solid for what keeps its volume in a melt unless its
+   *     liquid density is known, liquid for what is liquid when cold unless its solid density is
    */
-  public PropertyKey<PropertyRange<Density>> property() {
+  public PropertyKey<PropertyRange<Density>> property(Material material) {
+    Optional<PropertyKey<PropertyRange<Density>>> other = standIn(material);
+    return other.isPresent() && material.find(key()).isEmpty() ? other.get() : key();
+  }
+
+  /** What serves where there is no figure of the state itself. */
+  private Optional<PropertyKey<PropertyRange<Density>>> standIn(Material material) {
+    if (state == MaterialState.LIQUID) {
+      return keepsItsVolume(material) ? Optional.of(PropertyKey.SOLID_DENSITY) : Optional.empty();
+    }
+    return isLiquidWhenCold(material) ? Optional.of(PropertyKey.LIQUID_DENSITY) : Optional.empty();
+  }
+
+  private PropertyKey<PropertyRange<Density>> key() {
     return switch (state) {
       case SOLID -> PropertyKey.SOLID_DENSITY;
       case LIQUID -> PropertyKey.LIQUID_DENSITY;
@@ -243,7 +260,11 @@ public final class DensityBasis {
     private final Map<Material, Optional<QuantityRange<Density>>> seen = new HashMap<>();
 
     QuantityRange<Density> require(Material material) {
-      return find(material).orElseGet(() -> lacking(material).require(property()).value().range());
+      return find(material).orElseGet(() -> figureOf(lacking(material)));
+    }
+
+    private QuantityRange<Density> figureOf(Material material) {
+      return material.require(property(material)).value().range();
     }
 
     /** What is to blame where there is no density: the material, or a part that it is made of. */
@@ -281,23 +302,7 @@ public final class DensityBasis {
   }
 
   private Optional<PropertyRange<Density>> figure(Material material) {
-    Optional<PropertyRange<Density>> own = find(material, property());
-    if (own.isPresent()) {
-      return own;
-    }
-    if (state == MaterialState.LIQUID) {
-      return keepsItsVolume(material)
-          ? find(material, PropertyKey.SOLID_DENSITY)
-          : Optional.empty();
-    }
-    return isLiquidWhenCold(material)
-        ? find(material, PropertyKey.LIQUID_DENSITY)
-        : Optional.empty();
-  }
-
-  private static Optional<PropertyRange<Density>> find(
-      Material material, PropertyKey<PropertyRange<Density>> key) {
-    return material.find(key).map(org.meltwright.core.source.Sourced::value);
+    return material.find(property(material)).map(Sourced::value);
   }
 
   private static boolean keepsItsVolume(Material material) {

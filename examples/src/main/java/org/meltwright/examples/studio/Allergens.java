@@ -46,8 +46,7 @@ final class Allergens {
     this.rules = RuleSet.clpOn(sheet.day().about().date());
     this.page = page;
     List.of(SENSITISER, UNKNOWN, PRESUMED, OTHER).forEach(k -> names.put(k, new TreeSet<>()));
-    Stream<Composition> made =
-        sheet.ledger().jobs().stream().map(j -> j.batch().charge().composition());
+    Stream<Composition> made = sheet.ledger().jobs().stream().map(j -> j.job().mix());
     Stream<Composition> used = sheet.paints().stream().map(PaintSheet::composition);
     List<Composition> all = Stream.concat(made, used).toList();
     all.forEach(c -> c.materials().forEach(m -> materials.add(m.id())));

@@ -6,7 +6,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.meltwright.core.source.Source;
 import org.meltwright.examples.page.Block.Blanks;
 import org.meltwright.examples.page.Block.Bullets;
@@ -79,6 +81,31 @@ final class ClassSheetPage {
     if (forClass.isBlocked()) {
       page.add(ClassPage.withheld(forClass));
     }
+    List<String> unknown = notKnown();
+    if (!unknown.isEmpty()) {
+      page.add(new Heading(2, "Not known"));
+      page.add(new Bullets(unknown));
+    }
+  }
+
+  /** What is not known of the class, and of the pots that are heated before it. */
+  private List<String> notKnown() {
+    List<NotKnown> unknown = new ArrayList<>(forClass.unknownShares());
+    if (!forClass.isBlocked()) {
+      forClass.provisions().reason().ifPresent(unknown::add);
+      forClass.provisions().value().flatMap(p -> p.bought().reason()).ifPresent(unknown::add);
+    }
+    sheet.jobs().stream().filter(job -> !job.isBlocked()).forEach(job -> unknown.addAll(of(job)));
+    return unknown.stream().map(NotKnown::text).distinct().toList();
+  }
+
+  private static List<NotKnown> of(JobSheet job) {
+    Optional<NotKnown> shares = job.pot().unknownShares();
+    Optional<NotKnown> room = job.batch().flatMap(batch -> job.pot().room().reason());
+    return Stream.of(shares, job.job().amount().reason(), room)
+        .flatMap(Optional::stream)
+        .map(u -> shares.filter(u::equals).orElseGet(() -> u.of(job.name())))
+        .toList();
   }
 
   private void checklist() {
@@ -109,9 +136,19 @@ final class ClassSheetPage {
   private List<String> paints() {
     return forClass.isBlocked()
         ? List.of()
-        : forClass.paints().stream()
-            .map(p -> p.name() + ": " + Say.grams(p.needed()) + " are ready, made before class.")
-            .toList();
+        : forClass.provisions().value().map(ClassSheetPage::ready).orElseGet(this::enough);
+  }
+
+  private static List<String> ready(Provisions provisions) {
+    return provisions.paints().stream()
+        .map(p -> p.name() + ": " + Say.grams(p.needed()) + " are ready, made before class.")
+        .toList();
+  }
+
+  private List<String> enough() {
+    return forClass.paints().stream()
+        .map(p -> p.name() + ": enough is ready, made before class; how much is not known.")
+        .toList();
   }
 
   private List<String> beforeHeat() {
@@ -145,7 +182,11 @@ final class ClassSheetPage {
       String show =
           reading == null
               ? "; reading not stated"
-              : "; the thermometer in the wax is to show " + Say.temperature(reading);
+              : "; the thermometer in the wax is to show "
+                  + Say.temperature(reading)
+                  + Readings.setAside(p.review())
+                      .map(r -> "; the review goes by " + Readings.inItsPlace(p.review()))
+                      .orElse("");
       settings.add(p.name() + ": " + set + show + ".");
     }
     return settings;

@@ -4,6 +4,7 @@ package org.meltwright.examples.studio;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.examples.page.Block.Fact;
@@ -18,6 +19,7 @@ import org.meltwright.safety.heating.Finding;
 import org.meltwright.safety.heating.HeatingReview;
 import org.meltwright.safety.heating.HeatingRules;
 import org.meltwright.safety.heating.NotAssessed;
+import org.meltwright.safety.heating.PotFloor;
 import org.meltwright.safety.heating.Severity;
 
 /** The heating review of one job: temperatures, findings, what was not assessed. */
@@ -39,8 +41,24 @@ final class ReviewPage {
     page.add(new Heading(3, "Heating review"));
     page.add(new Facts(temperatures()));
     review.findings().forEach(f -> page.add(notice(f)));
-    review.notAssessed().forEach(n -> page.add(notice(n)));
-    page.add(TemperatureScale.of(review, sheet.window()));
+    review.notAssessed().stream().filter(n -> !isOfRoom(n)).forEach(n -> page.add(notice(n)));
+    sheet.pot().unknownShares().map(NotKnown::notice).ifPresent(page::add);
+    unknownRoom().map(NotKnown::notice).ifPresent(page::add);
+    page.add(
+        sheet
+            .window()
+            .map(window -> TemperatureScale.of(review, window))
+            .orElseGet(() -> TemperatureScale.of(review)));
+  }
+
+  /** How full the pot is stands among the facts, with the reason why it is not known. */
+  private static boolean isOfRoom(NotAssessed open) {
+    return open.property().equals("fill-level");
+  }
+
+  /** What must not be heated, or cannot be weighed, needs no advice on how to fill the pot. */
+  private Optional<NotKnown> unknownRoom() {
+    return sheet.allowed().flatMap(batch -> sheet.pot().room().reason());
   }
 
   private List<Fact> temperatures() {
@@ -53,6 +71,12 @@ final class ReviewPage {
                     new Fact(
                         "wax, " + Words.of(t.basis()).replace('-', ' '),
                         Say.temperature(t.value()))));
+    Readings.setAside(review)
+        .ifPresent(
+            r ->
+                facts.add(
+                    new Fact(
+                        "read in the wax", Say.temperature(r) + "; not what the review goes by")));
     facts.add(
         new Fact(
             "target, not above " + cited("above-target"),
@@ -63,10 +87,16 @@ final class ReviewPage {
             "hard ceiling " + cited("hard-ceiling"),
             Say.temperature(review.hardCeiling())
                 + review.marginToHardCeiling().map(m -> "; " + Say.margin(m)).orElse("")));
-    review
-        .potFloor()
-        .ifPresent(f -> facts.add(new Fact("floor of the pot", Say.temperature(f.value()))));
-    facts.add(new Fact("working window " + practice(), window(sheet.window())));
+    review.potFloor().ifPresent(f -> facts.add(new Fact("floor of the pot", floor(f))));
+    facts.add(
+        new Fact(
+            "working window " + practice(),
+            sheet.window().map(ReviewPage::window).orElseGet(this::noWindow)));
+    sheet
+        .pot()
+        .room()
+        .reason()
+        .ifPresent(u -> facts.add(new Fact("how full the pot is", u.value())));
     return facts;
   }
 
@@ -77,6 +107,14 @@ final class ReviewPage {
 
   private String practice() {
     return page.cite(Source.COMMON_PRACTICE.citation());
+  }
+
+  private static String floor(PotFloor floor) {
+    return floor.isKnown() ? Say.temperature(floor.value()) : Say.atLeast(floor.value());
+  }
+
+  private String noWindow() {
+    return NotKnown.because(NotKnown.whyNoClearPoint(review.plan().mix()));
   }
 
   private static String window(WorkingWindow window) {

@@ -79,7 +79,7 @@ final class RiskTable {
 
   /** Returns the table, one row for each hazard. */
   Grid grid() {
-    sheet.jobs().forEach(j -> gather(j.review(), j.batch().recipe().name(), true));
+    sheet.jobs().forEach(j -> gather(j.review(), j.name(), true));
     forClass.paints().forEach(p -> gather(p.review(), p.name(), false));
     List<List<String>> rows = new ArrayList<>();
     sorted(findings).forEach(e -> rows.add(row(e.getKey(), e.getValue())));
@@ -134,7 +134,7 @@ final class RiskTable {
   }
 
   private String recipes(Where where) {
-    long jobs = sheet.jobs().stream().map(j -> j.batch().recipe().name()).distinct().count();
+    long jobs = sheet.jobs().stream().map(JobSheet::name).distinct().count();
     return where.recipes((int) jobs, forClass.paints().size());
   }
 

@@ -76,7 +76,7 @@ final class StudioBinder {
         new Studio.Place(leaves.room("/room", draft.room()).orElse(null), people(draft.people()));
     Map<String, ReadyMade> offers = offers(book);
     String town = about.map(Studio.About::town).orElse("");
-    Optional<Brushing> brushing =
+    Optional<Known<Brushing>> brushing =
         new BrushingBinder(book, leaves, problems).brushing(draft.brushing());
     Optional<ClassDay> classDay =
         new ClassBinder(book, equipment, currency, leaves, problems)
@@ -173,7 +173,7 @@ final class StudioBinder {
     Optional<Balance> balance = balances.named(path + "/balance", d.balance(), problems);
     Optional<MassFraction> insolubles = leaves.massFraction(path + "/insolubles", d.insolubles());
     List<Price> packages = packages(path + "/packages", d.packages());
-    if (material.isEmpty() || stock.isEmpty() || balance.isEmpty() || packages.isEmpty()) {
+    if (material.isEmpty() || stock.isEmpty() || balance.isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(

@@ -176,7 +176,19 @@ class TemperatureScaleTest {
     HeatingReview review = Pots.withoutOvershoot(82, Pots.mix(BEESWAX, 1, "damar", 0));
 
     assertThat(TemperatureScale.of(review, Pots.window(review)).alternative())
-        .contains("Floor of the pot: at least 82.0 °C, how far above is unknown");
+        .contains("Floor of the pot: at least 82.0 °C; how far it rises above is not known");
+  }
+
+  /** A mix of which nothing melts has no window to be drawn, and nothing that is good to work. */
+  @Test
+  void a_window_that_is_not_known_is_a_question_mark_and_nothing_is_shaded() {
+    HeatingReview review = Pots.at(80, Pots.mix("chalk", 1, "damar", 0));
+    Picture none = TemperatureScale.of(review);
+
+    Looks.arePicturesOfOurs(none);
+    assertThat(none.alternative()).contains("Wax: 80.0 °C, measured", "Working window: unknown");
+    assertThat(Samples.drawn(none).select("rect.good, rect.window, rect.doubtful")).isEmpty();
+    assertThat(Samples.drawn(none).select("rect.unknown")).isNotEmpty();
   }
 
   @Test

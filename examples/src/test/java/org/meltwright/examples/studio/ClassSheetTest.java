@@ -64,8 +64,12 @@ class ClassSheetTest {
     return Jsoup.parse(Files.readString(folder.resolve("class.html"), StandardCharsets.UTF_8));
   }
 
-  private static PaintSheet paint(int index) {
-    return sheet.paints().get(index);
+  private static PaintNeed paint(int index) {
+    return provisions().paints().get(index);
+  }
+
+  private static Provisions provisions() {
+    return sheet.provisions().value().orElseThrow();
   }
 
   private static String chapter(Document of, String title) {
@@ -108,8 +112,8 @@ class ClassSheetTest {
     double density = 1 / (0.75 / medium + 0.15 / white + 0.1 / blue);
     double expected = 1.6 * density * 10 * 150e-6 / 0.8 + 10 * 0.060;
 
-    assertThat(sheet.plan().squareMetres()).isCloseTo(1.6, within(1e-12));
-    assertThat(sheet.plan().totalKilograms()).isCloseTo(expected, within(0.002));
+    assertThat(provisions().plan().squareMetres()).isCloseTo(1.6, within(1e-12));
+    assertThat(provisions().plan().totalKilograms()).isCloseTo(expected, within(0.002));
     assertThat(paint(0).needed()).isCloseTo(0.75 * expected, within(0.002));
     assertThat(paint(1).needed()).isCloseTo(0.10 * expected, within(0.001));
     assertThat(paint(2).needed()).isCloseTo(0.15 * expected, within(0.001));
@@ -145,7 +149,11 @@ class ClassSheetTest {
   /** 700 g of wax are not there for today: they are bought besides. */
   @Test
   void what_today_lacks_is_bought_too() throws IOException {
-    ClassSheet lacking = classOf(json.replace("\"stock\": \"730 g\"", "\"stock\": \"30 g\""));
+    Provisions lacking =
+        classOf(json.replace("\"stock\": \"730 g\"", "\"stock\": \"30 g\""))
+            .provisions()
+            .value()
+            .orElseThrow();
     Need before = need("Beeswax, yellow");
     Need after =
         lacking.classNeeds().stream()
@@ -157,7 +165,7 @@ class ClassSheetTest {
   }
 
   private static Need need(String material) {
-    return sheet.classNeeds().stream()
+    return provisions().classNeeds().stream()
         .filter(n -> n.material().equals(material))
         .findFirst()
         .orElseThrow();
@@ -169,8 +177,9 @@ class ClassSheetTest {
    */
   @Test
   void three_bags_of_wax_and_one_of_resin_are_bought_for_76_05() {
-    assertThat(sheet.bought()).hasToString("EUR 76.05"); // 59.40 + 9.75 + 6.90
-    assertThat(sheet.toBuy().orElseThrow().isProvedOptimal()).isTrue();
+    assertThat(provisions().bought().value().orElseThrow())
+        .hasToString("EUR 76.05"); // 59.40 + 9.75 + 6.90
+    assertThat(provisions().toBuy().orElseThrow().isProvedOptimal()).isTrue();
     assertThat(run.out()).contains("3 × 19.80 EUR/kg", "1 × 9.75 EUR/250 g");
   }
 
@@ -392,14 +401,15 @@ class ClassSheetTest {
   @Test
   void medium_left_today_is_not_made_again_inside_a_colour() throws IOException {
     ClassSheet colours = classOf(onlyWhite(json));
+    Provisions makes = colours.provisions().value().orElseThrow();
     double medium = colours.ledger().left("Medium 1:8");
     double pigment = pigmentShare();
-    double white = colours.paints().get(0).toMake() / 0.98;
+    double white = makes.paints().get(0).toMake() / 0.98;
     double pot = ((1 - pigment) * white - medium) / (1 - 0.04 / 9 - 0.02);
 
     assertThat(medium).isPositive();
-    assertThat(colours.leftIntoPaints()).containsOnlyKeys("Medium 1:8");
-    assertThat(colours.classNeeds().get(0).neededKilograms()).isCloseTo(8 * pot / 9, within(1e-3));
+    assertThat(makes.leftIntoPaints()).containsOnlyKeys("Medium 1:8");
+    assertThat(makes.classNeeds().get(0).neededKilograms()).isCloseTo(8 * pot / 9, within(1e-3));
   }
 
   private static double pigmentShare() {

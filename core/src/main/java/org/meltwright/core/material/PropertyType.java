@@ -1,7 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.material;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import javax.measure.Quantity;
 import org.meltwright.units.QuantityKind;
 
@@ -43,8 +45,29 @@ interface PropertyType<V> {
     return new FractionType();
   }
 
-  /** One of some words, the one that warns most first; any text if none are given. */
-  static PropertyType<String> text(String... words) {
-    return new TextType(List.of(words));
+  /** Any text but none. */
+  static PropertyType<String> text() {
+    return new TextType();
+  }
+
+  /** One of some words, the one that warns most first. */
+  static PropertyType<String> words(String... words) {
+    return new WordType<>(List.of(words), List.of(words));
+  }
+
+  /** The constants of an enum, the one that warns most first; its words are written with spaces. */
+  static <E extends Enum<E>> PropertyType<E> words(Class<E> type) {
+    List<E> values = List.of(type.getEnumConstants());
+    List<String> words = new ArrayList<>();
+    for (E value : values) {
+      words.add(value.name().toLowerCase(Locale.ROOT).replace('_', ' '));
+    }
+    return new WordType<>(values, List.copyOf(words));
+  }
+
+  /** "yes" or "no", where one of them warns. */
+  static PropertyType<Boolean> yesOrNo(boolean warns) {
+    return new WordType<>(
+        List.of(warns, !warns), warns ? List.of("yes", "no") : List.of("no", "yes"));
   }
 }

@@ -35,6 +35,7 @@ import org.meltwright.examples.page.Block.Table;
 import org.meltwright.examples.page.Page;
 import org.meltwright.examples.page.Say;
 import org.meltwright.examples.picture.CostBars;
+import org.meltwright.safety.heating.HeatingReview;
 
 /** What is made in one job: weights, casting, cost; what is not known says so in its place. */
 final class BatchPage {
@@ -237,7 +238,9 @@ final class BatchPage {
   private String room(VesselRoom room) {
     return "at most "
         + Say.decimals(room.highestFillLevel() * 100, 0)
-        + " % full; two thirds is the limit "
+        + " % full; the limit is "
+        + Say.percent(HeatingReview.WORKING_FILL.value())
+        + " "
         + page.cite(Source.COMMON_PRACTICE.citation());
   }
 

@@ -143,7 +143,7 @@ final class Costing {
 
   private static Known<HeatDemand> heat(Job job, Batch batch) {
     TemperaturePoint hot =
-        Optional.ofNullable(job.heating().reading()).orElse(TemperatureTable.TARGET);
+        Optional.ofNullable(job.heating().reading()).orElse(TemperatureTable.STANDARD.target());
     return Known.of(
         HeatDemand.find(batch.charge(), ROOM, hot, HeatAssumptions.TYPICAL)
             .map(heat -> heat.withVessel(job.heating().vessel())),

@@ -4,18 +4,12 @@ package org.meltwright.examples.studio;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.thermal.MeltingReport;
 import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.safety.heating.HeatingReview;
-import org.meltwright.units.TemperatureDifference;
 
 /** One job, worked out: the review first, then its batch as far as its amount is known. */
 final class JobSheet {
-
-  /** How far above its clear point a melt is brushed without setting; common practice. */
-  static final TemperatureDifference BRUSH_MARGIN = TemperatureDifference.ofKelvin(10);
-
-  /** The least room between the bounds that can be worked in; common practice. */
-  static final TemperatureDifference LEAST_WIDTH = TemperatureDifference.ofKelvin(5);
 
   private final PotSheet pot;
   private final List<String> blockedRecipes;
@@ -31,8 +25,9 @@ final class JobSheet {
   }
 
   private static Optional<WorkingWindow> window(HeatingReview review) {
-    return WorkingWindow.find(
-        review.plan().mix(), review.workingCeiling(), BRUSH_MARGIN, LEAST_WIDTH);
+    return MeltingReport.of(review.plan().mix(), review.target()).tellsClearPoint()
+        ? Optional.of(review.workingWindow())
+        : Optional.empty();
   }
 
   Job job() {

@@ -5,10 +5,11 @@ import java.util.Optional;
 import org.meltwright.examples.page.Say;
 import org.meltwright.safety.heating.BindingTemperature;
 import org.meltwright.safety.heating.BindingTemperature.Basis;
+import org.meltwright.safety.heating.Finding;
 import org.meltwright.safety.heating.HeatingReview;
 import org.meltwright.units.TemperaturePoint;
 
-/** What a file says that a thermometer shows, and whether the review goes by it. */
+/** What a file says that was read, whether the review goes by it, and what is a lower bound. */
 final class Readings {
 
   private Readings() {}
@@ -22,6 +23,14 @@ final class Readings {
 
   private static boolean isReadInWax(BindingTemperature wax) {
     return wax.basis() == Basis.LIQUID_MEASURED || wax.basis() == Basis.LIQUID_ON_PALETTE;
+  }
+
+  /** What a finding on the floor of a pot does not say: that the floor may be hotter. */
+  static Optional<String> lowerBound(HeatingReview review, Finding finding) {
+    return review
+        .potFloor()
+        .filter(floor -> !floor.isKnown() && finding.ruleId().startsWith("pot-floor"))
+        .map(floor -> "It is " + Say.atLeast(floor.value()) + ".");
   }
 
   /** What a review goes by in place of the reading, in words. */

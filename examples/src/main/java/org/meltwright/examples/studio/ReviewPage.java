@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.examples.page.Block.Fact;
@@ -131,7 +132,10 @@ final class ReviewPage {
         tone(finding),
         finding.severity().word(READER) + (finding.isBlocking() ? " · BLOCKED" : ""),
         finding.summary(READER) + " " + page.cite(finding.source().citation()),
-        List.of(finding.reason(READER), finding.remedy(READER)));
+        Stream.concat(
+                Readings.lowerBound(review, finding).stream(),
+                Stream.of(finding.reason(READER), finding.remedy(READER)))
+            .toList());
   }
 
   private static Tone tone(Finding finding) {

@@ -49,8 +49,10 @@ class ReviewPageTest {
     assertThat(html(sheet))
         .contains("floor of the pot " + AT_LEAST) // among the facts
         .contains("Floor of the pot: " + AT_LEAST); // below the picture
-    for (String shown : List.of(StudioText.print(sheet), html(sheet))) {
-      assertThat(shown).doesNotContain("floor of the pot 95.0 °C");
+    for (String shown : List.of(StudioText.print(sheet), html(sheet), classSheet(sheet))) {
+      assertThat(shown)
+          .contains("It is " + AT_LEAST + ". What lies on the floor") // beside the finding
+          .doesNotContain("floor of the pot 95.0 °C");
     }
   }
 

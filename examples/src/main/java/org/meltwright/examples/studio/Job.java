@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.Casting;
+import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.equipment.HeatSource;
 import org.meltwright.core.equipment.Mould;
@@ -23,6 +24,7 @@ import org.meltwright.units.VolumeFraction;
  *
  * @param recipeId the id of its recipe in the file
  * @param recipe the recipe
+ * @param losses what it leaves behind
  * @param amount how much of it
  * @param heating what it is melted with
  * @param activeSeconds how long someone works on it, in s; NaN if not stated
@@ -31,6 +33,7 @@ import org.meltwright.units.VolumeFraction;
 record Job(
     String recipeId,
     Recipe recipe,
+    Losses losses,
     Known<Batch> amount,
     Heating heating,
     double activeSeconds,

@@ -94,6 +94,7 @@ final class JobBinder {
         new Job(
             recipeId,
             recipe.get(),
+            losses,
             amount.get(),
             heating.get(),
             active.orElse(Double.NaN),

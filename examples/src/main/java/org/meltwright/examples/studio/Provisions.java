@@ -117,9 +117,8 @@ final class Provisions {
   /** Insolubles, and the film that a job of today states for the recipe. */
   private Losses losses(Recipe recipe) {
     return studio.jobs().stream()
-        .flatMap(job -> job.batch().stream())
-        .filter(batch -> batch.recipe().name().equals(recipe.name()))
-        .map(Batch::losses)
+        .filter(job -> job.name().equals(recipe.name()))
+        .map(Job::losses)
         .findFirst()
         .orElseGet(() -> ShelfItem.insolubles(studio.shelf(), recipe));
   }

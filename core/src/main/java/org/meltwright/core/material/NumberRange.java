@@ -42,6 +42,8 @@ public record NumberRange(double low, double high, String unit) {
           Problem.of(UnitsProblem.RANGE_REVERSED, low + " to " + high + " " + unit)
               .with("what", "number range"));
     }
+    low = low + 0.0; // −0 and 0 are one number
+    high = high + 0.0;
   }
 
   /**

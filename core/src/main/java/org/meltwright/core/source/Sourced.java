@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.source;
 
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.units.UnitsProblem;
@@ -19,7 +20,8 @@ import org.meltwright.units.UnitsProblem;
  * flash.barredFromRules("a lower value is in print").isUsableForRules(); // false
  * }</pre>
  *
- * <p>Immutable and thread-safe if its value is.
+ * <p>Two are equal if value, source, knowledge, note and both reasons are. Immutable and
+ * thread-safe if its value is.
  *
  * @param <V> the type of the value
  */
@@ -153,6 +155,22 @@ public final class Sourced<V> {
    */
   public Sourced<V> preferred(String reason) {
     return new Sourced<>(value, source, knowledge, note, reason, barredBecause);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Sourced<?> that
+        && value.equals(that.value)
+        && source.equals(that.source)
+        && knowledge == that.knowledge
+        && note.equals(that.note)
+        && Objects.equals(preferredBecause, that.preferredBecause)
+        && Objects.equals(barredBecause, that.barredBecause);
+  }
+
+  @Override
+  public int hashCode() {
+    return value.hashCode() * 31 + source.id().hashCode();
   }
 
   @Override

@@ -1,9 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Optional;
+import org.meltwright.core.material.ByMaterial;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.PropertyKey;
@@ -39,7 +38,7 @@ public final class SolubilityAssumptions {
    * kg/mol, the triglyceride C57H92O6.
    */
   public static final SolubilityAssumptions TYPICAL =
-      new SolubilityAssumptions(0.747, 0.443, 0.873, 175_000, Map.of());
+      new SolubilityAssumptions(0.747, 0.443, 0.873, 175_000, ByMaterial.none());
 
   private static final double GRAMS_PER_KILOGRAM = 1000;
 
@@ -47,14 +46,14 @@ public final class SolubilityAssumptions {
   private final double resinMolarMass;
   private final double oilMolarMass;
   private final double heatOfFusion;
-  private final Map<Material, Double> own;
+  private final ByMaterial<Double> own;
 
   private SolubilityAssumptions(
       double meltingMolarMass,
       double resinMolarMass,
       double oilMolarMass,
       double heatOfFusion,
-      Map<Material, Double> own) {
+      ByMaterial<Double> own) {
     this.meltingMolarMass = meltingMolarMass;
     this.resinMolarMass = resinMolarMass;
     this.oilMolarMass = oilMolarMass;
@@ -65,18 +64,19 @@ public final class SolubilityAssumptions {
   /**
    * Returns a copy with a molar mass for one material.
    *
-   * @param material the material
+   * @param material the material, whatever its figures and its lot; that lot alone if it names one
    * @param kilogramsPerMole its molar mass, in kg/mol, from 0.001 to 100
    * @return the new assumptions
    * @throws org.meltwright.units.ProblemException if the molar mass cannot be
    */
   public SolubilityAssumptions withMolarMass(Material material, double kilogramsPerMole) {
-    Map<Material, Double> map = new LinkedHashMap<>(own);
-    map.put(
-        material,
-        UnitsProblem.requireBetween(kilogramsPerMole, 0.001, 100, "molar mass in kg/mol"));
+    UnitsProblem.requireBetween(kilogramsPerMole, 0.001, 100, "molar mass in kg/mol");
     return new SolubilityAssumptions(
-        meltingMolarMass, resinMolarMass, oilMolarMass, heatOfFusion, Map.copyOf(map));
+        meltingMolarMass,
+        resinMolarMass,
+        oilMolarMass,
+        heatOfFusion,
+        own.with(material, kilogramsPerMole));
   }
 
   /**
@@ -103,14 +103,13 @@ public final class SolubilityAssumptions {
    * @return the molar mass, in kg/mol
    */
   public double molarMass(Material material) {
-    Double stated = own.get(material);
-    if (stated != null) {
-      return stated;
-    }
     Optional<Double> known =
-        material
-            .find(PropertyKey.MOLECULAR_WEIGHT)
-            .map(f -> f.value().middle() / GRAMS_PER_KILOGRAM);
+        own.find(material)
+            .or(
+                () ->
+                    material
+                        .find(PropertyKey.MOLECULAR_WEIGHT)
+                        .map(f -> f.value().middle() / GRAMS_PER_KILOGRAM));
     if (known.isPresent()) {
       return known.get();
     }

@@ -258,7 +258,7 @@ class GoldenFilesTest {
         .isEqualTo(name.contains("blocked"));
     assertThat(blocking).isSortedAccordingTo((a, b) -> Boolean.compare(b, a));
     assertThat(review.get("standingAdvice")).hasSizeGreaterThan(5);
-    assertThat(review.get("notAssessed").isEmpty()).isFalse();
+    assertThat(review.get("notAsked").isEmpty()).isFalse();
   }
 
   @ParameterizedTest

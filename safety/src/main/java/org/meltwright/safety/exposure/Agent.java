@@ -1,7 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.exposure;
 
+import java.util.Collections;
 import java.util.Set;
+import java.util.TreeSet;
 import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.UnitsProblem;
 
@@ -55,7 +57,7 @@ public record Agent(String name, double molarMassGrams, Set<Trait> traits) {
    */
   public Agent {
     UnitsProblem.requireBetween(molarMassGrams, 1, 1e5, "molar mass in g/mol");
-    traits = Set.copyOf(traits);
+    traits = Collections.unmodifiableSet(new TreeSet<>(traits));
   }
 
   /**

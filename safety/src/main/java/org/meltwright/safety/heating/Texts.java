@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Messages;
 import org.meltwright.units.TemperatureDifference;
@@ -21,30 +22,87 @@ import org.meltwright.units.TemperaturePoint;
 final class Texts {
 
   private static final int MOST_PLACES = 9;
+  private static final MathContext FOUR_DIGITS = new MathContext(4);
+  private static final double MOST_WRITTEN_OUT = 1e9;
 
   private static final Messages MESSAGES = Messages.beside(Texts.class);
 
   private Texts() {}
 
-  static Map<String, String> write(Map<String, Object> values, Locale locale) {
-    Map<String, String> written = new HashMap<>();
-    values.forEach((name, value) -> written.put(name, write(value, locale)));
+  /** What a text may speak of, and the limits that the plan was held against. */
+  static Map<String, String> write(
+      Map<String, Object> values, Locale locale, HeatingLimits limits) {
+    Map<String, String> written = new HashMap<>(of(limits, locale));
+    values.forEach((name, value) -> written.put(name, write(value, locale, limits)));
     return written;
   }
 
+  /** The limits, as texts name them. */
+  static Map<String, String> of(HeatingLimits limits, Locale locale) {
+    return Map.of(
+        "target", limit(limits.target(), 1, locale),
+        "ceiling", limit(limits.hardCeiling(), 1, locale),
+        "floorLimit", limit(limits.floorLimit(), 0, locale),
+        "floorCaution", limit(limits.floorCaution(), 0, locale),
+        "margin", limit(limits.flashMargin(), locale),
+        "leastWidth", limit(limits.leastWidth(), locale));
+  }
+
+  /** One figure of the limits. */
+  static String of(HeatingLimits limits, HeatingLimits.Figure figure, Locale locale) {
+    return switch (figure) {
+      case TARGET -> limit(limits.target(), 1, locale);
+      case HARD_CEILING -> limit(limits.hardCeiling(), 1, locale);
+      case FLOOR_LIMIT -> limit(limits.floorLimit(), 0, locale);
+      case FLASH_MARGIN -> limit(limits.flashMargin(), locale);
+      case LEAST_WIDTH -> limit(limits.leastWidth(), locale);
+    };
+  }
+
+  private static String limit(TemperaturePoint limit, int leastPlaces, Locale locale) {
+    return shortest(limit.celsius(), leastPlaces, locale) + " °C";
+  }
+
+  private static String limit(TemperatureDifference limit, Locale locale) {
+    return shortest(limit.kelvin(), 0, locale) + " K";
+  }
+
+  /** A number as a person reads it off: four digits, no trailing zeros. */
+  static String plain(double number, Locale locale) {
+    return shortest(BigDecimal.valueOf(number).round(FOUR_DIGITS).doubleValue(), 0, locale);
+  }
+
+  private static String shortest(double number, int leastPlaces, Locale locale) {
+    BigDecimal plain = plain(number);
+    int places = Math.max(plain.stripTrailingZeros().scale(), leastPlaces);
+    return String.format(numbers(locale), "%." + places + "f", plain);
+  }
+
+  private static Locale numbers(Locale reader) {
+    return reader.getLanguage().equals("de") ? Locale.GERMAN : Locale.ENGLISH;
+  }
+
   static String write(Object value, Locale reader) {
-    Locale locale = reader.getLanguage().equals("de") ? Locale.GERMAN : Locale.ENGLISH;
+    return write(value, reader, HeatingLimits.standard());
+  }
+
+  static String write(Object value, Locale reader, HeatingLimits limits) {
+    Locale locale = numbers(reader);
     if (value instanceof TemperaturePoint t) {
-      int places = places(t);
-      return String.format(
-          locale,
-          "%." + places + "f °C (%." + places + "f °F)",
-          plain(t.celsius()),
-          plain(t.fahrenheit()));
+      int places = places(t, TemperatureTable.of(limits));
+      return decimal(t.celsius(), places, locale)
+          + " °C ("
+          + decimal(t.fahrenheit(), places, locale)
+          + " °F)";
+    } else if (value instanceof PotFloor floor) {
+      String written = write(floor.value(), locale, limits);
+      return floor.isKnown()
+          ? written
+          : MESSAGES.text("value.at-least", locale, Map.of("value", written));
     } else if (value instanceof TemperatureDifference d) {
-      return String.format(locale, "%.1f K", plain(d.kelvin()));
+      return decimal(d.kelvin(), 1, locale) + " K";
     } else if (value instanceof MassFraction f) {
-      return String.format(locale, "%.1f %%", plain(f.percent()));
+      return decimal(f.percent(), 1, locale) + " %";
     } else if (value instanceof Material m) {
       return m.name(locale);
     } else if (value instanceof MassFractionRange r) {
@@ -54,28 +112,39 @@ final class Texts {
           Map.of("low", write(r.low(), locale), "high", write(r.high(), locale)));
     } else if (value instanceof Optional<?> known) {
       return known
-          .map(each -> write(each, locale))
+          .map(each -> write(each, locale, limits))
           .orElseGet(() -> MESSAGES.text("value.unknown", locale));
     } else if (value instanceof List<?> list) {
-      return list.stream().map(each -> write(each, locale)).collect(Collectors.joining(", "));
+      return list.stream()
+          .map(each -> write(each, locale, limits))
+          .collect(Collectors.joining(", "));
+    } else if (value instanceof Bilingual words) {
+      return words.in(locale);
     } else if (value instanceof Double number) {
-      return String.format(locale, "%.1f", plain(number));
+      return decimal(number, 1, locale);
     }
     return value.toString();
   }
 
+  /** What no one writes out, or no number at all, is written as the language of numbers has it. */
+  private static String decimal(double number, int places, Locale locale) {
+    return Math.abs(number) < MOST_WRITTEN_OUT
+        ? String.format(locale, "%." + places + "f", plain(number))
+        : Double.toString(number);
+  }
+
   /** As many decimals as it takes not to round onto a limit, or off it: mostly one. */
-  private static int places(TemperaturePoint t) {
+  private static int places(TemperaturePoint t, TemperatureTable table) {
     int places = 1;
-    while (places < MOST_PLACES && TemperatureTable.STANDARD.tellsApart(t, rounded(t, places))) {
+    while (places < MOST_PLACES && table.tellsApart(t, rounded(t, places))) {
       places++;
     }
     return places;
   }
 
   private static TemperaturePoint rounded(TemperaturePoint t, int places) {
-    return TemperaturePoint.ofCelsius(
-        plain(t.celsius()).setScale(places, RoundingMode.HALF_UP).doubleValue());
+    double celsius = plain(t.celsius()).setScale(places, RoundingMode.HALF_UP).doubleValue();
+    return TemperaturePoint.ofCelsius(Math.max(celsius, TemperatureTable.ABSOLUTE_ZERO_CELSIUS));
   }
 
   /** Twelve digits: else 28.85 would print as 28.8 or 28.9, by the last bit of a sum. */

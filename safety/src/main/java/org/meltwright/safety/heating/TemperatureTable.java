@@ -66,9 +66,6 @@ public final class TemperatureTable {
 
   static final double ABSOLUTE_ZERO_CELSIUS = -273.15;
 
-  /** Up to this target wax is dipped and kneaded, not brushed; common practice with minors. */
-  private static final TemperaturePoint LOW_HEAT = TemperaturePoint.ofCelsius(75);
-
   /** How far above its clear point a mix is kept so that it does not set on the brush. */
   private static final TemperatureDifference BRUSH_MARGIN = TemperatureDifference.ofKelvin(10);
 
@@ -163,17 +160,15 @@ public final class TemperatureTable {
 
   /**
    * Returns where a mix can be worked: from 10 K above its clear point, so that it does not set on
-   * the brush (common practice), or from its clear point on where the target is tightened, up to a
-   * ceiling, with the {@link HeatingLimits#leastWidth} between them.
+   * the brush (common practice), up to a ceiling, with the {@link HeatingLimits#leastWidth} between
+   * them.
    *
    * @param mix what is heated
    * @param ceiling the {@link HeatingLimits#target}, or less where a flash point asks for it
    * @return the working window; empty if nothing melts, or what melts has no melting range
    */
   public Optional<WorkingWindow> window(Composition mix, TemperaturePoint ceiling) {
-    boolean brushed = limits.target().isAbove(LOW_HEAT);
-    TemperatureDifference margin = brushed ? BRUSH_MARGIN : TemperatureDifference.ofKelvin(0);
-    return WorkingWindow.find(mix, ceiling, margin, limits.leastWidth());
+    return WorkingWindow.find(mix, ceiling, BRUSH_MARGIN, limits.leastWidth());
   }
 
   /** Tells whether a limit of wax or floor lies between two temperatures, or at one of them. */

@@ -172,4 +172,16 @@ class HeatingLimitsTest {
     assertThat(child.level()).isEqualTo(HeatingAction.Level.HEAT_OFF);
     assertThat(child.atOnce(Locale.ENGLISH)).contains("hard ceiling of 75.0 °C");
   }
+
+  /** The margin for the brush is the same at each target, so less said is never judged milder. */
+  @Test
+  void age_that_lowers_the_target_does_not_reopen_a_closed_window() {
+    HeatingRules rules =
+        HeatingRules.standard()
+            .withLimits(STANDARD.withHardCeiling(celsius(76)).withTarget(celsius(76)), "own");
+    String plan = "mix beeswax-yellow; liquid 68; people 1 0 3 13";
+
+    assertThat(rules.review(Plans.parse(plan + " adults")).finding("window-closed")).isPresent();
+    assertThat(rules.review(Plans.parse(plan)).finding("window-closed")).isPresent();
+  }
 }

@@ -442,7 +442,7 @@ record TableModel(TableModel.Pot pot, TableModel.Limits limits) {
               && pot.mix().isBrushed()
               && hasWindow()
               && !isShut()
-              && wax() < pot.mix().clear().low() + brushMargin();
+              && wax() < pot.mix().clear().low() + 10;
       case WINDOW_CLOSED -> hasWindow() && isShut() && !pot.mix().manyGrades();
       case WINDOW_MAY_BE_CLOSED ->
           hasWindow()
@@ -521,13 +521,8 @@ record TableModel(TableModel.Pot pot, TableModel.Limits limits) {
     return !leavesRoom(pot.mix().clear().low());
   }
 
-  /** Whether the least width lies between clear point, with what the brush asks, and the target. */
+  /** Whether the least width lies between clear point, with 10 K for the brush, and the target. */
   private boolean leavesRoom(double clear) {
-    return limits.target() - (clear + brushMargin()) >= limits.width() * (1 - 1e-9);
-  }
-
-  /** Wax kept up to 75 °C only is dipped and kneaded, not brushed. */
-  private double brushMargin() {
-    return limits.target() > 75 ? 10 : 0;
+    return limits.target() - (clear + 10) >= limits.width() * (1 - 1e-9);
   }
 }

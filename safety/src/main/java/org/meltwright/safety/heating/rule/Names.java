@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import org.meltwright.core.material.Material;
+import org.meltwright.core.material.PerMaterial;
 import org.meltwright.safety.hazard.DustClass;
 import org.meltwright.safety.hazard.HeatUse;
 import org.meltwright.safety.hazard.PigmentHazards;
@@ -26,6 +26,10 @@ final class Names {
 
   /** A wax of unknown make is asked for, a fragrance is judged by its share and flash point. */
   private static final Set<NameKind> JUDGED_ELSEWHERE = Set.of(NameKind.WAX, NameKind.FRAGRANCE);
+
+  /** What a number tells, the pigment table judges. */
+  private static final PerMaterial<List<NamedHazard>> TOLD =
+      PerMaterial.of(m -> PigmentHazards.of(m).isPresent() ? List.of() : HazardNames.of(m));
 
   private Names() {}
 
@@ -62,18 +66,11 @@ final class Names {
     List<Material> materials = new ArrayList<>();
     List<Bilingual> words = new ArrayList<>();
     for (Material material : plan.contents().materials()) {
-      List<NamedHazard> told =
-          isInTheTable(material)
-              ? List.of()
-              : HazardNames.of(material).stream().filter(wanted).limit(1).toList();
+      List<NamedHazard> told = TOLD.get(material).stream().filter(wanted).limit(1).toList();
       told.forEach(n -> words.add(new Bilingual(n.text(Locale.ENGLISH), n.text(Locale.GERMAN))));
       materials.addAll(told.isEmpty() ? List.of() : List.of(material));
     }
     return Check.found(materials).with("names", words);
   }
 
-  /** What a number tells, the pigment table judges. */
-  private static boolean isInTheTable(Material material) {
-    return Stream.of(material).anyMatch(m -> PigmentHazards.of(m).isPresent());
-  }
 }

@@ -47,7 +47,8 @@ final class MoltenBound {
     if (contents.holding(MoltenBound::mayBeWax).isEmpty()) {
       return Optional.empty();
     }
-    Optional<TemperaturePoint> own = window.map(w -> w.clearPoint().low().minus(UNDERCOOLING));
+    Optional<TemperaturePoint> own =
+        window.map(w -> TemperatureTable.below(w.clearPoint().low(), UNDERCOOLING));
     boolean oily = Limit.reaches(contents.share(MoltenBound::isLiquid).low().value(), OILY);
     return oily
         ? own.filter(bound -> bound.isBelow(UNKNOWN)).or(() -> Optional.of(UNKNOWN))

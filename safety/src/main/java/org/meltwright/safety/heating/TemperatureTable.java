@@ -154,7 +154,12 @@ public final class TemperatureTable {
    * @return the flash point less the margin, absolute zero at least; it is reached at its value
    */
   public TemperaturePoint flashLimit(TemperaturePoint flashPoint) {
-    double celsius = flashPoint.celsius() - limits.flashMargin().kelvin();
+    return below(flashPoint, limits.flashMargin());
+  }
+
+  /** So much lower, or absolute zero. */
+  static TemperaturePoint below(TemperaturePoint point, TemperatureDifference margin) {
+    double celsius = point.celsius() - margin.kelvin();
     return TemperaturePoint.ofCelsius(Math.max(celsius, ABSOLUTE_ZERO_CELSIUS));
   }
 

@@ -60,6 +60,8 @@ class EveryDoubleTest {
                   Math.nextUp(-273.15),
                   Math.nextDown(-273.15),
                   -273.149999,
+                  -272.15,
+                  -268,
                   -223.15,
                   -223.16,
                   -459.67,
@@ -121,6 +123,10 @@ class EveryDoubleTest {
     FLASH_POINT((plan, t) -> of(own(PropertyKey.FLASH_POINT, t))),
     AUTOIGNITION((plan, t) -> of(own(PropertyKey.AUTOIGNITION, t))),
     MELTING_RANGE((plan, t) -> of(own(PropertyKey.MELTING_RANGE, t))),
+    MELTING_RANGE_OF_ALL(
+        (plan, t) ->
+            HeatingPlan.builder(Composition.of(own(PropertyKey.MELTING_RANGE, t)))
+                .liquidReading(point(80))),
     DISSOLVES_FROM((plan, t) -> of(own(PropertyKey.DISSOLVES_FROM, t))),
     TARGET((plan, t) -> hot(plan), (own, t) -> own.withTarget(point(t))),
     HARD_CEILING((plan, t) -> hot(plan), (own, t) -> own.withHardCeiling(point(t))),
@@ -193,18 +199,21 @@ class EveryDoubleTest {
   private static Material own(PropertyKey<DefinedTemperature> key, double celsius) {
     MaterialFamily family =
         key == PropertyKey.DISSOLVES_FROM ? MaterialFamily.RESIN : MaterialFamily.WAX;
-    TemperatureDefinition definition =
-        key == PropertyKey.AUTOIGNITION
-            ? TemperatureDefinition.AUTOIGNITION
-            : key == PropertyKey.FLASH_POINT
-                ? TemperatureDefinition.FLASH_CLOSED_CUP
-                : TemperatureDefinition.ONSET;
     DefinedTemperature value =
-        new DefinedTemperature(TemperatureRange.of(point(celsius)), definition);
+        new DefinedTemperature(TemperatureRange.of(point(celsius)), definition(key));
     return Material.builder("own")
         .family(family, MaterialRole.BASE)
         .figure(key, Sourced.of(value, Source.USER, Knowledge.READ))
         .build();
+  }
+
+  private static TemperatureDefinition definition(PropertyKey<DefinedTemperature> key) {
+    if (key == PropertyKey.AUTOIGNITION) {
+      return TemperatureDefinition.AUTOIGNITION;
+    } else if (key == PropertyKey.FLASH_POINT) {
+      return TemperatureDefinition.FLASH_CLOSED_CUP;
+    }
+    return TemperatureDefinition.CAPILLARY_RANGE;
   }
 
   @ParameterizedTest

@@ -118,9 +118,8 @@ final class LimitClassifier {
   }
 
   private Optional<Working> notAdditive(HazardIngredient i, Category level) {
-    boolean ownLimit = !i.hazards().limits(rule.hazardClass(), Effect.WHOLE).isEmpty();
     OptionalDouble limit =
-        ownLimit
+        hasOwnLimit(i.hazards(), level)
             ? ladder.limit(i.hazards(), level)
             : categories(i.hazards())
                 .flatMapToDouble(c -> rule.nonAdditive(c, level).stream())
@@ -131,13 +130,22 @@ final class LimitClassifier {
             highest(level, List.of(new Contribution(i, i.limitPercent(), limit.getAsDouble()))));
   }
 
+  /** A limit of its own for the level or a worse one, or a milder one that ends where it begins. */
+  private boolean hasOwnLimit(SubstanceHazards s, Category level) {
+    return s.limits(rule.hazardClass(), Effect.WHOLE).stream()
+        .anyMatch(l -> rule.rank(l.category()) <= rule.rank(level) || l.belowPercent().isPresent());
+  }
+
   /** Below the cut-off an ingredient is not counted, unless a limit of its own lies lower. */
   private boolean isRelevant(HazardIngredient i) {
     SubstanceHazards s = i.hazards();
-    double cutOff = categories(s).mapToDouble(c -> rule.cutOff(c) / factor(s, c)).min().orElse(0);
-    double own =
-        LimitLadder.lowest(s.limits(rule.hazardClass(), Effect.WHOLE).stream())
-            .orElse(Double.MAX_VALUE);
+    List<SpecificLimit> limits = s.limits(rule.hazardClass(), Effect.WHOLE);
+    double cutOff =
+        Stream.concat(categories(s), limits.stream().map(SpecificLimit::category))
+            .mapToDouble(c -> rule.cutOff(c) / factor(s, c))
+            .min()
+            .orElse(0);
+    double own = LimitLadder.lowest(limits.stream()).orElse(Double.MAX_VALUE);
     return Limit.reaches(i.percent(), Math.min(cutOff, own));
   }
 

@@ -4,7 +4,6 @@ package org.meltwright.safety.hazard;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import org.meltwright.safety.hazard.SheetToken.Kind;
 import org.meltwright.safety.hazard.SheetWords.Match;
 import org.meltwright.safety.hazard.SheetWords.Meaning;
@@ -18,6 +17,9 @@ final class SheetAhead {
 
   static final Set<String> ROUTES = Set.of("oral", "dermal", "inhalation", "vapour", "dust", "gas");
 
+  private static final Set<String> END_A_RUN =
+      Set.of("not classified", "estimate", "factor", "limit", "workplace limit");
+
   private final List<SheetToken> tokens;
 
   SheetAhead(List<SheetToken> tokens) {
@@ -25,46 +27,50 @@ final class SheetAhead {
   }
 
   /** A name of a class counts where a category, a code or "no data" follows; else it is prose. */
-  boolean leadsToClass(Match match) {
+  boolean leadsToClass(Match name) {
+    boolean physical = name.meaning().sort() == Sort.PHYSICAL;
     int lines = 0;
-    int i = match.end();
-    while (i < tokens.size() && i < match.end() + AHEAD) {
-      SheetToken token = tokens.get(i);
-      Optional<Match> word = SheetWords.match(tokens, i);
-      if (token.is(Kind.HAZARD_CODE) || token.is(Kind.SUPPLEMENT_CODE) || token.is(Kind.RANK)) {
+    int i = name.end();
+    int limit = Math.min(tokens.size(), i + AHEAD);
+    while (i >= 0 && i < limit && lines <= 1) {
+      if (isOfClass(i, physical)) {
         return true;
       }
-      if (token.is(Kind.NUMBER)) {
-        boolean division = match.meaning().sort() == Sort.PHYSICAL && codeFollows(i + 1);
-        return division
-            || (token.text().length() == 1 && SheetRange.at(tokens, i, false).isEmpty());
-      }
-      if (word.isPresent() && isOfClaim(word.get().meaning())) {
-        boolean decides = !ROUTES.contains(word.get().meaning().target());
-        if (decides) {
-          return true;
-        }
-        i = word.get().end();
-      } else if (token.isPunctuation() || token.is(Kind.STARS)) {
-        lines += token.is(Kind.NEWLINE) ? 1 : 0;
-        if (lines > 1) {
-          return false;
-        }
-        i++;
-      } else if (match.meaning().sort() == Sort.PHYSICAL && token.is(Kind.WORD) && lines == 0) {
-        i++;
-      } else {
-        return false;
-      }
+      lines += tokens.get(i).is(Kind.NEWLINE) ? 1 : 0;
+      i = behindFiller(i, physical && lines == 0);
     }
     return false;
   }
 
+  /** A code, a category, or the word that there is none. */
+  private boolean isOfClass(int i, boolean physical) {
+    return switch (tokens.get(i).kind()) {
+      case HAZARD_CODE, SUPPLEMENT_CODE, RANK -> true;
+      case NUMBER -> isCategory(i) || (physical && codeFollows(i + 1));
+      case WORD -> SheetWords.match(tokens, i).filter(m -> isOfClaim(m.meaning())).isPresent();
+      default -> false;
+    };
+  }
+
+  private boolean isCategory(int i) {
+    return isDigit(tokens.get(i)) && SheetRange.at(tokens, i, false).isEmpty();
+  }
+
   private static boolean isOfClaim(Meaning meaning) {
-    return meaning.is("category")
-        || meaning.is("unknown")
-        || meaning.is("not classified")
-        || (meaning.sort() == Sort.WORD && ROUTES.contains(meaning.target()));
+    return meaning.is("category") || meaning.is("unknown") || meaning.is("not classified");
+  }
+
+  /** Behind what may stand between name and category: marks, routes, the kind of a gas; else -1. */
+  private int behindFiller(int i, boolean words) {
+    SheetToken token = tokens.get(i);
+    Optional<Match> route =
+        SheetWords.match(tokens, i)
+            .filter(m -> m.meaning().sort() == Sort.WORD && ROUTES.contains(m.meaning().target()));
+    if (route.isPresent()) {
+      return route.get().end();
+    }
+    boolean filler = token.isPunctuation() || token.is(Kind.STARS);
+    return filler || (words && token.is(Kind.WORD)) ? i + 1 : -1;
   }
 
   boolean estimateFollows(int from) {
@@ -78,22 +84,19 @@ final class SheetAhead {
     return false;
   }
 
+  /** The place behind words that the list does not have, up to the next thing that is known. */
   int endOfRun(int at) {
     int open = 0;
-    int i = at + 1;
-    while (i < tokens.size()) {
+    int end = at + 1;
+    for (int i = at + 1; i < tokens.size(); i++) {
       SheetToken token = tokens.get(i);
       open += token.is(Kind.OPEN) ? 1 : token.is(Kind.CLOSE) ? -1 : 0;
       if (open < 0 || endsRun(token, i)) {
-        break;
+        return end;
       }
-      i++;
-    }
-    int end = i;
-    while (end > at + 1
-        && tokens.get(end - 1).isPunctuation()
-        && !tokens.get(end - 1).is(Kind.CLOSE)) {
-      end--;
+      if (!token.isPunctuation() || token.is(Kind.CLOSE)) {
+        end = i + 1;
+      }
     }
     return end;
   }
@@ -102,9 +105,7 @@ final class SheetAhead {
     return switch (token.kind()) {
       case NEWLINE, SEPARATOR -> true;
       case WORD -> isKnownInRun(i);
-      case NUMBER, BELOW, ABOVE ->
-          SheetRange.at(tokens, i, false).filter(r -> !isOfName(r)).isPresent()
-              || SheetEstimate.at(tokens, i).isPresent();
+      case NUMBER, BELOW, ABOVE -> isShare(token, i) || SheetEstimate.at(tokens, i).isPresent();
       default -> token.isIdentifier() || token.isCode();
     };
   }
@@ -117,24 +118,19 @@ final class SheetAhead {
   }
 
   private boolean isKnownInRun(int i) {
-    Optional<Match> match = SheetWords.match(tokens, i);
-    boolean known =
-        match
-            .filter(
-                m ->
-                    m.meaning().isClass()
-                        ? leadsToClass(m)
-                        : m.meaning().is("not classified")
-                            || m.meaning().is("estimate")
-                            || m.meaning().is("factor")
-                            || m.meaning().is("limit")
-                            || m.meaning().is("workplace limit")
-                            || (m.meaning().is("unknown") && m.end() > i + 1)
-                            || isHeadingInRun(m))
-            .isPresent();
-    return known
+    return SheetWords.match(tokens, i).filter(m -> endsRun(m, i)).isPresent()
         || SheetFactor.isFactor(tokens, i)
         || SheetRange.at(tokens, i, false).filter(SheetRange::ofConcentration).isPresent();
+  }
+
+  private boolean endsRun(Match match, int i) {
+    Meaning meaning = match.meaning();
+    return switch (meaning.sort()) {
+      case CLASS, PHYSICAL -> leadsToClass(match);
+      case HEADING -> isHeadingInRun(match);
+      case WORD ->
+          END_A_RUN.contains(meaning.target()) || (meaning.is("unknown") && match.end() > i + 1);
+    };
   }
 
   private boolean isHeadingInRun(Match match) {
@@ -143,30 +139,28 @@ final class SheetAhead {
         && (tokens.get(next).is(Kind.DOT) || tokens.get(next).is(Kind.COLON))) {
       next++;
     }
-    return match.meaning().sort() == Sort.HEADING
-        && next < tokens.size()
-        && tokens.get(next).isIdentifier();
+    return next < tokens.size() && tokens.get(next).isIdentifier();
   }
 
-  /** Words, then a category, then a code: a class that the list does not have. */
+  /** Behind words, a category and perhaps a code: a class that the list does not have; else -1. */
   int leadsToUnknownClass(int from, int end) {
     for (int i = from; i < end; i++) {
-      SheetToken token = tokens.get(i);
-      boolean number = i > from && (token.is(Kind.RANK) || isDigit(token));
-      boolean named =
-          SheetWords.match(tokens, i)
-              .filter(m -> m.meaning().is("category"))
-              .filter(m -> m.end() < tokens.size() && isRankOrDigit(tokens.get(m.end())))
-              .isPresent();
-      int code = number ? codeAfter(i + 1) : -1;
+      int code = i > from && isRankOrDigit(tokens.get(i)) ? codeAfter(i + 1) : -1;
       if (code >= 0) {
         return code + 1;
       }
-      if (named) {
+      if (isCategoryWithWord(i)) {
         return Math.max(end, codeAfter(i + 2) + 1);
       }
     }
     return -1;
+  }
+
+  private boolean isCategoryWithWord(int i) {
+    return SheetWords.match(tokens, i)
+        .filter(m -> m.meaning().is("category"))
+        .filter(m -> m.end() < tokens.size() && isRankOrDigit(tokens.get(m.end())))
+        .isPresent();
   }
 
   static boolean isDigit(SheetToken token) {
@@ -199,19 +193,25 @@ final class SheetAhead {
       if (token.isIdentifier()) {
         return true;
       }
-      @Nullable Match match = SheetWords.match(tokens, i).orElse(null);
-      boolean claim = match != null && match.meaning().isClass() && leadsToClass(match);
-      if (claim || token.isCode()) {
+      if (token.isCode() || isClass(i)) {
         return false;
       }
-      boolean range =
-          (token.is(Kind.NUMBER) || token.is(Kind.BELOW) || token.is(Kind.ABOVE))
-              && SheetRange.at(tokens, i, false).filter(r -> !isOfName(r)).isPresent();
-      if (range) {
+      if (isShare(token, i)) {
         return true;
       }
     }
     return false;
+  }
+
+  private boolean isClass(int i) {
+    return SheetWords.match(tokens, i)
+        .filter(m -> m.meaning().isClass() && leadsToClass(m))
+        .isPresent();
+  }
+
+  private boolean isShare(SheetToken token, int i) {
+    return (token.is(Kind.NUMBER) || token.is(Kind.BELOW) || token.is(Kind.ABOVE))
+        && SheetRange.at(tokens, i, false).filter(r -> !isOfName(r)).isPresent();
   }
 
   boolean holdsNumber(int from, int end) {

@@ -99,6 +99,18 @@ final class SheetClaim {
   void category(SheetToken token) {
     category = token;
     possible = possible(token.text());
+    saysMore();
+  }
+
+  void code(SheetToken token) {
+    codes.add(token);
+    saysMore();
+  }
+
+  /** "n.a." before a category or a code was an empty cell. */
+  private void saysMore() {
+    unknown = false;
+    none = false;
   }
 
   /** Whether a statement is one of the class, whatever the category. */

@@ -230,7 +230,7 @@ final class SheetEntry {
     if (claim == null || claim.limitApart || !claim.mayHave(token.text())) {
       codeAlone(token, claim);
     } else {
-      claim.codes.add(token);
+      claim.code(token);
     }
   }
 
@@ -322,6 +322,11 @@ final class SheetEntry {
     }
     claim.limit = new SheetRange(from, below, true, end);
     return OptionalInt.of(end);
+  }
+
+  /** A cell without anything: no word of harmlessness if nothing else is said. */
+  void emptyCell() {
+    unknown = true;
   }
 
   boolean unknown() {
@@ -481,7 +486,7 @@ final class SheetEntry {
 
   private String name() {
     String unnamed = casNumbers.isEmpty() ? "copied sheet" : "CAS " + casNumbers.get(0).text();
-    return mayBeNamed() && !name.isEmpty() ? name.text(firstClaim()) : unnamed;
+    return mayBeNamed() ? name.text(firstClaim()).orElse(unnamed) : unnamed;
   }
 
   private OptionalDouble end(ToDoubleFunction<SheetRange> which) {

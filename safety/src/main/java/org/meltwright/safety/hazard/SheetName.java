@@ -3,6 +3,7 @@ package org.meltwright.safety.hazard;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The words of an entry that may be the name of its substance. */
 final class SheetName {
@@ -34,21 +35,23 @@ final class SheetName {
     }
   }
 
-  /** The name: the first words, and those of the next lines before a class. */
-  String text(int firstClass) {
-    return findings.words(words.get(0).first(), words.get(leading(firstClass) - 1).last());
+  /** The name: the first words, and those of the next lines before a class; empty if none are. */
+  Optional<String> text(int firstClass) {
+    int leading = leading(firstClass);
+    return leading == 0
+        ? Optional.empty()
+        : Optional.of(findings.words(words.get(0).first(), words.get(leading - 1).last()));
   }
 
   /** Shows back the words that are no name; tells whether there are any. */
   boolean reportOthers(boolean named, int firstClass) {
-    List<Words> others =
-        words.subList(named && !words.isEmpty() ? leading(firstClass) : 0, words.size());
+    List<Words> others = words.subList(named ? leading(firstClass) : 0, words.size());
     others.forEach(w -> findings.problem(SheetProblem.NOT_UNDERSTOOD, w.first(), w.last()));
     return !others.isEmpty();
   }
 
   private int leading(int firstClass) {
-    int i = 1;
+    int i = 0;
     while (i < words.size() && isNextLine(i) && words.get(i).first().start() < firstClass) {
       i++;
     }
@@ -56,6 +59,6 @@ final class SheetName {
   }
 
   private boolean isNextLine(int i) {
-    return words.get(i).first().line() <= words.get(i - 1).last().line() + 1;
+    return i == 0 || words.get(i).first().line() <= words.get(i - 1).last().line() + 1;
   }
 }

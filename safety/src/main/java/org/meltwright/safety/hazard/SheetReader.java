@@ -146,7 +146,7 @@ final class SheetReader {
   private void dash() {
     boolean alone = startOfCell && (at + 1 == tokens.size() || tokens.get(at + 1).endsCell());
     if (alone) {
-      entry().unknown();
+      entry().emptyCell();
     }
     at++;
   }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.fail;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
@@ -18,7 +19,7 @@ import org.meltwright.units.ProblemException;
 /** Whatever is pasted gives substances or problems, in a time that grows as its length. */
 class CopiedSheetNoiseTest {
 
-  private static final int LINES = Integer.getInteger("sheet.lines", 10_000);
+  private static final int LINES = Integer.getInteger("sheet.lines", 5_000);
   private static final long SEED = Long.getLong("hazard.seed", 20260501L);
   private static final String MARKS =
       " \t\n.,;:-–/()[]{}<>≤≥=*%|•+'\"\\$&#@~^_!?…\u00a0\u200b\ufeff\u0000";
@@ -97,8 +98,9 @@ class CopiedSheetNoiseTest {
         .isTrue();
   }
 
+  /** All classes, save those few of which the text says that they are not reached. */
   private static boolean isOpen(SubstanceHazards s) {
-    return s.isOpenFor(HazardClass.OZONE) && s.isOpenFor(HazardClass.PBT);
+    return Arrays.stream(HazardClass.values()).filter(s::isOpenFor).count() > 20;
   }
 
   private static void checkBuilder(String line) {
@@ -135,7 +137,7 @@ class CopiedSheetNoiseTest {
         "P210 Keep away from heat "
       })
   void time_growsAsTheLength(String piece) {
-    String text = piece.repeat(12_000 / piece.length());
+    String text = piece.repeat(8_000 / piece.length());
     for (int i = 0; i < 3; i++) {
       CopiedSheet.read(text);
     }

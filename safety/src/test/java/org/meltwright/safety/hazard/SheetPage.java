@@ -13,7 +13,7 @@ final class SheetPage {
     page.append(HazardPagesTest.WRITTEN)
         .append("How they are read: [copied-sheets](copied-sheets.md).\n\n## Spellings\n\n")
         .append(
-            "From data sheets that were seen, or as is common practice. ↵ is the end of a line. ")
+            "From data sheets that were seen, or as is common practice. ↵ is the end of a line, ⇥ a tab. ")
         .append("Each is read anew at each build (`CopiedSheetTest`).\n\n")
         .append("| number | known | language | text | what is read |\n|---|---|---|---|---|\n");
     for (CopiedSheetTest.Spelling s : CopiedSheetTest.Spelling.all()) {
@@ -28,7 +28,7 @@ final class SheetPage {
   }
 
   private static String code(String text) {
-    return "`" + text.replace("\n", "↵").replace("|", "\\|") + "`";
+    return "`" + text.replace("\n", "↵").replace("\t", "⇥").replace("|", "\\|") + "`";
   }
 
   private static String shown(String text) {

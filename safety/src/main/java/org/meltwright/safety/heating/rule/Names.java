@@ -72,5 +72,4 @@ final class Names {
     }
     return Check.found(materials).with("names", words);
   }
-
 }

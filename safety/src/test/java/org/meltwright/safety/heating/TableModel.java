@@ -275,7 +275,7 @@ record TableModel(PlainPot pot, TableModel.Limits limits) {
       case POT_FLOOR_HOT -> isFloorAsked() && floor() != null && reaches(floor(), limits.floor());
       case ESTIMATED_TEMPERATURE -> wax() != null && !isMeasured();
       case MISSING_TEMPERATURE -> isMissing();
-      case WATER_BATH -> pot.heat() == Heat.BATH && molten() == null;
+      case WATER_BATH -> pot.heat() == Heat.BATH && !isBelieved();
       case READING_NOT_MOLTEN -> pot.liquid() != null && molten() == null;
       case READING_OTHER_SCALE -> molten() != null && fitsOtherScale();
       case THERMOMETER_TOLERANCE ->

@@ -173,7 +173,9 @@ final class PotFacts {
               lines.add(
                   new Line(
                       "Lowest flash point known",
-                      Say.celsius(t) + "; stay below " + Say.celsius(limit),
+                      Say.celsius(t)
+                          + "; keep the wax within "
+                          + Say.celsius(review.workingCeiling()),
                       Shape.LIMIT,
                       TemperatureRange.of(limit),
                       true));

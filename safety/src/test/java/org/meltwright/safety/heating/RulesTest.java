@@ -73,6 +73,7 @@ class RulesTest {
             "open-coil-or-gas",
             "plastic-lined-can",
             "plastic-vessel",
+            "small-children-near",
             "solvent",
             "solvent-near-heat",
             "solvent-thinned-wax",

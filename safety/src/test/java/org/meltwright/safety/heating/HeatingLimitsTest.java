@@ -196,4 +196,22 @@ class HeatingLimitsTest {
     assertThat(Plans.review(plan.replace("beeswax-yellow", "carnauba")).finding("window-closed"))
         .isPresent();
   }
+
+  /**
+   * At a ceiling lowered for a child the reading counts, and still does not vouch for the probe.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "cooker, slow-cooker",
+    "bath, water-bath",
+    "numbers, ring-with-numbers",
+    "oven 80, oven"
+  })
+  void reading_tooColdForMoltenWax_leavesTheHeatUnprobed(String heat, String rule) {
+    String plan = "mix microcrystalline; %s; liquid 41.6; people 1 1 1 2".formatted(heat);
+
+    assertThat(Plans.review(plan + " adults").finding(rule)).isPresent();
+    assertThat(Plans.review(plan).finding(rule)).isPresent();
+    assertThat(Plans.review(plan).finding("hard-ceiling")).isPresent();
+  }
 }

@@ -153,13 +153,16 @@ class TemperatureScaleTest {
   }
 
   @Test
-  void known_flash_point_is_said_with_what_the_wax_is_kept_within() {
+  void known_flash_point_that_does_not_bind_is_no_temperature_to_stay_below() {
     TemperaturePoint lowest = REVIEW.lowestFlashPoint().orElseThrow();
 
     assertThat(picture.alternative())
         .contains(
-            "Lowest flash point known: " + Say.celsius(lowest) + "; keep the wax within 90.0 °C")
-        .doesNotContain("154");
+            "Lowest flash point known: "
+                + Say.celsius(lowest)
+                + "; its margin begins at "
+                + Say.celsius(TemperatureTable.STANDARD.flashLimit(lowest)))
+        .doesNotContain("stay below");
   }
 
   @Test

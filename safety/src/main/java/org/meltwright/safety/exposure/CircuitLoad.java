@@ -25,9 +25,10 @@ import org.meltwright.units.UnitsProblem;
  *     CircuitLoad.of(120, 15, 1.25)
  *         .with(new CircuitLoad.Device("hot plate", 1100, true))
  *         .with(new CircuitLoad.Device("heat gun", 300, true));
+ * table.nameplateAmperes(); // 11.67 A
  * table.requiredAmperes(); // 14.58 A
  * table.outcome(); // WITHIN_THE_NUMBERS_GIVEN
- * table.with(new CircuitLoad.Device("iron", 300, true)).outcome(); // ABOVE_CONTINUOUS
+ * table.withAmperes("iron, 2.5 A on its plate", 2.5, true).outcome(); // ABOVE_CONTINUOUS
  * }</pre>
  *
  * <p>This class is immutable and thread-safe.
@@ -142,6 +143,22 @@ public final class CircuitLoad {
   }
 
   /**
+   * Returns a circuit with one more device whose nameplate states its current instead of its power.
+   *
+   * <p>For example, 6.3 A at 230 V are 1449 W.
+   *
+   * @param name what it is called
+   * @param amperes its nameplate current, in A at the voltage of the circuit, from 0 to 1000
+   * @param isContinuous whether it is a continuous load by the user's code
+   * @return the new circuit
+   * @throws org.meltwright.units.ProblemException if the current cannot be
+   */
+  public CircuitLoad withAmperes(String name, double amperes, boolean isContinuous) {
+    UnitsProblem.requireBetween(amperes, 0, 1000, "current in A");
+    return with(new Device(name, amperes * volts, isContinuous));
+  }
+
+  /**
    * Returns the devices whose power is not known.
    *
    * @return the devices, in the order added; empty if all are known
@@ -157,6 +174,15 @@ public final class CircuitLoad {
    */
   public double nameplateWatts() {
     return known().mapToDouble(Device::watts).sum();
+  }
+
+  /**
+   * Returns the current of the nameplates that are known, without the factor.
+   *
+   * @return the current, in A; the least there is if a device is unknown
+   */
+  public double nameplateAmperes() {
+    return nameplateWatts() / volts;
   }
 
   private Stream<Device> known() {

@@ -55,6 +55,7 @@ public final class HeatingPlan {
   private final Set<Circumstance> circumstances;
   private final Set<Circumstance> denied;
   private final HeatingLimits limits;
+  private final TemperaturePoint targetOfAdults;
   private final TemperatureTable table;
   private volatile @Nullable PlanTemperatures temperatures;
 
@@ -99,6 +100,7 @@ public final class HeatingPlan {
     this.circumstances = unmodifiable(builder.circumstances);
     this.denied = unmodifiable(builder.denied);
     this.limits = builder.limits;
+    this.targetOfAdults = builder.targetOfAdults == null ? limits.target() : builder.targetOfAdults;
     this.table = TemperatureTable.of(limits);
   }
 
@@ -348,7 +350,8 @@ public final class HeatingPlan {
   }
 
   /**
-   * Returns where the mix can be worked, up to the target of the limits.
+   * Returns where the mix can be worked, up to the target of the limits. Where the age of the
+   * youngest lowers that target, low heat is meant, and the window may be narrower by as much.
    *
    * @return the working window; empty if nothing melts, or what melts has no melting range
    */
@@ -419,7 +422,13 @@ public final class HeatingPlan {
     }
     HeatingPlanBuilder copy = toBuilder();
     copy.limits = all;
+    copy.targetOfAdults = tightest.target();
     return copy.build();
+  }
+
+  /** The target without what the age of the youngest does to it. */
+  TemperaturePoint targetOfAdults() {
+    return targetOfAdults;
   }
 
   /** Worked out once; two threads that meet work out the same. */

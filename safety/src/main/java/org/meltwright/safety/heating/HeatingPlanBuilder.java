@@ -57,6 +57,7 @@ public final class HeatingPlanBuilder {
   @Nullable Room room;
   @Nullable People people;
   HeatingLimits limits = HeatingLimits.standard();
+  @Nullable TemperaturePoint targetOfAdults;
 
   HeatingPlanBuilder(Composition mix) {
     this.mix = mix;

@@ -3,6 +3,7 @@ package org.meltwright.safety.heating;
 
 import java.util.Optional;
 import org.meltwright.core.thermal.WorkingWindow;
+import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
 
 /**
@@ -24,7 +25,7 @@ record PlanTemperatures(
     Optional<BindingTemperature> binding) {
 
   static PlanTemperatures of(HeatingPlan plan) {
-    Optional<WorkingWindow> window = plan.table().window(plan.mix(), plan.limits().target());
+    Optional<WorkingWindow> window = window(plan);
     Optional<TemperaturePoint> bound = MoltenBound.of(plan.contents(), window);
     Optional<TemperaturePoint> molten =
         plan.liquidReading().filter(t -> MoltenBound.isMolten(t, bound, plan.limits()));
@@ -35,5 +36,17 @@ record PlanTemperatures(
     boolean isBelieved = molten.filter(t -> MoltenBound.isReached(t, bound)).isPresent();
     Optional<BindingTemperature> binding = BindingTemperature.of(plan, molten, isBelieved, floor);
     return new PlanTemperatures(window, bound, molten, otherScale, floor, binding);
+  }
+
+  /**
+   * Where the age of the youngest lowers the target, low heat is what is asked for: the window may
+   * be narrower by as much, and is closed where nothing of it is left.
+   */
+  private static Optional<WorkingWindow> window(HeatingPlan plan) {
+    TemperaturePoint target = plan.limits().target();
+    double lowered = plan.targetOfAdults().minus(target).kelvin();
+    double least = plan.limits().leastWidth().kelvin() - lowered;
+    return plan.table()
+        .window(plan.mix(), target, TemperatureDifference.ofKelvin(Math.max(0, least)));
   }
 }

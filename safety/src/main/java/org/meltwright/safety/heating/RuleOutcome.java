@@ -199,6 +199,17 @@ public final class RuleOutcome {
   }
 
   /**
+   * Returns a copy in which a datum of the plan was missing that ranks above a caution.
+   *
+   * @param property the id of what is missing
+   * @param severity how it ranks; below a caution it counts as one
+   * @return the new outcome
+   */
+  public RuleOutcome andNotAssessed(String property, Severity severity) {
+    return and(new Missing(null, property, severity));
+  }
+
+  /**
    * Returns a copy in which a datum of a material was missing that ranks above a caution.
    *
    * @param material the material

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.material.Material;
@@ -253,6 +254,149 @@ class DangerousPlansTest {
       assertThat(texts(review, Locale.ENGLISH))
           .noneMatch(t -> t.contains("use a water bath") || t.contains("or a water bath"));
     }
+  }
+
+  // A flame over the work: what is said, what is not, what is wrong
+
+  private static final String TORCH =
+      MEDIUM + "palette 80 +4; surface 83 matt; torch; people 0 2 0; room 60 600; hours 2; ";
+
+  private static final List<String> KEPT_CLEAR =
+      List.of("pot-near-flame", "open-solvent-near", "no-lid", "alone-with-flame", "paper-near");
+
+  @Test
+  void torch_that_keeps_clear_draws_nothing_but_its_standing_advice() {
+    HeatingReview review =
+        Plans.review(TORCH + "no " + String.join("; no ", KEPT_CLEAR) + "; no-others");
+    assertThat(review.findings()).isEmpty();
+    assertThat(review.notAssessed()).isEmpty();
+    assertThat(review.standingAdvice()).contains(StandingAdvice.FLAME);
+  }
+
+  @Test
+  void torch_of_which_nothing_is_said_is_asked_by_name_what_it_must_keep_clear_of() {
+    assertThat(Plans.review(TORCH).notAsked()).extracting(NotAsked::id).containsAll(KEPT_CLEAR);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "pot-near-flame, flame-near-pot",
+    "open-solvent-near, flame-near-solvent",
+    "no-lid, flame-without-lid",
+    "alone-with-flame, alone-with-flame",
+    "paper-near, flame-near-paper",
+    "waxy-clothing-near-flame, waxy-clothing",
+    "gas-cylinder-near, flame-near-gas-cylinder",
+    "dust-in-the-air, dust-fire",
+  })
+  void torch_that_does_not_keep_clear_is_found_by_a_rule_of_its_own(String wrong, String rule) {
+    assertThat(Plans.review(TORCH + wrong).finding(rule)).isPresent();
+  }
+
+  // Names say what numbers do not
+
+  @ParameterizedTest
+  @CsvSource({
+    "Red lead, lead",
+    "Mennige, lead",
+    "Neapelgelb, lead",
+    "'Naples yellow, genuine', lead",
+    "Bleizinngelb, lead",
+    "Flake white / Kremserweiß, lead",
+    "Orpiment, arsenic",
+    "Auripigment, arsenic",
+    "emerald green, arsenic",
+    "Zinnober, mercury",
+    "Zinkgelb, named-never-heated",
+    "celluloid, named-never-heated",
+    "Zapon, named-never-heated",
+    "French polish, named-never-heated",
+    "Brennspiritus, named-never-heated",
+    "PVC granules, named-never-heated",
+    "egg tempera, named-never-heated",
+    "furniture polish, named-never-heated",
+    "Salpeter, named-never-heated",
+  })
+  void own_material_is_what_its_name_says(String name, String rule) {
+    for (String family : List.of("", "/pigment", "/paint")) {
+      blocks("mix beeswax-yellow 9, own:\"" + name + "\"" + family + " 1; liquid 80", rule);
+    }
+  }
+
+  @Test
+  void lead_tin_yellow_is_known_by_its_number() {
+    blocks("mix beeswax-yellow 9, pigment:12036-31-6 1; liquid 80", "lead");
+  }
+
+  // Vessels, oil, irons, hours, lamps
+
+  @ParameterizedTest
+  @CsvSource({
+    "plate 82 +6; pot glass none flat, glass-on-plate",
+    "plate 82 +6; pot silicone none flat, silicone-pot",
+    "plate 82 +6; pot paper plastic flat, paper-cup-on-heat",
+    "plate 82 +6; gun 400; pot paper none flat, paper-liner-flame",
+    "plate 82 +6; gun 500; pot aluminium non-stick flat, non-stick-open-heat",
+    "plate 82 +6; iron 250 +5, iron-at-flash-point",
+    "plate 82 +6; full 98, vessel-overflows",
+    "plate 82 +6; people 1 1 8 6, children-at-heat",
+    "plate 82 +6; people 1 1 8 2, children-nothing-hot",
+    "microwave, microwave",
+  })
+  void plan_that_was_clean_once_blocks(String plan, String rule) {
+    blocks(MEDIUM + "liquid 80; " + plan, rule);
+  }
+
+  @Test
+  void drying_oil_by_itself_is_found_and_its_rags_are_named() {
+    Finding oil = Plans.review("mix beeswax-yellow 1, linseed-oil 1").finding("drying-oil").get();
+    assertThat(oil.remedy(Locale.ENGLISH)).contains("rags", "outdoors", "under water");
+    assertThat(oil.remedy(Locale.GERMAN)).contains("Lappen");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"24", "1000"})
+  void wax_kept_hot_for_days_is_found(String hours) {
+    assertThat(Plans.review(MEDIUM + "liquid 80; hours " + hours).finding("long-heat")).isPresent();
+  }
+
+  @Test
+  void lamp_is_no_remedy_for_what_a_lamp_overheats() {
+    Finding cadmium =
+        Plans.review("mix beeswax-yellow 9, cadmium-red 1; liquid 80; lamp")
+            .finding("pigment-melt-only")
+            .get();
+    assertThat(cadmium.isBlocking()).isTrue();
+    assertThat(cadmium.remedy(Locale.ENGLISH)).doesNotContain("lamp").contains("iron");
+    assertThat(StandingAdvice.LAMP.text(Locale.ENGLISH)).contains("above the film", "0.5 m to");
+  }
+
+  // What to do stands in one order, and in the same words everywhere
+
+  @Test
+  void fire_is_covered_before_it_is_sprayed_and_never_with_foam() {
+    String fire = StandingAdvice.WAX_FIRE.text(Locale.ENGLISH);
+    assertThat(fire)
+        .containsSubsequence(
+            "heat off", "a lid", "from the side", "carbon dioxide or powder", "No lid", "EN 1869")
+        .contains("no foam", "3 l", "accident insurers advise against");
+    assertThat(remedy("water-extinguisher", "water-extinguisher")).contains("no foam", "no water");
+    assertThat(remedy("no-lid", "no-lid")).contains("a blanket does not take its place");
+  }
+
+  @Test
+  void oily_rags_lie_outdoors_or_under_water_wherever_it_is_said() {
+    for (String text :
+        List.of(StandingAdvice.OILY_RAGS.text(Locale.ENGLISH), remedy("oily-rags", "oily-rags"))) {
+      assertThat(text).contains("flat outdoors", "under water in a closed metal can");
+    }
+  }
+
+  private static String remedy(String circumstance, String rule) {
+    return Plans.review(MEDIUM + "liquid 80; " + circumstance)
+        .finding(rule)
+        .get()
+        .remedy(Locale.ENGLISH);
   }
 
   // Every double is a temperature

@@ -216,6 +216,18 @@ class HeatingLimitsTest {
   }
 
   /**
+   * Where low heat is what an age asks for, that the window is narrow is nothing against the wax.
+   */
+  @Test
+  void beeswax_can_be_worked_at_the_low_heat_of_an_age() {
+    String plan = "mix beeswax-yellow; plate 70 +3; liquid 72; people 2 1 10 13";
+    assertThat(Plans.review(plan).findings()).isEmpty();
+    assertThat(Plans.review(plan.replace("13", "9")).finding("window-closed")).isPresent();
+    assertThat(Plans.review(plan.replace("beeswax-yellow", "carnauba")).finding("window-closed"))
+        .isPresent();
+  }
+
+  /**
    * At a ceiling lowered for a child the reading counts, and still does not vouch for the probe.
    */
   @ParameterizedTest

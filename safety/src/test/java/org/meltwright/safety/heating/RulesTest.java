@@ -77,6 +77,7 @@ class RulesTest {
             "oxidiser-near",
             "plastic-lined-can",
             "plastic-vessel",
+            "small-children-near",
             "solvent",
             "solvent-near-heat",
             "solvent-thinned-wax",

@@ -25,7 +25,8 @@ record TableModel(PlainPot pot, TableModel.Limits limits) {
         return this;
       }
       double most = age < 7 ? 40 : age < 12 ? 45 : 75;
-      return new Limits(Math.min(target, most), Math.min(ceiling, most), floor, margin, width);
+      double room = Math.max(0, width - Math.max(0, target - most)); // low heat is what it asks for
+      return new Limits(Math.min(target, most), Math.min(ceiling, most), floor, margin, room);
     }
 
     double floorCaution() {

@@ -115,13 +115,17 @@ final class TemperatureRules {
     return outcome.isFound() ? outcome.with("action", plan.action()) : outcome;
   }
 
+  /** Hours above 85 °C that are counted already darken nothing worth a word below this; policy. */
+  private static final double COUNTED_HOURS = 8;
+
   private static RuleOutcome withHours(HeatingPlan plan, RuleOutcome outcome) {
     if (!outcome.isFound()) {
       return outcome;
+    } else if (plan.hoursHeld().isEmpty()) {
+      return outcome.andNotAsked("hours-held");
     }
-    return plan.hoursHeld().isPresent()
-        ? outcome.with("hours", plan.hoursHeld().getAsDouble())
-        : outcome.andNotAsked("hours-held");
+    double hours = plan.hoursHeld().getAsDouble();
+    return Limit.reaches(hours, COUNTED_HOURS) ? outcome.with("hours", hours) : RuleOutcome.NOTHING;
   }
 
   /** Finds the floor in a band; an overshoot that is not stated is never taken as zero. */

@@ -49,6 +49,9 @@ final class ToolRules {
               caution("heat-gun-outlet", TOOL, Source.COMMON_PRACTICE),
               using(uses(Kind.HEAT_GUN), HotTool::gun)),
           new Rule(
+              warning("heat-gun-at-full", TOOL, Source.COMMON_PRACTICE),
+              using(uses(Kind.HEAT_GUN), HotTool::gunAtFull)),
+          new Rule(
               caution("iron-too-hot", TOOL, Sources.IRON_DOTS),
               using(uses(Kind.IRON), HotTool::iron)),
           new Rule(

@@ -34,7 +34,7 @@ public record ExactLine(double kilograms, ScaleInterval interval) {
    * @throws ProblemException if the mass is negative, not finite or above 1e9 kg
    */
   public ExactLine {
-    UnitsProblem.requireBetween(kilograms, 0, MOST, "mass");
+    UnitsProblem.CHECK.between(kilograms, 0, MOST, "mass in kg");
     Objects.requireNonNull(interval, "interval");
   }
 

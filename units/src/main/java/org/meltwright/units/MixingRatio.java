@@ -42,9 +42,10 @@ public record MixingRatio(
    *     are equal, or one is not a name as stated
    */
   public MixingRatio {
-    UnitsProblem.requireBetween(firstParts, 0, MOST, "ratio");
-    UnitsProblem.requireBetween(secondParts, 0, MOST, "ratio");
-    UnitsProblem.requireBetween(firstParts + secondParts, Double.MIN_NORMAL, 2 * MOST, "ratio");
+    UnitsProblem.CHECK.between(firstParts, 0, MOST, "part of the ratio");
+    UnitsProblem.CHECK.between(secondParts, 0, MOST, "part of the ratio");
+    UnitsProblem.CHECK.between(
+        firstParts + secondParts, Double.MIN_NORMAL, 2 * MOST, "part of the ratio");
     firstParts += 0.0;
     secondParts += 0.0;
     if (!isSide(firstSide) || !isSide(secondSide) || firstSide.equals(secondSide)) {

@@ -52,7 +52,7 @@ public final class ScaleInterval implements Comparable<ScaleInterval> {
    */
   public static ScaleInterval ofKilograms(double kilograms) {
     return new ScaleInterval(
-        UnitsProblem.requireBetween(kilograms, FINEST, COARSEST, "scale-interval"));
+        UnitsProblem.CHECK.between(kilograms, FINEST, COARSEST, "scale interval in kg"));
   }
 
   private ScaleInterval(double kilograms) {
@@ -113,7 +113,7 @@ public final class ScaleInterval implements Comparable<ScaleInterval> {
   /** The number of steps in a mass; a hair beside a whole or half number counts as that number. */
   double steps(double mass) {
     double steps = mass / kilograms;
-    UnitsProblem.requireBetween(steps, -MOST_STEPS, MOST_STEPS, "scale-steps");
+    UnitsProblem.CHECK.between(steps, -MOST_STEPS, MOST_STEPS, "number of scale intervals");
     double halves = Math.rint(steps * 2) / 2;
     return Math.abs(steps - halves) <= SNAP * Math.max(1, Math.abs(steps)) ? halves : steps;
   }

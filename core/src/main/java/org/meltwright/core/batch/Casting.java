@@ -1,7 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.batch;
 
-import static org.meltwright.units.UnitsProblem.requireBetween;
+import static org.meltwright.core.batch.BatchProblem.CHECK;
 
 import java.util.Locale;
 import java.util.Optional;
@@ -13,6 +13,7 @@ import org.meltwright.core.equipment.Mould;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.mixture.Mixture;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Density;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.Problem;
@@ -128,9 +129,9 @@ public final class Casting {
       Estimate<Density> hot,
       @Nullable Estimate<Density> cold) {
     if (!(fillLevel.value() > 0)) {
-      throw new ProblemException(Problem.of(BatchProblem.FILL_LEVEL, fillLevel.toString()));
+      throw new ProblemException(Problem.of(BatchProblem.FILL_LEVEL, Bilingual.of(fillLevel)));
     }
-    this.netKilograms = requireBetween(netKilograms, 0, MOST, "mass");
+    this.netKilograms = CHECK.between(netKilograms, 0, MOST, "mass in kg");
     this.mould = mould;
     this.fillLevel = fillLevel.value();
     this.hot = requirePositive(hot);
@@ -138,8 +139,8 @@ public final class Casting {
   }
 
   private static Estimate<Density> requirePositive(Estimate<Density> density) {
-    requireBetween(density.lowSi(), LEAST_DENSITY, MOST, "density");
-    requireBetween(density.highSi(), LEAST_DENSITY, MOST, "density");
+    CHECK.between(density.lowSi(), LEAST_DENSITY, MOST, "density in kg/m³");
+    CHECK.between(density.highSi(), LEAST_DENSITY, MOST, "density in kg/m³");
     return density;
   }
 

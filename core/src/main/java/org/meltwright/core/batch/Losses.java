@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.batch;
 
+import static org.meltwright.core.batch.BatchProblem.CHECK;
+
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -10,11 +12,10 @@ import org.meltwright.core.material.Material;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.Mixture;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * What a batch loses between weighing and casting.
@@ -101,9 +102,7 @@ public final class Losses {
    * @throws ProblemException if the fixed mass is negative or not finite
    */
   public Losses withFilm(Quantity<Mass> fixed, MassFraction ofPot) {
-    double kilograms =
-        UnitsProblem.requireBetween(
-            QuantityKind.MASS.toSi(fixed), 0, HEAVIEST_FILM, "film loss in kg");
+    double kilograms = CHECK.between(fixed, 0, HEAVIEST_FILM, "film loss");
     return new Losses(insolubles, kilograms, ofPot.value(), strainingShare);
   }
 
@@ -186,7 +185,8 @@ public final class Losses {
             - filmKilograms(pot);
     if (!(net > 0)) {
       throw new ProblemException(
-          Problem.of(BatchProblem.NOTHING_LEFT, pot + " kg").with("lost", (pot - net) + " kg"));
+          Problem.of(BatchProblem.NOTHING_LEFT, Bilingual.of(pot).plus(" kg"))
+              .with("lost", Bilingual.of(pot - net).plus(" kg")));
     }
     return new Mixture(strained(charge.composition()), net);
   }
@@ -203,8 +203,8 @@ public final class Losses {
     double kept = 1 - insolublesShare(charge) - strainingShare;
     if (!(kept - filmShare > 1e-9)) {
       throw new ProblemException(
-          Problem.of(BatchProblem.NOTHING_LEFT, netKilograms + " kg")
-              .with("lost", (1 - kept + filmShare) * 100 + " %"));
+          Problem.of(BatchProblem.NOTHING_LEFT, Bilingual.of(netKilograms).plus(" kg"))
+              .with("lost", Bilingual.of((1 - kept + filmShare) * 100).plus(" %")));
     }
     return Math.max((netKilograms + fixedFilmKilograms) / kept, netKilograms / (kept - filmShare));
   }

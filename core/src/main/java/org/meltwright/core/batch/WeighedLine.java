@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.batch;
 
+import static org.meltwright.core.batch.BatchProblem.CHECK;
+
 import java.time.Instant;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -8,7 +10,6 @@ import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
 import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * What was really weighed in: from a lot of a material, or from an earlier batch; how much and
@@ -72,8 +73,7 @@ public final class WeighedLine {
     this.ingredient = ingredient;
     this.lot = lot;
     this.batch = batch;
-    this.massKilograms =
-        UnitsProblem.requireBetween(mass, 0, MOST, "mass of " + ingredient.name() + " in kg");
+    this.massKilograms = CHECK.between(mass, 0, MOST, "mass in kg", ingredient.name());
     this.at = at;
   }
 

@@ -62,7 +62,8 @@ public final class BreakEven {
     }
     if (price.compareTo(perUnit) <= 0) {
       throw new ProblemException(
-          Problem.of(CostProblem.NO_CONTRIBUTION, price + " against " + perUnit));
+          Problem.of(CostProblem.NO_CONTRIBUTION, MoneyText.inWords(price))
+              .with("cost", MoneyText.inWords(perUnit)));
     }
     return new BreakEven(fixed, price, perUnit);
   }

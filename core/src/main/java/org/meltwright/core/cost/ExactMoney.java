@@ -9,6 +9,7 @@ import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityParser;
 
 /**
  * An amount of money before it is rounded: an exact fraction of a currency.
@@ -42,6 +43,20 @@ public final class ExactMoney implements Comparable<ExactMoney> {
   public static ExactMoney of(BigMoneyProvider money) {
     BigMoney big = money.toBigMoney();
     return new ExactMoney(big.getCurrencyUnit(), Ratio.of(big.getAmount()));
+  }
+
+  /**
+   * Reads an amount of money with the decimal sign of a parser: a number, and its currency before
+   * or behind it.
+   *
+   * @param text for example "18,00 €", "EUR 18.00" or "18.00 EUR"
+   * @param parser the parser, such as {@link QuantityParser#forLocale}
+   * @return the amount
+   * @throws ProblemException if the text does not fit, or the currency is unknown or shared by
+   *     several countries
+   */
+  public static ExactMoney parse(String text, QuantityParser parser) {
+    return of(MoneyText.money(text, parser));
   }
 
   /**

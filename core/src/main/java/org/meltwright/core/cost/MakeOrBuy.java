@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.cost;
 
+import static org.meltwright.core.cost.CostProblem.CHECK;
+
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -15,7 +17,6 @@ import org.joda.money.BigMoneyProvider;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * Own product against ready-made offers, on one basis: the mass of net product.
@@ -60,7 +61,7 @@ public final class MakeOrBuy {
    */
   public static MakeOrBuy of(CostRollUp batch, Quantity<Mass> netProduct, List<ReadyMade> offers) {
     double kilograms = QuantityKind.MASS.toSi(netProduct);
-    UnitsProblem.requireBetween(kilograms, 1e-9, 1e9, "mass of net product in kg");
+    CHECK.between(kilograms, 1e-9, 1e9, "mass of net product in kg");
     if (offers.isEmpty()) {
       throw CostProblem.exception(CostProblem.NO_LINES, batch.root().label());
     }
@@ -188,7 +189,7 @@ public final class MakeOrBuy {
    */
   public ExactMoney worthOfAnHour(Quantity<Time> activeTime) {
     double hours = QuantityKind.TIME.toSi(activeTime) / 3600;
-    UnitsProblem.requireBetween(hours, 1e-9, 1e9, "working time in h");
+    CHECK.between(hours, 1e-9, 1e9, "working time in h");
     ExactMoney bought = best().landed().cost(netKilograms);
     ExactMoney wages = ExactMoney.of(batch.total(CostKind.LABOUR));
     ExactMoney withoutWages = ExactMoney.of(batch.total()).minus(wages);

@@ -1,12 +1,13 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.equipment;
 
+import static org.meltwright.core.equipment.Checks.CHECK;
+
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * What heats: a hot plate, a heated palette, an iron, a heat gun, a torch, a lamp.
@@ -65,7 +66,7 @@ public final class HeatSource {
    * @throws org.meltwright.units.ProblemException if the name is blank
    */
   public static HeatSource of(String name, Kind kind) {
-    return new HeatSource(UnitsProblem.requireName(name, "heat source"), kind, null, null, 0);
+    return new HeatSource(CHECK.named(name, "heat source"), kind, null, null, 0);
   }
 
   private HeatSource(
@@ -153,7 +154,7 @@ public final class HeatSource {
    * @throws org.meltwright.units.ProblemException if it is negative
    */
   public HeatSource withOvershoot(TemperatureDifference difference) {
-    UnitsProblem.requireBetween(difference.kelvin(), 0, 1000, "overshoot in K");
+    CHECK.between(difference.kelvin(), 0, 1000, "overshoot in K");
     return new HeatSource(name, kind, setPoint, difference, powerWatts);
   }
 
@@ -166,10 +167,6 @@ public final class HeatSource {
    */
   public HeatSource withPowerWatts(double watts) {
     return new HeatSource(
-        name,
-        kind,
-        setPoint,
-        overshoot,
-        UnitsProblem.requireBetween(watts, 1e-3, 1e6, "power in W"));
+        name, kind, setPoint, overshoot, CHECK.between(watts, 1e-3, 1e6, "power in W"));
   }
 }

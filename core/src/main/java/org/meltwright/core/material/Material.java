@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.material;
 
+import static org.meltwright.core.material.MaterialProblem.CHECK;
+
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -12,9 +14,9 @@ import org.jspecify.annotations.Nullable;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.Sourced;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * A material: names, family, role, identifiers, constituents and figures, each with its source.
@@ -51,7 +53,7 @@ public final class Material {
    * @throws ProblemException if the id is blank
    */
   public static Builder builder(String id) {
-    return new Builder(UnitsProblem.requireName(id, "id of a material"));
+    return new Builder(CHECK.named(id, "id of a material"));
   }
 
   private Material(Builder builder) {
@@ -251,9 +253,9 @@ public final class Material {
   private ProblemException missing(MaterialProblem code, PropertyKey<?> key, String sourceId) {
     return new ProblemException(
         Problem.of(code, id)
-            .with("property", key.id())
+            .with("property", key.inWords())
             .with("source", sourceId)
-            .with("because", absence(key).orElse("")));
+            .with("because", absence(key).map(CHECK::name).orElse(Bilingual.of(""))));
   }
 
   /**
@@ -360,7 +362,7 @@ public final class Material {
      * @throws ProblemException if the English name is blank
      */
     public Builder names(String english, String german) {
-      englishName = UnitsProblem.requireName(english, "name of " + id);
+      englishName = CHECK.named(english, "name", id);
       germanName = german;
       return this;
     }
@@ -373,7 +375,7 @@ public final class Material {
      * @throws ProblemException if the name is blank
      */
     public Builder otherName(String name) {
-      otherNames.add(UnitsProblem.requireName(name, "name of " + id));
+      otherNames.add(CHECK.named(name, "name", id));
       return this;
     }
 
@@ -457,8 +459,10 @@ public final class Material {
      * @param key the property
      * @param figure the figure
      * @return this builder
+     * @throws ProblemException if the property cannot have such a value
      */
     public <V> Builder figure(PropertyKey<V> key, Sourced<V> figure) {
+      key.require(figure.value());
       ListsByKey.add(figures, key, figure);
       return this;
     }

@@ -18,6 +18,11 @@ record TextType(List<String> words) implements PropertyType<String> {
   }
 
   @Override
+  public void require(String value) {
+    parse(value);
+  }
+
+  @Override
   public String format(String value) {
     return value;
   }

@@ -2,6 +2,7 @@
 package org.meltwright.core.mixture;
 
 import java.util.Arrays;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
@@ -20,7 +21,8 @@ final class Amounts {
       return amount + 0.0;
     }
     throw new ProblemException(
-        Problem.of(MixtureProblem.AMOUNT, unit.isEmpty() ? "" + amount : amount + " " + unit));
+        Problem.of(
+            MixtureProblem.AMOUNT, Bilingual.of(amount).plus(unit.isEmpty() ? "" : " " + unit)));
   }
 
   /** Returns the parts divided by their sum, in a new array. */
@@ -30,7 +32,7 @@ final class Amounts {
       total += require(part, "");
     }
     if (!(total >= SMALLEST_TOTAL)) {
-      throw new ProblemException(Problem.of(MixtureProblem.NO_PARTS, Double.toString(total)));
+      throw new ProblemException(Problem.of(MixtureProblem.NO_PARTS, Bilingual.of(total)));
     }
     double[] shares = new double[parts.length];
     for (int i = 0; i < shares.length; i++) {

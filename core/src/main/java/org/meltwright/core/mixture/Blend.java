@@ -7,9 +7,11 @@ import java.util.Locale;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.meltwright.core.explain.Explanation;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityFormatter;
 import org.meltwright.units.QuantityKind;
 
 /**
@@ -99,9 +101,15 @@ public final class Blend {
   }
 
   static Problem outOfReach(ShareTarget target, double nearest) {
-    return Problem.of(MixtureProblem.OUT_OF_REACH, percent(target.share().value()))
-        .with("counted", target.what().name())
-        .with("nearest", percent(nearest));
+    return Problem.of(MixtureProblem.OUT_OF_REACH, inWords(target.share().value()))
+        .with("counted", target.what().inWords())
+        .with("nearest", inWords(nearest));
+  }
+
+  private static Bilingual inWords(double share) {
+    MassFraction fraction = MassFraction.of(Amounts.clamp(share));
+    return Bilingual.of(
+        reader -> QuantityFormatter.ofSignificantDigits(4).withLocale(reader).format(fraction));
   }
 
   private static String percent(double share) {

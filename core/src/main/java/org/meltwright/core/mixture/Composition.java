@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialState;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Density;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.Limit;
@@ -103,7 +104,8 @@ public final class Composition {
   public static Composition ofPercents(Map<Material, Double> percents) {
     double total = Amounts.sum(values(percents));
     if (!(Math.abs(total - 100) <= PERCENT_SLACK)) {
-      throw new ProblemException(Problem.of(MixtureProblem.NOT_A_WHOLE, total + " %"));
+      throw new ProblemException(
+          Problem.of(MixtureProblem.NOT_A_WHOLE, Bilingual.of(total).plus(" %")));
     }
     return ofParts(percents);
   }
@@ -425,15 +427,16 @@ public final class Composition {
     double there = massFractions[requireIndex(from)];
     if (Limit.exceeds(share.value(), there)) {
       throw new ProblemException(
-          Problem.of(MixtureProblem.MORE_THAN_THERE_IS, share.toString())
-              .with("most", MassFraction.of(there).toString()));
+          Problem.of(MixtureProblem.MORE_THAN_THERE_IS, Bilingual.of(share))
+              .with("most", Bilingual.of(MassFraction.of(there))));
     }
     double reached = massFractionValue(to) + share.value();
     if (Limit.exceeds(reached, cap.value())) {
       throw new ProblemException(
-          Problem.of(MixtureProblem.ABOVE_CAP, percent(reached))
+          Problem.of(
+                  MixtureProblem.ABOVE_CAP, Bilingual.of(MassFraction.of(Amounts.clamp(reached))))
               .with("material", to.id())
-              .with("cap", cap.toString()));
+              .with("cap", Bilingual.of(cap)));
     }
     double[] rest = massFractions.clone();
     rest[indexOf(from)] = Math.max(0, there - share.value());
@@ -477,10 +480,6 @@ public final class Composition {
     StringJoiner names = new StringJoiner(", ");
     materials.stream().limit(SEARCHED_IN_LINE).forEach(m -> names.add(m.id()));
     return names + (materials.size() > SEARCHED_IN_LINE ? ", …" : "");
-  }
-
-  private static String percent(double share) {
-    return share * 100 + " % by mass";
   }
 
   @Override

@@ -6,6 +6,7 @@ import javax.measure.quantity.Mass;
 import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Limit;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
@@ -55,12 +56,13 @@ public final class DrainedPaint {
   private DrainedPaint(Material paint, double before, double after) {
     Amounts.require(before, "kg");
     if (!(after > 0)) {
-      throw new ProblemException(Problem.of(MixtureProblem.AMOUNT, after + " kg"));
+      throw new ProblemException(
+          Problem.of(MixtureProblem.AMOUNT, Bilingual.of(after).plus(" kg")));
     }
     if (Limit.exceeds(after, before)) {
       throw new ProblemException(
-          Problem.of(MixtureProblem.MORE_THAN_THERE_IS, after + " kg")
-              .with("most", before + " kg"));
+          Problem.of(MixtureProblem.MORE_THAN_THERE_IS, Bilingual.of(after).plus(" kg"))
+              .with("most", Bilingual.of(before).plus(" kg")));
     }
     this.paint = paint;
     this.beforeKilograms = before;
@@ -73,9 +75,9 @@ public final class DrainedPaint {
     double most = oil.high().value() * beforeKilograms;
     if (Limit.exceeds(lost, most)) {
       throw new ProblemException(
-          Problem.of(MixtureProblem.DRAINED_TOO_MUCH, lost + " kg")
-              .with("counted", ShareOf.FREE_OIL.name())
-              .with("most", most + " kg"));
+          Problem.of(MixtureProblem.DRAINED_TOO_MUCH, Bilingual.of(lost).plus(" kg"))
+              .with("counted", ShareOf.FREE_OIL.inWords())
+              .with("most", Bilingual.of(most).plus(" kg")));
     }
     double low = (oil.low().value() * beforeKilograms - lost) / afterKilograms;
     double high = (most - lost) / afterKilograms;

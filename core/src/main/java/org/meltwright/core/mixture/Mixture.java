@@ -9,6 +9,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 import org.meltwright.core.material.Material;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.Limit;
 import org.meltwright.units.MassFraction;
@@ -209,7 +210,8 @@ public record Mixture(Composition composition, double massKilograms) {
   private static double rest(double taken, double there) {
     if (Limit.exceeds(Amounts.require(taken, "kg"), there)) {
       throw new ProblemException(
-          Problem.of(MixtureProblem.MORE_THAN_THERE_IS, taken + " kg").with("most", there + " kg"));
+          Problem.of(MixtureProblem.MORE_THAN_THERE_IS, Bilingual.of(taken).plus(" kg"))
+              .with("most", Bilingual.of(there).plus(" kg")));
     }
     return Math.max(0, there - taken);
   }

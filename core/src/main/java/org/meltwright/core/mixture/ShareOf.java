@@ -9,6 +9,7 @@ import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.MaterialRole;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -113,6 +114,11 @@ public final class ShareOf {
     return name;
   }
 
+  /** What it is called, with the German name of what this library counts. */
+  Bilingual inWords() {
+    return MixtureProblem.CHECK.name(name);
+  }
+
   /**
    * Returns the same share, where a calculation needs one number, at the low end of its range.
    *
@@ -178,7 +184,8 @@ public final class ShareOf {
             || material.family() == MaterialFamily.DISPERSION;
     if (isMix && material.constituents().isEmpty()) {
       throw new ProblemException(
-          Problem.of(MixtureProblem.CONSTITUENTS_UNKNOWN, material.id()).with("counted", name));
+          Problem.of(MixtureProblem.CONSTITUENTS_UNKNOWN, material.id())
+              .with("counted", inWords()));
     }
   }
 

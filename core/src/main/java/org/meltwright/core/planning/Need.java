@@ -1,10 +1,11 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.planning;
 
+import static org.meltwright.core.planning.PlanningProblem.CHECK;
+
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * How much of a material is wanted, and how much of it is on the shelf.
@@ -36,8 +37,8 @@ public record Need(String material, double neededKilograms, double stockKilogram
    *     finite
    */
   public Need {
-    UnitsProblem.requireBetween(neededKilograms, 0, 1e6, "need of " + material + " in kg");
-    UnitsProblem.requireBetween(stockKilograms, 0, 1e6, "stock of " + material + " in kg");
+    CHECK.between(neededKilograms, 0, 1e6, "need in kg", material);
+    CHECK.between(stockKilograms, 0, 1e6, "stock in kg", material);
   }
 
   /**

@@ -1,12 +1,13 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.planning;
 
+import static org.meltwright.core.planning.PlanningProblem.CHECK;
+
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * Pieces of one size that each person of a class makes.
@@ -34,8 +35,8 @@ public record Piece(int count, double squareMetres) {
    * @throws ProblemException if there is none or it has no area
    */
   public Piece {
-    UnitsProblem.requireBetween(count, 1, 1e6, "number of pieces");
-    UnitsProblem.requireBetween(squareMetres, 1e-9, 1e6, "area of a piece in m²");
+    CHECK.between(count, 1, 1e6, "number of pieces");
+    CHECK.between(squareMetres, 1e-9, 1e6, "area of a piece in m²");
   }
 
   /**

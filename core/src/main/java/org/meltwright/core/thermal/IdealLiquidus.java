@@ -117,7 +117,7 @@ public record IdealLiquidus(
       if (component.endOfMelting().isEmpty()) {
         problems.add(
             Problem.of(MaterialProblem.PROPERTY_MISSING, component.material().id())
-                .with("property", PropertyKey.MELTING_RANGE.id()));
+                .with("property", PropertyKey.MELTING_RANGE.inWords()));
       }
     }
     if (melting.isEmpty()) {

@@ -1,13 +1,14 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.PropertyKey;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * What an ideal-solubility estimate has to assume: molar masses, and a heat of fusion where a
@@ -72,9 +73,7 @@ public final class SolubilityAssumptions {
    */
   public SolubilityAssumptions withMolarMass(Material material, double kilogramsPerMole) {
     Map<Material, Double> map = new LinkedHashMap<>(own);
-    map.put(
-        material,
-        UnitsProblem.requireBetween(kilogramsPerMole, 0.001, 100, "molar mass in kg/mol"));
+    map.put(material, CHECK.between(kilogramsPerMole, 0.001, 100, "molar mass in kg/mol"));
     return new SolubilityAssumptions(
         meltingMolarMass, resinMolarMass, oilMolarMass, heatOfFusion, Map.copyOf(map));
   }
@@ -91,7 +90,7 @@ public final class SolubilityAssumptions {
         meltingMolarMass,
         resinMolarMass,
         oilMolarMass,
-        UnitsProblem.requireBetween(joulesPerKilogram, 1e3, 1e6, "heat of fusion in J/kg"),
+        CHECK.between(joulesPerKilogram, 1e3, 1e6, "heat of fusion in J/kg"),
         own);
   }
 

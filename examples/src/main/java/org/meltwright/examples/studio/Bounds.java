@@ -2,6 +2,7 @@
 package org.meltwright.examples.studio;
 
 import java.math.BigDecimal;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
@@ -54,7 +55,7 @@ record Bounds(double low, double high, String lowText, String highText, String u
 
   /** Guards a value; one that lies outside is said in its unit. */
   double require(double value, String what) {
-    return require(value, plain(value) + " " + unit, what);
+    return require(value, inWords(plain(value) + " " + unit), what);
   }
 
   /**
@@ -64,13 +65,22 @@ record Bounds(double low, double high, String lowText, String highText, String u
    * @throws ProblemException if it lies outside
    */
   double require(double value, String written, String what) {
+    return require(value, Bilingual.of(written), what);
+  }
+
+  private double require(double value, Bilingual written, String what) {
     if (value >= low && value <= high) {
       return value;
     }
     throw new ProblemException(
         Problem.of(UnitsProblem.VALUE_OUT_OF_RANGE, written)
-            .with("what", what)
-            .with("low", lowText)
-            .with("high", highText));
+            .with("what", StudioProblem.CHECK.name(what))
+            .with("low", inWords(lowText))
+            .with("high", inWords(highText)));
+  }
+
+  /** Numbers with their units: only the decimal sign differs. */
+  private static Bilingual inWords(String text) {
+    return new Bilingual(text, text.replace('.', ','));
   }
 }

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.Composition;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.TemperaturePoint;
@@ -279,7 +280,7 @@ public final class HazardMixture {
     public Builder substance(SubstanceHazards hazards, double lowPercent, double highPercent) {
       if (lowPercent > highPercent) {
         throw new ProblemException(
-            Problem.of(HazardProblem.SHARE_RANGE, lowPercent + " to " + highPercent + " %"));
+            Problem.of(HazardProblem.SHARE_RANGE, percent(lowPercent, highPercent)));
       }
       String name = hazards.name();
       declare(new DeclaredShare(name, name, "", lowPercent, highPercent));
@@ -401,6 +402,10 @@ public final class HazardMixture {
       return this;
     }
 
+    private static Bilingual percent(double low, double high) {
+      return Bilingual.range(Bilingual.of(low), Bilingual.of(high)).plus(" %");
+    }
+
     /**
      * Returns the mixture.
      *
@@ -414,8 +419,7 @@ public final class HazardMixture {
               && declared.stream().allMatch(d -> d.lowPercent() >= 0);
       boolean whole = lowSum <= 100 + SLACK_PERCENT && highSum >= 100 - SLACK_PERCENT;
       if (!eachIsShare || !whole) {
-        throw new ProblemException(
-            Problem.of(HazardProblem.SHARES, lowSum + " to " + highSum + " %"));
+        throw new ProblemException(Problem.of(HazardProblem.SHARES, percent(lowSum, highSum)));
       }
       requireUsed();
       merged.clear();

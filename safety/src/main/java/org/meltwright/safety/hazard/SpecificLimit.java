@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
@@ -52,8 +53,7 @@ public record SpecificLimit(
     boolean ordered = fromPercent > 0 && fromPercent <= 100 && fromPercent < belowPercent;
     if (!ordered || !(open || belowPercent <= 100)) {
       throw new ProblemException(
-          Problem.of(
-              HazardProblem.LIMIT, fromPercent + (open ? "" : " to " + belowPercent) + " %"));
+          Problem.of(HazardProblem.LIMIT, shown(fromPercent, belowPercent, open)));
     }
   }
 
@@ -67,5 +67,10 @@ public record SpecificLimit(
    */
   public static SpecificLimit parse(String text) {
     return HazardNotation.limit(text);
+  }
+
+  private static Bilingual shown(double from, double below, boolean open) {
+    Bilingual low = Bilingual.of(from);
+    return (open ? low : Bilingual.range(low, Bilingual.of(below))).plus(" %");
   }
 }

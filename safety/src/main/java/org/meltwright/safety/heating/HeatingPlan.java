@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
+import static org.meltwright.safety.heating.Checks.CHECK;
+
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -19,7 +21,6 @@ import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * What is to be heated, with what, in what, by whom and where, as far as it is stated.
@@ -355,8 +356,7 @@ public final class HeatingPlan {
      * @throws ProblemException if it is negative
      */
     public Builder fillLevel(double level) {
-      fillLevel =
-          Double.isNaN(level) ? level : UnitsProblem.requireBetween(level, 0, 1000, "fill level");
+      fillLevel = Double.isNaN(level) ? level : CHECK.between(level, 0, 1000, "fill level");
       return this;
     }
 
@@ -424,8 +424,7 @@ public final class HeatingPlan {
      * @throws ProblemException if they are negative
      */
     public Builder hoursHeld(double hours) {
-      hoursHeld =
-          Double.isNaN(hours) ? hours : UnitsProblem.requireBetween(hours, 0, 1e5, "hours held");
+      hoursHeld = Double.isNaN(hours) ? hours : CHECK.between(hours, 0, 1e5, "hours held");
       return this;
     }
 

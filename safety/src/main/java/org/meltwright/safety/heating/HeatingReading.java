@@ -1,9 +1,10 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
+import static org.meltwright.safety.heating.Checks.CHECK;
+
 import java.util.OptionalDouble;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * What a thermometer shows, where it measures, and for how long that has been so: "this pot reads
@@ -53,7 +54,7 @@ public record HeatingReading(Place place, TemperaturePoint value, double minutes
    */
   public HeatingReading {
     if (!Double.isNaN(minutesHeld)) {
-      UnitsProblem.requireBetween(minutesHeld, 0, 1e6, "minutes held");
+      CHECK.between(minutesHeld, 0, 1e6, "minutes held");
     }
   }
 
@@ -76,8 +77,7 @@ public record HeatingReading(Place place, TemperaturePoint value, double minutes
    * @throws org.meltwright.units.ProblemException if they are negative
    */
   public HeatingReading heldForMinutes(double minutes) {
-    return new HeatingReading(
-        place, value, UnitsProblem.requireBetween(minutes, 0, 1e6, "minutes held"));
+    return new HeatingReading(place, value, CHECK.between(minutes, 0, 1e6, "minutes held"));
   }
 
   /**

@@ -1,8 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
+import static org.meltwright.safety.heating.Checks.CHECK;
+
 import java.util.OptionalInt;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * Who works: teachers, adults, minors, and the age of the youngest.
@@ -38,10 +39,10 @@ public record People(int teachers, int adults, int minors, int youngestAge) {
    * @throws org.meltwright.units.ProblemException if a number is negative or beyond all measure
    */
   public People {
-    UnitsProblem.requireBetween(teachers, 0, 10_000, "number of teachers");
-    UnitsProblem.requireBetween(adults, 0, 10_000, "number of adults");
-    UnitsProblem.requireBetween(minors, 0, 10_000, "number of minors");
-    UnitsProblem.requireBetween(youngestAge, 0, 150, "age in years");
+    CHECK.between(teachers, 0, 10_000, "number of teachers");
+    CHECK.between(adults, 0, 10_000, "number of adults");
+    CHECK.between(minors, 0, 10_000, "number of minors");
+    CHECK.between(youngestAge, 0, 150, "age in years");
   }
 
   /**
@@ -100,7 +101,7 @@ public record People(int teachers, int adults, int minors, int youngestAge) {
    * @throws org.meltwright.units.ProblemException if it is not above zero
    */
   public People withYoungest(int years) {
-    UnitsProblem.requireBetween(years, 1, 150, "age in years");
+    CHECK.between(years, 1, 150, "age in years");
     return new People(teachers, adults, minors, years);
   }
 }

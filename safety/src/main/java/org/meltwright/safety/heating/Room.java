@@ -1,11 +1,12 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
+import static org.meltwright.safety.heating.Checks.CHECK;
+
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Volume;
 import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * A room: its volume, and how much air is drawn out of it.
@@ -34,9 +35,9 @@ public record Room(double volumeCubicMetres, double extractionCubicMetresPerHour
    * @throws org.meltwright.units.ProblemException if a number cannot be
    */
   public Room {
-    UnitsProblem.requireBetween(volumeCubicMetres, 1e-3, 1e7, "volume of the room in m³");
+    CHECK.between(volumeCubicMetres, 1e-3, 1e7, "volume of the room in m³");
     if (!Double.isNaN(extractionCubicMetresPerHour)) {
-      UnitsProblem.requireBetween(extractionCubicMetresPerHour, 0, 1e8, "extraction in m³/h");
+      CHECK.between(extractionCubicMetresPerHour, 0, 1e8, "extraction in m³/h");
     }
   }
 
@@ -71,7 +72,6 @@ public record Room(double volumeCubicMetres, double extractionCubicMetresPerHour
    */
   public Room withExtractionCubicMetresPerHour(double cubicMetresPerHour) {
     return new Room(
-        volumeCubicMetres,
-        UnitsProblem.requireBetween(cubicMetresPerHour, 0, 1e8, "extraction in m³/h"));
+        volumeCubicMetres, CHECK.between(cubicMetresPerHour, 0, 1e8, "extraction in m³/h"));
   }
 }

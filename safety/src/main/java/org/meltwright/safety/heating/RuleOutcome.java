@@ -1,13 +1,14 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
+import static org.meltwright.safety.heating.Checks.CHECK;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * What one rule makes of one plan: nothing, a finding with the numbers it speaks of, and what it
@@ -45,7 +46,7 @@ public final class RuleOutcome {
   record Missing(@Nullable Material material, String property) {
 
     Missing {
-      UnitsProblem.requireName(property, "what was not assessed");
+      CHECK.named(property, "what was not assessed");
     }
   }
 

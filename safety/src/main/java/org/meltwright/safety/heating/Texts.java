@@ -16,8 +16,10 @@ import org.meltwright.core.material.Material;
 import org.meltwright.units.Limit;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Messages;
+import org.meltwright.units.QuantityFormatter;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.TemperatureScale;
 
 /** How the values of a finding are written for a reader. */
 final class Texts {
@@ -25,6 +27,7 @@ final class Texts {
   private static final List<TemperaturePoint> LIMITS =
       List.of(TemperatureTable.TARGET, TemperatureTable.HARD_CEILING, TemperatureTable.FUME);
   private static final int MOST_PLACES = 9;
+  private static final int FEW_DIGITS = 4;
 
   private static final Messages MESSAGES = Messages.beside(Texts.class);
 
@@ -36,19 +39,13 @@ final class Texts {
     return written;
   }
 
-  static String write(Object value, Locale reader) {
-    Locale locale = reader.getLanguage().equals("de") ? Locale.GERMAN : Locale.ENGLISH;
+  static String write(Object value, Locale locale) {
     if (value instanceof TemperaturePoint t) {
-      int places = places(t);
-      return String.format(
-          locale,
-          "%." + places + "f °C (%." + places + "f °F)",
-          plain(t.celsius()),
-          plain(t.fahrenheit()));
+      return temperature(t, locale);
     } else if (value instanceof TemperatureDifference d) {
-      return String.format(locale, "%.1f K", plain(d.kelvin()));
+      return number(d.kelvin(), locale) + " K";
     } else if (value instanceof MassFraction f) {
-      return String.format(locale, "%.1f %%", plain(f.percent()));
+      return number(f.percent(), locale) + " %";
     } else if (value instanceof Material m) {
       return m.name(locale);
     } else if (value instanceof MassFractionRange r) {
@@ -63,9 +60,45 @@ final class Texts {
     } else if (value instanceof List<?> list) {
       return list.stream().map(each -> write(each, locale)).collect(Collectors.joining(", "));
     } else if (value instanceof Double number) {
-      return String.format(locale, "%.1f", plain(number));
+      return number(number, locale);
     }
     return value.toString();
+  }
+
+  private static String temperature(TemperaturePoint t, Locale locale) {
+    QuantityFormatter digits = QuantityFormatter.ofDecimals(places(t)).withLocale(locale);
+    TemperaturePoint plain = TemperaturePoint.ofCelsius(plain(t.celsius()).doubleValue());
+    return digits.format(plain, TemperatureScale.CELSIUS)
+        + " ("
+        + digits.format(plain, TemperatureScale.FAHRENHEIT)
+        + ")";
+  }
+
+  private static String number(double number, Locale locale) {
+    BigDecimal plain = plain(number);
+    return QuantityFormatter.ofDecimals(places(plain))
+        .withLocale(locale)
+        .format(plain.doubleValue());
+  }
+
+  /**
+   * One decimal, or as many as a number has that was given with few digits, or as it takes not to
+   * show it as a whole number, which a limit may be: 0.04 is not 0.0, and 99.96 not 100.0.
+   */
+  private static int places(BigDecimal number) {
+    int places = Math.max(1, number.stripTrailingZeros().scale());
+    if (number.stripTrailingZeros().precision() <= FEW_DIGITS) {
+      return Math.min(places, MOST_PLACES);
+    }
+    int shown = 1;
+    while (shown < Math.min(places, MOST_PLACES) && isWhole(number, shown)) {
+      shown++;
+    }
+    return shown;
+  }
+
+  private static boolean isWhole(BigDecimal number, int places) {
+    return number.setScale(places, RoundingMode.HALF_UP).stripTrailingZeros().scale() <= 0;
   }
 
   /** As many decimals as it takes not to round onto a limit, or off it: mostly one. */

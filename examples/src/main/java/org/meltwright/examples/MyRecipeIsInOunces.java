@@ -5,7 +5,6 @@ import java.util.Locale;
 import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.safety.heating.TemperatureTable;
-import org.meltwright.units.Limit;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
@@ -40,8 +39,9 @@ public final class MyRecipeIsInOunces {
 
     TemperaturePoint dial = PARSER.parseTemperature("200 °F");
     print("200 °F is %.1f °C", dial.celsius());
-    if (Limit.reaches(dial, TemperatureTable.HARD_CEILING)) {
-      print("that reaches the hard ceiling of %s", TemperatureTable.HARD_CEILING);
+    TemperatureTable table = TemperatureTable.STANDARD;
+    if (table.hasBegun(TemperatureTable.Band.AT_CEILING, dial)) {
+      print("that reaches the hard ceiling of %s", table.hardCeiling());
     }
 
     try {

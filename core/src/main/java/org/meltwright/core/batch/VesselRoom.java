@@ -8,7 +8,6 @@ import org.meltwright.core.equipment.Vessel;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.mixture.Mixture;
-import org.meltwright.core.source.Source;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.Limit;
 import org.meltwright.units.VolumeFraction;
@@ -28,8 +27,9 @@ import org.meltwright.units.VolumeFraction;
  *         litres(1.5), grams(600));
  * VesselRoom room = VesselRoom.of(pot, Mixture.of(wax, grams(900)), DensityBasis.MELT);
  * room.highestFillLevel(); // 0.73
- * room.exceeds(VesselRoom.WORKING_FILL); // true
- * room.shareThatFits(VesselRoom.WORKING_FILL); // 0.91
+ * VolumeFraction twoThirds = VolumeFraction.of(2.0 / 3);
+ * room.exceeds(twoThirds); // true
+ * room.shareThatFits(twoThirds); // 0.91
  * }</pre>
  *
  * <p>Immutable and thread-safe.
@@ -38,12 +38,6 @@ import org.meltwright.units.VolumeFraction;
  * @param melt the volume of the melt in it
  */
 public record VesselRoom(Vessel vessel, Estimate<Volume> melt) {
-
-  /** Two thirds: the usual working fill of a pot of melt, by {@link #WORKING_FILL_SOURCE}. */
-  public static final VolumeFraction WORKING_FILL = VolumeFraction.of(2.0 / 3.0);
-
-  /** Where {@link #WORKING_FILL} comes from: common practice; no publication measures it. */
-  public static final Source WORKING_FILL_SOURCE = Source.COMMON_PRACTICE;
 
   /**
    * Guards the volume.
@@ -100,7 +94,7 @@ public record VesselRoom(Vessel vessel, Estimate<Volume> melt) {
   /**
    * Tells whether the vessel may be fuller than a limit, at the safe end of the range.
    *
-   * @param limit the fill level allowed, itself included, such as {@link #WORKING_FILL}
+   * @param limit the fill level allowed, itself included
    * @return whether it may be above
    */
   public boolean exceeds(VolumeFraction limit) {
@@ -141,7 +135,6 @@ public record VesselRoom(Vessel vessel, Estimate<Volume> melt) {
                 "%.0f %%, at most %.0f %%",
                 fillLevel() * 100,
                 highestFillLevel() * 100))
-        .source(WORKING_FILL_SOURCE)
         .build();
   }
 }

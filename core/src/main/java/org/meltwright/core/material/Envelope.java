@@ -44,7 +44,7 @@ final class Envelope {
       List<Sourced<V>> figures = candidate.figures(key);
       known.addAll(figures.subList(0, Math.min(1, figures.size())));
     }
-    boolean enough = key.isText() || known.size() == candidates.size();
+    boolean enough = key.isInWords() || known.size() == candidates.size();
     return known.isEmpty() || !enough ? null : span(key, known, names(candidates));
   }
 

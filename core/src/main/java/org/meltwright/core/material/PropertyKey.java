@@ -303,16 +303,16 @@ public final class PropertyKey<V> {
       key("largest-share", PropertyType.fraction());
 
   /** Whether it can burn: "burns" or "does not burn". */
-  public static final PropertyKey<String> COMBUSTIBILITY =
-      key("combustibility", PropertyType.text("burns", "does not burn"));
+  public static final PropertyKey<Combustibility> COMBUSTIBILITY =
+      key("combustibility", PropertyType.words(Combustibility.class));
 
   /** Whether it may go into a hot melt: "fit", "caution" or "refuse". */
-  public static final PropertyKey<String> USE_IN_HOT_MELT =
-      key("use-in-hot-melt", PropertyType.text("refuse", "caution", "fit"));
+  public static final PropertyKey<HotMeltUse> USE_IN_HOT_MELT =
+      key("use-in-hot-melt", PropertyType.words(HotMeltUse.class));
 
   /** Whether it dissolves in a molten wax: "yes" or "no". */
-  public static final PropertyKey<String> DISSOLVES_IN_MELT =
-      key("dissolves-in-melt", PropertyType.text("no", "yes"));
+  public static final PropertyKey<Boolean> DISSOLVES_IN_MELT =
+      key("dissolves-in-melt", PropertyType.yesOrNo(false));
 
   /** The harmful substance it gives off when overheated. */
   public static final PropertyKey<String> FORMS_ON_OVERHEATING =
@@ -326,20 +326,20 @@ public final class PropertyKey<V> {
   public static final PropertyKey<String> SELF_HEATING = key("self-heating", PropertyType.text());
 
   /** Whether it sensitises skin or airways: "yes" or "no". */
-  public static final PropertyKey<String> SENSITISER =
-      key("sensitiser", PropertyType.text("yes", "no"));
+  public static final PropertyKey<Boolean> SENSITISER =
+      key("sensitiser", PropertyType.yesOrNo(true));
 
   /** Whether its colour migrates in a warm melt: "yes", "no" or "possible". */
   public static final PropertyKey<String> BLEEDING =
-      key("bleeding", PropertyType.text("yes", "possible", "no"));
+      key("bleeding", PropertyType.words("yes", "possible", "no"));
 
   /** Whether acids destroy its colour: "yes" or "no". */
-  public static final PropertyKey<String> ACID_SENSITIVE =
-      key("acid-sensitive", PropertyType.text("yes", "no"));
+  public static final PropertyKey<Boolean> ACID_SENSITIVE =
+      key("acid-sensitive", PropertyType.yesOrNo(true));
 
   /** Group in the IARC list of carcinogens: "1", "2A", "2B" or "3". */
   public static final PropertyKey<String> IARC_GROUP =
-      key("iarc-group", PropertyType.text("1", "2A", "2B", "3"));
+      key("iarc-group", PropertyType.words("1", "2A", "2B", "3"));
 
   private final String id;
   private final PropertyType<V> type;
@@ -429,8 +429,8 @@ public final class PropertyKey<V> {
     return type.format(value);
   }
 
-  boolean isText() {
-    return type instanceof TextType;
+  boolean isInWords() {
+    return type instanceof TextType || type instanceof WordType;
   }
 
   V span(V one, V other) {

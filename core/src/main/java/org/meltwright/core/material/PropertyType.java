@@ -5,8 +5,10 @@ import static org.meltwright.core.material.TemperatureDefinition.NOT_STATED;
 import static org.meltwright.core.material.TemperatureDefinition.ONSET;
 import static org.meltwright.core.material.TemperatureDefinition.STABLE_UP_TO;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import javax.measure.Quantity;
 import org.meltwright.units.QuantityKind;
@@ -57,8 +59,29 @@ interface PropertyType<V> {
     return new FractionType();
   }
 
-  /** One of some words, the one that warns most first; any text if none are given. */
-  static PropertyType<String> text(String... words) {
-    return new TextType(List.of(words));
+  /** Any text but none. */
+  static PropertyType<String> text() {
+    return new TextType();
+  }
+
+  /** One of some words, the one that warns most first. */
+  static PropertyType<String> words(String... words) {
+    return new WordType<>(List.of(words), List.of(words));
+  }
+
+  /** The constants of an enum, the one that warns most first; its words are written with spaces. */
+  static <E extends Enum<E>> PropertyType<E> words(Class<E> type) {
+    List<E> values = List.of(type.getEnumConstants());
+    List<String> words = new ArrayList<>();
+    for (E value : values) {
+      words.add(value.name().toLowerCase(Locale.ROOT).replace('_', ' '));
+    }
+    return new WordType<>(values, List.copyOf(words));
+  }
+
+  /** "yes" or "no", where one of them warns. */
+  static PropertyType<Boolean> yesOrNo(boolean warns) {
+    return new WordType<>(
+        List.of(warns, !warns), warns ? List.of("yes", "no") : List.of("no", "yes"));
   }
 }

@@ -38,8 +38,6 @@ import org.meltwright.units.TemperatureRange;
  */
 public final class DissolvingBound {
 
-  private static final String NO = "no";
-
   private final Material material;
   private final TemperaturePoint ceiling;
   private final @Nullable Sourced<DefinedTemperature> figure;
@@ -75,7 +73,7 @@ public final class DissolvingBound {
   }
 
   static boolean dissolves(Material material) {
-    return material.find(PropertyKey.DISSOLVES_IN_MELT).filter(f -> f.value().equals(NO)).isEmpty();
+    return material.find(PropertyKey.DISSOLVES_IN_MELT).filter(f -> !f.value()).isEmpty();
   }
 
   /**

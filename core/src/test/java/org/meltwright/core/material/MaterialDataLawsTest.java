@@ -257,7 +257,7 @@ class MaterialDataLawsTest {
             .filter(
                 m ->
                     m.find(PropertyKey.COMBUSTIBILITY).stream()
-                        .anyMatch(c -> c.value().equals("burns")))
+                        .anyMatch(c -> c.value() == Combustibility.BURNS))
             .filter(
                 m -> m.family() == MaterialFamily.PIGMENT || m.family() == MaterialFamily.FILLER)
             .map(Material::id)
@@ -283,6 +283,6 @@ class MaterialDataLawsTest {
     assertThat(damar.figures(PropertyKey.FLASH_POINT)).isEmpty();
     assertThat(damar.absences()).contains(PropertyKey.FLASH_POINT);
     assertThat(damar.find(PropertyKey.COMBUSTIBILITY))
-        .hasValueSatisfying(c -> assertThat(c.value()).isEqualTo("burns"));
+        .hasValueSatisfying(c -> assertThat(c.value()).isEqualTo(Combustibility.BURNS));
   }
 }

@@ -203,6 +203,9 @@ class MaterialOverridesTest {
         "material: a\\n  unknown: colour | material.key",
         "material: a\\n  viscosity: >= 3 mPa s ¦ user ¦ read | material.unit",
         "material: a\\n  combustibility: maybe ¦ user ¦ read | material.word",
+        "material: a\\n  combustibility: does-not-burn ¦ user ¦ read | material.word",
+        "material: a\\n  use-in-hot-melt: refused ¦ user ¦ read | material.word",
+        "material: a\\n  dissolves-in-melt: never ¦ user ¦ read | material.word",
         "material: a\\n  flash-point: -300 °C, not-stated ¦ user ¦ read"
             + " | temperature.below-absolute-zero",
       })

@@ -40,6 +40,26 @@ class PropertyTextTest {
 
   @ParameterizedTest
   @CsvSource({
+    "combustibility, does not burn, burns",
+    "use-in-hot-melt, fit, caution",
+    "use-in-hot-melt, caution, refuse",
+    "dissolves-in-melt, yes, no",
+    "sensitiser, no, yes",
+    "acid-sensitive, no, yes",
+    "bleeding, possible, yes",
+  })
+  void span_of_two_words_is_the_one_that_warns(String property, String mild, String warning) {
+    assertThat(span(key(property), mild, warning)).isEqualTo(warning);
+    assertThat(span(key(property), warning, mild)).isEqualTo(warning);
+    assertThat(span(key(property), mild, mild)).isEqualTo(mild);
+  }
+
+  private static <V> String span(PropertyKey<V> key, String one, String other) {
+    return key.format(key.span(key.parse(one), key.parse(other)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
     ">= 250 °C, 300 °C, 250",
     "300 °C, >= 250 °C, 250",
     ">= 300 °C, 240 to 260 °C, 240",

@@ -59,9 +59,9 @@ class UndecidedMaterialTest {
               either: dust-a, dust-b
             """);
     Material dust = own.require("dust");
-    assertThat(dust.require(PropertyKey.COMBUSTIBILITY).value()).isEqualTo("burns");
+    assertThat(dust.require(PropertyKey.COMBUSTIBILITY).value()).isEqualTo(Combustibility.BURNS);
     assertThat(dust.require(PropertyKey.IARC_GROUP).value()).isEqualTo("1");
-    assertThat(dust.require(PropertyKey.SENSITISER).value()).isEqualTo("yes");
+    assertThat(dust.require(PropertyKey.SENSITISER).value()).isTrue();
   }
 
   @Test

@@ -19,7 +19,6 @@ import org.meltwright.examples.page.Say;
 import org.meltwright.safety.heating.BindingTemperature;
 import org.meltwright.safety.heating.HeatingReview;
 import org.meltwright.safety.heating.PotFloor;
-import org.meltwright.safety.heating.TemperatureTable;
 import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.TemperatureRange;
 
@@ -165,7 +164,7 @@ final class PotFacts {
         .lowestFlashPoint()
         .ifPresent(
             t -> {
-              TemperaturePoint limit = t.minus(TemperatureTable.FLASH_MARGIN);
+              TemperaturePoint limit = review.plan().table().flashLimit(t);
               lines.add(
                   new Line(
                       "Lowest flash point known",

@@ -107,7 +107,7 @@ final class BrushingBinder {
                 problems.attempt(
                     PATH + field,
                     () -> {
-                      Bounds.between(coldest, TemperatureTable.TARGET.celsius(), "°C")
+                      Bounds.between(coldest, TemperatureTable.STANDARD.target().celsius(), "°C")
                           .require(t.celsius(), "temperature");
                       return t;
                     }));

@@ -157,7 +157,7 @@ final class ClassSheetPage {
         unattended(),
         cited(
             "Looked at, and written down: the target is not above "
-                + Say.temperature(TemperatureTable.TARGET)
+                + Say.temperature(TemperatureTable.STANDARD.target())
                 + ".",
             Source.COMMON_PRACTICE));
   }
@@ -191,9 +191,9 @@ final class ClassSheetPage {
 
   private void emergency() {
     page.add(new Heading(2, "If it goes wrong"));
-    String tooHotFrom = Say.temperature(TemperatureTable.HARD_CEILING);
+    String tooHotFrom = Say.temperature(TemperatureTable.STANDARD.hardCeiling());
     String tooHot =
-        HeatingReading.of(HeatingReading.Place.LIQUID, TemperatureTable.HARD_CEILING)
+        HeatingReading.of(HeatingReading.Place.LIQUID, TemperatureTable.STANDARD.hardCeiling())
             .action()
             .atOnce(READER);
     page.add(

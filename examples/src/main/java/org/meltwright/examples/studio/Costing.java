@@ -128,7 +128,7 @@ final class Costing {
 
   private static HeatDemand heat(Job job) {
     TemperaturePoint hot =
-        Optional.ofNullable(job.heating().reading()).orElse(TemperatureTable.TARGET);
+        Optional.ofNullable(job.heating().reading()).orElse(TemperatureTable.STANDARD.target());
     return HeatDemand.of(job.batch().charge(), ROOM, hot, HeatAssumptions.TYPICAL)
         .withVessel(job.heating().vessel());
   }

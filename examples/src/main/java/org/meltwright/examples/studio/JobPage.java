@@ -32,6 +32,7 @@ import org.meltwright.examples.page.Block.Tone;
 import org.meltwright.examples.page.Page;
 import org.meltwright.examples.page.Say;
 import org.meltwright.examples.picture.CostBars;
+import org.meltwright.safety.heating.HeatingReview;
 
 /** The chapter of one job: review, weights, casting, cost; the review stands first. */
 final class JobPage {
@@ -216,7 +217,9 @@ final class JobPage {
   private String room(VesselRoom room) {
     return "at most "
         + Say.decimals(room.highestFillLevel() * 100, 0)
-        + " % full; two thirds is the limit "
+        + " % full; the limit is "
+        + Say.percent(HeatingReview.WORKING_FILL.value())
+        + " "
         + page.cite(Source.COMMON_PRACTICE.citation());
   }
 

@@ -14,16 +14,9 @@ import org.meltwright.core.mixture.Mixture;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.safety.heating.HeatingReview;
-import org.meltwright.units.TemperatureDifference;
 
 /** One job, worked out: the review first, then weights, casting and cost. */
 final class JobSheet {
-
-  /** How far above its clear point a melt is brushed without setting; common practice. */
-  static final TemperatureDifference BRUSH_MARGIN = TemperatureDifference.ofKelvin(10);
-
-  /** The least room between the bounds that can be worked in; common practice. */
-  static final TemperatureDifference LEAST_WIDTH = TemperatureDifference.ofKelvin(5);
 
   private final PotSheet pot;
   private final WeighingSheet weighing;
@@ -44,12 +37,7 @@ final class JobSheet {
     Job job = pot.job();
     this.pot = pot;
     this.weighing = weighing;
-    this.window =
-        WorkingWindow.of(
-            job.batch().charge().composition(),
-            pot.review().workingCeiling(),
-            BRUSH_MARGIN,
-            LEAST_WIDTH);
+    this.window = pot.review().workingWindow();
     this.cost = CostRollUp.of(costing.item(job));
     this.electricitySources = costing.electricitySources(job);
     this.blockedRecipes = costing.blockedWithin(job);

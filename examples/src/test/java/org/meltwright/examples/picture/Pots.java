@@ -105,10 +105,6 @@ final class Pots {
   }
 
   static WorkingWindow window(HeatingReview review) {
-    return WorkingWindow.of(
-        review.plan().mix(),
-        TemperatureTable.TARGET,
-        TemperatureDifference.ofKelvin(10),
-        TemperatureDifference.ofKelvin(5));
+    return TemperatureTable.STANDARD.window(review.plan().mix(), review.target());
   }
 }

@@ -114,7 +114,8 @@ class TemperatureScaleTest {
 
   @Test
   void ranges_of_melting_and_dissolving_are_bars_between_their_ends() {
-    MeltingReport report = MeltingReport.of(REVIEW.plan().mix(), TemperatureTable.TARGET);
+    MeltingReport report =
+        MeltingReport.of(REVIEW.plan().mix(), TemperatureTable.STANDARD.target());
     TemperatureRange melts = report.melting().get(0).endOfMelting().orElseThrow().value().range();
     TemperatureRange dissolves =
         report.dissolving().stream().findFirst().flatMap(DissolvingBound::shown).orElseThrow();
@@ -157,7 +158,7 @@ class TemperatureScaleTest {
             "Lowest flash point known: "
                 + Say.celsius(lowest)
                 + "; stay below "
-                + Say.celsius(lowest.minus(TemperatureTable.FLASH_MARGIN)));
+                + Say.celsius(TemperatureTable.STANDARD.flashLimit(lowest)));
   }
 
   @Test

@@ -4,10 +4,9 @@ package org.meltwright.safety.heating;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.meltwright.units.Limit;
+import org.meltwright.safety.heating.TemperatureTable.Band;
 import org.meltwright.units.Messages;
 import org.meltwright.units.TemperatureDifference;
-import org.meltwright.units.TemperaturePoint;
 
 /**
  * What to do about a reading: at once, and later when it has calmed down. The level follows from
@@ -28,6 +27,8 @@ import org.meltwright.units.TemperaturePoint;
  * @param reading what was read
  */
 public record HeatingAction(HeatingReading reading) {
+
+  private static final TemperatureTable TABLE = TemperatureTable.STANDARD;
 
   /** What a reading calls for, by the one temperature table. */
   public enum Level {
@@ -87,23 +88,21 @@ public record HeatingAction(HeatingReading reading) {
   }
 
   private Level levelOfWax() {
-    if (Limit.reaches(reading.value(), TemperatureTable.FUME)) {
-      return Level.LEAVE_THE_FUMES;
-    } else if (Limit.reaches(reading.value(), TemperatureTable.HARD_CEILING)) {
-      return Level.HEAT_OFF;
-    } else if (isWaxAbove(TemperatureTable.TARGET)) {
-      return Level.LOWER;
-    }
-    return isWaxAbove(TemperatureTable.DARKENING) ? Level.COUNT_THE_HOURS : Level.KEEP_WATCH;
+    return switch (TABLE.band(reading.value())) {
+      case FUME -> Level.LEAVE_THE_FUMES;
+      case AT_CEILING -> Level.HEAT_OFF;
+      case ABOVE_TARGET -> Level.LOWER;
+      case DARKENING -> Level.COUNT_THE_HOURS;
+      case WORKING -> Level.KEEP_WATCH;
+    };
   }
 
   private Level levelOfFloor() {
-    if (Limit.reaches(reading.value(), TemperatureTable.FUME)) {
-      return Level.FLOOR_OFF;
-    }
-    return Limit.reaches(reading.value(), TemperatureTable.HARD_CEILING)
-        ? Level.FLOOR_LOWER
-        : Level.MEASURE_THE_WAX;
+    return switch (TABLE.floorBand(reading.value())) {
+      case TOO_HOT -> Level.FLOOR_OFF;
+      case AT_CEILING -> Level.FLOOR_LOWER;
+      case WORKING -> Level.MEASURE_THE_WAX;
+    };
   }
 
   /**
@@ -112,8 +111,8 @@ public record HeatingAction(HeatingReading reading) {
    * @return the difference; empty if the reading is not of the wax or not above the target
    */
   public Optional<TemperatureDifference> lowerBy() {
-    return isWaxAbove(TemperatureTable.TARGET)
-        ? Optional.of(reading.value().minus(TemperatureTable.TARGET))
+    return isWaxIn(Band.ABOVE_TARGET)
+        ? Optional.of(reading.value().minus(TABLE.target()))
         : Optional.empty();
   }
 
@@ -138,13 +137,13 @@ public record HeatingAction(HeatingReading reading) {
   }
 
   private String hours(Locale locale) {
-    return isWaxAbove(TemperatureTable.DARKENING) && reading.minutes().isPresent()
+    return isWaxIn(Band.DARKENING) && reading.minutes().isPresent()
         ? " " + messages().text("action.minutes", locale, values(locale))
         : "";
   }
 
-  private boolean isWaxAbove(TemperaturePoint limit) {
-    return reading.isOfWax() && Limit.exceeds(reading.value(), limit);
+  private boolean isWaxIn(Band band) {
+    return reading.isOfWax() && TABLE.hasBegun(band, reading.value());
   }
 
   private String text(String part, Locale locale) {

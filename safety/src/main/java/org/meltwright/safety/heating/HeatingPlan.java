@@ -40,6 +40,7 @@ import org.meltwright.units.TemperaturePoint;
 public final class HeatingPlan {
 
   private final Composition mix;
+  private final Contents contents;
   private final @Nullable HeatSource heat;
   private final List<HeatSource> tools;
   private final @Nullable Vessel vessel;
@@ -75,6 +76,7 @@ public final class HeatingPlan {
 
   private HeatingPlan(Builder builder) {
     this.mix = builder.mix;
+    this.contents = new Contents(mix);
     this.heat = builder.heat;
     this.tools = List.copyOf(builder.tools);
     this.vessel = builder.vessel;
@@ -96,6 +98,15 @@ public final class HeatingPlan {
    */
   public Composition mix() {
     return mix;
+  }
+
+  /**
+   * Returns what is in the mix, as rules ask it.
+   *
+   * @return the contents
+   */
+  public Contents contents() {
+    return contents;
   }
 
   /**
@@ -227,6 +238,15 @@ public final class HeatingPlan {
   }
 
   /**
+   * Returns the temperature table that the plan is held against.
+   *
+   * @return {@link TemperatureTable#STANDARD}
+   */
+  public TemperatureTable table() {
+    return TemperatureTable.STANDARD;
+  }
+
+  /**
    * Returns the temperature that the one temperature table binds.
    *
    * @return the temperature and how it was got; empty if nothing tells it
@@ -276,17 +296,6 @@ public final class HeatingPlan {
     Builder copy = toBuilder();
     copy.mix = other;
     return copy.build();
-  }
-
-  /**
-   * Returns a copy with a reading in the liquid.
-   *
-   * @param reading what was measured in the liquid wax
-   * @return the new plan
-   * @throws ProblemException if the thermometer does not measure there
-   */
-  public HeatingPlan withLiquidReading(TemperaturePoint reading) {
-    return toBuilder().liquidReading(reading).build();
   }
 
   @Override

@@ -7,9 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.material.Material;
-import org.meltwright.safety.heating.rule.FlashPoints;
+import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.VolumeFraction;
 
 /**
  * What is to be said about a heating plan: findings, what was not assessed, and the cautions that
@@ -34,6 +35,12 @@ import org.meltwright.units.TemperaturePoint;
  * <p>This class is immutable and thread-safe.
  */
 public final class HeatingReview {
+
+  /**
+   * Two thirds: above this fill level, hot, a vessel counts as too full. Common practice; no
+   * publication measures it.
+   */
+  public static final VolumeFraction WORKING_FILL = VolumeFraction.of(2.0 / 3.0);
 
   private final HeatingPlan plan;
   private final List<Finding> findings;
@@ -63,19 +70,19 @@ public final class HeatingReview {
   /**
    * Returns the target ceiling, 90.0 °C.
    *
-   * @return {@link TemperatureTable#TARGET}
+   * @return {@link TemperatureTable#target}
    */
   public TemperaturePoint target() {
-    return TemperatureTable.TARGET;
+    return plan.table().target();
   }
 
   /**
    * Returns the hard ceiling, 93.3 °C.
    *
-   * @return {@link TemperatureTable#HARD_CEILING}
+   * @return {@link TemperatureTable#hardCeiling}
    */
   public TemperaturePoint hardCeiling() {
-    return TemperatureTable.HARD_CEILING;
+    return plan.table().hardCeiling();
   }
 
   /**
@@ -121,22 +128,32 @@ public final class HeatingReview {
    * @return the low end of its range; empty if none is known
    */
   public Optional<TemperaturePoint> lowestFlashPoint() {
-    return FlashPoints.of(plan.mix()).lowest();
+    return plan.contents().lowestFlashPoint();
   }
 
   /**
    * Returns the temperature that the mix may be worked up to: the target, or less if something in
    * the mix has a flash point so low that the wax must stay below it.
    *
-   * @return the target, or the lowest usable flash point less {@link
-   *     TemperatureTable#FLASH_MARGIN}, whichever is lower; what has no usable flash point does not
-   *     lower it and stands in {@link #withoutFlashPoint}
+   * @return the target, or the lowest usable flash point less {@link TemperatureTable#flashMargin},
+   *     whichever is lower; what has no usable flash point does not lower it and stands in {@link
+   *     #withoutFlashPoint}
    */
   public TemperaturePoint workingCeiling() {
     return lowestFlashPoint()
-        .map(flash -> flash.minus(TemperatureTable.FLASH_MARGIN))
+        .map(plan.table()::flashLimit)
         .filter(limit -> limit.isBelow(target()))
         .orElse(target());
+  }
+
+  /**
+   * Returns where the mix can be worked, up to the {@link #workingCeiling}.
+   *
+   * @return the working window
+   * @throws org.meltwright.units.ProblemException if nothing melts, or what melts has no figure
+   */
+  public WorkingWindow workingWindow() {
+    return plan.table().window(plan.mix(), workingCeiling());
   }
 
   /**
@@ -145,7 +162,7 @@ public final class HeatingReview {
    * @return the materials, by id; what is listed here is unknown, not safe
    */
   public List<Material> withoutFlashPoint() {
-    return FlashPoints.of(plan.mix()).unknown();
+    return plan.contents().withoutFlashPoint();
   }
 
   /**

@@ -6,7 +6,7 @@ import java.util.Map;
 import org.meltwright.units.Messages;
 
 /**
- * One rule of the heating review: one class, one id, one severity.
+ * One rule of the heating review: one id, one severity.
  *
  * <p>An app adds its own by implementing this and calling {@link HeatingRules#with}. Its texts
  * stand in {@code messages_en.properties} and {@code messages_de.properties} beside its class,

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.MissingResourceException;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.meltwright.safety.heating.rule.StandardRules;
+import java.util.stream.Stream;
 import org.meltwright.units.Messages;
 
 /**
@@ -17,7 +17,6 @@ import org.meltwright.units.Messages;
 final class RuleTexts {
 
   private static final Messages OWN = Messages.beside(RuleTexts.class);
-  private static final Messages STANDARD = Messages.beside(StandardRules.class);
 
   private RuleTexts() {}
 
@@ -40,11 +39,15 @@ final class RuleTexts {
       List<HeatingRule> rules, String property, String part, Locale locale, String material) {
     String key = "missing." + property + "." + part;
     Map<String, Object> values = Map.of("material", material);
-    return rules.stream()
+    return Stream.concat(rules.stream(), anyOfOurs())
         .flatMap(rule -> ofRule(rule, key, locale, values).stream())
         .findFirst()
-        .or(() -> found(() -> STANDARD.text(key, locale, Texts.write(values, locale))))
         .orElseGet(() -> nameless(property, part, locale, material));
+  }
+
+  /** All rules of this library have their texts in one place. */
+  private static Stream<HeatingRule> anyOfOurs() {
+    return HeatingRules.standard().rules().stream().limit(1);
   }
 
   private static String nameless(String property, String part, Locale locale, String material) {

@@ -9,11 +9,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
-import org.meltwright.units.Limit;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Messages;
 import org.meltwright.units.QuantityFormatter;
@@ -24,8 +22,6 @@ import org.meltwright.units.TemperatureScale;
 /** How the values of a finding are written for a reader. */
 final class Texts {
 
-  private static final List<TemperaturePoint> LIMITS =
-      List.of(TemperatureTable.TARGET, TemperatureTable.HARD_CEILING, TemperatureTable.FUME);
   private static final int MOST_PLACES = 9;
   private static final int FEW_DIGITS = 4;
 
@@ -104,18 +100,15 @@ final class Texts {
   /** As many decimals as it takes not to round onto a limit, or off it: mostly one. */
   private static int places(TemperaturePoint t) {
     int places = 1;
-    while (places < MOST_PLACES && LIMITS.stream().anyMatch(isCrossed(t, places))) {
+    while (places < MOST_PLACES && TemperatureTable.STANDARD.tellsApart(t, rounded(t, places))) {
       places++;
     }
     return places;
   }
 
-  private static Predicate<TemperaturePoint> isCrossed(TemperaturePoint t, int places) {
-    double rounded = plain(t.celsius()).setScale(places, RoundingMode.HALF_UP).doubleValue();
-    TemperaturePoint shown = TemperaturePoint.ofCelsius(rounded);
-    return limit ->
-        Limit.reaches(shown, limit) != Limit.reaches(t, limit)
-            || Limit.exceeds(shown, limit) != Limit.exceeds(t, limit);
+  private static TemperaturePoint rounded(TemperaturePoint t, int places) {
+    return TemperaturePoint.ofCelsius(
+        plain(t.celsius()).setScale(places, RoundingMode.HALF_UP).doubleValue());
   }
 
   /** Twelve digits: else 28.85 would print as 28.8 or 28.9, by the last bit of a sum. */

@@ -5,15 +5,72 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Locale;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.safety.heating.BindingTemperature.Basis;
+import org.meltwright.safety.heating.TemperatureTable.Band;
+import org.meltwright.safety.heating.TemperatureTable.FloorBand;
+import org.meltwright.units.TemperaturePoint;
 
 /** The one temperature table, which is policy after common practice, held at each of its edges. */
 class TemperatureTableTest {
 
   private static final String MEDIUM = "mix beeswax-yellow 8, damar 1; plate 80 +5; ";
+
+  private static final TemperatureTable TABLE = TemperatureTable.STANDARD;
+
+  @ParameterizedTest
+  @CsvSource({
+    "20,     WORKING,      WORKING",
+    "85,     WORKING,      WORKING",
+    "85.01,  DARKENING,    WORKING",
+    "90,     DARKENING,    WORKING",
+    "194F,   DARKENING,    WORKING",
+    "90.01,  ABOVE_TARGET, WORKING",
+    "93.29,  ABOVE_TARGET, WORKING",
+    "93.3,   AT_CEILING,   AT_CEILING",
+    "200F,   AT_CEILING,   AT_CEILING",
+    "109.99, AT_CEILING,   AT_CEILING",
+    "110,    FUME,         TOO_HOT",
+    "500,    FUME,         TOO_HOT",
+  })
+  void band_at_each_edge(String point, Band wax, FloorBand floor) {
+    assertThat(TABLE.band(Plans.point(point))).isEqualTo(wax);
+    assertThat(TABLE.floorBand(Plans.point(point))).isEqualTo(floor);
+  }
+
+  @ParameterizedTest
+  @EnumSource(Band.class)
+  void hasBegun_hotter_neverEndsABand(Band band) {
+    boolean begun = false;
+    for (double celsius = 80; celsius < 115; celsius += 0.1) {
+      boolean stillOrNow = TABLE.hasBegun(band, TemperaturePoint.ofCelsius(celsius));
+      assertThat(stillOrNow || !begun).as("%s ends at %s °C", band, celsius).isTrue();
+      begun = stillOrNow;
+    }
+    assertThat(begun).isTrue();
+  }
+
+  @Test
+  void limits_are_those_of_the_policy() {
+    assertThat(TABLE.target()).isEqualTo(TemperaturePoint.ofFahrenheit(194));
+    assertThat(TABLE.hardCeiling().celsius()).isEqualTo(93.3);
+    assertThat(TABLE.flashLimit(TemperaturePoint.ofCelsius(204)).celsius()).isEqualTo(154);
+    assertThat(TABLE.leastWidth().kelvin()).isEqualTo(5);
+    assertThat(TABLE.floorLimit().celsius()).isEqualTo(110);
+  }
+
+  @Test
+  void window_begins_ten_kelvin_above_the_clear_point() {
+    WorkingWindow window = TABLE.window(Plans.mix("beeswax-yellow"), TABLE.target());
+    assertThat(window.lowerBound().low().minus(window.clearPoint().low()).kelvin())
+        .isCloseTo(10, Offset.offset(1e-9));
+    assertThat(window.upperBound()).isEqualTo(TABLE.target());
+  }
 
   @ParameterizedTest
   @CsvSource({
@@ -138,10 +195,10 @@ class TemperatureTableTest {
     HeatingReview review = Plans.review(MEDIUM + "liquid 88");
     assertThat(review.marginToTarget().orElseThrow().kelvin()).isEqualTo(2);
     assertThat(review.marginToHardCeiling().orElseThrow().kelvin())
-        .isCloseTo(5.3, org.assertj.core.data.Offset.offset(1e-12));
+        .isCloseTo(5.3, Offset.offset(1e-12));
     assertThat(review.target().fahrenheit()).isEqualTo(194);
     assertThat(Plans.review(MEDIUM + "liquid 200F").marginToTarget().orElseThrow().kelvin())
-        .isCloseTo(-10.0 / 3, org.assertj.core.data.Offset.offset(1e-12));
+        .isCloseTo(-10.0 / 3, Offset.offset(1e-12));
   }
 
   @Test

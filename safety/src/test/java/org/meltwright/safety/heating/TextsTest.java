@@ -20,7 +20,7 @@ class TextsTest {
     "5,'5.0','5,0'",
     "0.25,'0.25','0,25'",
     "4.8379310345,'4.8','4,8'",
-    "4.9999379,'4.99994','4,99994'",
+    "4.9999379,'4.9999','4,9999'",
     "-0.04,'-0.04','-0,04'"
   })
   void number_keeps_what_tells_it_from_a_whole_one(double number, String english, String german) {

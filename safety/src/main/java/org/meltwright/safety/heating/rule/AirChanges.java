@@ -1,15 +1,13 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating.rule;
 
-import org.meltwright.core.source.Source;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.Room;
-import org.meltwright.safety.heating.RuleInfo.Topic;
 import org.meltwright.safety.heating.RuleOutcome;
 import org.meltwright.units.Limit;
 
 /** Too few air changes: below 6 an hour for one person, 8 for a class. */
-final class AirChanges extends StandardRule {
+final class AirChanges {
 
   /** Air changes an hour in a studio of one person. */
   private static final double ALONE = 6;
@@ -17,12 +15,9 @@ final class AirChanges extends StandardRule {
   /** Air changes an hour for a class, and where it is not stated who works. */
   private static final double CLASS = 8;
 
-  AirChanges() {
-    super(caution("air-changes", Topic.PLACE, Source.COMMON_PRACTICE));
-  }
+  private AirChanges() {}
 
-  @Override
-  public RuleOutcome review(HeatingPlan plan) {
+  static RuleOutcome review(HeatingPlan plan) {
     if (plan.room().isEmpty()) {
       return RuleOutcome.notAssessed("room");
     }

@@ -5,25 +5,18 @@ import java.util.List;
 import org.meltwright.core.material.Material;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.People;
-import org.meltwright.safety.heating.RuleInfo.Topic;
 import org.meltwright.safety.heating.RuleOutcome;
 
 /** Children of 12 or under where a toxic pigment is used. */
-final class ChildrenToxicPigment extends StandardRule {
+final class ChildrenToxicPigment {
 
-  ChildrenToxicPigment() {
-    super(warning("children-toxic-pigment", Topic.PLACE, Sources.SCHOOL_GUIDELINES).asBlocking());
-  }
+  private ChildrenToxicPigment() {}
 
-  @Override
-  public RuleOutcome review(HeatingPlan plan) {
-    List<Material> toxic = Pigments.holding(plan.mix(), Pigments::hasToxicMetal);
+  static RuleOutcome review(HeatingPlan plan) {
+    List<Material> toxic = Pigments.holding(plan, Pigments::hasToxicMetal);
     RuleOutcome outcome =
         toxic.isEmpty() ? RuleOutcome.NOTHING : ofAge(plan).with("materials", toxic);
-    for (Material unknown : Pigments.unknownIn(plan.mix())) {
-      outcome = outcome.andNotAssessed(unknown, "pigment");
-    }
-    return outcome;
+    return Pigments.withUnknown(plan, outcome);
   }
 
   private static RuleOutcome ofAge(HeatingPlan plan) {

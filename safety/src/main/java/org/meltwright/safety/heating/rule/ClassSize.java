@@ -1,21 +1,16 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating.rule;
 
-import org.meltwright.core.source.Source;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.People;
-import org.meltwright.safety.heating.RuleInfo.Topic;
 import org.meltwright.safety.heating.RuleOutcome;
 
 /** More than 12 learners to a teacher, more than 8 if any is under 18, or a class without one. */
-final class ClassSize extends StandardRule {
+final class ClassSize {
 
-  ClassSize() {
-    super(caution("class-size", Topic.PLACE, Source.COMMON_PRACTICE));
-  }
+  private ClassSize() {}
 
-  @Override
-  public RuleOutcome review(HeatingPlan plan) {
+  static RuleOutcome review(HeatingPlan plan) {
     return plan.people().map(ClassSize::review).orElseGet(() -> RuleOutcome.notAssessed("people"));
   }
 

@@ -1,34 +1,19 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating.rule;
 
-import org.meltwright.core.source.Source;
 import org.meltwright.core.thermal.WorkingWindow;
-import org.meltwright.safety.heating.BindingTemperature;
 import org.meltwright.safety.heating.HeatingPlan;
-import org.meltwright.safety.heating.RuleInfo.Topic;
 import org.meltwright.safety.heating.RuleOutcome;
 import org.meltwright.units.TemperaturePoint;
 
 /** Wax colder than the lower bound of its working window: it sets on the brush. */
-final class ColderThanWindow extends StandardRule {
+final class ColderThanWindow {
 
-  ColderThanWindow() {
-    super(notice("colder-than-window", Topic.WORKING, Source.COMMON_PRACTICE));
-  }
+  private ColderThanWindow() {}
 
-  @Override
-  public RuleOutcome review(HeatingPlan plan) {
-    return plan.bindingTemperature()
-        .map(wax -> review(plan, wax))
-        .orElseGet(() -> RuleOutcome.notAssessed("wax-temperature"));
-  }
-
-  private static RuleOutcome review(HeatingPlan plan, BindingTemperature binding) {
-    TemperaturePoint wax = binding.value();
-    RuleOutcome outcome = below(plan, wax);
-    return outcome.isFound() || binding.isMeasured()
-        ? outcome
-        : outcome.andNotAssessed(WaxTemperatureRule.missing(binding.basis()));
+  static RuleOutcome review(HeatingPlan plan) {
+    return WaxTemperature.review(
+        plan, wax -> WaxTemperature.ruledOut(below(plan, wax.value()), wax));
   }
 
   private static RuleOutcome below(HeatingPlan plan, TemperaturePoint wax) {

@@ -5,8 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
-import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.ShareOf;
+import org.meltwright.safety.heating.Contents;
+import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleOutcome;
 import org.meltwright.units.Limit;
 import org.meltwright.units.MassFraction;
@@ -17,23 +18,23 @@ final class OilPaint {
   private OilPaint() {}
 
   /** Returns a finding if the share of oil paint reaches one limit and not the next. */
-  static RuleOutcome review(Composition mix, double from, double below) {
-    MassFraction share = Mix.share(mix, Mix.family(MaterialFamily.OIL_PAINT));
+  static RuleOutcome review(HeatingPlan plan, double from, double below) {
+    MassFraction share = plan.contents().share(Check.family(MaterialFamily.OIL_PAINT)).high();
     boolean within = Limit.reaches(share.value(), from) && !Limit.reaches(share.value(), below);
     return within
-        ? withFreeOil(mix, RuleOutcome.found().with("paint", share))
+        ? withFreeOil(plan, RuleOutcome.found().with("paint", share))
         : RuleOutcome.NOTHING;
   }
 
-  private static RuleOutcome withFreeOil(Composition mix, RuleOutcome found) {
+  private static RuleOutcome withFreeOil(HeatingPlan plan, RuleOutcome found) {
     List<Material> unstated =
-        Mix.materials(mix).stream()
-            .flatMap(Mix::parts)
+        plan.contents().materials().stream()
+            .flatMap(Contents::parts)
             .filter(OilPaint::isUnstatedMix)
             .distinct()
             .toList();
     if (unstated.isEmpty()) {
-      return found.with("oil", Optional.of(mix.share(ShareOf.FREE_OIL)));
+      return found.with("oil", Optional.of(plan.mix().share(ShareOf.FREE_OIL)));
     }
     RuleOutcome outcome = found.with("oil", Optional.empty());
     for (Material paint : unstated) {

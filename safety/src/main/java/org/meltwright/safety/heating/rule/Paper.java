@@ -7,19 +7,43 @@ import org.meltwright.core.equipment.VesselMaterial;
 import org.meltwright.safety.heating.Circumstance;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.PotFloor;
+import org.meltwright.safety.heating.RuleOutcome;
+import org.meltwright.safety.heating.TemperatureTable.FloorBand;
 
-/** Whether wax is heated in paper. */
+/** Whether wax is heated in paper, and how hot it is under it. */
 final class Paper {
 
   private Paper() {}
 
-  /** Tells whether it is not stated what holds the wax. */
-  static boolean isUnknown(HeatingPlan plan) {
-    return plan.vessel().isEmpty() && !plan.has(Circumstance.PAPER_LINER);
+  /** Finds paper that holds the wax. */
+  static RuleOutcome review(HeatingPlan plan) {
+    boolean liner = plan.has(Circumstance.PAPER_LINER);
+    if (plan.vessel().isEmpty() && !liner) {
+      return RuleOutcome.notAssessed("vessel");
+    }
+    return RuleOutcome.foundIf(
+        liner || plan.vessel().filter(v -> v.material() == VesselMaterial.PAPER).isPresent());
+  }
+
+  /** Finds paper that holds the wax on what is too hot for the wax. */
+  static RuleOutcome reviewHeat(HeatingPlan plan) {
+    RuleOutcome paper = review(plan);
+    return paper.isFound() ? heat(plan) : paper;
+  }
+
+  private static RuleOutcome heat(HeatingPlan plan) {
+    Optional<PotFloor> floor = floor(plan);
+    if (floor.isEmpty()) {
+      return RuleOutcome.notAssessed("set-point");
+    }
+    if (plan.table().floorBand(floor.get().value()) != FloorBand.WORKING) {
+      return RuleOutcome.found().with("floor", floor.get().value());
+    }
+    return floor.get().isKnown() ? RuleOutcome.NOTHING : RuleOutcome.notAssessed("overshoot");
   }
 
   /** Returns what the paper stands on: the floor, or on a heated palette its surface. */
-  static Optional<PotFloor> floor(HeatingPlan plan) {
+  private static Optional<PotFloor> floor(HeatingPlan plan) {
     return plan.potFloor()
         .or(
             () ->
@@ -27,10 +51,5 @@ final class Paper {
                     .filter(heat -> heat.kind() == Kind.HEATED_PALETTE)
                     .flatMap(heat -> plan.bindingTemperature())
                     .map(wax -> new PotFloor(wax.value(), wax.isMeasured())));
-  }
-
-  static boolean holdsTheWax(HeatingPlan plan) {
-    return plan.has(Circumstance.PAPER_LINER)
-        || plan.vessel().filter(v -> v.material() == VesselMaterial.PAPER).isPresent();
   }
 }

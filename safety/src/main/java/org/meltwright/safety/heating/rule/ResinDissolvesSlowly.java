@@ -6,10 +6,7 @@ import java.util.List;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.PropertyKey;
-import org.meltwright.core.source.Source;
-import org.meltwright.safety.heating.BindingTemperature;
 import org.meltwright.safety.heating.HeatingPlan;
-import org.meltwright.safety.heating.RuleInfo.Topic;
 import org.meltwright.safety.heating.RuleOutcome;
 import org.meltwright.units.TemperaturePoint;
 
@@ -17,31 +14,20 @@ import org.meltwright.units.TemperaturePoint;
  * Wax colder than a resin dissolves from: a matter of crushing, stirring and waiting, never of more
  * heat. The resin's own melting figure is no part of this.
  */
-final class ResinDissolvesSlowly extends StandardRule {
+final class ResinDissolvesSlowly {
 
-  ResinDissolvesSlowly() {
-    super(notice("resin-dissolves-slowly", Topic.WORKING, Source.COMMON_PRACTICE));
-  }
+  private ResinDissolvesSlowly() {}
 
-  @Override
-  public RuleOutcome review(HeatingPlan plan) {
+  static RuleOutcome review(HeatingPlan plan) {
     List<Material> resins =
-        Mix.materials(plan.mix()).stream()
+        plan.contents().materials().stream()
             .filter(material -> material.family() == MaterialFamily.RESIN)
             .toList();
     if (resins.isEmpty()) {
       return RuleOutcome.NOTHING;
     }
-    return plan.bindingTemperature()
-        .map(wax -> review(resins, wax))
-        .orElseGet(() -> RuleOutcome.notAssessed("wax-temperature"));
-  }
-
-  private static RuleOutcome review(List<Material> resins, BindingTemperature binding) {
-    RuleOutcome outcome = review(resins, binding.value());
-    return outcome.isFound() || binding.isMeasured()
-        ? outcome
-        : outcome.andNotAssessed(WaxTemperatureRule.missing(binding.basis()));
+    return WaxTemperature.review(
+        plan, wax -> WaxTemperature.ruledOut(review(resins, wax.value()), wax));
   }
 
   private static RuleOutcome review(List<Material> resins, TemperaturePoint wax) {

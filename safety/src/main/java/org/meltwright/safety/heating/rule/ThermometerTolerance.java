@@ -2,32 +2,34 @@
 package org.meltwright.safety.heating.rule;
 
 import java.util.Optional;
-import java.util.function.BiFunction;
+import java.util.function.Predicate;
 import org.meltwright.core.equipment.Thermometer;
-import org.meltwright.core.source.Source;
 import org.meltwright.safety.heating.BindingTemperature;
 import org.meltwright.safety.heating.HeatingPlan;
-import org.meltwright.safety.heating.RuleInfo.Topic;
 import org.meltwright.safety.heating.RuleOutcome;
-import org.meltwright.safety.heating.TemperatureTable;
-import org.meltwright.units.Limit;
+import org.meltwright.safety.heating.TemperatureTable.Band;
 import org.meltwright.units.TemperaturePoint;
 
-/** A reading that the next limit lies within the thermometer's tolerance of. */
-final class ThermometerTolerance extends StandardRule {
+/** Whether wax that reads below a limit may be beyond it, by the thermometer's tolerance. */
+final class ThermometerTolerance {
 
-  ThermometerTolerance() {
-    super(notice("thermometer-tolerance", Topic.UPPER_LIMIT, Source.COMMON_PRACTICE));
+  private ThermometerTolerance() {}
+
+  /** Finds a limit that may be hidden, unless the hard ceiling may be: a graver rule. */
+  static RuleOutcome review(HeatingPlan plan) {
+    return review(
+        plan,
+        hidden ->
+            (hidden.test(Band.ABOVE_TARGET) || hidden.test(Band.FUME))
+                && !hidden.test(Band.AT_CEILING));
   }
 
-  @Override
-  public RuleOutcome review(HeatingPlan plan) {
-    return review(plan, ThermometerTolerance::review);
+  static RuleOutcome reviewCeiling(HeatingPlan plan) {
+    return review(plan, hidden -> hidden.test(Band.AT_CEILING));
   }
 
   /** Asks for what was measured, in the liquid or on a surface, and for its thermometer. */
-  static RuleOutcome review(
-      HeatingPlan plan, BiFunction<TemperaturePoint, Thermometer, RuleOutcome> rule) {
+  private static RuleOutcome review(HeatingPlan plan, Predicate<Predicate<Band>> wanted) {
     Optional<TemperaturePoint> measured =
         plan.bindingTemperature()
             .filter(BindingTemperature::isMeasured)
@@ -38,34 +40,21 @@ final class ThermometerTolerance extends StandardRule {
     }
     TemperaturePoint reading = measured.get();
     return plan.thermometer()
-        .map(thermometer -> rule.apply(reading, thermometer))
+        .map(thermometer -> review(plan, reading, thermometer, wanted))
         .orElseGet(() -> RuleOutcome.notAssessed("thermometer"));
   }
 
-  private static RuleOutcome review(TemperaturePoint reading, Thermometer thermometer) {
+  private static RuleOutcome review(
+      HeatingPlan plan,
+      TemperaturePoint reading,
+      Thermometer thermometer,
+      Predicate<Predicate<Band>> wanted) {
     TemperaturePoint high = reading.plus(thermometer.tolerance());
-    boolean crosses =
-        (!Limit.exceeds(reading, TemperatureTable.TARGET)
-                && Limit.exceeds(high, TemperatureTable.TARGET))
-            || mayHide(reading, thermometer, TemperatureTable.FUME);
-    return outcome(crosses && !mayHideTheCeiling(reading, thermometer), reading, thermometer);
-  }
-
-  /** Whether the hard ceiling, which the reading lies below, may be reached: a graver rule. */
-  static boolean mayHideTheCeiling(TemperaturePoint reading, Thermometer thermometer) {
-    return mayHide(reading, thermometer, TemperatureTable.HARD_CEILING);
-  }
-
-  private static boolean mayHide(
-      TemperaturePoint reading, Thermometer thermometer, TemperaturePoint limit) {
-    return !Limit.reaches(reading, limit)
-        && Limit.reaches(reading.plus(thermometer.tolerance()), limit);
-  }
-
-  static RuleOutcome outcome(boolean found, TemperaturePoint reading, Thermometer thermometer) {
-    return RuleOutcome.foundIf(found)
+    Predicate<Band> hidden =
+        band -> !plan.table().hasBegun(band, reading) && plan.table().hasBegun(band, high);
+    return RuleOutcome.foundIf(wanted.test(hidden))
         .with("wax", reading)
-        .with("high", reading.plus(thermometer.tolerance()))
+        .with("high", high)
         .with("tolerance", thermometer.tolerance());
   }
 }

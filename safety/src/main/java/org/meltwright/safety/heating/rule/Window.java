@@ -10,18 +10,10 @@ import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleOutcome;
-import org.meltwright.safety.heating.TemperatureTable;
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.TemperatureDifference;
 
 /** The working window of a mix below the target ceiling. */
 final class Window {
-
-  /** How far above its clear point wax is kept so that it does not set on the brush. */
-  private static final TemperatureDifference BRUSH_MARGIN = TemperatureDifference.ofKelvin(10);
-
-  /** The least room that one can work in. */
-  private static final TemperatureDifference LEAST_WIDTH = TemperatureDifference.ofKelvin(5);
 
   /** A melting range wider than this, in K, spans several grades: which one it is decides. */
   private static final double ONE_GRADE = 15;
@@ -51,20 +43,20 @@ final class Window {
   static RuleOutcome review(HeatingPlan plan, Predicate<WorkingWindow> wanted) {
     WorkingWindow window;
     try {
-      window = WorkingWindow.of(plan.mix(), TemperatureTable.TARGET, BRUSH_MARGIN, LEAST_WIDTH);
+      window = plan.table().window(plan.mix(), plan.table().target());
     } catch (ProblemException e) {
       return unknown(plan, e);
     }
     return RuleOutcome.foundIf(wanted.test(window))
         .with("low", window.lowerBound().low())
         .with("high", window.lowerBound().high())
-        .with("ceiling", TemperatureTable.TARGET)
+        .with("ceiling", plan.table().target())
         .with("component", window.highestMelting().map(List::of).orElse(List.of()));
   }
 
   private static RuleOutcome unknown(HeatingPlan plan, ProblemException why) {
     RuleOutcome outcome = RuleOutcome.NOTHING;
-    for (Material material : Mix.materials(plan.mix())) {
+    for (Material material : plan.contents().materials()) {
       if (isNamed(material, why)) {
         outcome = outcome.andNotAssessed(material, "melting-range");
       }

@@ -1,9 +1,10 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 /**
- * The rules of this library, one class each; not exported.
+ * The rules of this library, one table for each topic; not exported.
  *
  * <ol>
- *   <li>{@link org.meltwright.safety.heating.rule.StandardRules} — the list of all.
+ *   <li>{@link org.meltwright.safety.heating.rule.StandardRules} — the list of all, one table after
+ *       the other.
  * </ol>
  *
  * <p>For example, as the standard set gives them to an app:

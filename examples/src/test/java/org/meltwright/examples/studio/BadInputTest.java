@@ -160,7 +160,7 @@ class BadInputTest {
           """
           18,00 EUR      | 18,00             | studio.money
           18,00 EUR      | achtzehn EUR      | studio.money
-          9,75 EUR/250 g | 9,75 EUR für 250 g | studio.price
+          9,75 EUR/250 g | 9,75 EUR im Glas   | studio.price
           """)
   void money_that_cannot_be_read_is_shown_as_written_and_no_point_is_asked_for(
       String from, String to, String code) throws IOException {

@@ -28,8 +28,8 @@ import org.meltwright.units.QuantityRange;
 import org.meltwright.units.TemperatureRange;
 
 /**
- * Phrases that people write, judged before the parser was tried on them: none is read wrong, nineteen
- * in twenty of the reasonable ones are read. The head of the file says how it came about.
+ * Phrases that people write, judged before the parser was tried on them: none is read wrong,
+ * nineteen in twenty of the reasonable ones are read. The head of the file says how it came about.
  */
 class PhrasesTest {
 

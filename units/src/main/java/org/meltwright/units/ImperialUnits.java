@@ -48,14 +48,22 @@ public final class ImperialUnits {
   /** Imperial teaspoon: 1/6 imperial fluid ounce, about 4.736 ml (common practice, not statute). */
   public static final Unit<Volume> TEASPOON =
       TABLE.national(
-          QuantityKind.VOLUME, " imp", 454_609, 96_000_000_000L, "tsp, teaspoon, teaspoons");
+          QuantityKind.VOLUME,
+          " imp",
+          454_609,
+          96_000_000_000L,
+          "tsp, teaspoon, teaspoons, TL, Teelöffel");
 
   /**
    * Imperial tablespoon: 1/2 imperial fluid ounce, about 14.21 ml (common practice, not statute).
    */
   public static final Unit<Volume> TABLESPOON =
       TABLE.national(
-          QuantityKind.VOLUME, " imp", 454_609, 32_000_000_000L, "tbsp, tablespoon, tablespoons");
+          QuantityKind.VOLUME,
+          " imp",
+          454_609,
+          32_000_000_000L,
+          "tbsp, tablespoon, tablespoons, EL, Esslöffel");
 
   /** Imperial fluid ounce: 1/160 imperial gallon, about 28.413 ml; a volume, not a mass. */
   public static final Unit<Volume> FLUID_OUNCE =

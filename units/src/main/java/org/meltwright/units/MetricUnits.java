@@ -111,11 +111,16 @@ public final class MetricUnits {
   /** Metric tablespoon: 15 ml (common practice; 20 ml in Australia). */
   public static final Unit<Volume> METRIC_TABLESPOON =
       TABLE.national(
-          QuantityKind.VOLUME, " metric", 15, 1_000_000, "tbsp, tablespoon, tablespoons");
+          QuantityKind.VOLUME,
+          " metric",
+          15,
+          1_000_000,
+          "tbsp, tablespoon, tablespoons, EL, Esslöffel");
 
   /** Metric teaspoon: 5 ml (common practice). */
   public static final Unit<Volume> METRIC_TEASPOON =
-      TABLE.national(QuantityKind.VOLUME, " metric", 5, 1_000_000, "tsp, teaspoon, teaspoons");
+      TABLE.national(
+          QuantityKind.VOLUME, " metric", 5, 1_000_000, "tsp, teaspoon, teaspoons, TL, Teelöffel");
 
   /** Metre, m. */
   public static final Unit<Length> METRE = TABLE.si(QuantityKind.LENGTH, "metre, meter");
@@ -178,7 +183,7 @@ public final class MetricUnits {
 
   /** Week: 7 days. */
   public static final Unit<Time> WEEK =
-      TABLE.unit(QuantityKind.TIME, "week", 604_800, 1, "Woche, Wochen");
+      TABLE.unit(QuantityKind.TIME, "wk", 604_800, 1, "week, Woche, Wochen");
 
   /** Watt, W. */
   public static final Unit<Power> WATT = TABLE.si(QuantityKind.POWER, "watt");

@@ -12,16 +12,14 @@ import org.jspecify.annotations.Nullable;
  * The known word nearest to a misspelt one, by the number of letters to change.
  *
  * <p>No hint is better than a false one: symbols get none, since one letter of theirs is a power of
- * ten; the head of a word, where its prefix stands, must be right; and words that are equally near
- * must mean one unit.
+ * ten; a prefix must be right, and so must the first letters of a word without one; and words that
+ * are equally near must mean one unit.
  */
 final class Nearest {
 
   private static final int SHORTEST = 5;
   private static final int LONGEST = 24;
   private static final int HEAD = 2;
-  private static final int HEAD_WITH_PREFIX = 3;
-  private static final int HEAD_OF_TENS_AND_TENTHS = 4;
 
   private static final List<String> PREFIXES =
       List.of(
@@ -63,16 +61,15 @@ final class Nearest {
     return nearest;
   }
 
-  /** Whether both begin alike, as far as a prefix is told from the next. */
+  /** Whether both have the same prefix, and begin alike if they have none. */
   private static boolean sameHead(String word, String candidate) {
-    int head = Math.max(head(word), head(candidate));
-    return word.regionMatches(0, candidate, 0, head);
+    String prefix = prefix(candidate);
+    return prefix.equals(prefix(word))
+        && (!prefix.isEmpty() || word.startsWith(candidate.substring(0, HEAD)));
   }
 
-  private static int head(String word) {
-    boolean prefixed = PREFIXES.stream().anyMatch(word::startsWith);
-    int head = prefixed ? HEAD_WITH_PREFIX : HEAD;
-    return prefixed && word.startsWith("de") ? HEAD_OF_TENS_AND_TENTHS : head;
+  private static String prefix(String word) {
+    return PREFIXES.stream().filter(word::startsWith).findFirst().orElse("");
   }
 
   /** Letters to insert, delete or replace. */

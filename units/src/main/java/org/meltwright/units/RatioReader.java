@@ -7,14 +7,16 @@ import java.util.regex.Pattern;
 /** Reads mixing ratios: "1:8 resin:wax", "resin to wax 1:8", "1 part resin to 8 parts wax". */
 final class RatioReader {
 
-  private static final String DIGITS = "[+\u2212-]?[\\d.,'½¼¾⅓⅔⅛⅜⅝⅞/\u2044]+(?: [\\d/\u2044½¼¾]+)?";
+  private static final String DIGITS =
+      "[+\u2212-]?[\\d.,'½¼¾⅓⅔⅛⅜⅝⅞/\u2044]+" + "(?: [\\d/\u2044½¼¾]+|[eE][+-]?\\d+)?";
   private static final String NUMBER = "(" + DIGITS + ")";
   private static final String NUMBER_OR_WORD = "(" + DIGITS + "|\\p{L}+)";
   private static final String NUMBERS = NUMBER + "\\s*:\\s*" + NUMBER;
   private static final String PARTS = "(?:\\s+(?:parts?|Teile?n?))?(?:\\s+of)?\\s+";
   private static final String BETWEEN = "\\s+(?:to|zu|auf)\\s+";
 
-  private static final Pattern NUMBERS_FIRST = Pattern.compile(NUMBERS + "\\s+(.+)");
+  private static final Pattern NUMBERS_FIRST =
+      Pattern.compile(NUMBERS + "\\s+(.+)", Pattern.DOTALL);
   private static final Pattern SIDES_FIRST = Pattern.compile("(\\p{L}.*?)\\s*=?\\s+" + NUMBERS);
   private static final Pattern IN_PARTS =
       Pattern.compile(NUMBER_OR_WORD + PARTS + "(.+?)" + BETWEEN + NUMBER_OR_WORD + PARTS + "(.+)");

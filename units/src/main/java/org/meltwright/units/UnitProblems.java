@@ -3,6 +3,7 @@ package org.meltwright.units;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -16,6 +17,7 @@ final class UnitProblems {
   private static final Pattern RANGE =
       Pattern.compile(".*(?:[-–—\u2212…]|\\.\\.)(?: ?\\d.*)?|(?:.* )?(?:to|bis)(?: .*)?");
   private static final QuantityFormatter SIZES = QuantityFormatter.ofSignificantDigits(4);
+  private static final QuantityFormatter GERMAN_SIZES = SIZES.withLocale(Locale.GERMAN);
 
   /** What a name may mean: how that is written, and its size. */
   private record Meaning(QuantityKind<?> kind, String written, double si) {}
@@ -89,11 +91,22 @@ final class UnitProblems {
   }
 
   private static Bilingual inWords(List<Meaning> meanings) {
-    return Bilingual.of(
-        reader ->
-            meanings.stream()
-                .map(meaning -> inWords(meaning, SIZES.withLocale(reader)))
-                .collect(Collectors.joining(", ")));
+    return Bilingual.list(
+        meanings.stream()
+            .map(
+                meaning ->
+                    new Bilingual(inWords(meaning, SIZES), german(inWords(meaning, GERMAN_SIZES))))
+            .toArray(Bilingual[]::new));
+  }
+
+  /** Names of kitchen measures and countries in German, as the parser reads them too. */
+  private static String german(String choice) {
+    return choice
+        .replace("cup ", "Tasse ")
+        .replace("tbsp ", "Esslöffel ")
+        .replace("tsp ", "Teelöffel ")
+        .replace(" metric", " metrisch")
+        .replace(" US label", " US-Etikett");
   }
 
   /** With its size, unless it says that itself: "tsp US (4.929 ml)". */

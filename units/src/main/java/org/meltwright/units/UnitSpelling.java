@@ -45,11 +45,13 @@ final class UnitSpelling {
           Map.entry("usa", " US"),
           Map.entry("us label", " US label"),
           Map.entry("us food label", " US label"),
+          Map.entry("us etikett", " US label"),
           Map.entry("imp", " imp"),
           Map.entry("imperial", " imp"),
           Map.entry("uk", " imp"),
           Map.entry("brit", " imp"),
           Map.entry("british", " imp"),
+          Map.entry("britisch", " imp"),
           Map.entry("metric", " metric"),
           Map.entry("metrisch", " metric"));
 

@@ -84,7 +84,7 @@ public final class UsCustomaryUnits {
           " US",
           3_785_411_784L,
           768_000_000_000_000L,
-          "tsp, teaspoon, teaspoons");
+          "tsp, teaspoon, teaspoons, TL, Teelöffel");
 
   /** US tablespoon: 1/256 US gallon, about 14.787 ml. */
   public static final Unit<Volume> TABLESPOON =
@@ -93,7 +93,7 @@ public final class UsCustomaryUnits {
           " US",
           3_785_411_784L,
           256_000_000_000_000L,
-          "tbsp, tablespoon, tablespoons");
+          "tbsp, tablespoon, tablespoons, EL, Esslöffel");
 
   /** US fluid ounce: 1/128 US gallon, about 29.574 ml; a volume, not a mass. */
   public static final Unit<Volume> FLUID_OUNCE =
@@ -134,12 +134,21 @@ public final class UsCustomaryUnits {
 
   /** Teaspoon on US food labels: 5 ml (21 CFR 101.9(b)(5)(viii)). */
   public static final Unit<Volume> LABEL_TEASPOON =
-      TABLE.national(QuantityKind.VOLUME, " US label", 5, 1_000_000, "tsp, teaspoon, teaspoons");
+      TABLE.national(
+          QuantityKind.VOLUME,
+          " US label",
+          5,
+          1_000_000,
+          "tsp, teaspoon, teaspoons, TL, Teelöffel");
 
   /** Tablespoon on US food labels: 15 ml (21 CFR 101.9(b)(5)(viii)). */
   public static final Unit<Volume> LABEL_TABLESPOON =
       TABLE.national(
-          QuantityKind.VOLUME, " US label", 15, 1_000_000, "tbsp, tablespoon, tablespoons");
+          QuantityKind.VOLUME,
+          " US label",
+          15,
+          1_000_000,
+          "tbsp, tablespoon, tablespoons, EL, Esslöffel");
 
   /** Fluid ounce on US food labels: 30 ml (21 CFR 101.9(b)(5)(viii)). */
   public static final Unit<Volume> LABEL_FLUID_OUNCE =

@@ -80,7 +80,7 @@ class HintsTest {
   }
 
   /** One letter of a prefixed unit lost, doubled or replaced, wherever it stands. */
-  @Property(tries = 4000)
+  @Property(tries = 10_000)
   boolean a_misspelt_unit_is_hinted_at_as_itself_or_not_at_all(
       @ForAll @IntRange(min = 0, max = 16) int prefixIndex,
       @ForAll @IntRange(min = 0, max = 8) int rootIndex,

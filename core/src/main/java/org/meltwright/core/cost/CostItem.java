@@ -117,7 +117,7 @@ public final class CostItem {
 
   private static CostItem line(
       CostKind kind, String label, double used, double whole, BigMoneyProvider priceOfWhole) {
-    CHECK.between(used, 0, 1e15, label);
+    CHECK.between(used, 0, 1e15, "amount used", label);
     Ratio share = Ratio.of(used).dividedBy(Ratio.of(whole));
     return new CostItem(kind, label, 0, ExactMoney.of(priceOfWhole).times(share), List.of());
   }

@@ -82,8 +82,7 @@ class PropertyGuardsTest {
 
   @Test
   void a_word_is_one_of_its_property() {
-    assertThat(refused(PropertyKey.IARC_GROUP, "4").code())
-        .isEqualTo(MaterialProblem.WORD);
+    assertThat(refused(PropertyKey.IARC_GROUP, "4").code()).isEqualTo(MaterialProblem.WORD);
   }
 
   /** The same in the text of a materials file. */

@@ -44,15 +44,13 @@ class PropertyTextProperties {
       if (isAllowed(key, value)) {
         assertThat(key.parse(key.format(value))).isEqualTo(value);
       } else {
-        assertThatThrownBy(() -> key.parse(key.format(value)))
-            .isInstanceOf(ProblemException.class);
+        assertThatThrownBy(() -> key.parse(key.format(value))).isInstanceOf(ProblemException.class);
       }
     }
   }
 
   /** A text is refused for its definition if and only if the value is, made in code. */
-  private static boolean isAllowed(
-      PropertyKey<DefinedTemperature> key, DefinedTemperature value) {
+  private static boolean isAllowed(PropertyKey<DefinedTemperature> key, DefinedTemperature value) {
     try {
       return key.require(value) == value;
     } catch (ProblemException refused) {

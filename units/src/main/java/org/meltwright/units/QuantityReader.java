@@ -97,7 +97,7 @@ final class QuantityReader {
         firstWords.isEmpty() ? unit : unit(text, firstWords, QuantityKind.LENGTH);
     double squareMetres = si(first, other) * si(second, unit);
     UnitDefinition<?> square = UnitTables.listed(UnitTable.key(unit.symbol()) + '2');
-    Unit<Q> result = square == null ? kind.siUnit() : same(square, kind).unit();
+    Unit<Q> result = square == null ? kind.siUnit() : QuantityReader.<Q>same(square).unit();
     return of(kind.fromSi(squareMetres, result), result);
   }
 
@@ -198,7 +198,7 @@ final class QuantityReader {
     boolean hours = before.unit() == MetricUnits.HOUR && text.isWhole() && text.value() < MINUTES;
     if (hours && (text.isAtEnd() || text.remaining().strip().equals("m"))) {
       text.rest();
-      return same(minute(), before.kind());
+      return same(minute());
     }
     return unitOrPart(text, text.words(), before.kind());
   }
@@ -217,7 +217,7 @@ final class QuantityReader {
       UnitDefinition<?> part = UnitTables.find(UnitTable.key(words.substring(0, digits)));
       if (part != null && part.kind() == kind) {
         text.backTo(words, digits);
-        return same(part, kind);
+        return same(part);
       }
     }
     return known(text, key, kind, unit);
@@ -234,12 +234,11 @@ final class QuantityReader {
     if (unit == null || unit.kind() != kind) {
       throw new ProblemException(UnitProblems.of(text, key, kind, unit));
     }
-    return same(unit, kind);
+    return same(unit);
   }
 
   @SuppressWarnings("unchecked") // a unit of the kind is a unit of the kind's type
-  private static <Q extends Quantity<Q>> UnitDefinition<Q> same(
-      UnitDefinition<?> unit, QuantityKind<Q> kind) {
+  private static <Q extends Quantity<Q>> UnitDefinition<Q> same(UnitDefinition<?> unit) {
     return (UnitDefinition<Q>) unit;
   }
 }

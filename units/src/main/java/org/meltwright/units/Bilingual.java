@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import javax.measure.Quantity;
+import javax.measure.Unit;
 
 /**
  * A name, a number or a phrase as it is said in English and in German.
@@ -101,6 +103,35 @@ public record Bilingual(String english, String german) implements Serializable {
    */
   public static Bilingual of(TemperaturePoint point) {
     return of(point.celsius()).plus(" °C");
+  }
+
+  /**
+   * Returns a quantity in its own unit.
+   *
+   * @param <Q> the kind as a type
+   * @param quantity the quantity
+   * @return for example "0.5 lb" and "0,5 lb"
+   * @throws ProblemException if it is not finite or of no kind that this library knows
+   */
+  public static <Q extends Quantity<Q>> Bilingual of(Quantity<Q> quantity) {
+    QuantityKind<Q> kind = QuantityKind.of(quantity.getUnit());
+    return of(kind, kind.toSi(quantity), quantity.getUnit());
+  }
+
+  /**
+   * Returns a value in a unit, or in the SI unit if that unit has no symbol here.
+   *
+   * @param <Q> the kind as a type
+   * @param kind the kind
+   * @param si the value in the kind's SI unit
+   * @param unit the unit to say it in
+   * @return for example "0.5 lb" and "0,5 lb"
+   * @throws ProblemException if the value is not finite
+   */
+  public static <Q extends Quantity<Q>> Bilingual of(
+      QuantityKind<Q> kind, double si, Unit<Q> unit) {
+    Unit<Q> shown = kind.hasSymbol(unit) ? unit : kind.siUnit();
+    return of(reader -> QuantityFormatter.exact().withLocale(reader).format(kind, si, shown));
   }
 
   /**

@@ -131,13 +131,30 @@ public final class Check {
    */
   public <Q extends Quantity<Q>> double between(
       Quantity<Q> value, double lowSi, double highSi, String name) {
+    return between(value, lowSi, highSi, name, "");
+  }
+
+  /**
+   * Guards a quantity of one of several things between two limits, both allowed.
+   *
+   * @param <Q> the kind as a type
+   * @param value the quantity
+   * @param lowSi the lowest value allowed, in the kind's SI unit
+   * @param highSi the highest value allowed, in the kind's SI unit
+   * @param name its name without a unit, such as "mass of a cake"
+   * @param of whose it is, in the person's own words
+   * @return the value in the kind's SI unit
+   * @throws ProblemException if it is not finite or lies outside
+   */
+  public <Q extends Quantity<Q>> double between(
+      Quantity<Q> value, double lowSi, double highSi, String name, String of) {
     QuantityKind<Q> kind = QuantityKind.of(value.getUnit());
-    double si = finite(kind.toSi(value), name);
+    double si = finite(kind.toSi(value), name, of);
     if (si >= lowSi && si <= highSi) {
       return si;
     }
     Unit<Q> unit = value.getUnit();
-    throw outside(name, "", si, lowSi, highSi, end -> written(kind, end, unit));
+    throw outside(name, of, si, lowSi, highSi, end -> Bilingual.of(kind, end, unit));
   }
 
   /**
@@ -167,6 +184,20 @@ public final class Check {
           Problem.of(UnitsProblem.NAME_BLANK, text).with("what", name(name)).with("of", of));
     }
     return text;
+  }
+
+  /**
+   * Guards the ends of a range, which may be equal.
+   *
+   * @param low the low end
+   * @param high the high end
+   * @param name its name with its unit, such as "mass in kg"
+   * @throws ProblemException if the low end lies above the high one
+   */
+  public void ordered(double low, double high, String name) {
+    if (low > high) {
+      throw reversed(Bilingual.range(Bilingual.of(low), Bilingual.of(high)), name);
+    }
   }
 
   /**
@@ -205,6 +236,9 @@ public final class Check {
 
   /** A hair below a round number stands for that number, itself not allowed. */
   private static Bilingual high(double high, DoubleFunction<Bilingual> written) {
+    if (!Double.isFinite(high)) {
+      return written.apply(high);
+    }
     double round = BigDecimal.valueOf(high).round(DIGITS).doubleValue();
     return round != high && Math.nextUp(high) == round
         ? phrase("range.below", written.apply(round))
@@ -214,13 +248,5 @@ public final class Check {
   private static Bilingual phrase(String key, Bilingual end) {
     return Bilingual.of(
         reader -> Messages.beside(Check.class).text(key, reader, Map.of("end", end.in(reader))));
-  }
-
-  /** In the unit given; in the SI unit if that is another's and has no symbol here. */
-  private static <Q extends Quantity<Q>> Bilingual written(
-      QuantityKind<Q> kind, double si, Unit<Q> unit) {
-    Unit<Q> shown = kind.hasSymbol(unit) ? unit : kind.siUnit();
-    return Bilingual.of(
-        reader -> QuantityFormatter.exact().withLocale(reader).format(kind, si, shown));
   }
 }

@@ -387,7 +387,7 @@ public final class QuantityParser {
     return read(text).readDecimal();
   }
 
-  private QuantityText read(CharSequence text) {
+  QuantityText read(CharSequence text) {
     return new QuantityText(text, decimalSign);
   }
 }

@@ -55,6 +55,10 @@ public record QuantityRange<Q extends Quantity<Q>>(
    */
   public static <Q extends Quantity<Q>> QuantityRange<Q> of(
       QuantityKind<Q> kind, Quantity<Q> low, Quantity<Q> high) {
+    if (kind.toSi(low) > kind.toSi(high)) {
+      throw UnitsProblem.CHECK.reversed(
+          Bilingual.range(Bilingual.of(low), Bilingual.of(high)), kind.noun());
+    }
     return new QuantityRange<>(kind, kind.toSi(low), kind.toSi(high));
   }
 

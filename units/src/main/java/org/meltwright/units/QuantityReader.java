@@ -57,6 +57,21 @@ final class QuantityReader {
     return of(number, unit.unit());
   }
 
+  /** The kind that a text's unit tells: the first unit, or else the last word. */
+  static QuantityKind<?> kind(QuantityText text) {
+    text.readNumber();
+    String first = UnitTable.key(text.words());
+    UnitDefinition<?> unit = UnitTables.find(first);
+    String last = first.substring(first.lastIndexOf(' ') + 1);
+    if (unit == null && !last.equals(first)) {
+      unit = UnitTables.find(last);
+    }
+    if (unit == null) {
+      throw new ProblemException(UnitProblems.ofAnyKind(text, first));
+    }
+    return unit.kind();
+  }
+
   /** Packages are counted; "2 x 4 in" is no length of eight inches. */
   private static boolean mayBeCounted(QuantityKind<?> kind) {
     return kind == QuantityKind.MASS || kind == QuantityKind.VOLUME || kind == QuantityKind.TIME;

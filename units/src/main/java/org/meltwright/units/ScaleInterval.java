@@ -40,7 +40,7 @@ public final class ScaleInterval implements Comparable<ScaleInterval> {
    * @throws ProblemException if the step lies outside that range
    */
   public static ScaleInterval of(Quantity<Mass> step) {
-    return ofKilograms(QuantityKind.MASS.toSi(step));
+    return ofKilograms(UnitsProblem.CHECK.between(step, FINEST, COARSEST, "scale interval"));
   }
 
   /**
@@ -86,7 +86,9 @@ public final class ScaleInterval implements Comparable<ScaleInterval> {
    * @throws ProblemException if the mass is not finite or has more than 2^53 steps
    */
   public Quantity<Mass> round(Quantity<Mass> mass) {
-    return QuantityKind.MASS.ofSi(roundKilograms(QuantityKind.MASS.toSi(mass)));
+    double most = kilograms * MOST_STEPS;
+    return QuantityKind.MASS.ofSi(
+        roundKilograms(UnitsProblem.CHECK.between(mass, -most, most, "mass")));
   }
 
   /**

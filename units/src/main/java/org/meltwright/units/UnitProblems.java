@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
 final class UnitProblems {
 
   private static final int MOST_NAMED = 8;
+  private static final String ANY = "quantity";
+  private static final String SOME_UNITS = "kg, g, l, ml, m, mm, h";
   private static final Pattern RANGE =
       Pattern.compile(".*(?:[-–—\u2212…]|\\.\\.)(?: ?\\d.*)?|(?:.* )?(?:to|bis)(?: .*)?");
   private static final QuantityFormatter SIZES = QuantityFormatter.ofSignificantDigits(4);
@@ -55,6 +57,30 @@ final class UnitProblems {
     }
     List<Meaning> meanings = meanings(key);
     return meanings.isEmpty() ? other(shown, key, kind) : ambiguous(shown, key, kind, meanings);
+  }
+
+  /** Says why a unit is not one of any kind. */
+  static Problem ofAnyKind(QuantityText text, String key) {
+    String shown = text.shown();
+    if (key.isEmpty()) {
+      return Problem.of(UnitsProblem.MISSING_UNIT, shown)
+          .with("expected", ANY)
+          .with("units", SOME_UNITS);
+    }
+    List<Meaning> meanings = meanings(key);
+    return meanings.isEmpty() ? noQuantity(shown, key) : ambiguous(shown, key, inWords(meanings));
+  }
+
+  private static Problem noQuantity(String shown, String key) {
+    if (TemperatureScale.find(key) != null) {
+      return UnitsProblem.wrongKind(shown, ANY, "temperature").with("units", SOME_UNITS);
+    }
+    if (ShareReader.isFraction(key)) {
+      return UnitsProblem.wrongKind(shown, ANY, "fraction").with("units", SOME_UNITS);
+    }
+    List<String> words = new ArrayList<>();
+    UnitTables.tables().forEach(table -> words.addAll(table.words().keySet()));
+    return unknown(shown, key, ANY, words, SOME_UNITS);
   }
 
   private static Problem wrongKind(String shown, QuantityKind<?> kind, UnitDefinition<?> found) {

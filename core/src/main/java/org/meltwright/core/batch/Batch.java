@@ -110,6 +110,18 @@ public final class Batch {
   }
 
   /**
+   * Returns the batch of a mass of which nothing is lost.
+   *
+   * @param recipe the recipe
+   * @param mass all that is weighed in, and all that comes out
+   * @return the batch
+   * @throws ProblemException if the mass is not above zero
+   */
+  public static Batch of(Recipe recipe, Quantity<Mass> mass) {
+    return ofTotal(recipe, mass, Losses.NONE);
+  }
+
+  /**
    * Returns the batch with a given total in the pot, before losses.
    *
    * @param recipe the recipe
@@ -249,7 +261,7 @@ public final class Batch {
    * @param material the ingredient
    * @return its mass; zero if no line calls for it
    */
-  public Quantity<Mass> mass(Material material) {
+  public Quantity<Mass> massOf(Material material) {
     Ingredient ingredient = Ingredient.of(material);
     double share = recipe.lineShare(ingredient);
     return usedUp != null && share > 0 && usedUp.ingredient().equals(ingredient)

@@ -72,7 +72,7 @@ public final class Casting {
    */
   public static Casting of(Mixture net, Mould mould, VolumeFraction fillLevel, DensityBasis melt) {
     return new Casting(
-        net.massKilograms(),
+        net.mass(),
         mould,
         fillLevel,
         net.composition().density(melt),
@@ -92,9 +92,9 @@ public final class Casting {
    */
   public static Casting of(
       Quantity<Mass> net, Mould mould, VolumeFraction fillLevel, Quantity<Density> hot) {
-    double density = QuantityKind.DENSITY.toSi(hot);
+    double density = CHECK.between(hot, LEAST_DENSITY, MOST, "density of the melt");
     return new Casting(
-        QuantityKind.MASS.toSi(net),
+        net,
         mould,
         fillLevel,
         new Estimate<>(QuantityKind.DENSITY, density, density, density),
@@ -119,11 +119,11 @@ public final class Casting {
       VolumeFraction fillLevel,
       Estimate<Density> hot,
       Estimate<Density> cold) {
-    return new Casting(QuantityKind.MASS.toSi(net), mould, fillLevel, hot, cold);
+    return new Casting(net, mould, fillLevel, hot, cold);
   }
 
   private Casting(
-      double netKilograms,
+      Quantity<Mass> net,
       Mould mould,
       VolumeFraction fillLevel,
       Estimate<Density> hot,
@@ -131,7 +131,7 @@ public final class Casting {
     if (!(fillLevel.value() > 0)) {
       throw new ProblemException(Problem.of(BatchProblem.FILL_LEVEL, Bilingual.of(fillLevel)));
     }
-    this.netKilograms = CHECK.between(netKilograms, 0, MOST, "mass in kg");
+    this.netKilograms = CHECK.between(net, 0, MOST, "mass");
     this.mould = mould;
     this.fillLevel = fillLevel.value();
     this.hot = requirePositive(hot);

@@ -50,6 +50,7 @@ public final class Losses {
   public static final Losses NONE = new Losses(Map.of(), 0, 0, 0);
 
   private static final double HEAVIEST_FILM = 1e6;
+  private static final double HEAVIEST = 1e12;
 
   private final Map<Material, Double> insolubles;
   private final double fixedFilmKilograms;
@@ -157,7 +158,7 @@ public final class Losses {
    * @return the film loss in kg
    */
   public double filmKilograms(double potKilograms) {
-    return Math.max(fixedFilmKilograms, filmShare * potKilograms);
+    return Math.max(fixedFilmKilograms, filmShare * mass(potKilograms));
   }
 
   /**
@@ -167,7 +168,7 @@ public final class Losses {
    * @return the straining loss in kg
    */
   public double strainingKilograms(double potKilograms) {
-    return strainingShare * potKilograms;
+    return strainingShare * mass(potKilograms);
   }
 
   /**
@@ -200,6 +201,7 @@ public final class Losses {
    * @throws ProblemException if the losses leave nothing, however much is weighed in
    */
   public double chargeKilograms(Composition charge, double netKilograms) {
+    mass(netKilograms);
     double kept = 1 - insolublesShare(charge) - strainingShare;
     if (!(kept - filmShare > 1e-9)) {
       throw new ProblemException(
@@ -207,6 +209,10 @@ public final class Losses {
               .with("lost", Bilingual.of((1 - kept + filmShare) * 100).plus(" %")));
     }
     return Math.max((netKilograms + fixedFilmKilograms) / kept, netKilograms / (kept - filmShare));
+  }
+
+  private static double mass(double kilograms) {
+    return CHECK.between(kilograms, 0, HEAVIEST, "mass in kg");
   }
 
   private Composition strained(Composition charge) {

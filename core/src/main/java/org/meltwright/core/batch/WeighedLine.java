@@ -9,7 +9,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
-import org.meltwright.units.QuantityKind;
 
 /**
  * What was really weighed in: from a lot of a material, or from an earlier batch; how much and
@@ -51,7 +50,7 @@ public final class WeighedLine {
    * @throws org.meltwright.units.ProblemException if the mass is negative or not finite
    */
   public static WeighedLine of(Material material, String lot, Quantity<Mass> mass, Instant at) {
-    return new WeighedLine(Ingredient.of(material), lot, null, QuantityKind.MASS.toSi(mass), at);
+    return new WeighedLine(Ingredient.of(material), lot, null, mass, at);
   }
 
   /**
@@ -64,16 +63,19 @@ public final class WeighedLine {
    * @throws org.meltwright.units.ProblemException if the mass is negative or not finite
    */
   public static WeighedLine of(BatchRecord batch, Quantity<Mass> mass, Instant at) {
-    return new WeighedLine(
-        Ingredient.of(batch.recipe()), batch.id(), batch, QuantityKind.MASS.toSi(mass), at);
+    return new WeighedLine(Ingredient.of(batch.recipe()), batch.id(), batch, mass, at);
   }
 
   private WeighedLine(
-      Ingredient ingredient, String lot, @Nullable BatchRecord batch, double mass, Instant at) {
+      Ingredient ingredient,
+      String lot,
+      @Nullable BatchRecord batch,
+      Quantity<Mass> mass,
+      Instant at) {
     this.ingredient = ingredient;
     this.lot = lot;
     this.batch = batch;
-    this.massKilograms = CHECK.between(mass, 0, MOST, "mass in kg", ingredient.name());
+    this.massKilograms = CHECK.between(mass, 0, MOST, "mass", ingredient.name());
     this.at = at;
   }
 

@@ -11,7 +11,6 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import org.joda.money.BigMoneyProvider;
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.QuantityKind;
 
 /**
  * One thing that a batch costs, before anything is rounded: a line, or a group of items such as a
@@ -53,7 +52,7 @@ public final class CostItem {
    * @throws ProblemException if the mass is below zero
    */
   public static CostItem material(String label, Quantity<Mass> mass, UnitPrice price) {
-    return material(label, QuantityKind.MASS.toSi(mass), price);
+    return material(label, CHECK.between(mass, 0, 1e9, "mass", label), price);
   }
 
   /**
@@ -82,7 +81,7 @@ public final class CostItem {
    */
   public static CostItem energy(
       String label, Quantity<Energy> energy, BigMoneyProvider perKilowattHour) {
-    double joules = QuantityKind.ENERGY.toSi(energy);
+    double joules = CHECK.between(energy, 0, 1e15, "energy", label);
     return line(CostKind.ENERGY, label, joules, JOULES_PER_KILOWATT_HOUR, perKilowattHour);
   }
 
@@ -96,7 +95,7 @@ public final class CostItem {
    * @throws ProblemException if the time is below zero
    */
   public static CostItem labour(String label, Quantity<Time> activeTime, BigMoneyProvider perHour) {
-    double seconds = QuantityKind.TIME.toSi(activeTime);
+    double seconds = CHECK.between(activeTime, 0, 1e15, "working time", label);
     return line(CostKind.LABOUR, label, seconds, SECONDS_PER_HOUR, perHour);
   }
 

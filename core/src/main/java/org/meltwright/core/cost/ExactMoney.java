@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.cost;
 
+import static org.meltwright.core.cost.CostProblem.CHECK;
+
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.joda.money.BigMoney;
@@ -30,6 +32,8 @@ import org.meltwright.units.QuantityParser;
  * decimals they were written with.
  */
 public final class ExactMoney implements Comparable<ExactMoney> {
+
+  private static final int MOST_DECIMALS = 1000;
 
   private final CurrencyUnit currency;
   private final Ratio amount;
@@ -234,8 +238,10 @@ public final class ExactMoney implements Comparable<ExactMoney> {
    * @param scale the decimals wanted
    * @param mode how to round
    * @return the money, with that many decimals
+   * @throws ProblemException if the scale is below zero or above 1000
    */
   public BigMoney toBigMoney(int scale, RoundingMode mode) {
+    CHECK.between(scale, 0, MOST_DECIMALS, "decimal places");
     return BigMoney.of(currency, amount.toDecimal(scale, mode));
   }
 

@@ -68,8 +68,9 @@ public final class LargestRemainder {
    *     reach for the least shares
    */
   public static List<Long> shares(long total, List<BigDecimal> weights, long atLeast) {
-    CHECK.between(atLeast, 0, MOST_UNITS, "least share");
-    CHECK.between(total, atLeast * (double) weights.size(), MOST_UNITS, "units to share out");
+    CHECK.between((double) atLeast, 0, MOST_UNITS, "least share");
+    CHECK.between(
+        (double) total, atLeast * (double) weights.size(), MOST_UNITS, "units to share out");
     List<Ratio> quotas = raised(Ratio.of(total), weights.stream().map(Ratio::of).toList(), atLeast);
     return round(quotas, BigInteger.valueOf(total)).stream()
         .map(BigInteger::longValueExact)

@@ -54,7 +54,8 @@ public final class UnitPrice implements Comparable<UnitPrice> {
    * @throws ProblemException if the amount is below zero or the mass is not above zero
    */
   public static UnitPrice of(BigMoneyProvider amount, Quantity<Mass> per) {
-    return of(amount.toBigMoney(), Ratio.decimal(QuantityKind.MASS.toSi(per)));
+    double kilograms = CHECK.between(per, LEAST_KILOGRAMS, MOST_KILOGRAMS, "mass of a price");
+    return of(amount.toBigMoney(), Ratio.decimal(kilograms));
   }
 
   /**

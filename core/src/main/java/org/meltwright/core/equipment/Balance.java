@@ -1,11 +1,10 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.equipment;
 
-import static org.meltwright.core.equipment.Checks.CHECK;
+import static org.meltwright.core.equipment.EquipmentProblem.CHECK;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
-import org.meltwright.units.QuantityKind;
 import org.meltwright.units.ScaleInterval;
 
 /**
@@ -52,7 +51,8 @@ public record Balance(String name, double capacityKilograms, double intervalKilo
    * @throws org.meltwright.units.ProblemException if a figure cannot be, or the name is blank
    */
   public static Balance of(String name, Quantity<Mass> capacity, Quantity<Mass> interval) {
-    return new Balance(name, QuantityKind.MASS.toSi(capacity), QuantityKind.MASS.toSi(interval));
+    double most = CHECK.between(capacity, 1e-9, 1e6, "capacity of the balance");
+    return new Balance(name, most, CHECK.between(interval, 1e-9, most, "scale interval"));
   }
 
   /**

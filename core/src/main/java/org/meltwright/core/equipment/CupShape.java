@@ -1,13 +1,16 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.equipment;
 
-import static org.meltwright.core.equipment.Checks.CHECK;
+import static org.meltwright.core.equipment.EquipmentProblem.CHECK;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Density;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
 
 /**
@@ -71,7 +74,10 @@ public sealed interface CupShape {
    */
   static CupShape frustum(
       Quantity<Length> topDiameter, Quantity<Length> bottomDiameter, Quantity<Length> depth) {
-    return new Frustum(metres(topDiameter) / 2, metres(bottomDiameter) / 2, metres(depth));
+    return new Frustum(
+        CHECK.between(topDiameter, 0, 20, "diameter at the brim") / 2,
+        CHECK.between(bottomDiameter, 0, 20, "diameter at the bottom") / 2,
+        CHECK.between(depth, 1e-5, 10, "depth"));
   }
 
   /**
@@ -83,7 +89,8 @@ public sealed interface CupShape {
    * @throws org.meltwright.units.ProblemException if a length cannot be
    */
   static CupShape cylinder(Quantity<Length> diameter, Quantity<Length> depth) {
-    return new Frustum(metres(diameter) / 2, metres(diameter) / 2, metres(depth));
+    double radius = CHECK.between(diameter, 1e-5, 20, "diameter") / 2;
+    return new Frustum(radius, radius, CHECK.between(depth, 1e-5, 10, "depth"));
   }
 
   /**
@@ -96,7 +103,10 @@ public sealed interface CupShape {
    * @throws org.meltwright.units.ProblemException if a length cannot be
    */
   static CupShape block(Quantity<Length> length, Quantity<Length> width, Quantity<Length> depth) {
-    return new Block(metres(length), metres(width), metres(depth));
+    return new Block(
+        CHECK.between(length, 1e-5, 10, "length"),
+        CHECK.between(width, 1e-5, 10, "width"),
+        CHECK.between(depth, 1e-5, 10, "depth"));
   }
 
   /**
@@ -122,10 +132,6 @@ public sealed interface CupShape {
     double kilograms = CHECK.between(liquid, 1e-9, 1e6, "mass of the liquid");
     double kilogramsPerCubicMetre = CHECK.between(density, 1, 1e5, "density of the liquid");
     return new Weighed(kilograms / kilogramsPerCubicMetre);
-  }
-
-  private static double metres(Quantity<Length> length) {
-    return QuantityKind.LENGTH.toSi(length);
   }
 
   /**
@@ -222,8 +228,13 @@ public sealed interface CupShape {
 
     @Override
     public double cubicMetresTo(double metres) {
-      CHECK.between(metres, 0, 0, "fill height in m of a cup of unknown shape");
-      return 0;
+      if (metres == 0) {
+        return 0;
+      }
+      throw new ProblemException(
+          Problem.of(
+              EquipmentProblem.CUP_SHAPE_UNKNOWN,
+              Bilingual.of(CHECK.finite(metres, "fill height in m")).plus(" m")));
     }
   }
 }

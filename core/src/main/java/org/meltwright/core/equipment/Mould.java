@@ -1,7 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.equipment;
 
-import static org.meltwright.core.equipment.Checks.CHECK;
+import static org.meltwright.core.equipment.EquipmentProblem.CHECK;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Volume;
@@ -55,7 +55,7 @@ public record Mould(String name, VesselMaterial material, int cups, double cupCu
    *     blank
    */
   public static Mould of(String name, VesselMaterial material, int cups, Quantity<Volume> cup) {
-    return new Mould(name, material, cups, QuantityKind.VOLUME.toSi(cup));
+    return new Mould(name, material, cups, CHECK.between(cup, 1e-9, 1e3, "volume of a cup"));
   }
 
   /**

@@ -1,7 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.equipment;
 
-import static org.meltwright.core.equipment.Checks.CHECK;
+import static org.meltwright.core.equipment.EquipmentProblem.CHECK;
 
 import org.meltwright.units.TemperatureDifference;
 

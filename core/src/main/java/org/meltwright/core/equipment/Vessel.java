@@ -1,7 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.equipment;
 
-import static org.meltwright.core.equipment.Checks.CHECK;
+import static org.meltwright.core.equipment.EquipmentProblem.CHECK;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
@@ -90,8 +90,8 @@ public record Vessel(
         material,
         lining,
         bottom,
-        QuantityKind.VOLUME.toSi(capacity),
-        QuantityKind.MASS.toSi(mass));
+        CHECK.between(capacity, 1e-9, 1e3, "capacity"),
+        CHECK.between(mass, 0, 1e6, "mass of the vessel"));
   }
 
   /**
@@ -101,6 +101,17 @@ public record Vessel(
    */
   public Quantity<Volume> capacity() {
     return QuantityKind.VOLUME.ofSi(capacityCubicMetres);
+  }
+
+  /**
+   * Returns how full the vessel is with a volume in it.
+   *
+   * @param volume the volume in it, not negative
+   * @return the fill level, where 1 is full to the brim; above 1 it overflows
+   * @throws org.meltwright.units.ProblemException if the volume is negative or not finite
+   */
+  public double fillLevel(Quantity<Volume> volume) {
+    return CHECK.between(volume, 0, 1e6, "volume in the vessel") / capacityCubicMetres;
   }
 
   /**

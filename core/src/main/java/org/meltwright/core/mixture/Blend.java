@@ -12,7 +12,6 @@ import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityFormatter;
-import org.meltwright.units.QuantityKind;
 
 /**
  * How much of each of several mixes makes a whole with target shares.
@@ -159,7 +158,7 @@ public final class Blend {
    * @throws ProblemException if the total is negative or not finite
    */
   public List<Mixture> amounts(Quantity<Mass> total) {
-    return amountsKilograms(QuantityKind.MASS.toSi(total));
+    return amountsKilograms(Amounts.require(total));
   }
 
   /**
@@ -176,7 +175,7 @@ public final class Blend {
           Problem.of(MixtureProblem.NOT_IN_MIX, components.get(index).toString())
               .with("materials", composition().toString()));
     }
-    return amountsKilograms(QuantityKind.MASS.toSi(mass) / shares[index]);
+    return amountsKilograms(Amounts.require(mass) / shares[index]);
   }
 
   private List<Mixture> amountsKilograms(double total) {

@@ -132,6 +132,15 @@ public final class Composition {
   }
 
   /**
+   * Starts a composition of parts by mass, each named next to its material.
+   *
+   * @return a builder without parts
+   */
+  public static Builder builder() {
+    return new Builder();
+  }
+
+  /**
    * Returns the composition of two materials in a ratio by mass.
    *
    * <p>The ratio names its sides, so each material is given by the name of its side, never by its
@@ -507,5 +516,37 @@ public final class Composition {
           String.format(Locale.ROOT, "%s %.3f %%", materials.get(i).id(), massFractions[i] * 100));
     }
     return text.toString();
+  }
+
+  /** Gathers the parts of a composition; not thread-safe. */
+  public static final class Builder {
+
+    private final List<Material> materials = new ArrayList<>();
+    private final List<Double> parts = new ArrayList<>();
+
+    private Builder() {}
+
+    /**
+     * Adds a part; parts of a material that is there already are added up.
+     *
+     * @param material the material
+     * @param byMass how much of it, in any unit that all parts share; zero or more
+     * @return this builder
+     */
+    public Builder part(Material material, double byMass) {
+      materials.add(material);
+      parts.add(byMass);
+      return this;
+    }
+
+    /**
+     * Puts the parts together.
+     *
+     * @return the composition, in the order of the parts
+     * @throws ProblemException if a part is negative or not finite, or none is above zero
+     */
+    public Composition build() {
+      return ofParts(materials, parts.stream().mapToDouble(Double::doubleValue).toArray());
+    }
   }
 }

@@ -63,7 +63,8 @@ public final class DensityTable {
     double[] middle = new double[low.length];
     for (int i = 0; i < low.length; i++) {
       CHECK.between(low[i], LIGHTEST, HEAVIEST, "density in kg/m³");
-      CHECK.between(high[i], low[i], HEAVIEST, "density in kg/m³");
+      CHECK.between(high[i], LIGHTEST, HEAVIEST, "density in kg/m³");
+      CHECK.ordered(low[i], high[i], "density in kg/m³");
       middle[i] = low[i] + (high[i] - low[i]) / 2;
     }
     return new DensityTable(low.clone(), middle, high.clone());

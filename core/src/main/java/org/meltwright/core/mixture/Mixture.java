@@ -59,7 +59,7 @@ public record Mixture(Composition composition, double massKilograms) {
    * @throws ProblemException if the mass is negative or not finite
    */
   public static Mixture of(Composition composition, Quantity<Mass> mass) {
-    return new Mixture(composition, QuantityKind.MASS.toSi(mass));
+    return new Mixture(composition, Amounts.require(mass));
   }
 
   /**
@@ -149,6 +149,18 @@ public record Mixture(Composition composition, double massKilograms) {
   }
 
   /**
+   * Returns what comes of adding some of one material.
+   *
+   * @param material what is added
+   * @param mass how much of it
+   * @return the whole
+   * @throws ProblemException if the mass is negative or not finite, or both are empty
+   */
+  public Mixture plus(Material material, Quantity<Mass> mass) {
+    return plus(of(material, mass));
+  }
+
+  /**
    * Returns the same composition in another amount.
    *
    * @param mass how much
@@ -178,7 +190,7 @@ public record Mixture(Composition composition, double massKilograms) {
    * @throws ProblemException if more is taken than there is
    */
   public Mixture minus(Quantity<Mass> mass) {
-    return new Mixture(composition, rest(QuantityKind.MASS.toSi(mass), massKilograms));
+    return new Mixture(composition, rest(mass, massKilograms));
   }
 
   /**
@@ -192,7 +204,6 @@ public record Mixture(Composition composition, double massKilograms) {
    * @throws ProblemException if more leaves than there is of it, or nothing else is there
    */
   public Mixture minus(Material material, Quantity<Mass> mass) {
-    double gone = QuantityKind.MASS.toSi(mass);
     double[] masses = new double[composition.size()];
     for (int i = 0; i < masses.length; i++) {
       masses[i] = massKilograms * composition.massFractionValue(i);
@@ -203,15 +214,16 @@ public record Mixture(Composition composition, double massKilograms) {
           Problem.of(MixtureProblem.NOT_IN_MIX, material.id())
               .with("materials", composition.materials().toString()));
     }
-    masses[index] = rest(gone, masses[index]);
+    masses[index] = rest(mass, masses[index]);
     return new Mixture(composition.withParts(masses), Amounts.sum(masses));
   }
 
-  private static double rest(double taken, double there) {
-    if (Limit.exceeds(Amounts.require(taken, "kg"), there)) {
+  private static double rest(Quantity<Mass> leaves, double there) {
+    double taken = Amounts.require(leaves);
+    if (Limit.exceeds(taken, there)) {
       throw new ProblemException(
-          Problem.of(MixtureProblem.MORE_THAN_THERE_IS, Bilingual.of(taken).plus(" kg"))
-              .with("most", Bilingual.of(there).plus(" kg")));
+          Problem.of(MixtureProblem.MORE_THAN_THERE_IS, Bilingual.of(leaves))
+              .with("most", Bilingual.of(QuantityKind.MASS, there, leaves.getUnit())));
     }
     return Math.max(0, there - taken);
   }
@@ -225,7 +237,7 @@ public record Mixture(Composition composition, double massKilograms) {
    */
   public List<Mixture> split(MassFraction... shares) {
     double[] masses = Arrays.stream(shares).mapToDouble(s -> s.value() * massKilograms).toArray();
-    double left = rest(Amounts.sum(masses), massKilograms);
+    double left = rest(QuantityKind.MASS.ofSi(Amounts.sum(masses)), massKilograms);
     List<Mixture> parts = new ArrayList<>();
     Arrays.stream(masses).forEach(m -> parts.add(new Mixture(composition, m)));
     parts.add(new Mixture(composition, left));

@@ -84,8 +84,7 @@ public final class ClassPlan {
    * @throws ProblemException if the mass is below zero
    */
   public ClassPlan withLeftInTins(Quantity<Mass> perPerson) {
-    double kilograms = QuantityKind.MASS.toSi(perPerson);
-    CHECK.between(kilograms, 0, 1e3, "mass left in tins in kg");
+    double kilograms = CHECK.between(perPerson, 0, 1e3, "mass left in tins");
     return new ClassPlan(people, pieces, coverage, kilograms, spare, colours);
   }
 

@@ -111,8 +111,7 @@ public final class Coverage {
    * @throws ProblemException if the mass is below zero or the area not above zero
    */
   public Coverage withAbsorbentGround(Quantity<Mass> mass, Quantity<Area> area) {
-    double kilograms = QuantityKind.MASS.toSi(mass);
-    CHECK.between(kilograms, 0, 1e6, "mass that the ground drinks in kg");
+    double kilograms = CHECK.between(mass, 0, 1e6, "mass that the ground drinks");
     return new Coverage(
         filmMetres,
         layers,
@@ -203,8 +202,7 @@ public final class Coverage {
    * @throws ProblemException if the area or the mass is not above zero
    */
   public long cakes(Quantity<Area> area, Quantity<Mass> cake) {
-    double each = QuantityKind.MASS.toSi(cake);
-    CHECK.between(each, 1e-9, 1e9, "mass of a cake in kg");
+    double each = CHECK.between(cake, 1e-9, 1e9, "mass of a cake");
     return wholeUp(kilograms(squareMetres(area)) / each);
   }
 
@@ -221,8 +219,7 @@ public final class Coverage {
    * @throws ProblemException if the mass is below zero
    */
   public Quantity<Area> area(Quantity<Mass> mass) {
-    double kilograms = QuantityKind.MASS.toSi(mass);
-    CHECK.between(kilograms, 0, 1e9, "mass in kg");
+    double kilograms = CHECK.between(mass, 0, 1e9, "mass");
     return QuantityKind.AREA.ofSi(kilograms / kilogramsPerSquareMetre());
   }
 
@@ -234,8 +231,7 @@ public final class Coverage {
    * @throws ProblemException if the volume is below zero
    */
   public Quantity<Area> areaOfVolume(Quantity<Volume> volume) {
-    double cubicMetres = QuantityKind.VOLUME.toSi(volume);
-    CHECK.between(cubicMetres, 0, 1e6, "volume in m³");
+    double cubicMetres = CHECK.between(volume, 0, 1e6, "volume");
     return QuantityKind.AREA.ofSi(
         cubicMetres * densityKilogramsPerCubicMetre / kilogramsPerSquareMetre());
   }

@@ -5,7 +5,6 @@ import static org.meltwright.core.planning.PlanningProblem.CHECK;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
-import org.meltwright.units.QuantityKind;
 
 /**
  * How much of a material is wanted, and how much of it is on the shelf.
@@ -51,7 +50,7 @@ public record Need(String material, double neededKilograms, double stockKilogram
    *     finite
    */
   public static Need of(String material, Quantity<Mass> needed) {
-    return new Need(material, QuantityKind.MASS.toSi(needed), 0);
+    return new Need(material, CHECK.between(needed, 0, 1e6, "need", material), 0);
   }
 
   /**
@@ -63,7 +62,7 @@ public record Need(String material, double neededKilograms, double stockKilogram
    *     finite
    */
   public Need withStock(Quantity<Mass> stock) {
-    return new Need(material, neededKilograms, QuantityKind.MASS.toSi(stock));
+    return new Need(material, neededKilograms, CHECK.between(stock, 0, 1e6, "stock", material));
   }
 
   /**

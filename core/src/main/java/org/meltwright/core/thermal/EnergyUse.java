@@ -63,8 +63,9 @@ public record EnergyUse(Estimate<Energy> energy) {
 
   static EnergyUse ofHeat(
       double low, double central, double high, double lowEfficiency, double highEfficiency) {
-    CHECK.between(lowEfficiency, 1e-3, highEfficiency, "lowest efficiency");
-    CHECK.between(highEfficiency, lowEfficiency, 1, "highest efficiency");
+    CHECK.between(lowEfficiency, 1e-3, 1, "lowest efficiency");
+    CHECK.between(highEfficiency, 1e-3, 1, "highest efficiency");
+    CHECK.ordered(lowEfficiency, highEfficiency, "efficiency");
     return new EnergyUse(
         new Estimate<>(
             QuantityKind.ENERGY,

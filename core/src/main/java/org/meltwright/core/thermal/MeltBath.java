@@ -7,7 +7,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.meltwright.units.Density;
 import org.meltwright.units.DynamicViscosity;
-import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityRange;
 import org.meltwright.units.TemperaturePoint;
 
@@ -82,11 +81,8 @@ public record MeltBath(
       Quantity<Length> depth,
       Quantity<Length> layer,
       TemperaturePoint temperature) {
-    return new MeltBath(
-        density,
-        viscosity,
-        QuantityKind.LENGTH.toSi(depth),
-        QuantityKind.LENGTH.toSi(layer),
-        temperature);
+    double metres = CHECK.between(depth, 1e-6, 100, "depth of the melt");
+    double layerMetres = CHECK.between(layer, 1e-6, metres, "depth of the layer");
+    return new MeltBath(density, viscosity, metres, layerMetres, temperature);
   }
 }

@@ -89,7 +89,7 @@ public record MeltingHeat(
    * @return from 0 below the solidus to 1 at and above the liquidus
    */
   public double liquidFraction(double celsius) {
-    if (celsius >= liquidusCelsius) {
+    if (CHECK.finite(celsius, "temperature in °C") >= liquidusCelsius) {
       return 1;
     }
     return celsius <= solidusCelsius

@@ -68,6 +68,8 @@ public record Substance(double conductivity, double density, double specificHeat
    * @return the contact temperature, in °C
    */
   public double contactCelsius(double celsius, Substance other, double otherCelsius) {
+    CHECK.finite(celsius, "temperature in °C");
+    CHECK.finite(otherCelsius, "temperature in °C");
     double e1 = effusivity();
     double e2 = other.effusivity();
     return (e1 * celsius + e2 * otherCelsius) / (e1 + e2);

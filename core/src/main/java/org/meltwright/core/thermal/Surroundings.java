@@ -36,8 +36,9 @@ public record Surroundings(TemperaturePoint air, double lowTransfer, double high
    */
   public Surroundings {
     CHECK.between(air.celsius(), -100, 1000, "temperature of the air in °C");
-    CHECK.between(lowTransfer, 1e-3, highTransfer, "lowest heat transfer in W/(m² K)");
-    CHECK.between(highTransfer, lowTransfer, 1e5, "highest heat transfer in W/(m² K)");
+    CHECK.between(lowTransfer, 1e-3, 1e5, "lowest heat transfer in W/(m² K)");
+    CHECK.between(highTransfer, 1e-3, 1e5, "highest heat transfer in W/(m² K)");
+    CHECK.ordered(lowTransfer, highTransfer, "heat transfer in W/(m² K)");
   }
 
   /**

@@ -18,7 +18,6 @@ import org.meltwright.core.equipment.Vessel;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.QuantityKind;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
 
@@ -72,6 +71,17 @@ public final class HeatingPlan {
    */
   public static HeatingPlan of(Composition mix) {
     return builder(mix).build();
+  }
+
+  /**
+   * Returns the plan of a mix that has a temperature, of which nothing else is stated.
+   *
+   * @param mix what is heated
+   * @param melt what a thermometer in the melt reads
+   * @return the plan
+   */
+  public static HeatingPlan of(Composition mix, TemperaturePoint melt) {
+    return builder(mix).liquidReading(melt).build();
   }
 
   private HeatingPlan(Builder builder) {
@@ -377,7 +387,7 @@ public final class HeatingPlan {
      * @return this builder
      */
     public Builder filled(Vessel pot, Quantity<Volume> hot) {
-      return vessel(pot).fillLevel(pot.fillLevel(QuantityKind.VOLUME.toSi(hot)));
+      return vessel(pot).fillLevel(pot.fillLevel(hot));
     }
 
     /**

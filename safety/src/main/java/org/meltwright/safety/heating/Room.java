@@ -6,7 +6,6 @@ import static org.meltwright.safety.heating.Checks.CHECK;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Volume;
-import org.meltwright.units.QuantityKind;
 
 /**
  * A room: its volume, and how much air is drawn out of it.
@@ -49,7 +48,7 @@ public record Room(double volumeCubicMetres, double extractionCubicMetresPerHour
    * @throws org.meltwright.units.ProblemException if it is not above zero
    */
   public static Room of(Quantity<Volume> volume) {
-    return new Room(QuantityKind.VOLUME.toSi(volume), Double.NaN);
+    return new Room(CHECK.between(volume, 1e-3, 1e7, "volume of the room"), Double.NaN);
   }
 
   /**

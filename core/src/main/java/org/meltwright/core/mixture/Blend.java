@@ -37,6 +37,9 @@ import org.meltwright.units.QuantityFormatter;
  */
 public final class Blend {
 
+  private static final int FEW_DIGITS = 4;
+  private static final int ALL_DIGITS = 16;
+
   private static final double EXACT = 1e-9;
 
   private final List<Composition> components;
@@ -100,15 +103,24 @@ public final class Blend {
   }
 
   static Problem outOfReach(ShareTarget target, double nearest) {
-    return Problem.of(MixtureProblem.OUT_OF_REACH, inWords(target.share().value()))
+    double wanted = target.share().value();
+    int digits = FEW_DIGITS;
+    while (wanted != nearest && digits < ALL_DIGITS && isShownAlike(wanted, nearest, digits)) {
+      digits++;
+    }
+    return Problem.of(MixtureProblem.OUT_OF_REACH, inWords(wanted, digits))
         .with("counted", target.what().inWords())
-        .with("nearest", inWords(nearest));
+        .with("nearest", inWords(nearest, digits));
   }
 
-  private static Bilingual inWords(double share) {
+  private static boolean isShownAlike(double one, double other, int digits) {
+    return inWords(one, digits).equals(inWords(other, digits));
+  }
+
+  private static Bilingual inWords(double share, int digits) {
     MassFraction fraction = MassFraction.of(Amounts.clamp(share));
-    return Bilingual.of(
-        reader -> QuantityFormatter.ofSignificantDigits(4).withLocale(reader).format(fraction));
+    QuantityFormatter few = QuantityFormatter.ofSignificantDigits(digits);
+    return Bilingual.of(reader -> few.withLocale(reader).format(fraction));
   }
 
   private static String percent(double share) {

@@ -130,6 +130,20 @@ class CorrectionTest {
   }
 
   @Test
+  void toShare_hardlyOutOfReach_isNotToldThatTheNearestIsTheTarget() {
+    Mixture pot = Mixture.of(ratio(1, 9), grams(100));
+    MassFraction hardlyMore = MassFraction.ofPercent(10.00003);
+
+    ProblemException refused =
+        catchThrowableOfType(
+            ProblemException.class,
+            () -> Correction.toShare(pot, RESIN_SHARE, hardlyMore, Composition.of(WAX)));
+
+    assertThat(refused.problems().get(0).found(Locale.ENGLISH)).isEqualTo("10.00003 % by mass");
+    assertThat(refused.problems().get(0).allowed(Locale.ENGLISH)).contains("10 %");
+  }
+
+  @Test
   void toShares_severalTargets_addsAsLittleAsPossible() {
     Mixture pot =
         Mixture.of(Composition.ofParts(List.of(RESIN, WAX, WHITE), 5, 85, 10), grams(100));

@@ -10,13 +10,15 @@ import javax.measure.Quantity;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
+import org.meltwright.units.QuantityParser;
 import org.meltwright.units.QuantityRange;
 import org.meltwright.units.TemperatureRange;
 
 /**
  * Ranges of a physical quantity: "0.95 to 0.96 g/ml at 20 °C".
  *
- * <p>Each unit is the SI unit times a power of ten, so no converter is loaded to read the data.
+ * <p>The units of the catalogue are the SI unit times a power of ten, so no converter is loaded to
+ * read it; other units are read as everywhere.
  */
 record QuantityType<Q extends Quantity<Q>>(QuantityKind<Q> kind, MaterialState state)
     implements PropertyType<PropertyRange<Q>> {
@@ -44,16 +46,24 @@ record QuantityType<Q extends Quantity<Q>>(QuantityKind<Q> kind, MaterialState s
   @Override
   public PropertyRange<Q> parse(String text) {
     int at = text.indexOf(AT);
-    Span span = Span.parse(at < 0 ? text : text.substring(0, at));
+    PropertyRange<Q> range =
+        PropertyRange.of(range(at < 0 ? text : text.substring(0, at), text), state);
+    require(range);
+    return at < 0 ? range : range.at(temperature(text.substring(at + AT.length())));
+  }
+
+  private QuantityRange<Q> range(String amount, String text) {
+    Span span = Span.parse(amount);
     Integer power = powers().get(span.rest());
-    if (power == null || span.openAbove()) {
+    if (power != null && !span.openAbove()) {
+      return new QuantityRange<>(kind, span.low(power), span.high(power));
+    }
+    try {
+      return QuantityParser.localeFree().parseRange(amount, kind);
+    } catch (ProblemException e) {
       throw new ProblemException(
           Problem.of(MaterialProblem.UNIT, text).with("units", String.join(", ", units())));
     }
-    PropertyRange<Q> range =
-        PropertyRange.of(new QuantityRange<>(kind, span.low(power), span.high(power)), state);
-    require(range);
-    return at < 0 ? range : range.at(temperature(text.substring(at + AT.length())));
   }
 
   private static TemperatureRange temperature(String text) {

@@ -39,6 +39,8 @@ module org.meltwright.core {
   // the one look-up of texts reads the bundles that stand beside the problem codes
   opens org.meltwright.core.cost to
       org.meltwright.units;
+  opens org.meltwright.core.equipment to
+      org.meltwright.units;
   opens org.meltwright.core.material to
       org.meltwright.units;
   opens org.meltwright.core.mixture to

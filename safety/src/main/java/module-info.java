@@ -8,6 +8,7 @@
  * <ol>
  *   <li>{@link org.meltwright.safety.heating} — may this be heated, here, with that?
  *   <li>{@link org.meltwright.safety.hazard} — the hazards of the mixture, and its label.
+ *   <li>{@link org.meltwright.safety.naming} — what a name gives away.
  *   <li>{@link org.meltwright.safety.exposure} — air, burns, circuits.
  * </ol>
  */
@@ -19,6 +20,7 @@ module org.meltwright.safety {
   exports org.meltwright.safety.exposure;
   exports org.meltwright.safety.hazard;
   exports org.meltwright.safety.heating;
+  exports org.meltwright.safety.naming;
 
   // the one look-up of texts reads the bundles that stand beside problem codes and rules
   opens org.meltwright.safety.exposure to
@@ -28,5 +30,7 @@ module org.meltwright.safety {
   opens org.meltwright.safety.heating to
       org.meltwright.units;
   opens org.meltwright.safety.heating.rule to
+      org.meltwright.units;
+  opens org.meltwright.safety.naming to
       org.meltwright.units;
 }

@@ -15,6 +15,7 @@ import org.meltwright.safety.heating.HeatingRules;
 import org.meltwright.safety.heating.People;
 import org.meltwright.safety.heating.Room;
 import org.meltwright.safety.heating.StandingAdvice;
+import org.meltwright.units.QuantityKind;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
 
@@ -43,7 +44,7 @@ public final class CheckAHotPlateBeforeClass {
             .liquidReading(TemperaturePoint.ofCelsius(88))
             .tool(HeatSource.of("torch", Kind.TORCH))
             .people(People.classOf(1, 7, 1))
-            .room(new Room(180, 1800))
+            .room(Room.of(QuantityKind.VOLUME.ofSi(180)).withExtractionCubicMetresPerHour(1800))
             .build();
     HeatingReview review = HeatingRules.standard().review(plan);
 

@@ -41,7 +41,7 @@ public final class MyRecipeIsInOunces {
     print("200 °F is %.1f °C", dial.celsius());
     TemperatureTable table = TemperatureTable.STANDARD;
     if (table.hasBegun(TemperatureTable.Band.AT_CEILING, dial)) {
-      print("that reaches the hard ceiling of %s", table.hardCeiling());
+      print("that reaches the hard ceiling of %s", table.limits().hardCeiling());
     }
 
     try {

@@ -2,9 +2,9 @@
 package org.meltwright.examples;
 
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import java.util.stream.Stream;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.core.mixture.Composition;
@@ -30,13 +30,12 @@ public final class WhatMustTheLabelSay {
    */
   public static void main(String[] arguments) {
     MaterialCatalogue catalogue = MaterialCatalogue.standard();
-    Map<Material, Double> parts = new LinkedHashMap<>();
-    parts.put(catalogue.require("beeswax-bleached"), 62.0);
-    parts.put(catalogue.require("damar"), 8.0);
-    parts.put(catalogue.require("zinc-white"), 30.0);
+    List<Material> materials =
+        Stream.of("beeswax-bleached", "damar", "zinc-white").map(catalogue::require).toList();
+    Composition cake = Composition.ofParts(materials, 62, 8, 30);
 
     RuleSet rules = RuleSet.clpOn(LocalDate.of(2026, 11, 25));
-    HazardReview review = HazardReview.ofCake(Composition.ofParts(parts), rules);
+    HazardReview review = HazardReview.ofCake(cake, rules);
     HazardLabel label = HazardLabel.of(review, details());
 
     System.out.println(label.text(Locale.ENGLISH));
@@ -50,8 +49,8 @@ public final class WhatMustTheLabelSay {
         .nominalMass(Quantities.getQuantity(40, MetricUnits.GRAM))
         .batch("2026-11-A")
         .supplier(
-            new LabelSupplier(
-                "Atelier Fernhof", "Mill Lane 1, Oldtown", "+00 123", "fernhof.example"))
+            LabelSupplier.of("Atelier Fernhof", "Mill Lane 1, Oldtown", "+00 123")
+                .withElectronicAddress("fernhof.example"))
         .maximumTemperature(TemperaturePoint.ofCelsius(90))
         .disposal("a collection point for hazardous waste", "einer Schadstoffsammelstelle")
         .build();

@@ -7,7 +7,6 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import org.meltwright.core.batch.BatchLedger;
-import org.meltwright.core.batch.BatchLedger.Lot;
 import org.meltwright.core.batch.BatchRecord;
 import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.batch.WeighedLine;
@@ -39,8 +38,8 @@ public final class WhatWasInThatBatch {
             medium,
             monday,
             List.of(
-                WeighedLine.of(wax, "wax lot 4", grams(730), monday),
-                WeighedLine.of(resin, "resin lot 9", grams(93), monday)));
+                WeighedLine.of(wax.withLot("4"), grams(730), monday),
+                WeighedLine.of(resin.withLot("9"), grams(93), monday)));
     Recipe blue = Recipe.named("blue").part(medium, 9).part(paint, 1).build();
     BatchRecord colour =
         BatchRecord.of(
@@ -49,7 +48,7 @@ public final class WhatWasInThatBatch {
                 tuesday,
                 List.of(
                     WeighedLine.of(made, grams(250), tuesday),
-                    WeighedLine.of(paint, "tube 2", grams(27.8), tuesday)))
+                    WeighedLine.of(paint.withLot("tube 2"), grams(27.8), tuesday)))
             .withCakes(List.of("B-3/1", "B-3/2"));
 
     made.deviations()
@@ -63,7 +62,7 @@ public final class WhatWasInThatBatch {
                         d.plannedShare() * 100,
                         d.weighedShare() * 100)));
     BatchLedger ledger = BatchLedger.of(List.of(made, colour));
-    ledger.lotsIn("B-3/1").forEach(l -> System.out.println("in B-3/1: " + l.lot()));
-    System.out.println("with resin lot 9: " + ledger.cakesWith(new Lot(resin, "resin lot 9")));
+    ledger.lotsIn("B-3/1").forEach(lot -> System.out.println("in B-3/1: " + lot));
+    System.out.println("with lot 9 of the resin: " + ledger.cakesWith(resin.withLot("9")));
   }
 }

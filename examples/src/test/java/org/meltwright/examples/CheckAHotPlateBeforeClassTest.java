@@ -4,7 +4,10 @@ package org.meltwright.examples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import org.meltwright.safety.heating.HeatingLimits;
 import org.meltwright.safety.heating.HeatingRules;
+import org.meltwright.units.Bilingual;
+import org.meltwright.units.TemperaturePoint;
 
 /** The output that {@code docs/guide/check-a-hot-plate-before-class.md} shows. */
 class CheckAHotPlateBeforeClassTest {
@@ -14,16 +17,27 @@ class CheckAHotPlateBeforeClassTest {
     assertThat(Output.of(() -> CheckAHotPlateBeforeClass.main(new String[0])).lines())
         .startsWith(
             "Do not start like this.",
-            "DANGER: Someone under 18 works where a torch is used.",
+            "DANGER: Someone under 18 works where a torch, gas or an open coil is used.",
             "CAUTION: The pot floor rises to 100.0 °C (212.0 °F), at or above 93.3 °C.",
             "NOTICE: The wax is at 88.0 °C (190.4 °F), above 85 °C.",
             "NOTICE: Someone under 18 works.")
-        .contains(
-            "not assessed: Damar resin burns, or may burn, and has no flash point that a rule may"
-                + " use.")
+        .contains("not assessed: The age of the youngest is not stated.")
         .last()
         .asString()
-        .contains("Never use water");
+        .contains("Never water");
+  }
+
+  @Test
+  void tightened_limits_stand_in_the_set_with_their_reason() {
+    HeatingRules school =
+        HeatingRules.standard()
+            .withLimits(
+                HeatingLimits.standard().withHardCeiling(TemperaturePoint.ofCelsius(80)),
+                "House rule 3: low heat.");
+
+    assertThat(school.limits().target()).isEqualTo(TemperaturePoint.ofCelsius(80));
+    assertThat(school.limits().reasons(HeatingLimits.Figure.HARD_CEILING))
+        .containsExactly(Bilingual.of("House rule 3: low heat."));
   }
 
   @Test

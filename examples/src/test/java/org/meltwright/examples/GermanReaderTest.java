@@ -299,7 +299,7 @@ class GermanReaderTest {
             () -> Balance.of("Waage", grams(200.5), grams(500.5)),
             () -> CupShape.weighedWithWater(grams(-0.5)),
             () -> CupShape.weighedWithWater(grams(50.5)).cubicMetresTo(0.0015),
-            () -> Composition.ofPercents(Map.of(wax, 49.5)),
+            () -> Composition.ofPercents(List.of(wax), 49.5),
             () -> medium.replacing(wax, resin, MassFraction.ofPercent(95.5), MassFraction.ONE),
             () ->
                 medium.replacing(

@@ -13,9 +13,9 @@ class WhatWasInThatBatchTest {
         .contains(
             "M-17 damar: planned 11.11 %, weighed 11.30 %",
             "M-17 beeswax-yellow: planned 88.89 %, weighed 88.70 %",
-            "in B-3/1: wax lot 4",
-            "in B-3/1: resin lot 9",
-            "in B-3/1: tube 2",
-            "with resin lot 9: [B-3/1, B-3/2]");
+            "in B-3/1: oil-paint-ultramarine (lot tube 2)",
+            "in B-3/1: beeswax-yellow (lot 4)",
+            "in B-3/1: damar (lot 9)",
+            "with lot 9 of the resin: [B-3/1, B-3/2]");
   }
 }

@@ -2,6 +2,7 @@
 package org.meltwright.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -9,11 +10,13 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.material.DefinedTemperature;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.material.TemperatureDefinition;
+import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.source.Sourced;
 
 class WhereAFigureComesFromTest {
@@ -72,5 +75,36 @@ class WhereAFigureComesFromTest {
     assertThat(own.require("beeswax-yellow").figures(PropertyKey.FLASH_POINT))
         .extracting(f -> f.value().range().low().celsius())
         .isEqualTo(List.of(242.0, 204.0, 254.0));
+  }
+
+  @Test
+  void guide_twoVersions_areTwoLinesThatAreAskedAsOne() {
+    Material resin = MaterialCatalogue.standard().require("damar");
+    Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+    Material ownWax =
+        MaterialCatalogue.standard()
+            .plus(
+                "material: beeswax-yellow\n  flash-point: 242 °C, flash-closed-cup | user | read\n")
+            .require("beeswax-yellow");
+
+    Recipe old = Recipe.named("medium").part(resin, 1).part(wax, 8).build();
+    Recipe pot = Recipe.named("pot").part(old, 1).part(ownWax, 9).build();
+    pot.composition().size(); // 3
+    pot.composition().massFraction(wax).percent(); // 98.9 %
+
+    assertThat(pot.composition().size()).isEqualTo(3);
+    assertThat(pot.composition().massFraction(wax).percent()).isCloseTo(98.9, within(0.05));
+  }
+
+  @Test
+  void guide_lots_areAskedByMaterialOrByLot() {
+    Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+
+    Composition bags = Composition.ofParts(List.of(wax.withLot("7"), wax.withLot("8")), 1, 3);
+    bags.massFraction(wax).percent(); // 100.0 %
+    bags.massFraction(wax.withLot("7")).percent(); // 25.0 %
+
+    assertThat(bags.massFraction(wax).percent()).isEqualTo(100.0);
+    assertThat(bags.massFraction(wax.withLot("7")).percent()).isEqualTo(25.0);
   }
 }

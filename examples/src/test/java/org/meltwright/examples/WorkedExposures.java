@@ -123,7 +123,7 @@ final class WorkedExposures {
     double rest = 100;
     for (double share : x) {
       mixture.substance(
-          SubstanceHazards.ofDataSheet("irritant " + rest).classified("Skin Irrit. 2 H315").build(),
+          SubstanceHazards.builder("irritant " + rest).classified("Skin Irrit. 2 H315").build(),
           share);
       rest -= share;
     }
@@ -136,7 +136,7 @@ final class WorkedExposures {
     double rest = 100;
     for (int i = 0; i < x.length; i += 2) {
       mixture.substance(
-          SubstanceHazards.ofDataSheet("poison " + i).estimate(UptakeForm.ORAL, x[i + 1]).build(),
+          SubstanceHazards.builder("poison " + i).estimate(UptakeForm.ORAL, x[i + 1]).build(),
           x[i]);
       rest -= x[i];
     }

@@ -130,7 +130,7 @@ final class WorkedNumbers {
   private static double massShareOfVolumes(double... x) {
     Material first = SampleMaterials.withDensity("first", x[2]);
     Material second = SampleMaterials.withDensity("second", x[3]);
-    return Composition.ofVolumeParts(Map.of(first, x[0], second, x[1]), DensityBasis.SOLID)
+    return Composition.ofVolumeParts(DensityBasis.SOLID, List.of(first, second), x[0], x[1])
         .massFractionValue(first);
   }
 
@@ -172,9 +172,8 @@ final class WorkedNumbers {
   }
 
   private static double largestBatch(double... x) {
-    return LargestBatch.of(Composition.ofParts(List.of(A, B), x[0], x[1]), Map.of(A, x[2], B, x[3]))
-        .mixture()
-        .massKilograms();
+    Composition mix = Composition.ofParts(List.of(A, B), x[0], x[1]);
+    return LargestBatch.of(mix, List.of(A, B), x[2], x[3]).mixture().massKilograms();
   }
 
   private static Scrap scraps(double... x) {

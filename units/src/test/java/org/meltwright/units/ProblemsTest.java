@@ -16,6 +16,7 @@ class ProblemsTest {
     return Problem.of(UnitsProblem.TEXT_EMPTY, "").under(path);
   }
 
+  @SuppressWarnings("TypeParameterUnusedInFormals") // it never returns
   private static <T> T fail(Problem... found) {
     throw new ProblemException(List.of(found));
   }

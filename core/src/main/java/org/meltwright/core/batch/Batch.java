@@ -244,27 +244,33 @@ public final class Batch {
     List<BatchLine> lines = new ArrayList<>();
     for (RecipePart part : recipe.parts()) {
       BatchLine line = new BatchLine(part.ingredient(), chargeKilograms * (part.parts() / total));
-      lines.add(usedUp != null && isOnlyLineOf(usedUp, part) ? usedUp : line);
+      lines.add(
+          usedUp != null && isOnlyLineOf(usedUp, part)
+              ? new BatchLine(part.ingredient(), usedUp.massKilograms())
+              : line);
     }
     return List.copyOf(lines);
   }
 
   private boolean isOnlyLineOf(BatchLine all, RecipePart part) {
-    return all.ingredient().equals(part.ingredient())
-        && recipe.parts().stream().filter(p -> p.ingredient().equals(all.ingredient())).count()
+    return part.ingredient().isMeantBy(all.ingredient())
+        && recipe.parts().stream().filter(p -> p.ingredient().isMeantBy(all.ingredient())).count()
             == 1;
   }
 
   /**
    * Returns the mass of what a line of the recipe calls for.
    *
-   * @param material the ingredient
+   * @param material the ingredient: all lines of it, or of its lot if it names one
    * @return its mass; zero if no line calls for it
    */
   public Quantity<Mass> massOf(Material material) {
-    Ingredient ingredient = Ingredient.of(material);
-    double share = recipe.lineShare(ingredient);
-    return usedUp != null && share > 0 && usedUp.ingredient().equals(ingredient)
+    Ingredient asked = Ingredient.of(material);
+    double share = recipe.lineShare(asked);
+    return usedUp != null
+            && share > 0
+            && asked.isMeantBy(usedUp.ingredient())
+            && usedUp.ingredient().isMeantBy(asked)
         ? usedUp.mass()
         : QuantityKind.MASS.ofSi(chargeKilograms * share);
   }

@@ -27,27 +27,18 @@ import org.meltwright.units.ProblemException;
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
  * Recipe plain = Recipe.named("plain cakes").part(wax, 1).build();
  * Instant at = Instant.parse("2026-03-14T09:30:00Z");
- * WeighedLine weighed = WeighedLine.of(wax, "bag 7", grams(150), at);
+ * Material bag = wax.withLot("bag 7");
+ * WeighedLine weighed = WeighedLine.of(bag, grams(150), at);
  * BatchRecord batch =
  *     BatchRecord.of("B12", plain, at, List.of(weighed)).withCakes(List.of("12a", "12b"));
  * BatchLedger ledger = BatchLedger.of(List.of(batch));
- * ledger.cakesWith(new BatchLedger.Lot(wax, "bag 7")); // [12a, 12b]
- * ledger.lotsIn("12b"); // [Lot[material=beeswax-yellow, lot=bag 7]]
+ * ledger.cakesWith(bag); // [12a, 12b]
+ * ledger.lotsIn("12b"); // [beeswax-yellow (lot bag 7)]
  * }</pre>
  *
  * <p>Immutable and thread-safe.
  */
 public final class BatchLedger {
-
-  /**
-   * A lot of a material.
-   *
-   * <p>Immutable and thread-safe.
-   *
-   * @param material the material
-   * @param lot the lot; empty if unknown
-   */
-  public record Lot(Material material, String lot) {}
 
   private final Map<String, BatchRecord> batches;
   private final Map<String, BatchRecord> byCake;
@@ -131,9 +122,10 @@ public final class BatchLedger {
    * Returns all lots that are in a cake, through nested batches.
    *
    * @param cake the number of the cake
-   * @return the lots; empty if the ledger does not know the cake
+   * @return the materials, each of its lot where that was noted; empty if the ledger does not know
+   *     the cake
    */
-  public Set<Lot> lotsIn(String cake) {
+  public Set<Material> lotsIn(String cake) {
     return batchOfCake(cake).map(this::lotsIn).orElse(Set.of());
   }
 
@@ -141,25 +133,26 @@ public final class BatchLedger {
    * Returns all lots that are in a batch, through nested batches.
    *
    * @param batch the batch
-   * @return the lots
+   * @return the materials, each of its lot where that was noted
    */
-  public Set<Lot> lotsIn(BatchRecord batch) {
-    Set<Lot> lots = new LinkedHashSet<>();
+  public Set<Material> lotsIn(BatchRecord batch) {
+    Set<Material> lots = new LinkedHashSet<>();
     for (BatchRecord each : within(batch)) {
       for (WeighedLine line : each.lines()) {
-        line.ingredient().material().ifPresent(m -> lots.add(new Lot(m, line.lot())));
+        line.ingredient().material().ifPresent(lots::add);
       }
     }
     return Collections.unmodifiableSet(lots);
   }
 
   /**
-   * Returns all cakes that hold a lot, through nested batches.
+   * Returns all cakes that hold a material or a lot of it, through nested batches.
    *
-   * @param lot the lot
+   * @param asked the material; of its lot if that alone is looked for. A line whose lot nobody
+   *     noted is found by the material only
    * @return the numbers of the cakes
    */
-  public Set<String> cakesWith(Lot lot) {
+  public Set<String> cakesWith(Material asked) {
     Set<String> holding = new LinkedHashSet<>();
     Map<String, List<BatchRecord>> usedIn = new LinkedHashMap<>();
     Deque<BatchRecord> waiting = new ArrayDeque<>();
@@ -167,8 +160,7 @@ public final class BatchLedger {
       for (WeighedLine line : batch.lines()) {
         line.batch()
             .ifPresent(b -> usedIn.computeIfAbsent(b.id(), k -> new ArrayList<>()).add(batch));
-        boolean holds = line.ingredient().material().filter(lot.material()::equals).isPresent();
-        if (holds && line.lot().equals(lot.lot())) {
+        if (line.ingredient().material().filter(m -> m.isMeantBy(asked)).isPresent()) {
           waiting.add(batch);
         }
       }

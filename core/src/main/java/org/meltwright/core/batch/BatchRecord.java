@@ -3,10 +3,9 @@ package org.meltwright.core.batch;
 
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.Mixture;
 import org.meltwright.units.Problem;
@@ -25,8 +24,8 @@ import org.meltwright.units.ProblemException;
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
  * Recipe medium = Recipe.named("medium").part(resin, 1).part(wax, 9).build();
  * Instant at = Instant.parse("2026-03-14T09:30:00Z");
- * WeighedLine first = WeighedLine.of(wax, "bag 7", grams(450), at);
- * WeighedLine second = WeighedLine.of(resin, "", grams(60), at.plusSeconds(600));
+ * WeighedLine first = WeighedLine.of(wax.withLot("bag 7"), grams(450), at);
+ * WeighedLine second = WeighedLine.of(resin, grams(60), at.plusSeconds(600));
  * BatchRecord record = BatchRecord.of("B12", medium, at, List.of(first, second));
  * record.charge().massKilograms(); // 0.51 kg
  * record.charge().composition().massFraction(resin).percent(); // 11.8 %
@@ -151,23 +150,38 @@ public final class BatchRecord {
   /**
    * Returns how far each line lies from the recipe.
    *
-   * @return a deviation for each ingredient of the recipe and each that was weighed beside it
+   * @return a deviation for each ingredient of the recipe, all lots and versions of a material
+   *     together unless the recipe names its lots, and for each that was weighed beside it
    */
   public List<LineDeviation> deviations() {
-    Set<Ingredient> all = new LinkedHashSet<>();
+    List<Ingredient> all = new ArrayList<>();
     recipe.parts().forEach(p -> all.add(p.ingredient()));
     lines.forEach(l -> all.add(l.ingredient()));
     List<LineDeviation> deviations = new ArrayList<>();
-    for (Ingredient ingredient : all) {
-      deviations.add(
-          new LineDeviation(ingredient, recipe.lineShare(ingredient), weighedShare(ingredient)));
+    for (int i = 0; i < all.size(); i++) {
+      if (!isMeantByAnother(all, i)) {
+        Ingredient each = all.get(i);
+        deviations.add(new LineDeviation(each, recipe.lineShare(each), weighedShare(each)));
+      }
     }
     return List.copyOf(deviations);
   }
 
-  private double weighedShare(Ingredient ingredient) {
+  /** Tells whether another means this one: one before it, or one that means more than this. */
+  private static boolean isMeantByAnother(List<Ingredient> all, int place) {
+    Ingredient one = all.get(place);
+    for (int i = 0; i < all.size(); i++) {
+      boolean isMeant = i != place && one.isMeantBy(all.get(i));
+      if (isMeant && (i < place || !all.get(i).isMeantBy(one))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private double weighedShare(Ingredient asked) {
     return lines.stream()
-            .filter(l -> l.ingredient().equals(ingredient))
+            .filter(l -> l.ingredient().isMeantBy(asked))
             .mapToDouble(WeighedLine::massKilograms)
             .sum()
         / charge.massKilograms();
@@ -210,11 +224,10 @@ public final class BatchRecord {
   }
 
   private static WeighedLineDraft draft(WeighedLine line) {
-    boolean made = line.batch().isPresent();
     return new WeighedLineDraft(
-        made ? null : line.ingredient().name(),
-        made ? null : line.lot(),
-        made ? line.lot() : null,
+        line.ingredient().material().map(Material::id).orElse(null),
+        line.ingredient().material().flatMap(Material::lot).orElse(null),
+        line.batch().map(BatchRecord::id).orElse(null),
         line.massKilograms(),
         line.at().toString());
   }

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
  * Recipe plain = Recipe.named("plain cakes").part(wax, 1).build();
  * Instant at = Instant.parse("2026-03-14T09:30:00Z");
- * WeighedLine weighed = WeighedLine.of(wax, "bag 7", grams(150), at);
+ * WeighedLine weighed = WeighedLine.of(wax.withLot("bag 7"), grams(150), at);
  * BatchRecordDraft draft = BatchRecord.of("B12", plain, at, List.of(weighed)).toDraft();
  * draft.recipe(); // plain cakes
  * draft.startedAt(); // 2026-03-14T09:30:00Z

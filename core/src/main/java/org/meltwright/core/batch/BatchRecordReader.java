@@ -163,8 +163,10 @@ final class BatchRecordReader {
     if (material.isEmpty()) {
       problem(MaterialProblem.UNKNOWN, id, path + "/material");
     }
-    String lot = draft.lot() == null ? "" : draft.lot();
-    return material.map(m -> WeighedLine.of(m, lot, QuantityKind.MASS.ofSi(finite(mass)), at));
+    String lot = draft.lot();
+    return material
+        .map(m -> lot == null || lot.isBlank() ? m : m.withLot(lot))
+        .map(m -> WeighedLine.of(m, QuantityKind.MASS.ofSi(finite(mass)), at));
   }
 
   private Optional<WeighedLine> fromBatch(String id, double mass, Instant at, String path) {

@@ -11,6 +11,7 @@ import javax.measure.quantity.Volume;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.equipment.Mould;
 import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.mixture.Mixture;
 import org.meltwright.units.Bilingual;
@@ -77,6 +78,35 @@ public final class Casting {
         fillLevel,
         net.composition().density(melt),
         net.composition().density(DensityBasis.SOLID));
+  }
+
+  /**
+   * Returns the casting of a mixture, if the density of its melt is known.
+   *
+   * @param net what is poured
+   * @param mould what it is poured into
+   * @param fillLevel how full each cup is poured, hot, of its volume to the brim, above zero
+   * @param melt the state of the melt; cold cakes count as {@link DensityBasis#SOLID}
+   * @return the casting, with no statement about shrinkage if only the cold density is missing;
+   *     empty if a density of the melt is missing, and {@link DensityBasis#unknown} names whose
+   * @throws ProblemException if a density is not above zero, or the fill level is zero
+   */
+  public static Optional<Casting> find(
+      Mixture net, Mould mould, VolumeFraction fillLevel, DensityBasis melt) {
+    return findDensity(net, melt)
+        .map(
+            hot ->
+                new Casting(
+                    net.mass(),
+                    mould,
+                    fillLevel,
+                    hot,
+                    findDensity(net, DensityBasis.SOLID).orElse(null)));
+  }
+
+  private static Optional<Estimate<Density>> findDensity(Mixture mixture, DensityBasis basis) {
+    Composition mix = mixture.composition();
+    return basis.findTable(mix.materials()).map(table -> mix.volumeView(table).density());
   }
 
   /**

@@ -47,9 +47,18 @@ public sealed interface Ingredient {
   }
 
   /**
+   * Tells whether who asks for an ingredient means this one: a material that {@linkplain
+   * Material#isMeantBy is meant}, or what an equal recipe makes.
+   *
+   * @param asked the ingredient asked for
+   * @return whether this one is meant
+   */
+  boolean isMeantBy(Ingredient asked);
+
+  /**
    * Returns what it is called.
    *
-   * @return the id of the material or the name of the recipe
+   * @return the id of the material, with its lot if it names one, or the name of the recipe
    */
   String name();
 
@@ -82,8 +91,13 @@ public sealed interface Ingredient {
   record FromShelf(Material fromShelf) implements Ingredient {
 
     @Override
+    public boolean isMeantBy(Ingredient asked) {
+      return asked.material().filter(fromShelf::isMeantBy).isPresent();
+    }
+
+    @Override
     public String name() {
-      return fromShelf.id();
+      return fromShelf.toString();
     }
 
     @Override
@@ -108,6 +122,11 @@ public sealed interface Ingredient {
    * @param made the recipe
    */
   record Made(Recipe made) implements Ingredient {
+
+    @Override
+    public boolean isMeantBy(Ingredient asked) {
+      return equals(asked);
+    }
 
     @Override
     public String name() {

@@ -15,8 +15,8 @@ import org.meltwright.units.Limit;
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
  * Recipe cakes = Recipe.named("ochre cakes").part(ochre, 1).part(wax, 9).build();
  * Instant at = Instant.parse("2026-03-14T09:30:00Z");
- * WeighedLine first = WeighedLine.of(wax, "bag 7", grams(440), at);
- * WeighedLine second = WeighedLine.of(ochre, "jar 2", grams(60), at);
+ * WeighedLine first = WeighedLine.of(wax.withLot("bag 7"), grams(440), at);
+ * WeighedLine second = WeighedLine.of(ochre.withLot("jar 2"), grams(60), at);
  * BatchRecord record = BatchRecord.of("B12", cakes, at, List.of(first, second));
  * LineDeviation ofOchre = record.deviations().get(0);
  * ofOchre.weighedShare(); // 0.12

@@ -3,11 +3,10 @@ package org.meltwright.core.batch;
 
 import static org.meltwright.core.batch.BatchProblem.CHECK;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
+import org.meltwright.core.material.ByMaterial;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.mixture.Composition;
@@ -47,18 +46,18 @@ import org.meltwright.units.ProblemException;
 public final class Losses {
 
   /** No losses. */
-  public static final Losses NONE = new Losses(Map.of(), 0, 0, 0);
+  public static final Losses NONE = new Losses(ByMaterial.none(), 0, 0, 0);
 
   private static final double HEAVIEST_FILM = 1e6;
   private static final double HEAVIEST = 1e12;
 
-  private final Map<Material, Double> insolubles;
+  private final ByMaterial<Double> insolubles;
   private final double fixedFilmKilograms;
   private final double filmShare;
   private final double strainingShare;
 
   private Losses(
-      Map<Material, Double> insolubles,
+      ByMaterial<Double> insolubles,
       double fixedFilmKilograms,
       double filmShare,
       double strainingShare) {
@@ -71,14 +70,14 @@ public final class Losses {
   /**
    * Returns a copy in which an ingredient leaves insolubles behind.
    *
-   * @param material the ingredient
+   * @param material the ingredient, whatever its figures and its lot; that lot alone if it names
+   *     one
    * @param share its share by mass that stays behind
    * @return the new losses
    */
   public Losses withInsolubles(Material material, MassFraction share) {
-    Map<Material, Double> more = new LinkedHashMap<>(insolubles);
-    more.put(material, share.value());
-    return new Losses(Map.copyOf(more), fixedFilmKilograms, filmShare, strainingShare);
+    return new Losses(
+        insolubles.with(material, share.value()), fixedFilmKilograms, filmShare, strainingShare);
   }
 
   /**
@@ -131,10 +130,11 @@ public final class Losses {
    * Returns the insolubles of an ingredient.
    *
    * @param material the ingredient
-   * @return its share by mass that stays behind; empty if none was given
+   * @return the share by mass that its lot leaves behind, else the material; empty if none was
+   *     given
    */
   public Optional<MassFraction> insolubles(Material material) {
-    return Optional.ofNullable(insolubles.get(material)).map(MassFraction::of);
+    return insolubles.find(material).map(MassFraction::of);
   }
 
   /**
@@ -144,11 +144,11 @@ public final class Losses {
    * @return the share by mass of the charge, from 0 to 1
    */
   public double insolublesShare(Composition charge) {
-    double share = 0;
-    for (Map.Entry<Material, Double> each : insolubles.entrySet()) {
-      share += charge.massFractionValue(each.getKey()) * each.getValue();
-    }
-    return share;
+    return charge.mean(i -> insolublesOf(charge.materials().get(i)));
+  }
+
+  private double insolublesOf(Material material) {
+    return insolubles.find(material).orElse(0.0);
   }
 
   /**
@@ -221,8 +221,7 @@ public final class Losses {
     }
     double[] masses = new double[charge.size()];
     for (int i = 0; i < masses.length; i++) {
-      double lost = insolubles.getOrDefault(charge.materials().get(i), 0.0);
-      masses[i] = charge.massFractionValue(i) * (1 - lost);
+      masses[i] = charge.massFractionValue(i) * (1 - insolublesOf(charge.materials().get(i)));
     }
     return charge.withParts(masses);
   }

@@ -33,7 +33,8 @@ import org.meltwright.units.ProblemException;
  * cakes.composition().massFraction(resin).percent(); // 10.0 %
  * }</pre>
  *
- * <p>Two recipes are equal if their names and compositions are. Immutable and thread-safe.
+ * <p>Two recipes are equal if their names and compositions are, whatever the order of the lines.
+ * Immutable and thread-safe.
  */
 public final class Recipe {
 
@@ -152,7 +153,8 @@ public final class Recipe {
   /**
    * Returns the share of an ingredient as the recipe's own lines call for it.
    *
-   * @param ingredient a material or a sub-recipe
+   * @param ingredient a material or a sub-recipe; all lines that are {@linkplain
+   *     Ingredient#isMeantBy meant} add up
    * @return its share by mass of the whole; zero if no line calls for it
    */
   public double lineShare(Ingredient ingredient) {
@@ -160,7 +162,7 @@ public final class Recipe {
     double total = 0;
     for (RecipePart part : parts) {
       total += part.parts();
-      wanted += part.ingredient().equals(ingredient) ? part.parts() : 0;
+      wanted += part.ingredient().isMeantBy(ingredient) ? part.parts() : 0;
     }
     return wanted / total;
   }
@@ -236,14 +238,15 @@ public final class Recipe {
     }
 
     /**
-     * Adds parts of many materials.
+     * Adds parts of all materials of a composition.
      *
-     * @param byMass the parts of each by mass, not negative
+     * @param composition the composition; its shares are the parts, as if the whole were one
      * @return this builder
-     * @throws ProblemException if a number of parts is negative or not finite
      */
-    public Builder parts(Map<Material, Double> byMass) {
-      byMass.forEach(this::part);
+    public Builder parts(Composition composition) {
+      for (int i = 0; i < composition.size(); i++) {
+        part(composition.materials().get(i), composition.massFractionValue(i));
+      }
       return this;
     }
 

@@ -3,6 +3,7 @@ package org.meltwright.core.batch;
 
 import static org.meltwright.core.batch.BatchProblem.CHECK;
 
+import java.util.Optional;
 import javax.measure.quantity.Volume;
 import org.meltwright.core.equipment.Vessel;
 import org.meltwright.core.explain.Explanation;
@@ -62,6 +63,19 @@ public record VesselRoom(Vessel vessel, Estimate<Volume> melt) {
    */
   public static VesselRoom of(Vessel vessel, Mixture mixture, DensityBasis melt) {
     return new VesselRoom(vessel, mixture.volume(melt));
+  }
+
+  /**
+   * Returns the room of a mixture in a vessel, if its volume is known.
+   *
+   * @param vessel the vessel
+   * @param mixture what is in it
+   * @param melt the state of the melt, and where its densities come from
+   * @return the room; empty if a density is missing, and {@link DensityBasis#unknown} names whose
+   */
+  public static Optional<VesselRoom> find(Vessel vessel, Mixture mixture, DensityBasis melt) {
+    return melt.findTable(mixture.composition().materials())
+        .map(known -> of(vessel, mixture, melt));
   }
 
   /**

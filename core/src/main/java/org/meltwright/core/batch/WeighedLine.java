@@ -4,6 +4,7 @@ package org.meltwright.core.batch;
 import static org.meltwright.core.batch.BatchProblem.CHECK;
 
 import java.time.Instant;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
@@ -20,11 +21,11 @@ import org.meltwright.core.material.Material;
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
  * Recipe plain = Recipe.named("plain cakes").part(wax, 1).build();
  * Instant at = Instant.parse("2026-03-14T09:30:00Z");
- * WeighedLine bag = WeighedLine.of(wax, "bag 7", grams(150), at);
+ * WeighedLine bag = WeighedLine.of(wax.withLot("bag 7"), grams(150), at);
  * BatchRecord first = BatchRecord.of("B12", plain, at, List.of(bag));
  * WeighedLine melted = WeighedLine.of(first, grams(40), at.plus(Duration.ofDays(1)));
- * bag; // 0.15 kg of beeswax-yellow, lot bag 7
- * melted; // 0.04 kg of plain cakes, lot B12
+ * bag; // 0.15 kg of beeswax-yellow (lot bag 7)
+ * melted; // 0.04 kg of plain cakes (batch B12)
  * }</pre>
  *
  * <p>Immutable and thread-safe.
@@ -34,23 +35,21 @@ public final class WeighedLine {
   private static final double MOST = 1e9;
 
   private final Ingredient ingredient;
-  private final String lot;
   private final @Nullable BatchRecord batch;
   private final double massKilograms;
   private final Instant at;
 
   /**
-   * Returns what was weighed from a lot of a material.
+   * Returns what was weighed from the shelf.
    *
-   * @param material the material
-   * @param lot the supplier's lot or your own number of the bag; empty if unknown
+   * @param material the material, {@linkplain Material#withLot of its lot} where that is known
    * @param mass how much, not negative
    * @param at when
    * @return the line
    * @throws org.meltwright.units.ProblemException if the mass is negative or not finite
    */
-  public static WeighedLine of(Material material, String lot, Quantity<Mass> mass, Instant at) {
-    return new WeighedLine(Ingredient.of(material), lot, null, mass, at);
+  public static WeighedLine of(Material material, Quantity<Mass> mass, Instant at) {
+    return new WeighedLine(Ingredient.of(material), null, mass, at);
   }
 
   /**
@@ -63,17 +62,12 @@ public final class WeighedLine {
    * @throws org.meltwright.units.ProblemException if the mass is negative or not finite
    */
   public static WeighedLine of(BatchRecord batch, Quantity<Mass> mass, Instant at) {
-    return new WeighedLine(Ingredient.of(batch.recipe()), batch.id(), batch, mass, at);
+    return new WeighedLine(Ingredient.of(batch.recipe()), batch, mass, at);
   }
 
   private WeighedLine(
-      Ingredient ingredient,
-      String lot,
-      @Nullable BatchRecord batch,
-      Quantity<Mass> mass,
-      Instant at) {
+      Ingredient ingredient, @Nullable BatchRecord batch, Quantity<Mass> mass, Instant at) {
     this.ingredient = ingredient;
-    this.lot = lot;
     this.batch = batch;
     this.massKilograms = CHECK.between(mass, 0, MOST, "mass", ingredient.name());
     this.at = at;
@@ -82,19 +76,10 @@ public final class WeighedLine {
   /**
    * Returns what was weighed.
    *
-   * @return the material, or the recipe of the earlier batch
+   * @return the material of its lot, or the recipe of the earlier batch
    */
   public Ingredient ingredient() {
     return ingredient;
-  }
-
-  /**
-   * Returns the lot.
-   *
-   * @return the lot of the material or the id of the earlier batch; empty if unknown
-   */
-  public String lot() {
-    return lot;
   }
 
   /**
@@ -128,19 +113,21 @@ public final class WeighedLine {
   public boolean equals(@Nullable Object other) {
     return other instanceof WeighedLine that
         && ingredient.equals(that.ingredient)
-        && lot.equals(that.lot)
-        && (batch == null) == (that.batch == null)
+        && Objects.equals(batch, that.batch)
         && massKilograms == that.massKilograms
         && at.equals(that.at);
   }
 
   @Override
   public int hashCode() {
-    return ingredient.hashCode() * 31 + lot.hashCode() * 7 + Double.hashCode(massKilograms);
+    return Objects.hash(ingredient, batch, massKilograms);
   }
 
   @Override
   public String toString() {
-    return massKilograms + " kg of " + ingredient.name() + (lot.isEmpty() ? "" : ", lot " + lot);
+    return massKilograms
+        + " kg of "
+        + ingredient.material().map(Material::toString).orElse(ingredient.name())
+        + (batch == null ? "" : " (batch " + batch.id() + ")");
   }
 }

@@ -117,7 +117,7 @@ public final class WeighingSheet {
   }
 
   private static boolean isUsedUp(Batch batch, BatchLine line) {
-    return batch.usedUp().filter(line.ingredient()::equals).isPresent();
+    return batch.usedUp().filter(line.ingredient()::isMeantBy).isPresent();
   }
 
   /**

@@ -115,7 +115,10 @@ public record WeighingSheetData(
     return new WeighingSheetData(
         batch.recipe().name(),
         sheet.inOrder().stream()
-            .map(l -> Line.of(l, batch.usedUp().filter(l.ingredient()::equals).isPresent(), locale))
+            .map(
+                l ->
+                    Line.of(
+                        l, batch.usedUp().filter(l.ingredient()::isMeantBy).isPresent(), locale))
             .toList(),
         sheet.exactTotalKilograms(),
         sheet.printedTotalKilograms(),

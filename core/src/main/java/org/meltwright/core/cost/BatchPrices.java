@@ -15,6 +15,7 @@ import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.BatchLine;
 import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.Recipe;
+import org.meltwright.core.material.ByMaterial;
 import org.meltwright.core.material.Material;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -59,7 +60,7 @@ public final class BatchPrices {
   /** A microgram, in kg: less than that is priced as a part of it. */
   private static final double LEAST_BATCH = 1e-9;
 
-  private final Map<Material, UnitPrice> materials;
+  private final ByMaterial<UnitPrice> materials;
   private final Function<Material, String> labels;
   private final Map<Recipe, Making> makings;
 
@@ -97,15 +98,17 @@ public final class BatchPrices {
   /**
    * Returns prices of materials.
    *
-   * @param materials what each costs per mass
+   * @param materials what each costs per mass, whatever its figures and its lot; that lot alone
+   *     where one is named. The order makes no difference
    * @return the prices; a line of a material is labelled with its id
+   * @throws ProblemException if two prices are stated for a material, or for one lot of it
    */
   public static BatchPrices of(Map<Material, UnitPrice> materials) {
-    return new BatchPrices(Map.copyOf(materials), Material::id, Map.of());
+    return new BatchPrices(ByMaterial.of(materials), Material::id, Map.of());
   }
 
   private BatchPrices(
-      Map<Material, UnitPrice> materials,
+      ByMaterial<UnitPrice> materials,
       Function<Material, String> labels,
       Map<Recipe, Making> makings) {
     this.materials = materials;
@@ -184,15 +187,31 @@ public final class BatchPrices {
     return new Pricing().price(batch, beside);
   }
 
+  /**
+   * Returns the materials of a batch that have no price, recipe in recipe.
+   *
+   * @param batch the batch
+   * @return the materials, in the order of the lines; empty if {@link #cost(Batch)} finds a price
+   *     for each
+   * @throws ProblemException if there are more than 10 000 lines
+   */
+  public List<Material> unpriced(Batch batch) {
+    Pricing pricing = new Pricing();
+    pricing.items(batch, List.of(), 1);
+    return List.copyOf(pricing.unpriced);
+  }
+
   /** The pricing of one batch. */
   private final class Pricing {
 
     private final List<Problem> problems = new ArrayList<>();
+    private final Set<Material> unpriced = new LinkedHashSet<>();
     private final Set<Recipe> within = new LinkedHashSet<>();
     private int lines;
 
     CostItem price(Batch batch, List<CostItem> beside) {
       List<CostItem> items = items(batch, beside, 1);
+      unpriced.forEach(m -> problems.add(Problem.of(CostProblem.PRICE_MISSING, m.id())));
       if (!problems.isEmpty()) {
         throw new ProblemException(problems.stream().distinct().toList());
       }
@@ -219,12 +238,11 @@ public final class BatchPrices {
     }
 
     private Optional<CostItem> bought(Material material, double kilograms) {
-      UnitPrice price = materials.get(material);
-      if (price == null) {
-        problems.add(Problem.of(CostProblem.PRICE_MISSING, material.id()));
-        return Optional.empty();
+      Optional<UnitPrice> price = materials.find(material);
+      if (price.isEmpty()) {
+        unpriced.add(material);
       }
-      return Optional.of(CostItem.material(labels.apply(material), kilograms, price));
+      return price.map(p -> CostItem.material(labels.apply(material), kilograms, p));
     }
 
     private Optional<CostItem> made(Recipe used, double kilograms) {

@@ -1,8 +1,10 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.cost;
 
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Set;
+import java.util.TreeSet;
 import org.meltwright.core.source.Source;
 import org.meltwright.units.ProblemException;
 
@@ -51,7 +53,7 @@ public record ImportRegime(
       Set.of(CostPart.GOODS, CostPart.FREIGHT, CostPart.INSURANCE, CostPart.HANDLING);
 
   /**
-   * Copies the bases.
+   * Copies the bases, in the order of the parts.
    *
    * @param name what the regime is called
    * @param dutyBase the parts that make the customs value
@@ -63,8 +65,8 @@ public record ImportRegime(
    * @throws ProblemException if duty would be taken of duty, uplift or tax, or tax of tax
    */
   public ImportRegime {
-    dutyBase = Set.copyOf(dutyBase);
-    taxBase = Set.copyOf(taxBase);
+    dutyBase = Collections.unmodifiableSet(new TreeSet<>(dutyBase));
+    taxBase = Collections.unmodifiableSet(new TreeSet<>(taxBase));
     if (!BEFORE_DUTY.containsAll(dutyBase) || taxBase.contains(CostPart.TAX)) {
       throw CostProblem.exception(CostProblem.BASE_CIRCULAR, name);
     }

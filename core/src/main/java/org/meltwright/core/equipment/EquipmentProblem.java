@@ -7,23 +7,24 @@ import org.meltwright.units.ProblemCode;
 /**
  * The problems that things in a studio report.
  *
- * <p>For example, of a cup that was only weighed nobody knows what a height in it holds:
+ * <p>For example, of a cup that was only weighed nobody knows what a height in it holds, and a ring
+ * with numbers has no degrees:
  *
  * <pre>{@code
  * CupShape cup = CupShape.weighedWithWater(grams(103.3));
- * List<Problem> problems = new ArrayList<>();
- * try {
- *   cup.cubicMetresTo(0.015);
- * } catch (ProblemException e) {
- *   problems.addAll(e.problems());
- * }
- * problems.get(0).code(); // CUP_SHAPE_UNKNOWN
- * problems.get(0).what(Locale.ENGLISH); // Of this cup only the volume up to the brim is known.
+ * HeatSource ring = HeatSource.of("ring", HeatSource.Kind.RING_WITH_NUMBERS);
+ * Problems problems = new Problems();
+ * problems.attempt("/cup", () -> cup.cubicMetresTo(0.015));
+ * problems.attempt("/ring", () -> ring.withSetPoint(ofCelsius(85)));
+ * problems.toList().get(0).code(); // CUP_SHAPE_UNKNOWN
+ * problems.toList().get(1).code(); // NUMBERS_NOT_DEGREES
  * }</pre>
  */
 public enum EquipmentProblem implements ProblemCode {
   /** A height in a cup of which only the volume is known. */
-  CUP_SHAPE_UNKNOWN("equipment.cup-shape-unknown");
+  CUP_SHAPE_UNKNOWN("equipment.cup-shape-unknown"),
+  /** A set point or an overshoot of a heat source that has numbers instead of degrees. */
+  NUMBERS_NOT_DEGREES("equipment.numbers-not-degrees");
 
   /** The guards of this package. */
   static final Check CHECK = Check.beside(EquipmentProblem.class);

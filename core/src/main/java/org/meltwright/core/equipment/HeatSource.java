@@ -3,9 +3,12 @@ package org.meltwright.core.equipment;
 
 import static org.meltwright.core.equipment.EquipmentProblem.CHECK;
 
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
 
@@ -39,6 +42,15 @@ public final class HeatSource {
     SLOW_COOKER,
     /** A water bath. */
     WATER_BATH,
+    /**
+     * A ring or plate with numbers instead of degrees: its regulator shares out time, not heat, so
+     * it has neither set point nor overshoot.
+     */
+    RING_WITH_NUMBERS,
+    /** An oven. */
+    OVEN,
+    /** A microwave oven. */
+    MICROWAVE,
     /** An open coil or a gas ring. */
     OPEN_COIL_OR_GAS,
     /** An iron or another hot tool without flame. */
@@ -48,14 +60,32 @@ public final class HeatSource {
     /** A torch: an open flame. */
     TORCH,
     /** A lamp that heats by radiation. */
-    LAMP
+    LAMP;
+
+    /**
+     * Tells whether it burns or glows in the open: a torch, a gas ring, an open coil.
+     *
+     * @return whether what burns catches fire from it without touching a wall between
+     */
+    public boolean isFlameOrGlow() {
+      return this == TORCH || this == OPEN_COIL_OR_GAS;
+    }
+
+    /**
+     * Tells whether it can be set to a temperature.
+     *
+     * @return false for a ring with numbers, which has neither set point nor overshoot
+     */
+    public boolean hasDegrees() {
+      return this != RING_WITH_NUMBERS;
+    }
   }
 
   private final String name;
   private final Kind kind;
   private final @Nullable TemperaturePoint setPoint;
   private final @Nullable TemperatureDifference overshoot;
-  private final double powerWatts;
+  private final OptionalDouble powerWatts;
 
   /**
    * Returns a heat source of which only name and kind are known.
@@ -63,10 +93,11 @@ public final class HeatSource {
    * @param name what the studio calls it
    * @param kind its kind
    * @return the heat source
-   * @throws org.meltwright.units.ProblemException if the name is blank
+   * @throws ProblemException if the name is blank
    */
   public static HeatSource of(String name, Kind kind) {
-    return new HeatSource(CHECK.named(name, "heat source"), kind, null, null, 0);
+    return new HeatSource(
+        CHECK.named(name, "heat source"), kind, null, null, OptionalDouble.empty());
   }
 
   private HeatSource(
@@ -74,7 +105,7 @@ public final class HeatSource {
       Kind kind,
       @Nullable TemperaturePoint setPoint,
       @Nullable TemperatureDifference overshoot,
-      double powerWatts) {
+      OptionalDouble powerWatts) {
     this.name = name;
     this.kind = kind;
     this.setPoint = setPoint;
@@ -133,7 +164,7 @@ public final class HeatSource {
    * @return the power in W; empty if it is not stated
    */
   public OptionalDouble powerWatts() {
-    return powerWatts > 0 ? OptionalDouble.of(powerWatts) : OptionalDouble.empty();
+    return powerWatts;
   }
 
   /**
@@ -141,8 +172,10 @@ public final class HeatSource {
    *
    * @param point what the thermostat is set to
    * @return the new heat source
+   * @throws ProblemException if it has numbers instead of degrees
    */
   public HeatSource withSetPoint(TemperaturePoint point) {
+    requireDegrees(point.toString());
     return new HeatSource(name, kind, point, overshoot, powerWatts);
   }
 
@@ -151,9 +184,10 @@ public final class HeatSource {
    *
    * @param difference how far the surface rises above the set point, not negative
    * @return the new heat source
-   * @throws org.meltwright.units.ProblemException if it is negative
+   * @throws ProblemException if it is negative, or the source has numbers instead of degrees
    */
   public HeatSource withOvershoot(TemperatureDifference difference) {
+    requireDegrees(difference.toString());
     CHECK.between(difference.kelvin(), 0, 1000, "overshoot in K");
     return new HeatSource(name, kind, setPoint, difference, powerWatts);
   }
@@ -163,10 +197,57 @@ public final class HeatSource {
    *
    * @param watts the electrical power in W, above zero
    * @return the new heat source
-   * @throws org.meltwright.units.ProblemException if it is not above zero
+   * @throws ProblemException if it is not above zero
    */
   public HeatSource withPowerWatts(double watts) {
     return new HeatSource(
-        name, kind, setPoint, overshoot, CHECK.between(watts, 1e-3, 1e6, "power in W"));
+        name,
+        kind,
+        setPoint,
+        overshoot,
+        OptionalDouble.of(CHECK.between(watts, 1e-3, 1e6, "power in W")));
+  }
+
+  private void requireDegrees(String found) {
+    if (!kind.hasDegrees()) {
+      throw new ProblemException(
+          Problem.of(EquipmentProblem.NUMBERS_NOT_DEGREES, found).with("source", name));
+    }
+  }
+
+  /**
+   * Compares name, kind, set point, overshoot and power.
+   *
+   * @param other the other object
+   * @return whether all are the same
+   */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof HeatSource that
+        && name.equals(that.name)
+        && kind == that.kind
+        && Objects.equals(setPoint, that.setPoint)
+        && Objects.equals(overshoot, that.overshoot)
+        && powerWatts.equals(that.powerWatts);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(name, kind, setPoint, overshoot, powerWatts);
+  }
+
+  /**
+   * Returns name, kind and what is stated.
+   *
+   * @return for example "hot plate (HOT_PLATE), set to 85.0 °C, overshoot 8.0 K"
+   */
+  @Override
+  public String toString() {
+    return name
+        + " ("
+        + kind
+        + ")"
+        + setPoint().map(t -> ", set to " + t).orElse("")
+        + overshoot().map(d -> ", overshoot " + d).orElse("");
   }
 }

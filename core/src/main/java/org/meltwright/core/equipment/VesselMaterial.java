@@ -18,6 +18,8 @@ public enum VesselMaterial {
   STAINLESS_STEEL,
   /** Plain (carbon) steel, tinplate included. */
   STEEL,
+  /** Steel coated with zinc. */
+  GALVANISED_STEEL,
   /** Aluminium. */
   ALUMINIUM,
   /** Cast iron. */
@@ -26,8 +28,12 @@ public enum VesselMaterial {
   ENAMELLED_STEEL,
   /** Copper or brass. */
   COPPER,
-  /** Heat-resistant glass or glazed ceramic. */
-  GLASS_OR_CERAMIC,
+  /** Ordinary glass, such as a jam jar. */
+  GLASS,
+  /** Borosilicate or another heat-resistant glass. */
+  HEAT_RESISTANT_GLASS,
+  /** Glazed ceramic or stoneware. */
+  CERAMIC,
   /** Silicone rubber. */
   SILICONE,
   /** Paper or card. */

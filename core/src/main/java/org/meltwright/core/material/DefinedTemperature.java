@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.material;
 
+import static org.meltwright.core.material.MaterialProblem.CHECK;
+
 import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.TemperatureRange;
 
@@ -29,15 +31,22 @@ import org.meltwright.units.TemperatureRange;
 public record DefinedTemperature(
     TemperatureRange range, TemperatureDefinition definition, boolean isOpenAbove) {
 
+  private static final double COLDEST = 1;
+  private static final double HOTTEST = 1e5;
+
   /**
-   * Keeps of an open range its bound alone.
+   * Keeps of an open range its bound alone, and guards both ends: no material has a figure below 1
+   * K or above 100,000 K.
    *
    * @param range the range; where it is open above, only its low end counts
    * @param definition what was measured
    * @param isOpenAbove whether the source gives a lower bound only
+   * @throws org.meltwright.units.ProblemException if an end lies outside
    */
   public DefinedTemperature {
     range = isOpenAbove ? TemperatureRange.of(range.low()) : range;
+    CHECK.between(range.low().kelvin(), COLDEST, HOTTEST, "temperature in K");
+    CHECK.between(range.high().kelvin(), COLDEST, HOTTEST, "temperature in K");
   }
 
   /**
@@ -45,6 +54,7 @@ public record DefinedTemperature(
    *
    * @param range the range
    * @param definition what was measured
+   * @throws org.meltwright.units.ProblemException if an end lies below 1 K or above 100,000 K
    */
   public DefinedTemperature(TemperatureRange range, TemperatureDefinition definition) {
     this(range, definition, false);
@@ -56,6 +66,7 @@ public record DefinedTemperature(
    * @param bound the lowest value that the source allows
    * @param definition what was measured
    * @return the bound
+   * @throws org.meltwright.units.ProblemException if it lies below 1 K or above 100,000 K
    */
   public static DefinedTemperature atLeast(
       TemperaturePoint bound, TemperatureDefinition definition) {

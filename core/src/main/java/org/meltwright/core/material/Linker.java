@@ -64,8 +64,9 @@ final class Linker {
 
   private Material relinked(Material mix) {
     Material.Builder builder = mix.toBuilder();
-    builder.constituents.replaceAll(c -> new Constituent(current(c.material()), c.share()));
-    builder.alternatives.replaceAll(this::current);
+    MaterialContent content = builder.content;
+    content.constituents.replaceAll(c -> new Constituent(current(c.material()), c.share()));
+    content.alternatives.replaceAll(this::current);
     return builder.build();
   }
 
@@ -73,18 +74,23 @@ final class Linker {
     return old == null ? fresh : Overriding.over(fresh, old);
   }
 
-  /** The catalogue's material of this id, else the one given: a part may stand in no catalogue. */
+  /**
+   * The catalogue's material of this id, and behind its figures those that only the part states, so
+   * that none is lost; else the part itself, which may stand in no catalogue.
+   */
   private Material current(Material part) {
     boolean here = known.containsKey(part.id()) || entries.containsKey(part.id());
-    return here && !open.contains(part.id()) ? material(part.id()) : part;
+    if (!here || open.contains(part.id())) {
+      return part;
+    }
+    Material own = material(part.id());
+    Material both = Overriding.over(own, part);
+    Material whole = both.equals(own) ? own : both;
+    return part.lot().map(whole::withLot).orElse(whole);
   }
 
   private Material build(MaterialEntry entry) {
     Material.Builder builder = entry.builder;
-    builder.englishName = entry.english;
-    builder.germanName = entry.german;
-    builder.family = entry.family;
-    builder.role = entry.role;
     List<Constituent> parts = new ArrayList<>();
     for (MaterialEntry.Part part : entry.parts) {
       if (part.share() != null && exists(part)) {
@@ -92,7 +98,7 @@ final class Linker {
       }
     }
     if (isWhole(entry, parts)) {
-      builder.constituents.addAll(parts);
+      builder.content.constituents.addAll(parts);
     }
     for (MaterialEntry.Part candidate : entry.alternatives) {
       if (exists(candidate)) {

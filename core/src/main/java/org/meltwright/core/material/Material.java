@@ -3,47 +3,46 @@ package org.meltwright.core.material;
 
 import static org.meltwright.core.material.MaterialProblem.CHECK;
 
-import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.Sourced;
-import org.meltwright.units.Bilingual;
-import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
 /**
  * A material: names, family, role, identifiers, constituents and figures, each with its source.
  * Conflicting figures stand in order of preference; {@link #find} gives the first, {@link #figures}
- * all. A figure that nobody knows is absent: {@link #require} says so. For example:
+ * all. A figure that nobody knows is absent: {@link #require} says so.
+ *
+ * <p>Two materials are equal if all that is stated of them is, the lot and every figure included.
+ * The catalogue's beeswax and the same with a flash point of your own are two versions of one
+ * material: {@link #isSameMaterial} compares ids alone, {@link #isMeantBy} a question with what is
+ * there. For example:
  *
  * <pre>{@code
  * Material wax = MaterialCatalogue.standard().require("Bienenwachs, gelb");
  * wax.name(Locale.ENGLISH); // Beeswax, yellow
  * wax.require(PropertyKey.MELTING_RANGE).value(); // 62.0–65.0 °C (CAPILLARY_RANGE)
+ * Material bag = wax.withLot("7");
+ * bag; // beeswax-yellow (lot 7)
+ * bag.equals(wax); // false
+ * bag.isMeantBy(wax); // true
+ * wax.isMeantBy(bag); // false
  * }</pre>
  *
- * <p>Two materials are equal if their ids are equal. This class is immutable and thread-safe.
+ * <p>This class is immutable and thread-safe.
  */
 public final class Material {
 
-  private final String id;
-  private final @Nullable String englishName;
-  private final @Nullable String germanName;
-  private final List<String> otherNames;
-  private final @Nullable MaterialFamily family;
-  private final @Nullable MaterialRole role;
-  private final Map<IdentifierScheme, List<Sourced<String>>> identifiers;
-  private final List<Constituent> constituents;
-  private final List<Material> alternatives;
-  private final Map<PropertyKey<?>, List<Sourced<?>>> figures;
-  private final Map<PropertyKey<?>, String> absences;
+  private final MaterialContent content;
+
+  /** What {@link PerMaterial} worked out; no part of what the material is. */
+  final Map<PerMaterial<?>, Object> workedOut = new ConcurrentHashMap<>();
 
   /**
    * Starts a material.
@@ -53,22 +52,11 @@ public final class Material {
    * @throws ProblemException if the id is blank
    */
   public static Builder builder(String id) {
-    return new Builder(CHECK.named(id, "id of a material"));
+    return new Builder(new MaterialContent(CHECK.named(id, "id of a material")));
   }
 
-  private Material(Builder builder) {
-    this.id = builder.id;
-    this.englishName = builder.englishName;
-    this.germanName = builder.germanName;
-    this.otherNames = List.copyOf(builder.otherNames);
-    this.family = builder.family;
-    this.role = builder.role;
-    this.identifiers = ListsByKey.copy(new EnumMap<>(IdentifierScheme.class), builder.identifiers);
-    this.constituents = List.copyOf(builder.constituents);
-    this.alternatives = List.copyOf(builder.alternatives);
-    this.figures = ListsByKey.copy(new LinkedHashMap<>(), builder.figures);
-    this.absences = new LinkedHashMap<>(builder.absences);
-    Envelope.add(alternatives, figures);
+  private Material(MaterialContent content) {
+    this.content = content;
   }
 
   /**
@@ -77,7 +65,51 @@ public final class Material {
    * @return lower case and hyphens, for example {@code beeswax-yellow}
    */
   public String id() {
-    return id;
+    return content.id;
+  }
+
+  /**
+   * Returns the lot.
+   *
+   * @return the supplier's lot or your own number of the bag; empty if none is named
+   */
+  public Optional<String> lot() {
+    return Optional.ofNullable(content.lot);
+  }
+
+  /**
+   * Returns this material as one lot of it.
+   *
+   * @param name the supplier's lot or your own number of the bag, for example "7"
+   * @return the same material with all its figures, of that lot
+   * @throws ProblemException if the name is blank
+   */
+  public Material withLot(String name) {
+    Builder builder = toBuilder();
+    builder.content.lot = CHECK.named(name, "lot", content.id);
+    return builder.build();
+  }
+
+  /**
+   * Tells whether another is the same material: one id, whatever the lot and the figures.
+   *
+   * @param other the other material
+   * @return whether the ids are equal
+   */
+  public boolean isSameMaterial(Material other) {
+    return content.id.equals(other.content.id);
+  }
+
+  /**
+   * Tells whether who asks for a material means this one: the same material, and of the lot asked
+   * for where one is. All that is asked by material goes by this: share, mass, loss, price, stock.
+   *
+   * @param asked the material asked for
+   * @return whether this one is meant
+   */
+  public boolean isMeantBy(Material asked) {
+    return isSameMaterial(asked)
+        && (asked.content.lot == null || asked.content.lot.equals(content.lot));
   }
 
   /**
@@ -87,9 +119,10 @@ public final class Material {
    * @return for example "Beeswax, yellow"
    */
   public String name(Locale locale) {
-    String english = englishName == null ? id : englishName;
-    boolean german = locale.getLanguage().equals(Locale.GERMAN.getLanguage());
-    return german && germanName != null && !germanName.isEmpty() ? germanName : english;
+    String english = content.englishName == null ? content.id : content.englishName;
+    String german = content.germanName;
+    boolean isGerman = locale.getLanguage().equals(Locale.GERMAN.getLanguage());
+    return isGerman && german != null && !german.isEmpty() ? german : english;
   }
 
   /**
@@ -98,7 +131,7 @@ public final class Material {
    * @return the names, without the two of {@link #name}
    */
   public List<String> otherNames() {
-    return otherNames;
+    return content.otherNames;
   }
 
   /**
@@ -107,7 +140,7 @@ public final class Material {
    * @return the family; {@link MaterialFamily#OTHER} if none was stated
    */
   public MaterialFamily family() {
-    return family == null ? MaterialFamily.OTHER : family;
+    return content.family == null ? MaterialFamily.OTHER : content.family;
   }
 
   /**
@@ -116,7 +149,7 @@ public final class Material {
    * @return the role; {@link MaterialRole#BASE} if none was stated
    */
   public MaterialRole role() {
-    return role == null ? MaterialRole.BASE : role;
+    return content.role == null ? MaterialRole.BASE : content.role;
   }
 
   /**
@@ -126,7 +159,7 @@ public final class Material {
    * @return the identifiers with their sources; empty if it has none
    */
   public List<Sourced<String>> identifiers(IdentifierScheme scheme) {
-    return identifiers.getOrDefault(scheme, List.of());
+    return content.identifiers.getOrDefault(scheme, List.of());
   }
 
   /**
@@ -166,7 +199,7 @@ public final class Material {
    * @return the parts; empty for what is not a mix
    */
   public List<Constituent> constituents() {
-    return constituents;
+    return content.constituents;
   }
 
   /**
@@ -177,7 +210,7 @@ public final class Material {
    * @return the candidates, at least two; empty for what is decided
    */
   public List<Material> alternatives() {
-    return alternatives;
+    return content.alternatives;
   }
 
   /**
@@ -186,10 +219,7 @@ public final class Material {
    * @return the keys, in the order of {@link PropertyKey#all()}
    */
   public List<PropertyKey<?>> properties() {
-    return PropertyKey.all().stream()
-        .<PropertyKey<?>>map(k -> k)
-        .filter(figures::containsKey)
-        .toList();
+    return content.keys();
   }
 
   /**
@@ -201,7 +231,7 @@ public final class Material {
    */
   @SuppressWarnings("unchecked") // the builder took figures of this key's type only
   public <V> List<Sourced<V>> figures(PropertyKey<V> key) {
-    return (List<Sourced<V>>) (List<?>) figures.getOrDefault(key, List.of());
+    return (List<Sourced<V>>) (List<?>) content.figures.getOrDefault(key, List.of());
   }
 
   /**
@@ -247,15 +277,7 @@ public final class Material {
    * @throws ProblemException if nobody knows one; the problem names material and property
    */
   public <V> Sourced<V> require(PropertyKey<V> key) {
-    return find(key).orElseThrow(() -> missing(MaterialProblem.PROPERTY_MISSING, key, ""));
-  }
-
-  private ProblemException missing(MaterialProblem code, PropertyKey<?> key, String sourceId) {
-    return new ProblemException(
-        Problem.of(code, id)
-            .with("property", key.inWords())
-            .with("source", sourceId)
-            .with("because", absence(key).map(CHECK::name).orElse(Bilingual.of(""))));
+    return find(key).orElseThrow(() -> content.missing(MaterialProblem.PROPERTY_MISSING, key, ""));
   }
 
   /**
@@ -265,7 +287,7 @@ public final class Material {
    * @return the reason; empty if there is a figure or nobody looked
    */
   public Optional<String> absence(PropertyKey<?> key) {
-    return figures.containsKey(key) ? Optional.empty() : Optional.ofNullable(absences.get(key));
+    return content.absence(key);
   }
 
   /**
@@ -274,10 +296,7 @@ public final class Material {
    * @return the keys
    */
   public List<PropertyKey<?>> absences() {
-    return absences.keySet().stream()
-        .<PropertyKey<?>>map(k -> k)
-        .filter(k -> !figures.containsKey(k))
-        .toList();
+    return List.copyOf(content.openAbsences().keySet());
   }
 
   /**
@@ -292,65 +311,53 @@ public final class Material {
   public <V> Material preferring(PropertyKey<V> key, String sourceId) {
     Sourced<V> forced =
         find(key, sourceId)
-            .orElseThrow(() -> missing(MaterialProblem.NO_FIGURE_OF_SOURCE, key, sourceId));
-    List<Sourced<?>> order = new ArrayList<>();
-    order.add(forced.preferred("chosen by the caller"));
-    figures(key).stream().filter(f -> f != forced).forEach(order::add);
+            .orElseThrow(() -> content.missing(MaterialProblem.NO_FIGURE_OF_SOURCE, key, sourceId));
     Builder builder = toBuilder();
-    builder.figures.put(key, order);
+    builder.content.prefer(key, forced);
     return builder.build();
   }
 
   /** A builder that holds all that was stated, without what follows from the alternatives. */
   Builder toBuilder() {
-    Builder builder = new Builder(id);
-    builder.englishName = englishName;
-    builder.germanName = germanName;
-    builder.otherNames.addAll(otherNames);
-    builder.family = family;
-    builder.role = role;
-    identifiers.forEach((k, list) -> builder.identifiers.put(k, new ArrayList<>(list)));
-    builder.constituents.addAll(constituents);
-    builder.alternatives.addAll(alternatives);
-    figures.forEach((k, list) -> builder.figures.put(k, new ArrayList<>(list)));
-    builder.figures.values().removeIf(list -> list.size() == 1 && Envelope.made(list.get(0)));
-    builder.absences.putAll(absences);
-    return builder;
+    return new Builder(content.changeable());
+  }
+
+  MaterialContent content() {
+    return content;
   }
 
   @Override
   public boolean equals(@Nullable Object other) {
-    return other instanceof Material that && id.equals(that.id);
+    return this == other || (other instanceof Material that && new SameContent().of(this, that));
   }
 
+  /**
+   * Returns the hash of id and lot: two versions of one material share it. It costs no walk through
+   * the figures and is the same in every run, so that no order of a hash table changes with it.
+   */
   @Override
   public int hashCode() {
-    return id.hashCode();
+    String lot = content.lot;
+    return lot == null ? content.id.hashCode() : content.id.hashCode() * 31 + lot.hashCode();
   }
 
+  /**
+   * Returns the id, and the lot if one is named.
+   *
+   * @return for example "beeswax-yellow" or "beeswax-yellow (lot 7)"
+   */
   @Override
   public String toString() {
-    return id;
+    return content.lot == null ? content.id : content.id + " (lot " + content.lot + ")";
   }
 
   /** Collects the parts of a material; not thread-safe. */
   public static final class Builder {
 
-    final String id;
-    final List<String> otherNames = new ArrayList<>();
-    final Map<IdentifierScheme, List<Sourced<String>>> identifiers =
-        new EnumMap<>(IdentifierScheme.class);
-    final Map<PropertyKey<?>, List<Sourced<?>>> figures = new LinkedHashMap<>();
-    final Map<PropertyKey<?>, String> absences = new LinkedHashMap<>();
-    List<Constituent> constituents = new ArrayList<>();
-    List<Material> alternatives = new ArrayList<>();
-    @Nullable String englishName;
-    @Nullable String germanName;
-    @Nullable MaterialFamily family;
-    @Nullable MaterialRole role;
+    final MaterialContent content;
 
-    private Builder(String id) {
-      this.id = id;
+    private Builder(MaterialContent content) {
+      this.content = content;
     }
 
     /**
@@ -362,8 +369,8 @@ public final class Material {
      * @throws ProblemException if the English name is blank
      */
     public Builder names(String english, String german) {
-      englishName = CHECK.named(english, "name", id);
-      germanName = german;
+      content.englishName = CHECK.named(english, "name", content.id);
+      content.germanName = german;
       return this;
     }
 
@@ -375,7 +382,7 @@ public final class Material {
      * @throws ProblemException if the name is blank
      */
     public Builder otherName(String name) {
-      otherNames.add(CHECK.named(name, "name", id));
+      content.otherNames.add(CHECK.named(name, "name", content.id));
       return this;
     }
 
@@ -387,8 +394,8 @@ public final class Material {
      * @return this builder
      */
     public Builder family(MaterialFamily family, MaterialRole role) {
-      this.family = family;
-      this.role = role;
+      content.family = family;
+      content.role = role;
       return this;
     }
 
@@ -402,7 +409,7 @@ public final class Material {
      */
     public Builder identifier(IdentifierScheme scheme, Sourced<String> identifier) {
       scheme.require(identifier.value());
-      ListsByKey.add(identifiers, scheme, identifier);
+      ListsByKey.add(content.identifiers, scheme, identifier);
       return this;
     }
 
@@ -437,7 +444,7 @@ public final class Material {
      * @return this builder
      */
     public Builder constituent(Material material, MassFractionRange share) {
-      constituents.add(new Constituent(material, share));
+      content.constituents.add(new Constituent(material, share));
       return this;
     }
 
@@ -448,7 +455,7 @@ public final class Material {
      * @return this builder
      */
     public Builder alternative(Material candidate) {
-      alternatives.add(candidate);
+      content.alternatives.add(candidate);
       return this;
     }
 
@@ -463,7 +470,7 @@ public final class Material {
      */
     public <V> Builder figure(PropertyKey<V> key, Sourced<V> figure) {
       key.require(figure.value());
-      ListsByKey.add(figures, key, figure);
+      ListsByKey.add(content.figures, key, figure);
       return this;
     }
 
@@ -475,7 +482,7 @@ public final class Material {
      * @return this builder
      */
     public Builder absent(PropertyKey<?> key, String reason) {
-      absences.put(key, reason);
+      content.absences.put(key, reason);
       return this;
     }
 
@@ -486,8 +493,8 @@ public final class Material {
      * @throws ProblemException if no choice of shares within their ranges sums to one
      */
     public Material build() {
-      Constituent.requireWhole(id, constituents);
-      return new Material(this);
+      Constituent.requireWhole(content.id, content.constituents);
+      return new Material(content.kept());
     }
   }
 }

@@ -289,12 +289,18 @@ public final class MaterialCatalogue {
   /**
    * Returns a catalogue with a material added, or put on top of the one with its id.
    *
-   * <p>What the new material states stands first; all figures of the old one stay behind it.
+   * <p>What the new material states stands first; all figures of the old one stay behind it. A
+   * material that is made of others takes what the catalogue knows of them; figures that only the
+   * part states stay behind those.
    *
-   * @param material the material
+   * @param material the material, without a lot
    * @return the new catalogue
+   * @throws ProblemException if the material names a lot: what is known of one is not true of all
    */
   public MaterialCatalogue with(Material material) {
+    if (material.lot().isPresent()) {
+      throw new ProblemException(Problem.of(MaterialProblem.LOT, material.toString()));
+    }
     Map<String, Material> more = new LinkedHashMap<>(materials);
     more.merge(material.id(), material, (old, fresh) -> Overriding.over(fresh, old));
     return new MaterialCatalogue(new Linker(more, Map.of(), new ArrayList<>()).link(), sources);

@@ -13,10 +13,6 @@ final class MaterialEntry {
   final Material.Builder builder;
   final List<Part> parts = new ArrayList<>();
   final List<Part> alternatives = new ArrayList<>();
-  @Nullable String english;
-  @Nullable String german;
-  @Nullable MaterialFamily family;
-  @Nullable MaterialRole role;
 
   MaterialEntry(String id, String path) {
     this.id = id;

@@ -31,6 +31,8 @@ public enum MaterialFamily {
   WATER,
   /** Polymers dispersed in water. */
   DISPERSION,
+  /** A fragrance or an essential oil. */
+  FRAGRANCE,
   /** Pure substances and what fits nowhere else. */
   OTHER
 }

@@ -55,6 +55,10 @@ public enum MaterialProblem implements ProblemCode {
   PARTS_SUM("material.parts-sum"),
   /** A material that contains itself. */
   CYCLE("material.cycle"),
+  /** A lot where a material is to be named. */
+  LOT("material.lot"),
+  /** Two values for one material, or for one lot of it. */
+  STATED_TWICE("material.stated-twice"),
   /** A file that cannot be read. */
   FILE("material.file"),
   /** A figure of one state of matter where the property is that of another. */

@@ -172,12 +172,13 @@ final class MaterialsReader {
   }
 
   private void material(MaterialEntry material, String key, String value) {
+    MaterialContent stated = material.builder.content;
     switch (key) {
-      case "en" -> material.english = CHECK.named(value, "name", material.id);
-      case "de" -> material.german = value;
+      case "en" -> stated.englishName = CHECK.named(value, "name", material.id);
+      case "de" -> stated.germanName = value;
       case "also" -> names(material, value);
-      case "family" -> material.family = Words.parse(MaterialFamily.class, value);
-      case "role" -> material.role = Words.parse(MaterialRole.class, value);
+      case "family" -> stated.family = Words.parse(MaterialFamily.class, value);
+      case "role" -> stated.role = Words.parse(MaterialRole.class, value);
       case "part" -> part(material, value);
       case "either" -> alternatives(material, value);
       case "unknown" -> absent(material, value);

@@ -42,6 +42,8 @@ public record NumberRange(double low, double high, String unit) {
       throw CHECK.reversed(
           Bilingual.range(Bilingual.of(low), Bilingual.of(high)).plus(" " + unit), "number range");
     }
+    low = low + 0.0; // −0 and 0 are one number
+    high = high + 0.0;
   }
 
   /**

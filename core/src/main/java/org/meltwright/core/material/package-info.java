@@ -12,6 +12,10 @@
  *   <li>{@link org.meltwright.core.material.PropertyRange} and {@link
  *       org.meltwright.core.material.DefinedTemperature} — a range with its state or its
  *       definition.
+ *   <li>{@link org.meltwright.core.material.PerMaterial} — what follows from a material alone,
+ *       worked out once.
+ *   <li>{@link org.meltwright.core.material.ByMaterial} — what somebody states of materials or of
+ *       their lots: prices, losses, densities.
  * </ol>
  *
  * <p>For example:

@@ -37,24 +37,48 @@ final class Amounts {
             MixtureProblem.AMOUNT, Bilingual.of(amount).plus(unit.isEmpty() ? "" : " " + unit)));
   }
 
-  /** Returns the parts divided by their sum, in a new array. */
+  /** Returns the parts divided by their sum, in a new array; their order makes no difference. */
   static double[] normalised(double... parts) {
-    double total = 0;
-    for (double part : parts) {
-      total += require(part, "");
-    }
-    if (!(total >= SMALLEST_TOTAL)) {
-      throw new ProblemException(Problem.of(MixtureProblem.NO_PARTS, Bilingual.of(total)));
-    }
+    double total = total(parts);
     double[] shares = new double[parts.length];
     for (int i = 0; i < shares.length; i++) {
-      shares[i] = parts[i] / total;
+      shares[i] = parts[i] / total + 0.0; // no zero with a sign
     }
     return shares;
   }
 
-  static double sum(double[] values) {
-    return Arrays.stream(values).sum();
+  /**
+   * Returns the parts as multiples of a power of two near their sum, in a new array: without
+   * rounding, and so that a product with a share neither vanishes nor overflows.
+   */
+  static double[] scaled(double... parts) {
+    double unit = Math.scalb(1.0, -Math.getExponent(total(parts)));
+    double[] multiples = new double[parts.length];
+    for (int i = 0; i < multiples.length; i++) {
+      multiples[i] = parts[i] * unit;
+    }
+    return multiples;
+  }
+
+  /** Checks the parts and adds them up, in one pass: this is what a mix costs. */
+  private static double total(double... parts) {
+    double sum = 0;
+    double errors = 0;
+    boolean canBe = true;
+    for (double part : parts) {
+      canBe &= part >= 0 && part <= LARGEST;
+      double next = sum + part;
+      errors += ExactSum.error(sum, part, next);
+      sum = next;
+    }
+    if (!canBe) {
+      Arrays.stream(parts).forEach(part -> require(part, ""));
+    }
+    double total = ExactSum.rounded(sum, errors, parts);
+    if (!(total >= SMALLEST_TOTAL)) {
+      throw new ProblemException(Problem.of(MixtureProblem.NO_PARTS, Bilingual.of(total)));
+    }
+    return total;
   }
 
   /** Puts a computed share back into 0 to 1, from which rounding may have carried it a hair. */

@@ -3,15 +3,14 @@ package org.meltwright.core.mixture;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.StringJoiner;
 import java.util.TreeSet;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.MassFractionRange;
@@ -41,17 +40,21 @@ import org.meltwright.units.VolumeFraction;
  * medium.density(MaterialState.SOLID).centralSi(); // 967 kg/m³
  * }</pre>
  *
- * <p>Two compositions are equal if materials, order and shares are the same to the last digit;
- * {@link #isCloseTo} compares within a tolerance and whatever the order. Immutable and thread-safe.
+ * <p>The lines stand in the order given, for showing; no answer depends on it. Equal materials are
+ * one line; two versions or two lots of one material are two, and none of their figures is lost.
+ * What is asked by material adds up all lines that are {@linkplain Material#isMeantBy meant}.
+ *
+ * <p>Two compositions are equal if they hold equal materials with the same shares to the last bit,
+ * whatever the order. A share is its part divided by the double nearest to the exact sum of all, so
+ * 1 : 8 equals 2 : 16; 0.1 : 0.8 may differ in the last bit, for a double holds no exact tenth, and
+ * {@link #isCloseTo} is for that. Immutable and thread-safe.
  */
 public final class Composition {
 
   private static final double PERCENT_SLACK = 0.1;
-  private static final int SEARCHED_IN_LINE = 8;
 
-  private final List<Material> materials;
+  private final Lines lines;
   private final double[] massFractions;
-  private final @Nullable Map<Material, Integer> places;
 
   /**
    * Returns the composition of one material only.
@@ -60,7 +63,7 @@ public final class Composition {
    * @return its composition
    */
   public static Composition of(Material material) {
-    return new Composition(List.of(material), new double[] {1});
+    return new Composition(new Lines(List.of(material)), 1);
   }
 
   /**
@@ -68,18 +71,7 @@ public final class Composition {
    *
    * <p>For example, parts 1 and 8 become shares of 1/9 and 8/9.
    *
-   * @param parts the parts of each material, not negative; order is kept
-   * @return the composition
-   * @throws ProblemException if a part is negative or not finite, or no part is above zero
-   */
-  public static Composition ofParts(Map<Material, Double> parts) {
-    return new Composition(List.copyOf(parts.keySet()), Amounts.normalised(values(parts)));
-  }
-
-  /**
-   * Returns the composition with parts by mass, in any common unit.
-   *
-   * @param materials the materials; one that stands twice gets both parts
+   * @param materials the materials; equal ones become one line with the sum of their parts
    * @param parts the parts, in the order of the materials, not negative
    * @return the composition
    * @throws ProblemException if there are not as many parts as materials, a part is negative or not
@@ -87,9 +79,8 @@ public final class Composition {
    */
   public static Composition ofParts(List<Material> materials, double... parts) {
     requireSameCount(materials.size(), parts.length);
-    Set<Material> different = new LinkedHashSet<>(materials);
-    if (different.size() == materials.size()) {
-      return new Composition(List.copyOf(materials), Amounts.normalised(parts));
+    if (Lines.areDifferent(materials)) {
+      return new Composition(new Lines(materials), Amounts.normalised(parts));
     }
     return blend(materials.stream().map(Composition::of).toList(), parts);
   }
@@ -97,17 +88,21 @@ public final class Composition {
   /**
    * Returns the composition with shares in per cent by mass.
    *
-   * @param percents the shares, which make up 100 within 0.1; what rounding left is spread evenly
+   * @param materials the materials, as in {@link #ofParts}
+   * @param percents the shares, in the order of the materials, which make up 100 within 0.1; what
+   *     rounding left is spread evenly
    * @return the composition
-   * @throws ProblemException if a share is negative or they do not make up 100
+   * @throws ProblemException if there are not as many shares as materials, a share is negative or
+   *     they do not make up 100
    */
-  public static Composition ofPercents(Map<Material, Double> percents) {
-    double total = Amounts.sum(values(percents));
+  public static Composition ofPercents(List<Material> materials, double... percents) {
+    requireSameCount(materials.size(), percents.length);
+    double total = ExactSum.of(percents);
     if (!(Math.abs(total - 100) <= PERCENT_SLACK)) {
       throw new ProblemException(
           Problem.of(MixtureProblem.NOT_A_WHOLE, Bilingual.of(total).plus(" %")));
     }
-    return ofParts(percents);
+    return ofParts(materials, percents);
   }
 
   /**
@@ -115,20 +110,23 @@ public final class Composition {
    *
    * <p>For example, 1 : 6 by true volume with 1.07 and 0.96 g/ml is 15.7 : 84.3 by mass.
    *
-   * @param parts the parts of each material by volume, in any common unit, not negative
    * @param basis the state that the volumes were measured in: solid, melt or loose bulk
+   * @param materials the materials, as in {@link #ofParts}
+   * @param volumes the parts by volume, in the order of the materials, in any common unit, not
+   *     negative
    * @return the composition
-   * @throws ProblemException if a part is negative or not finite, no part is above zero, or a
-   *     density is missing
+   * @throws ProblemException if there are not as many parts as materials, a part is negative or not
+   *     finite, no part is above zero, or a density is missing
    */
-  public static Composition ofVolumeParts(Map<Material, Double> parts, DensityBasis basis) {
-    List<Material> materials = List.copyOf(parts.keySet());
+  public static Composition ofVolumeParts(
+      DensityBasis basis, List<Material> materials, double... volumes) {
+    requireSameCount(materials.size(), volumes.length);
     DensityTable densities = basis.table(materials);
-    double[] masses = values(parts);
+    double[] masses = new double[volumes.length];
     for (int i = 0; i < masses.length; i++) {
-      masses[i] *= densities.middle(i);
+      masses[i] = volumes[i] * densities.middle(i);
     }
-    return new Composition(materials, Amounts.normalised(masses));
+    return ofParts(materials, masses);
   }
 
   /**
@@ -173,26 +171,21 @@ public final class Composition {
    */
   public static Composition blend(List<Composition> compositions, double... masses) {
     requireSameCount(compositions.size(), masses.length);
-    double[] weights = Amounts.normalised(masses);
-    Map<Material, Integer> union = new LinkedHashMap<>();
-    for (Composition each : compositions) {
-      each.materials.forEach(m -> union.putIfAbsent(m, union.size()));
-    }
-    double[] shares = new double[union.size()];
+    double[] weights = Amounts.scaled(masses);
+    Map<Material, ExactSum> lines = new LinkedHashMap<>();
     for (int c = 0; c < weights.length; c++) {
       Composition each = compositions.get(c);
       for (int i = 0; i < each.massFractions.length; i++) {
-        shares[union.getOrDefault(each.materials.get(i), -1)] += weights[c] * each.massFractions[i];
+        lines
+            .computeIfAbsent(each.materials().get(i), m -> new ExactSum())
+            .add(weights[c] * each.massFractions[i]);
       }
     }
-    return new Composition(List.copyOf(union.keySet()), Amounts.normalised(shares));
+    double[] parts = lines.values().stream().mapToDouble(ExactSum::value).toArray();
+    return new Composition(new Lines(List.copyOf(lines.keySet())), Amounts.normalised(parts));
   }
 
-  private static double[] values(Map<Material, Double> parts) {
-    return parts.values().stream().mapToDouble(Double::doubleValue).toArray();
-  }
-
-  private static void requireSameCount(int materials, int amounts) {
+  static void requireSameCount(int materials, int amounts) {
     if (materials != amounts) {
       throw new ProblemException(
           Problem.of(MixtureProblem.COUNT, Integer.toString(amounts))
@@ -200,31 +193,22 @@ public final class Composition {
     }
   }
 
-  private Composition(List<Material> materials, double[] massFractions) {
-    this.materials = materials;
+  private Composition(Lines lines, double... massFractions) {
+    this.lines = lines;
     this.massFractions = massFractions;
-    this.places = massFractions.length > SEARCHED_IN_LINE ? places(materials) : null;
-  }
-
-  private static Map<Material, Integer> places(List<Material> materials) {
-    Map<Material, Integer> places = new HashMap<>(materials.size() * 2);
-    for (Material material : materials) {
-      places.put(material, places.size());
-    }
-    return places;
   }
 
   /**
-   * Returns the materials.
+   * Returns the materials, one for each line.
    *
-   * @return the materials, in the order given
+   * @return the materials in the order given, all different; some may be versions or lots of one
    */
   public List<Material> materials() {
-    return materials;
+    return lines.materials();
   }
 
   /**
-   * Returns the number of materials.
+   * Returns the number of lines.
    *
    * @return the number, at least one
    */
@@ -245,18 +229,17 @@ public final class Composition {
   /**
    * Returns the share of a material as a plain number.
    *
-   * @param material the material
+   * @param material the material: every line of it, or of its lot if it names one
    * @return its share by mass, from 0 to 1; zero if it is not in the mix
    */
   public double massFractionValue(Material material) {
-    int index = indexOf(material);
-    return index < 0 ? 0 : massFractions[index];
+    return Amounts.clamp(lines.sumOver(material, massFractions));
   }
 
   /**
    * Returns the share of a material.
    *
-   * @param material the material
+   * @param material the material: every line of it, or of its lot if it names one
    * @return its share by mass; zero if it is not in the mix
    */
   public MassFraction massFraction(Material material) {
@@ -271,15 +254,35 @@ public final class Composition {
    * @throws ProblemException if a material is itself a mix of which the parts are not stated
    */
   public MassFractionRange share(ShareOf what) {
-    double low = 0;
-    double high = 0;
+    ExactSum low = new ExactSum();
+    ExactSum high = new ExactSum();
     for (int i = 0; i < massFractions.length; i++) {
-      MassFractionRange content = what.contentOf(materials.get(i));
-      low += massFractions[i] * content.low().value();
-      high += massFractions[i] * content.high().value();
+      if (massFractions[i] == 0) {
+        continue; // of what is not there nothing need be known
+      }
+      MassFractionRange content = what.contentOf(materials().get(i));
+      low.add(massFractions[i] * content.low().value());
+      high.add(massFractions[i] * content.high().value());
     }
     return new MassFractionRange(
-        MassFraction.of(Amounts.clamp(Math.min(low, high))), MassFraction.of(Amounts.clamp(high)));
+        MassFraction.of(Amounts.clamp(Math.min(low.value(), high.value()))),
+        MassFraction.of(Amounts.clamp(high.value())));
+  }
+
+  /**
+   * Returns the mean of a figure over the lines, weighted by mass: Σ wᵢ · xᵢ.
+   *
+   * <p>The order of the lines makes no difference, to the last bit.
+   *
+   * @param figure the figure x of a line, by its place, finite
+   * @return the mean, in the unit of the figure
+   */
+  public double mean(IntToDoubleFunction figure) {
+    ExactSum sum = new ExactSum();
+    for (int i = 0; i < massFractions.length; i++) {
+      sum.add(massFractions[i] * figure.applyAsDouble(i));
+    }
+    return sum.value();
   }
 
   /**
@@ -290,7 +293,7 @@ public final class Composition {
    * @throws ProblemException if a density is missing; the problem names material and property
    */
   public VolumeView volumeView(DensityBasis basis) {
-    return volumeView(basis.table(materials));
+    return volumeView(basis.table(materials()));
   }
 
   /**
@@ -331,8 +334,8 @@ public final class Composition {
   }
 
   /**
-   * Tells whether two compositions are the same within a tolerance, whatever their order; what one
-   * of them does not hold counts as zero.
+   * Tells whether two compositions hold equal materials with shares that are the same within a
+   * tolerance, whatever their order; what one of them does not hold counts as zero.
    *
    * @param other the other composition
    * @param tolerance the largest difference of a share allowed, where 0.001 is 0.1 %
@@ -344,7 +347,8 @@ public final class Composition {
 
   private boolean holdsWithin(Composition other, double tolerance) {
     for (int i = 0; i < massFractions.length; i++) {
-      double difference = massFractions[i] - other.massFractionValue(materials.get(i));
+      int there = other.lines.lineOf(materials().get(i));
+      double difference = massFractions[i] - (there < 0 ? 0 : other.massFractions[there]);
       if (!(Math.abs(difference) <= tolerance)) {
         return false;
       }
@@ -362,13 +366,14 @@ public final class Composition {
    */
   public Composition withParts(double... parts) {
     requireSameCount(massFractions.length, parts.length);
-    return new Composition(materials, Amounts.normalised(parts));
+    return new Composition(lines, Amounts.normalised(parts));
   }
 
   /**
    * Returns a composition in which a material has a share and all else keeps its proportions.
    *
-   * @param material the material, new to the mix or not
+   * @param material the material, new to the mix or not; it takes the place of every line of it, or
+   *     of its lot if it names one
    * @param share the share it is to have by mass
    * @return the new composition
    * @throws ProblemException if the mix holds nothing else and the share is below one
@@ -404,27 +409,27 @@ public final class Composition {
   /**
    * Returns a composition without a material; all else keeps its proportions.
    *
-   * @param material the material to leave out
+   * @param material the material to leave out: every line of it, or of its lot if it names one
    * @return the new composition
    * @throws ProblemException if the mix does not hold it or holds nothing else
    */
   public Composition without(Material material) {
-    double[] rest = massFractions.clone();
-    rest[requireIndex(material)] = 0;
-    double[] shares = Amounts.normalised(rest);
-    List<Material> kept = new ArrayList<>(materials);
-    int gap = indexOf(material);
-    kept.remove(gap);
-    double[] keptShares = new double[shares.length - 1];
-    System.arraycopy(shares, 0, keptShares, 0, gap);
-    System.arraycopy(shares, gap + 1, keptShares, gap, keptShares.length - gap);
-    return new Composition(List.copyOf(kept), keptShares);
+    lines.requireHeld(material);
+    List<Material> kept = new ArrayList<>();
+    double[] parts = new double[massFractions.length];
+    for (int i = 0; i < massFractions.length; i++) {
+      if (!materials().get(i).isMeantBy(material)) {
+        parts[kept.size()] = massFractions[i];
+        kept.add(materials().get(i));
+      }
+    }
+    return ofParts(kept, Arrays.copyOf(parts, kept.size()));
   }
 
   /**
    * Returns a composition in which one material takes the place of part of another.
    *
-   * @param from the material that gives way
+   * @param from the material that gives way, several lines of it in proportion
    * @param to the material that takes its place
    * @param share how much of the whole changes, by mass
    * @param cap the largest share that the new material may reach
@@ -433,27 +438,25 @@ public final class Composition {
    *     cap
    */
   public Composition replacing(Material from, Material to, MassFraction share, MassFraction cap) {
-    double there = massFractions[requireIndex(from)];
+    double there = lines.requireHeld(from).sumOver(from, massFractions);
     if (Limit.exceeds(share.value(), there)) {
       throw new ProblemException(
           Problem.of(MixtureProblem.MORE_THAN_THERE_IS, Bilingual.of(share))
-              .with("most", Bilingual.of(MassFraction.of(there))));
-    }
-    double reached = massFractionValue(to) + share.value();
-    if (Limit.exceeds(reached, cap.value())) {
-      throw new ProblemException(
-          Problem.of(
-                  MixtureProblem.ABOVE_CAP, Bilingual.of(MassFraction.of(Amounts.clamp(reached))))
-              .with("material", to.id())
-              .with("cap", Bilingual.of(cap)));
+              .with("most", Bilingual.of(MassFraction.of(Amounts.clamp(there)))));
     }
     double[] rest = massFractions.clone();
-    rest[indexOf(from)] = Math.max(0, there - share.value());
-    double left = Amounts.sum(rest);
-    if (left == 0) {
-      return of(to);
+    lines.reduce(rest, from, Math.max(0, there - share.value()));
+    double left = ExactSum.of(rest);
+    Composition result =
+        left == 0 ? of(to) : blend(List.of(withParts(rest), of(to)), left, share.value());
+    double reached = result.massFractionValue(to);
+    if (Limit.exceeds(reached, cap.value())) {
+      throw new ProblemException(
+          Problem.of(MixtureProblem.ABOVE_CAP, Bilingual.of(MassFraction.of(reached)))
+              .with("material", to.toString())
+              .with("cap", Bilingual.of(cap)));
     }
-    return blend(List.of(withParts(rest), of(to)), left, share.value());
+    return result;
   }
 
   /**
@@ -462,45 +465,36 @@ public final class Composition {
    * @return the composition of constituents; this one if no material states any
    */
   public Composition expanded() {
-    if (materials.stream().allMatch(m -> m.constituents().isEmpty())) {
-      return this;
-    }
-    List<Composition> parts = new ArrayList<>();
-    for (Material material : materials) {
-      parts.add(Constituents.expanded(material));
-    }
-    return blend(parts, massFractions);
+    return Constituents.expanded(this);
   }
 
-  private int requireIndex(Material material) {
-    int index = indexOf(material);
-    if (index < 0) {
-      throw new ProblemException(
-          Problem.of(MixtureProblem.NOT_IN_MIX, material.id()).with("materials", names()));
-    }
-    return index;
-  }
-
-  private int indexOf(Material material) {
-    return places == null ? materials.indexOf(material) : places.getOrDefault(material, -1);
-  }
-
-  private String names() {
-    StringJoiner names = new StringJoiner(", ");
-    materials.stream().limit(SEARCHED_IN_LINE).forEach(m -> names.add(m.id()));
-    return names + (materials.size() > SEARCHED_IN_LINE ? ", …" : "");
+  Lines lines() {
+    return lines;
   }
 
   @Override
   public boolean equals(@Nullable Object other) {
-    return other instanceof Composition that
-        && materials.equals(that.materials)
-        && Arrays.equals(massFractions, that.massFractions);
+    return this == other
+        || (other instanceof Composition that && size() == that.size() && holdsAllOf(that));
+  }
+
+  private boolean holdsAllOf(Composition that) {
+    for (int i = 0; i < massFractions.length; i++) {
+      int there = that.lines.lineOf(materials().get(i));
+      if (there < 0 || massFractions[i] != that.massFractions[there]) {
+        return false;
+      }
+    }
+    return true;
   }
 
   @Override
   public int hashCode() {
-    return materials.hashCode() * 31 + Arrays.hashCode(massFractions);
+    int hash = 0;
+    for (int i = 0; i < massFractions.length; i++) {
+      hash += materials().get(i).hashCode() ^ Double.hashCode(massFractions[i]);
+    }
+    return hash;
   }
 
   /**
@@ -513,7 +507,7 @@ public final class Composition {
     StringJoiner text = new StringJoiner(" + ", "", " by mass");
     for (int i = 0; i < massFractions.length; i++) {
       text.add(
-          String.format(Locale.ROOT, "%s %.3f %%", materials.get(i).id(), massFractions[i] * 100));
+          String.format(Locale.ROOT, "%s %.3f %%", materials().get(i), massFractions[i] * 100));
     }
     return text.toString();
   }

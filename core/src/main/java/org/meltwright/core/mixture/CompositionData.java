@@ -4,6 +4,7 @@ package org.meltwright.core.mixture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.units.Density;
 import org.meltwright.units.Estimate;
 
@@ -50,12 +51,14 @@ public record CompositionData(
   /**
    * How much of a material is in the mix.
    *
-   * @param material the id of the material
+   * @param material the id of the material; several lines may be versions or lots of one
+   * @param lot the lot; null if none is named
    * @param massFraction its share by mass, from 0 to 1
    * @param volumeFraction its share by volume on the basis, from 0 to 1, every density at the
    *     middle of its range
    */
-  public record Share(String material, double massFraction, double volumeFraction) {}
+  public record Share(
+      String material, @Nullable String lot, double massFraction, double volumeFraction) {}
 
   /**
    * Copies the shares.
@@ -87,6 +90,7 @@ public record CompositionData(
       shares.add(
           new Share(
               composition.materials().get(i).id(),
+              composition.materials().get(i).lot().orElse(null),
               composition.massFractionValue(i),
               Amounts.clamp(view.volumeFractionValue(i))));
     }

@@ -12,6 +12,20 @@ final class Constituents {
 
   private Constituents() {}
 
+  /** Returns what a mix is made of, down to what states no constituents. */
+  static Composition expanded(Composition mix) {
+    List<Material> materials = mix.materials();
+    if (materials.stream().allMatch(m -> m.constituents().isEmpty())) {
+      return mix;
+    }
+    Map<Material, Composition> seen = new HashMap<>();
+    double[] shares = new double[mix.size()];
+    for (int i = 0; i < shares.length; i++) {
+      shares[i] = mix.massFractionValue(i);
+    }
+    return Composition.blend(materials.stream().map(m -> expanded(m, seen)).toList(), shares);
+  }
+
   /** Returns what a material is made of, down to what states no constituents. */
   static Composition expanded(Material material) {
     return expanded(material, new HashMap<>());

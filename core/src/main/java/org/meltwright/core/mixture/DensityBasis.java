@@ -7,14 +7,18 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.material.ByMaterial;
+import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialRole;
 import org.meltwright.core.material.MaterialState;
 import org.meltwright.core.material.NumberRange;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.material.PropertyRange;
+import org.meltwright.core.source.Sourced;
 import org.meltwright.units.Density;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityRange;
@@ -34,6 +38,7 @@ import org.meltwright.units.TemperaturePoint;
  *
  * <p>A material without a figure of its own whose constituents are stated gets its density from
  * them. Any other missing density is a problem that names material and property; none is guessed.
+ * {@link #find}, {@link #findTable} and {@link #unknown} ask first.
  *
  * <p>For example, a wax of 850 kg/m³ at 65 °C, 20 K hotter, that expands by 8.5e-4 of its volume
  * per kelvin:
@@ -66,7 +71,7 @@ public final class DensityBasis {
   private static final String EXPANSION = "volume expansion in 1/K";
 
   private final MaterialState state;
-  private final Map<Material, QuantityRange<Density>> stated;
+  private final ByMaterial<QuantityRange<Density>> stated;
   private final @Nullable TemperaturePoint temperature;
   private final @Nullable NumberRange expansionPerKelvin;
 
@@ -77,7 +82,7 @@ public final class DensityBasis {
    * @return the basis, with the figures of the materials
    */
   public static DensityBasis of(MaterialState state) {
-    return new DensityBasis(state, Map.of(), null, null);
+    return new DensityBasis(state, ByMaterial.none(), null, null);
   }
 
   /**
@@ -95,12 +100,13 @@ public final class DensityBasis {
   public static DensityBasis meltAt(TemperaturePoint temperature, NumberRange expansionPerKelvin) {
     CHECK.between(expansionPerKelvin.low(), 0, LARGEST_EXPANSION, EXPANSION);
     CHECK.between(expansionPerKelvin.high(), 0, LARGEST_EXPANSION, EXPANSION);
-    return new DensityBasis(MaterialState.LIQUID, Map.of(), temperature, expansionPerKelvin);
+    return new DensityBasis(
+        MaterialState.LIQUID, ByMaterial.none(), temperature, expansionPerKelvin);
   }
 
   private DensityBasis(
       MaterialState state,
-      Map<Material, QuantityRange<Density>> stated,
+      ByMaterial<QuantityRange<Density>> stated,
       @Nullable TemperaturePoint temperature,
       @Nullable NumberRange expansionPerKelvin) {
     this.state = state;
@@ -121,7 +127,7 @@ public final class DensityBasis {
   /**
    * Returns a copy in which a material has a density of your own, used as it is.
    *
-   * @param material the material
+   * @param material the material, whatever its figures and its lot; that lot alone if it names one
    * @param density its density in this state
    * @return the new basis
    */
@@ -132,14 +138,12 @@ public final class DensityBasis {
   /**
    * Returns a copy in which a material has a density of your own, used as it is.
    *
-   * @param material the material
+   * @param material the material, whatever its figures and its lot; that lot alone if it names one
    * @param density its density in this state, as a range
    * @return the new basis
    */
   public DensityBasis with(Material material, QuantityRange<Density> density) {
-    Map<Material, QuantityRange<Density>> more = new HashMap<>(stated);
-    more.put(material, density);
-    return new DensityBasis(state, Map.copyOf(more), temperature, expansionPerKelvin);
+    return new DensityBasis(state, stated.with(material, density), temperature, expansionPerKelvin);
   }
 
   /**
@@ -150,7 +154,7 @@ public final class DensityBasis {
    */
   public boolean countsAsSolid(Material material) {
     return state == MaterialState.LIQUID
-        && !stated.containsKey(material)
+        && stated.find(material).isEmpty()
         && keepsItsVolume(material)
         && material.find(PropertyKey.LIQUID_DENSITY).isEmpty()
         && material.find(PropertyKey.SOLID_DENSITY).isPresent();
@@ -165,7 +169,57 @@ public final class DensityBasis {
    *     property
    */
   public QuantityRange<Density> density(Material material) {
-    return density(material, new HashMap<>());
+    return new Known().require(material);
+  }
+
+  /**
+   * Returns the density of a material, if it is known.
+   *
+   * @param material the material
+   * @return its density in this state; empty where {@link #density} has a problem
+   */
+  public Optional<QuantityRange<Density>> find(Material material) {
+    return new Known().find(material);
+  }
+
+  /**
+   * Returns the materials whose density is not known, so that whoever needs it can name them.
+   *
+   * @param materials the materials
+   * @return those without a density in this state, in their order; empty if all are known
+   */
+  public List<Material> unknown(List<Material> materials) {
+    Known known = new Known();
+    return materials.stream().filter(m -> known.find(m).isEmpty()).toList();
+  }
+
+  /**
+   * Returns the property that holds the density of a material on this basis; for what is {@link
+   * #unknown} the one to look for.
+   *
+   * @param material the material
+   * @return bulk, liquid or solid density; solid for what keeps its volume in a melt unless its
+   *     liquid density is known, liquid for what is liquid when cold unless its solid density is
+   */
+  public PropertyKey<PropertyRange<Density>> property(Material material) {
+    Optional<PropertyKey<PropertyRange<Density>>> other = standIn(material);
+    return other.isPresent() && material.find(key()).isEmpty() ? other.get() : key();
+  }
+
+  /** What serves where there is no figure of the state itself. */
+  private Optional<PropertyKey<PropertyRange<Density>>> standIn(Material material) {
+    if (state == MaterialState.LIQUID) {
+      return keepsItsVolume(material) ? Optional.of(PropertyKey.SOLID_DENSITY) : Optional.empty();
+    }
+    return isLiquidWhenCold(material) ? Optional.of(PropertyKey.LIQUID_DENSITY) : Optional.empty();
+  }
+
+  private PropertyKey<PropertyRange<Density>> key() {
+    return switch (state) {
+      case SOLID -> PropertyKey.SOLID_DENSITY;
+      case LIQUID -> PropertyKey.LIQUID_DENSITY;
+      case BULK -> PropertyKey.BULK_DENSITY;
+    };
   }
 
   /**
@@ -177,62 +231,80 @@ public final class DensityBasis {
    *     property
    */
   public DensityTable table(List<Material> materials) {
-    double[] low = new double[materials.size()];
-    double[] high = new double[materials.size()];
-    Map<Material, QuantityRange<Density>> seen = new HashMap<>();
-    for (int i = 0; i < low.length; i++) {
-      QuantityRange<Density> density = density(materials.get(i), seen);
-      low[i] = density.lowSi();
-      high[i] = density.highSi();
-    }
-    return DensityTable.of(low, high);
+    Known known = new Known();
+    return tableOf(materials.stream().map(known::require).toList());
   }
 
-  private QuantityRange<Density> density(
-      Material material, Map<Material, QuantityRange<Density>> seen) {
-    QuantityRange<Density> known = stated.getOrDefault(material, seen.get(material));
-    if (known != null) {
+  /**
+   * Returns the densities of materials, if all of them are known.
+   *
+   * @param materials the materials
+   * @return their densities, in this order; empty where {@link #table} has a problem, and {@link
+   *     #unknown} names what is missing
+   */
+  public Optional<DensityTable> findTable(List<Material> materials) {
+    Known known = new Known();
+    List<QuantityRange<Density>> all =
+        materials.stream().map(known::find).flatMap(Optional::stream).toList();
+    return all.size() == materials.size() ? Optional.of(tableOf(all)) : Optional.empty();
+  }
+
+  private static DensityTable tableOf(List<QuantityRange<Density>> densities) {
+    return DensityTable.of(
+        densities.stream().mapToDouble(QuantityRange::lowSi).toArray(),
+        densities.stream().mapToDouble(QuantityRange::highSi).toArray());
+  }
+
+  /** What was looked up in one question, each material once. */
+  private final class Known {
+
+    private final Map<Material, Optional<QuantityRange<Density>>> seen = new HashMap<>();
+
+    QuantityRange<Density> require(Material material) {
+      return find(material).orElseGet(() -> figureOf(lacking(material)));
+    }
+
+    private QuantityRange<Density> figureOf(Material material) {
+      return material.require(property(material)).value().range();
+    }
+
+    /** What is to blame where there is no density: the material, or a part that it is made of. */
+    private Material lacking(Material material) {
+      return material.constituents().stream()
+          .map(Constituent::material)
+          .filter(part -> find(part).isEmpty())
+          .findFirst()
+          .map(this::lacking)
+          .orElse(material);
+    }
+
+    Optional<QuantityRange<Density>> find(Material material) {
+      Optional<QuantityRange<Density>> known = seen.get(material);
+      if (known == null) {
+        known = look(material);
+        seen.put(material, known);
+      }
       return known;
     }
-    Optional<PropertyRange<Density>> figure = figure(material);
-    QuantityRange<Density> result;
-    if (figure.isPresent()) {
-      result = atTemperature(figure.get());
-    } else if (material.constituents().isEmpty()) {
-      result = material.require(key()).value().range();
-    } else {
-      result = ofConstituents(material, seen);
-    }
-    seen.put(material, result);
-    return result;
-  }
 
-  private PropertyKey<PropertyRange<Density>> key() {
-    return switch (state) {
-      case SOLID -> PropertyKey.SOLID_DENSITY;
-      case LIQUID -> PropertyKey.LIQUID_DENSITY;
-      case BULK -> PropertyKey.BULK_DENSITY;
-    };
+    private Optional<QuantityRange<Density>> look(Material material) {
+      return stated
+          .find(material)
+          .or(() -> figure(material).map(DensityBasis.this::atTemperature))
+          .or(() -> ofParts(material.constituents()));
+    }
+
+    private Optional<QuantityRange<Density>> ofParts(List<Constituent> parts) {
+      List<QuantityRange<Density>> densities =
+          parts.stream().map(p -> find(p.material())).flatMap(Optional::stream).toList();
+      return parts.isEmpty() || densities.size() < parts.size()
+          ? Optional.empty()
+          : Optional.of(additive(parts, densities));
+    }
   }
 
   private Optional<PropertyRange<Density>> figure(Material material) {
-    Optional<PropertyRange<Density>> own = find(material, key());
-    if (own.isPresent()) {
-      return own;
-    }
-    if (state == MaterialState.LIQUID) {
-      return keepsItsVolume(material)
-          ? find(material, PropertyKey.SOLID_DENSITY)
-          : Optional.empty();
-    }
-    return isLiquidWhenCold(material)
-        ? find(material, PropertyKey.LIQUID_DENSITY)
-        : Optional.empty();
-  }
-
-  private static Optional<PropertyRange<Density>> find(
-      Material material, PropertyKey<PropertyRange<Density>> key) {
-    return material.find(key).map(org.meltwright.core.source.Sourced::value);
+    return material.find(property(material)).map(Sourced::value);
   }
 
   private static boolean keepsItsVolume(Material material) {
@@ -263,24 +335,17 @@ public final class DensityBasis {
   }
 
   /** Additive volumes with the middle shares, and the widest range that the shares allow. */
-  private QuantityRange<Density> ofConstituents(
-      Material material, Map<Material, QuantityRange<Density>> seen) {
-    var parts = material.constituents();
-    double[] low = new double[parts.size()];
-    double[] high = new double[parts.size()];
-    for (int i = 0; i < low.length; i++) {
-      QuantityRange<Density> density = density(parts.get(i).material(), seen);
-      low[i] = density.lowSi();
-      high[i] = density.highSi();
-    }
+  private static QuantityRange<Density> additive(
+      List<Constituent> parts, List<QuantityRange<Density>> densities) {
+    DensityTable table = tableOf(densities);
     double least = Double.POSITIVE_INFINITY;
     double most = 0;
-    for (int i = 0; i < low.length; i++) {
+    for (int i = 0; i < parts.size(); i++) {
       for (double end :
           List.of(parts.get(i).share().low().value(), parts.get(i).share().high().value())) {
         double[] shares = withShare(Constituents.middles(parts), i, end);
-        least = Math.min(least, additive(shares, low));
-        most = Math.max(most, additive(shares, high));
+        least = Math.min(least, additive(shares, table::low));
+        most = Math.max(most, additive(shares, table::high));
       }
     }
     return new QuantityRange<>(QuantityKind.DENSITY, least, most);
@@ -288,7 +353,7 @@ public final class DensityBasis {
 
   /** Gives one part a share and lets the others make up the rest in their proportions. */
   private static double[] withShare(double[] shares, int index, double share) {
-    double others = Amounts.sum(shares) - shares[index];
+    double others = ExactSum.of(shares) - shares[index];
     double scale = others > 0 ? (1 - share) / others : 0;
     for (int i = 0; i < shares.length; i++) {
       shares[i] = i == index ? share : shares[i] * scale;
@@ -296,10 +361,10 @@ public final class DensityBasis {
     return Amounts.normalised(shares);
   }
 
-  private static double additive(double[] shares, double[] densities) {
+  private static double additive(double[] shares, IntToDoubleFunction density) {
     double volume = 0;
     for (int i = 0; i < shares.length; i++) {
-      volume += shares[i] / densities[i];
+      volume += shares[i] / density.applyAsDouble(i);
     }
     return 1 / volume;
   }

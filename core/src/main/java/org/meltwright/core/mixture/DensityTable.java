@@ -34,6 +34,9 @@ public final class DensityTable {
   private final double[] middle;
   private final double[] high;
 
+  /** One over the middle, in m³/kg: so that a view divides once for a table, not for each mix. */
+  private final double[] volumes;
+
   /**
    * Returns a table of exact densities.
    *
@@ -74,6 +77,15 @@ public final class DensityTable {
     this.low = low;
     this.middle = middle;
     this.high = high;
+    this.volumes = new double[middle.length];
+    for (int i = 0; i < volumes.length; i++) {
+      volumes[i] = 1 / middle[i];
+    }
+  }
+
+  /** Returns what a kilogram takes at the middle density, in m³. */
+  double volume(int index) {
+    return volumes[index];
   }
 
   /**

@@ -121,7 +121,8 @@ public final class DrainedPaint {
     for (Constituent part : paint.constituents()) {
       builder.constituent(part.material(), shareNow(part, oil));
     }
-    return builder.build();
+    Material drained = builder.build();
+    return paint.lot().map(drained::withLot).orElse(drained);
   }
 
   private MassFractionRange shareNow(Constituent part, MassFractionRange oil) {

@@ -2,9 +2,9 @@
 package org.meltwright.core.mixture;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
+import java.util.stream.IntStream;
 import org.meltwright.core.material.Material;
 import org.meltwright.units.Limit;
 
@@ -17,56 +17,109 @@ import org.meltwright.units.Limit;
  * Material resin = MaterialCatalogue.standard().require("damar");
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
  * Composition medium = Composition.ofParts(List.of(resin, wax), 1, 8);
- * LargestBatch most = LargestBatch.of(medium, Map.of(resin, 0.2, wax, 2.0));
+ * LargestBatch most = LargestBatch.of(medium, List.of(resin, wax), 0.2, 2.0);
  * most.mixture().massKilograms(); // 1.8 kg
  * most.runsOut(); // [damar]
- * most.leftKilograms().get(wax); // 0.4 kg
+ * most.leftKilograms(wax); // 0.4 kg
  * }</pre>
+ *
+ * <p>What the shelf holds of a material adds up, whatever the lots and versions; where the
+ * composition names a lot, that lot alone serves. What stands first on the shelf is taken first.
  *
  * <p>Immutable and thread-safe.
  */
 public final class LargestBatch {
 
   private final Mixture mixture;
+  private final List<Material> shelf;
+  private final double[] left;
   private final List<Material> runsOut;
-  private final Map<Material, Double> leftKilograms;
 
   /**
    * Returns the largest amount of a composition.
    *
    * @param composition what is to be made
-   * @param shelfKilograms what is there of each material, in kg; what is not named is not there
+   * @param shelf the materials that are there; what is not named is not there
+   * @param kilograms how much there is of each, in the order of the shelf, in kg
    * @return the largest amount; nothing if a material is missing
-   * @throws org.meltwright.units.ProblemException if an amount is negative or not finite
+   * @throws org.meltwright.units.ProblemException if there are not as many amounts as materials, or
+   *     an amount is negative or not finite
    */
-  public static LargestBatch of(Composition composition, Map<Material, Double> shelfKilograms) {
-    shelfKilograms.values().forEach(kg -> Amounts.require(kg, "kg"));
-    double most = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < composition.size(); i++) {
-      if (composition.massFractionValue(i) > 0) {
-        double there = shelfKilograms.getOrDefault(composition.materials().get(i), 0.0);
-        most = Math.min(most, there / composition.massFractionValue(i));
-      }
+  public static LargestBatch of(
+      Composition composition, List<Material> shelf, double... kilograms) {
+    Composition.requireSameCount(shelf.size(), kilograms.length);
+    for (double amount : kilograms) {
+      Amounts.require(amount, "kg");
     }
-    return new LargestBatch(new Mixture(composition, most), shelfKilograms);
+    double most = Double.POSITIVE_INFINITY;
+    for (int line : called(composition)) {
+      Material asked = composition.materials().get(line);
+      most = Math.min(most, sum(shelf, kilograms, asked) / composition.massFractionValue(asked));
+    }
+    return new LargestBatch(new Mixture(composition, most), List.copyOf(shelf), kilograms.clone());
   }
 
-  private LargestBatch(Mixture mixture, Map<Material, Double> shelf) {
-    this.mixture = mixture;
-    List<Material> out = new ArrayList<>();
-    Map<Material, Double> left = new LinkedHashMap<>();
-    shelf.forEach((m, kg) -> left.put(m, Math.max(0, kg - mixture.massKilograms(m))));
-    for (Material material : mixture.composition().materials()) {
-      double there = shelf.getOrDefault(material, 0.0);
-      double used = mixture.massKilograms(material);
-      boolean called = mixture.composition().massFractionValue(material) > 0;
-      if (called && Limit.reaches(used, there)) {
-        out.add(material);
-        left.computeIfPresent(material, (m, kg) -> 0.0);
+  /** The lines of which there is more than nothing, those that name a lot first. */
+  private static List<Integer> called(Composition composition) {
+    return IntStream.range(0, composition.size())
+        .filter(i -> composition.massFractionValue(i) > 0)
+        .boxed()
+        .sorted(Comparator.comparing(i -> composition.materials().get(i).lot().isEmpty()))
+        .toList();
+  }
+
+  private static double sum(List<Material> shelf, double[] kilograms, Material asked) {
+    ExactSum sum = new ExactSum();
+    for (int i = 0; i < kilograms.length; i++) {
+      if (shelf.get(i).isMeantBy(asked)) {
+        sum.add(kilograms[i]);
       }
     }
-    this.runsOut = List.copyOf(out);
-    this.leftKilograms = java.util.Collections.unmodifiableMap(left);
+    return sum.value();
+  }
+
+  private LargestBatch(Mixture mixture, List<Material> shelf, double... there) {
+    this.mixture = mixture;
+    this.shelf = shelf;
+    this.left = there.clone();
+    List<Integer> called = called(mixture.composition());
+    called.forEach(this::take);
+    this.runsOut = List.copyOf(runningOut(called, there));
+  }
+
+  /** Takes what one line of the mix needs. */
+  private void take(int line) {
+    double needed = mixture.massKilograms() * mixture.composition().massFractionValue(line);
+    for (int i = 0; i < left.length && needed > 0; i++) {
+      if (shelf.get(i).isMeantBy(mixture.composition().materials().get(line))) {
+        double taken = Math.min(left[i], needed);
+        left[i] -= taken;
+        needed -= taken;
+      }
+    }
+  }
+
+  private List<Material> runningOut(List<Integer> called, double[] there) {
+    List<Material> out = new ArrayList<>();
+    for (int line : called) {
+      Material material = mixture.composition().materials().get(line);
+      if (Limit.reaches(mixture.massKilograms(material), sum(shelf, there, material))) {
+        empty(material);
+        if (out.stream().noneMatch(material::isMeantBy)) {
+          out.add(material);
+        }
+      }
+    }
+    return out;
+  }
+
+  /** Leaves nothing of what is used up, not even what rounding would. */
+  private void empty(Material material) {
+    for (int i = 0; i < left.length; i++) {
+      if (shelf.get(i).isMeantBy(material)) {
+        left[i] = 0;
+      }
+    }
   }
 
   /**
@@ -88,11 +141,12 @@ public final class LargestBatch {
   }
 
   /**
-   * Returns what stays on the shelf.
+   * Returns what stays on the shelf of a material.
    *
-   * @return what is left of each material, in kg
+   * @param material the material: all that there is of it, or of its lot if it names one
+   * @return what is left of it, in kg; zero if it was not there
    */
-  public Map<Material, Double> leftKilograms() {
-    return leftKilograms;
+  public double leftKilograms(Material material) {
+    return sum(shelf, left, material);
   }
 }

@@ -49,7 +49,7 @@ public final class Leftovers {
     Blend.of(components, targets);
     double total = leftovers.stream().mapToDouble(Mixture::massKilograms).sum();
     double[] used = largest(leftovers, Blend.contents(components, targets), targets, total);
-    if (!(Amounts.sum(used) > NOTHING)) {
+    if (!(ExactSum.of(used) > NOTHING)) {
       throw new ProblemException(Problem.of(MixtureProblem.NO_PARTS, "0"));
     }
     return new Leftovers(leftovers, used, total);

@@ -4,7 +4,6 @@ package org.meltwright.core.mixture;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
@@ -77,13 +76,14 @@ public record Mixture(Composition composition, double massKilograms) {
   /**
    * Returns a mixture of weighed materials.
    *
-   * @param kilograms the mass of each, in kg, not negative
+   * @param materials the materials; equal ones become one line with the sum of their masses
+   * @param kilograms the mass of each, in the order of the materials, in kg, not negative
    * @return the mixture
-   * @throws ProblemException if a mass is negative or not finite, or none is above zero
+   * @throws ProblemException if there are not as many masses as materials, a mass is negative or
+   *     not finite, or none is above zero
    */
-  public static Mixture ofMasses(Map<Material, Double> kilograms) {
-    double total = kilograms.values().stream().mapToDouble(Double::doubleValue).sum();
-    return new Mixture(Composition.ofParts(kilograms), total);
+  public static Mixture ofMasses(List<Material> materials, double... kilograms) {
+    return new Mixture(Composition.ofParts(materials, kilograms), ExactSum.of(kilograms));
   }
 
   /**
@@ -99,7 +99,7 @@ public record Mixture(Composition composition, double massKilograms) {
     double[] masses = mixtures.stream().mapToDouble(Mixture::massKilograms).toArray();
     Composition whole =
         Composition.blend(mixtures.stream().map(Mixture::composition).toList(), masses);
-    return new Mixture(whole, Amounts.sum(masses));
+    return new Mixture(whole, ExactSum.of(masses));
   }
 
   /**
@@ -114,7 +114,7 @@ public record Mixture(Composition composition, double massKilograms) {
   /**
    * Returns how much of a material is in it.
    *
-   * @param material the material
+   * @param material the material: every line of it, or of its lot if it names one
    * @return its mass in kg; zero if it is not in the mix
    */
   public double massKilograms(Material material) {
@@ -198,24 +198,19 @@ public record Mixture(Composition composition, double massKilograms) {
    *
    * <p>For example, 1 kg at 20 % of a carrier that loses 0.18 kg of it is 0.82 kg at 2.44 %.
    *
-   * @param material what leaves
+   * @param material what leaves: every line of it in proportion, or of its lot if it names one
    * @param mass how much of it leaves
    * @return the rest
    * @throws ProblemException if more leaves than there is of it, or nothing else is there
    */
   public Mixture minus(Material material, Quantity<Mass> mass) {
+    Lines lines = composition.lines().requireHeld(material);
     double[] masses = new double[composition.size()];
     for (int i = 0; i < masses.length; i++) {
       masses[i] = massKilograms * composition.massFractionValue(i);
     }
-    int index = composition.materials().indexOf(material);
-    if (index < 0) {
-      throw new ProblemException(
-          Problem.of(MixtureProblem.NOT_IN_MIX, material.id())
-              .with("materials", composition.materials().toString()));
-    }
-    masses[index] = rest(mass, masses[index]);
-    return new Mixture(composition.withParts(masses), Amounts.sum(masses));
+    lines.reduce(masses, material, rest(mass, lines.sumOver(material, masses)));
+    return new Mixture(composition.withParts(masses), ExactSum.of(masses));
   }
 
   private static double rest(Quantity<Mass> leaves, double there) {
@@ -237,7 +232,7 @@ public record Mixture(Composition composition, double massKilograms) {
    */
   public List<Mixture> split(MassFraction... shares) {
     double[] masses = Arrays.stream(shares).mapToDouble(s -> s.value() * massKilograms).toArray();
-    double left = rest(QuantityKind.MASS.ofSi(Amounts.sum(masses)), massKilograms);
+    double left = rest(QuantityKind.MASS.ofSi(ExactSum.of(masses)), massKilograms);
     List<Mixture> parts = new ArrayList<>();
     Arrays.stream(masses).forEach(m -> parts.add(new Mixture(composition, m)));
     parts.add(new Mixture(composition, left));

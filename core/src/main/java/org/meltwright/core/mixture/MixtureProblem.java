@@ -14,7 +14,7 @@ import org.meltwright.units.ProblemCode;
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
  * List<Problem> problems = new ArrayList<>();
  * try {
- *   Composition.ofPercents(Map.of(resin, 10.0, wax, 80.0));
+ *   Composition.ofPercents(List.of(resin, wax), 10, 80);
  * } catch (ProblemException e) {
  *   problems.addAll(e.problems());
  * }

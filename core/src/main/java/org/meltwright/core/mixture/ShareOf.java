@@ -2,8 +2,11 @@
 package org.meltwright.core.mixture;
 
 import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
@@ -26,13 +29,14 @@ import org.meltwright.units.ProblemException;
  * <pre>{@code
  * Material white = MaterialCatalogue.standard().require("oil-paint-titanium-white");
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
- * Composition colour = Composition.ofPercents(Map.of(white, 30.0, wax, 70.0));
+ * Composition colour = Composition.ofPercents(List.of(white, wax), 30, 70);
  * colour.share(ShareOf.OIL_PAINT).high().percent(); // 30.0 %
  * colour.share(ShareOf.FREE_OIL).low().percent(); // 5.4 %
  * colour.share(ShareOf.FREE_OIL).high().percent(); // 9.0 %
  * }</pre>
  *
- * <p>Immutable and thread-safe.
+ * <p>Two are equal if they count the same at the same end of its range; those of {@link
+ * #ofConstituents} only if the test is the same object. Immutable and thread-safe.
  */
 public final class ShareOf {
 
@@ -61,6 +65,35 @@ public final class ShareOf {
   public static final ShareOf RESIN =
       ofConstituents("resin", m -> m.family() == MaterialFamily.RESIN);
 
+  private record Meant(Material asked) implements Predicate<Material> {
+
+    @Override
+    public boolean test(Material material) {
+      return material.isMeantBy(asked);
+    }
+
+    /** The figures of what is asked for make no difference. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Meant that
+          && asked.isMeantBy(that.asked)
+          && that.asked.isMeantBy(asked);
+    }
+
+    @Override
+    public int hashCode() {
+      return asked.hashCode();
+    }
+  }
+
+  private record OfFamily(MaterialFamily family) implements Predicate<Material> {
+
+    @Override
+    public boolean test(Material material) {
+      return material.family() == family;
+    }
+  }
+
   private final String name;
   private final Predicate<Material> counted;
   private final boolean looksInside;
@@ -69,11 +102,11 @@ public final class ShareOf {
   /**
    * Returns the share of one material, as it is weighed.
    *
-   * @param material the material
+   * @param material the material: every line of it, or of its lot if it names one
    * @return what is counted
    */
   public static ShareOf material(Material material) {
-    return new ShareOf(material.id(), material::equals, false, 0.5);
+    return new ShareOf(material.toString(), new Meant(material), false, 0.5);
   }
 
   /**
@@ -83,8 +116,8 @@ public final class ShareOf {
    * @return what is counted
    */
   public static ShareOf ofFamily(MaterialFamily family) {
-    String name = family.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
-    return new ShareOf(name, m -> m.family() == family, false, 0.5);
+    String name = family.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return new ShareOf(name, new OfFamily(family), false, 0.5);
   }
 
   /**
@@ -155,12 +188,41 @@ public final class ShareOf {
     return inside(material, new HashMap<>());
   }
 
+  /**
+   * Returns the materials of which it is not known how much of what is counted they hold.
+   *
+   * @param materials the materials
+   * @return those that are themselves a mix of which the parts are not stated, or hold such a mix,
+   *     in their order; empty if {@link #contentOf} tells it for all
+   */
+  public List<Material> unknown(List<Material> materials) {
+    Map<Material, Boolean> seen = new HashMap<>();
+    return materials.stream().filter(m -> isUnknown(m, seen)).toList();
+  }
+
+  private boolean isUnknown(Material material, Map<Material, Boolean> seen) {
+    Boolean known = seen.get(material);
+    if (known == null) {
+      known =
+          looksInside
+              && !counted.test(material)
+              && (isUnstatedMix(material)
+                  || material.constituents().stream().anyMatch(c -> isUnknown(c.material(), seen)));
+      seen.put(material, known);
+    }
+    return known;
+  }
+
   private MassFractionRange inside(Material material, Map<Material, MassFractionRange> seen) {
     MassFractionRange known = seen.get(material);
     if (known != null) {
       return known;
     }
-    requireStated(material);
+    if (isUnstatedMix(material)) {
+      throw new ProblemException(
+          Problem.of(MixtureProblem.CONSTITUENTS_UNKNOWN, material.id())
+              .with("counted", inWords()));
+    }
     double low = 0;
     double high = 0;
     for (Constituent part : material.constituents()) {
@@ -178,15 +240,11 @@ public final class ShareOf {
     return result;
   }
 
-  private void requireStated(Material material) {
+  private static boolean isUnstatedMix(Material material) {
     boolean isMix =
         material.family() == MaterialFamily.OIL_PAINT
             || material.family() == MaterialFamily.DISPERSION;
-    if (isMix && material.constituents().isEmpty()) {
-      throw new ProblemException(
-          Problem.of(MixtureProblem.CONSTITUENTS_UNKNOWN, material.id())
-              .with("counted", inWords()));
-    }
+    return isMix && material.constituents().isEmpty();
   }
 
   /** Returns the share in a mix as one number, at the place of its range that was chosen. */
@@ -194,6 +252,20 @@ public final class ShareOf {
     MassFractionRange range = composition.share(this);
     double low = range.low().value();
     return low + position * (range.high().value() - low);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof ShareOf that
+        && name.equals(that.name)
+        && counted.equals(that.counted)
+        && looksInside == that.looksInside
+        && position == that.position;
+  }
+
+  @Override
+  public int hashCode() {
+    return name.hashCode() * 31 + Double.hashCode(position);
   }
 
   @Override

@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.mixture;
 
+import java.util.function.IntToDoubleFunction;
 import org.meltwright.core.material.Material;
 import org.meltwright.units.Density;
 import org.meltwright.units.Estimate;
@@ -36,24 +37,26 @@ public final class VolumeView {
 
   private final Composition composition;
   private final DensityTable densities;
-  private final double[] volumeFractions;
+
+  /** What each line of a kilogram takes, in m³. */
+  private final double[] volumes;
+
   private final double density;
 
   VolumeView(Composition composition, DensityTable densities) {
     this.composition = composition;
     this.densities = densities;
-    int size = composition.size();
-    this.volumeFractions = new double[size];
-    double total = 0;
-    for (int i = 0; i < size; i++) {
-      double volume = composition.massFractionValue(i) / densities.middle(i);
-      volumeFractions[i] = volume;
-      total += volume;
+    this.volumes = new double[composition.size()];
+    double sum = 0;
+    double errors = 0;
+    for (int i = 0; i < volumes.length; i++) {
+      double volume = composition.massFractionValue(i) * densities.volume(i);
+      volumes[i] = volume;
+      double next = sum + volume;
+      errors += ExactSum.error(sum, volume, next);
+      sum = next;
     }
-    this.density = 1 / total;
-    for (int i = 0; i < size; i++) {
-      volumeFractions[i] *= density;
-    }
+    this.density = 1 / ExactSum.rounded(sum, errors, volumes);
   }
 
   /**
@@ -72,21 +75,19 @@ public final class VolumeView {
    * @return its share by volume, from 0 to 1, every density at the middle of its range
    */
   public double volumeFractionValue(int index) {
-    return volumeFractions[index];
+    return volumes[index] * density;
   }
 
   /**
    * Returns the share of a material.
    *
-   * @param material the material
+   * @param material the material: every line of it, or of its lot if it names one
    * @return its share by volume, every density at the middle of its range; zero if it is not in the
    *     mix
    */
   public VolumeFraction volumeFraction(Material material) {
-    int index = composition.materials().indexOf(material);
-    return index < 0
-        ? VolumeFraction.ZERO
-        : VolumeFraction.of(Amounts.clamp(volumeFractions[index]));
+    double volume = composition.lines().sumOver(material, volumes);
+    return VolumeFraction.of(Amounts.clamp(volume * density));
   }
 
   /**
@@ -104,13 +105,17 @@ public final class VolumeView {
    * @return the density
    */
   public Estimate<Density> density() {
-    double low = 0;
-    double high = 0;
-    for (int i = 0; i < volumeFractions.length; i++) {
-      low += composition.massFractionValue(i) / densities.low(i);
-      high += composition.massFractionValue(i) / densities.high(i);
-    }
+    double low = density(densities::low);
+    double high = density(densities::high);
     return new Estimate<>(
-        QuantityKind.DENSITY, Math.min(1 / low, density), density, Math.max(1 / high, density));
+        QuantityKind.DENSITY, Math.min(low, density), density, Math.max(high, density));
+  }
+
+  private double density(IntToDoubleFunction densityOf) {
+    ExactSum volume = new ExactSum();
+    for (int i = 0; i < volumes.length; i++) {
+      volume.add(composition.massFractionValue(i) * (1 / densityOf.applyAsDouble(i)));
+    }
+    return 1 / volume.value();
   }
 }

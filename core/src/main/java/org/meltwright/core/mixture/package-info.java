@@ -4,7 +4,8 @@
  * volume, and corrections.
  *
  * <ol>
- *   <li>{@link org.meltwright.core.mixture.Composition} — mass fractions that sum to one.
+ *   <li>{@link org.meltwright.core.mixture.Composition} — mass fractions that sum to one; no answer
+ *       depends on the order of the parts.
  *   <li>{@link org.meltwright.core.mixture.Mixture} — an amount of a composition: blend, split,
  *       take.
  *   <li>{@link org.meltwright.core.mixture.DensityBasis} and {@link

@@ -3,8 +3,10 @@ package org.meltwright.core.planning;
 
 import static org.meltwright.core.planning.PlanningProblem.CHECK;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import org.joda.money.BigMoneyProvider;
 import org.meltwright.core.cost.ExactMoney;
 import org.meltwright.units.ProblemException;
@@ -37,14 +39,14 @@ import org.meltwright.units.ProblemException;
 public record FlatDuty(Set<String> materials, ExactMoney amount) {
 
   /**
-   * Copies the materials and guards the amount.
+   * Sorts the materials and guards the amount.
    *
    * @param materials what the offers call the goods of this kind
    * @param amount what the buyer bears for them
    * @throws ProblemException if there is no material, one is blank, or the amount is below zero
    */
   public FlatDuty {
-    materials = Set.copyOf(materials);
+    materials = Collections.unmodifiableSet(new TreeSet<>(materials));
     CHECK.between(materials.size(), 1, 1e6, "materials of a flat duty");
     materials.forEach(m -> CHECK.named(m, "material of a flat duty"));
     if (amount.isNegative()) {

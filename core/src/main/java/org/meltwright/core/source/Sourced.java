@@ -3,6 +3,7 @@ package org.meltwright.core.source;
 
 import static org.meltwright.core.source.Checks.CHECK;
 
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -20,7 +21,8 @@ import org.jspecify.annotations.Nullable;
  * flash.barredFromRules("a lower value is in print").isUsableForRules(); // false
  * }</pre>
  *
- * <p>Immutable and thread-safe if its value is.
+ * <p>Two are equal if value, source, knowledge, note and both reasons are. Immutable and
+ * thread-safe if its value is.
  *
  * @param <V> the type of the value
  */
@@ -154,6 +156,22 @@ public final class Sourced<V> {
    */
   public Sourced<V> preferred(String reason) {
     return new Sourced<>(value, source, knowledge, note, reason, barredBecause);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Sourced<?> that
+        && value.equals(that.value)
+        && source.equals(that.source)
+        && knowledge == that.knowledge
+        && note.equals(that.note)
+        && Objects.equals(preferredBecause, that.preferredBecause)
+        && Objects.equals(barredBecause, that.barredBecause);
+  }
+
+  @Override
+  public int hashCode() {
+    return value.hashCode() * 31 + source.id().hashCode();
   }
 
   @Override

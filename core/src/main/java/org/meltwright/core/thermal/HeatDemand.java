@@ -64,11 +64,33 @@ public final class HeatDemand {
    */
   public static HeatDemand of(
       Mixture mixture, TemperaturePoint from, TemperaturePoint to, HeatAssumptions assumptions) {
+    requireOrder(from, to);
+    return new HeatDemand(
+        mixture, from, to, HeatFigures.of(mixture.composition(), assumptions), null, List.of());
+  }
+
+  /**
+   * Returns the heat that a mix takes up, if its figures are known or assumed.
+   *
+   * @param mixture what is heated, and how much of it
+   * @param from the first temperature
+   * @param to the last temperature, not below the first
+   * @param assumptions what to assume where a material states no figure
+   * @return the demand, without a vessel; empty if a figure is missing and nothing is assumed for
+   *     it, such as where a wax melts
+   * @throws ProblemException if the temperatures fall
+   */
+  public static Optional<HeatDemand> find(
+      Mixture mixture, TemperaturePoint from, TemperaturePoint to, HeatAssumptions assumptions) {
+    requireOrder(from, to);
+    return HeatFigures.find(mixture.composition(), assumptions)
+        .map(figures -> new HeatDemand(mixture, from, to, figures, null, List.of()));
+  }
+
+  private static void requireOrder(TemperaturePoint from, TemperaturePoint to) {
     if (to.isBelow(from)) {
       throw ThermalProblem.outOfOrder("from ≤ to", from.celsius(), to.celsius());
     }
-    return new HeatDemand(
-        mixture, from, to, HeatFigures.of(mixture.composition(), assumptions), null, List.of());
   }
 
   private HeatDemand(

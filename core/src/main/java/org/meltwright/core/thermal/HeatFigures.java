@@ -49,14 +49,23 @@ final class HeatFigures {
   private final Set<Source> sources = new LinkedHashSet<>();
 
   static HeatFigures of(Composition composition, HeatAssumptions assumptions) {
+    HeatFigures figures = gather(composition, assumptions);
+    if (!figures.problems.isEmpty()) {
+      throw new ProblemException(figures.problems);
+    }
+    return figures;
+  }
+
+  static Optional<HeatFigures> find(Composition composition, HeatAssumptions assumptions) {
+    return Optional.of(gather(composition, assumptions)).filter(f -> f.problems.isEmpty());
+  }
+
+  private static HeatFigures gather(Composition composition, HeatAssumptions assumptions) {
     HeatFigures figures = new HeatFigures(assumptions);
     Composition inside =
         Inside.of(composition, m -> m.find(PropertyKey.SOLID_SPECIFIC_HEAT).isPresent());
     for (int i = 0; i < inside.size(); i++) {
       figures.add(inside.materials().get(i), inside.massFractionValue(i));
-    }
-    if (!figures.problems.isEmpty()) {
-      throw new ProblemException(figures.problems);
     }
     return figures;
   }

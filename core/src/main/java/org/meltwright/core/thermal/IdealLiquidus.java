@@ -2,9 +2,10 @@
 package org.meltwright.core.thermal;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialProblem;
@@ -81,17 +82,18 @@ public record IdealLiquidus(
    * @throws ProblemException if nothing melts, or a component that melts has no figure for it
    */
   public static IdealLiquidus of(Composition composition, SolubilityAssumptions assumptions) {
-    Map<Material, Double> moles = moles(MeltingReport.inside(composition), assumptions);
-    double total = moles.values().stream().mapToDouble(Double::doubleValue).sum();
-    List<ComponentMelting> melting = componentsWithFigures(composition);
+    List<Moles> moles = moles(MeltingReport.inside(composition), assumptions);
+    double total = amount(moles.stream());
+    List<ComponentMelting> melting = byId(componentsWithFigures(composition));
     ComponentMelting governing = melting.get(0);
     ComponentMelting highest = melting.get(0);
     double kelvin = 0;
-    for (ComponentMelting component : melting) {
+    for (ComponentMelting component : byId(melting)) {
       Material material = component.material();
+      double ofIt = amount(moles.stream().filter(m -> m.material.isSameMaterial(material)));
       double liquidus =
           IdealSolubility.liquidusKelvin(
-              Math.min(1, moles.getOrDefault(material, 0.0) / total),
+              Math.min(1, ofIt / total),
               assumptions.heatOfFusion(material) * assumptions.molarMass(material),
               range(component).low().kelvin());
       if (liquidus > kelvin) {
@@ -109,24 +111,48 @@ public record IdealLiquidus(
         mixed(melting));
   }
 
+  /**
+   * Returns the liquidus of a mix, if it can be estimated.
+   *
+   * @param composition what the mix is made of
+   * @param assumptions the molar masses, and the heat of fusion where none is stated
+   * @return the estimate; empty if nothing melts, or a component that melts has no figure for it:
+   *     see {@link MeltingReport#tellsClearPoint}
+   */
+  public static Optional<IdealLiquidus> find(
+      Composition composition, SolubilityAssumptions assumptions) {
+    return report(composition).tellsClearPoint()
+        ? Optional.of(of(composition, assumptions))
+        : Optional.empty();
+  }
+
+  /** How a mix melts; only what dissolves asks for a ceiling. */
+  static MeltingReport report(Composition composition) {
+    return MeltingReport.of(composition, TemperaturePoint.ofCelsius(0));
+  }
+
   static List<ComponentMelting> componentsWithFigures(Composition composition) {
-    List<ComponentMelting> melting =
-        MeltingReport.of(composition, TemperaturePoint.ofCelsius(0)).melting();
+    List<ComponentMelting> melting = report(composition).melting();
     List<Problem> problems = new ArrayList<>();
-    for (ComponentMelting component : melting) {
-      if (component.endOfMelting().isEmpty()) {
-        problems.add(
-            Problem.of(MaterialProblem.PROPERTY_MISSING, component.material().id())
-                .with("property", PropertyKey.MELTING_RANGE.inWords()));
-      }
+    for (Material material : withoutFigure(melting)) {
+      problems.add(
+          Problem.of(MaterialProblem.PROPERTY_MISSING, material.id())
+              .with("property", PropertyKey.MELTING_RANGE.inWords()));
     }
     if (melting.isEmpty()) {
       problems.add(Problem.of(ThermalProblem.NOTHING_MELTS, composition.materials().toString()));
     }
     if (!problems.isEmpty()) {
-      throw new ProblemException(problems);
+      throw new ProblemException(problems.stream().distinct().toList());
     }
     return melting;
+  }
+
+  static List<Material> withoutFigure(List<ComponentMelting> melting) {
+    return melting.stream()
+        .filter(component -> component.endOfMelting().isEmpty())
+        .map(ComponentMelting::material)
+        .toList();
   }
 
   private static TemperaturePoint top(ComponentMelting component) {
@@ -137,9 +163,21 @@ public record IdealLiquidus(
     return component.endOfMelting().orElseThrow().value().range();
   }
 
-  private static Map<Material, Double> moles(
-      Composition composition, SolubilityAssumptions assumptions) {
-    Map<Material, Double> moles = new LinkedHashMap<>();
+  /** Of two that tie, the same one is named whatever the order of the mix. */
+  private static List<ComponentMelting> byId(List<ComponentMelting> melting) {
+    return melting.stream().sorted(Comparator.comparing(c -> c.material().id())).toList();
+  }
+
+  /** How many moles of a material are in a kilogram of the mix; its lots and versions add up. */
+  private record Moles(Material material, double amount) {}
+
+  /** Sums up, whatever the order. */
+  private static double amount(Stream<Moles> moles) {
+    return moles.mapToDouble(Moles::amount).sorted().sum();
+  }
+
+  private static List<Moles> moles(Composition composition, SolubilityAssumptions assumptions) {
+    List<Moles> moles = new ArrayList<>();
     for (int i = 0; i < composition.size(); i++) {
       add(composition.materials().get(i), composition.massFractionValue(i), moles, assumptions);
     }
@@ -147,12 +185,9 @@ public record IdealLiquidus(
   }
 
   private static void add(
-      Material material,
-      double mass,
-      Map<Material, Double> moles,
-      SolubilityAssumptions assumptions) {
+      Material material, double mass, List<Moles> moles, SolubilityAssumptions assumptions) {
     if (SolubilityAssumptions.joinsMelt(material)) {
-      moles.merge(material, mass / assumptions.molarMass(material), Double::sum);
+      moles.add(new Moles(material, mass / assumptions.molarMass(material)));
       return;
     }
     for (Constituent part : material.constituents()) {

@@ -1,9 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Predicate;
 import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.Material;
@@ -13,7 +11,6 @@ import org.meltwright.core.mixture.Composition;
 final class Inside {
 
   private final Predicate<Material> states;
-  private final Map<Material, Double> parts = new LinkedHashMap<>();
 
   /**
    * Puts the constituents of each material that does not state a figure in its place, at the middle
@@ -21,13 +18,15 @@ final class Inside {
    */
   static Composition of(Composition composition, Predicate<Material> states) {
     Inside inside = new Inside(states);
-    if (composition.materials().stream().allMatch(inside::isWhole)) {
+    List<Material> materials = composition.materials();
+    if (materials.stream().allMatch(inside::isWhole)) {
       return composition;
     }
-    for (int i = 0; i < composition.size(); i++) {
-      inside.add(composition.materials().get(i), composition.massFractionValue(i));
+    double[] shares = new double[materials.size()];
+    for (int i = 0; i < shares.length; i++) {
+      shares[i] = composition.massFractionValue(i);
     }
-    return Composition.ofParts(inside.parts);
+    return Composition.blend(materials.stream().map(inside::of).toList(), shares);
   }
 
   private Inside(Predicate<Material> states) {
@@ -38,17 +37,12 @@ final class Inside {
     return material.constituents().isEmpty() || states.test(material);
   }
 
-  private void add(Material material, double share) {
-    if (isWhole(material)) {
-      parts.merge(material, share, Double::sum);
-      return;
-    }
-    List<Constituent> constituents = material.constituents();
-    double all = constituents.stream().mapToDouble(Inside::middle).sum();
-    constituents.forEach(c -> add(c.material(), share * middle(c) / all));
-  }
-
-  private static double middle(Constituent constituent) {
-    return constituent.share().middle().value();
+  private Composition of(Material material) {
+    List<Constituent> parts = material.constituents();
+    return isWhole(material)
+        ? Composition.of(material)
+        : Composition.blend(
+            parts.stream().map(c -> of(c.material())).toList(),
+            parts.stream().mapToDouble(c -> c.share().middle().value()).toArray());
   }
 }

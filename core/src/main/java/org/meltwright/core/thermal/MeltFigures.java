@@ -4,8 +4,10 @@ package org.meltwright.core.thermal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import javax.measure.Quantity;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.PropertyKey;
@@ -115,6 +117,20 @@ public final class MeltFigures {
     return new Gathering(composition, assumed).figures();
   }
 
+  /**
+   * Returns the figures of a mix, if its clear point can be estimated.
+   *
+   * @param composition what the mix is made of
+   * @param assumed what to assume where a material states no figure
+   * @return the figures, with what was assumed; empty if nothing melts, or what melts has no range:
+   *     see {@link MeltingReport#tellsClearPoint}
+   */
+  public static Optional<MeltFigures> find(Composition composition, MeltFigures assumed) {
+    return IdealLiquidus.report(composition).tellsClearPoint()
+        ? Optional.of(of(composition, assumed))
+        : Optional.empty();
+  }
+
   private MeltFigures(EstimateInput[] inputs, List<String> assumed, List<Source> sources) {
     this.inputs = inputs;
     this.assumed = assumed;
@@ -196,13 +212,13 @@ public final class MeltFigures {
 
     MeltFigures figures() {
       List<ComponentMelting> melting = IdealLiquidus.componentsWithFigures(composition);
-      Material base = base(melting);
+      List<Material> base = base(melting);
       double[] solid = perMass(PropertyKey.SOLID_SPECIFIC_HEAT, 3, false);
       double[] liquid = perMass(PropertyKey.LIQUID_SPECIFIC_HEAT, 4, false);
       double[] fusion = perMass(PropertyKey.HEAT_OF_FUSION, 5, true);
       double[] density = density();
-      double[] solidK = figure(base, PropertyKey.SOLID_CONDUCTIVITY, 0);
-      double[] liquidK = figure(base, PropertyKey.LIQUID_CONDUCTIVITY, 1);
+      double[] solidK = widest(base, PropertyKey.SOLID_CONDUCTIVITY, 0);
+      double[] liquidK = widest(base, PropertyKey.LIQUID_CONDUCTIVITY, 1);
       double[] liquidus = liquidus();
       double[] solidus = solidus(melting, liquidus);
       EstimateInput[] inputs = {
@@ -218,12 +234,28 @@ public final class MeltFigures {
       return new MeltFigures(inputs, List.copyOf(assumed), List.copyOf(sources));
     }
 
-    private static Material base(List<ComponentMelting> melting) {
-      ComponentMelting base = melting.get(0);
-      for (ComponentMelting component : melting) {
-        base = component.share().compareTo(base.share()) > 0 ? component : base;
+    /** What there is most of among what melts, in all its lots and versions; of two, by id. */
+    private static List<Material> base(List<ComponentMelting> melting) {
+      Map<String, Double> shares = new TreeMap<>();
+      melting.forEach(c -> shares.merge(c.material().id(), c.share().value(), Double::sum));
+      double most = shares.values().stream().max(Double::compare).orElseThrow();
+      shares.values().removeIf(share -> share < most);
+      String id = shares.keySet().iterator().next();
+      return melting.stream()
+          .map(ComponentMelting::material)
+          .filter(m -> m.id().equals(id))
+          .toList();
+    }
+
+    private <Q extends Quantity<Q>> double[] widest(
+        List<Material> versions, PropertyKey<PropertyRange<Q>> key, int place) {
+      double[] widest = figure(versions.get(0), key, place);
+      for (Material version : versions) {
+        double[] figure = figure(version, key, place);
+        widest[0] = Math.min(widest[0], figure[0]);
+        widest[1] = Math.max(widest[1], figure[1]);
       }
-      return base.material();
+      return widest;
     }
 
     private <Q extends Quantity<Q>> double[] figure(

@@ -109,14 +109,32 @@ public record MeltingReport(
    * @return what melts without a figure for the end of melting, and resins without a bound
    */
   public List<Material> unknown() {
-    List<Material> unknown = new ArrayList<>();
-    melting.stream()
-        .filter(m -> m.endOfMelting().isEmpty())
-        .forEach(m -> unknown.add(m.material()));
+    List<Material> unknown = new ArrayList<>(withoutEnd());
     dissolving.stream()
         .filter(d -> d.dissolves() && d.figure().isEmpty())
         .forEach(d -> unknown.add(d.material()));
     return unknown;
+  }
+
+  /**
+   * Returns what melts and nobody knows where its melting ends.
+   *
+   * @return the materials, in the order of the mix
+   */
+  public List<Material> withoutEnd() {
+    return melting.stream()
+        .filter(m -> m.endOfMelting().isEmpty())
+        .map(ComponentMelting::material)
+        .toList();
+  }
+
+  /**
+   * Tells whether a clear point of the whole mix can be estimated.
+   *
+   * @return whether something melts, and each component that does has a figure for the end of it
+   */
+  public boolean tellsClearPoint() {
+    return !melting.isEmpty() && withoutEnd().isEmpty();
   }
 
   /**
@@ -128,7 +146,10 @@ public record MeltingReport(
     Explanation.Builder builder = Explanation.of("How the mix melts");
     melting.forEach(m -> explain(m, builder));
     dissolving.forEach(d -> explain(d, builder));
-    unknown().forEach(m -> builder.warning("No figure is known for " + m + "."));
+    unknown().stream()
+        .map(m -> "No figure is known for " + m + ".")
+        .distinct()
+        .forEach(builder::warning);
     return builder.warning("Melting points of a blend do not average.").build();
   }
 

@@ -3,9 +3,8 @@ package org.meltwright.core.thermal;
 
 import static org.meltwright.core.thermal.ThermalProblem.CHECK;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Optional;
+import org.meltwright.core.material.ByMaterial;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.PropertyKey;
@@ -40,7 +39,7 @@ public final class SolubilityAssumptions {
    * kg/mol, the triglyceride C57H92O6.
    */
   public static final SolubilityAssumptions TYPICAL =
-      new SolubilityAssumptions(0.747, 0.443, 0.873, 175_000, Map.of());
+      new SolubilityAssumptions(0.747, 0.443, 0.873, 175_000, ByMaterial.none());
 
   private static final double GRAMS_PER_KILOGRAM = 1000;
 
@@ -48,14 +47,14 @@ public final class SolubilityAssumptions {
   private final double resinMolarMass;
   private final double oilMolarMass;
   private final double heatOfFusion;
-  private final Map<Material, Double> own;
+  private final ByMaterial<Double> own;
 
   private SolubilityAssumptions(
       double meltingMolarMass,
       double resinMolarMass,
       double oilMolarMass,
       double heatOfFusion,
-      Map<Material, Double> own) {
+      ByMaterial<Double> own) {
     this.meltingMolarMass = meltingMolarMass;
     this.resinMolarMass = resinMolarMass;
     this.oilMolarMass = oilMolarMass;
@@ -66,16 +65,19 @@ public final class SolubilityAssumptions {
   /**
    * Returns a copy with a molar mass for one material.
    *
-   * @param material the material
+   * @param material the material, whatever its figures and its lot; that lot alone if it names one
    * @param kilogramsPerMole its molar mass, in kg/mol, from 0.001 to 100
    * @return the new assumptions
    * @throws org.meltwright.units.ProblemException if the molar mass cannot be
    */
   public SolubilityAssumptions withMolarMass(Material material, double kilogramsPerMole) {
-    Map<Material, Double> map = new LinkedHashMap<>(own);
-    map.put(material, CHECK.between(kilogramsPerMole, 0.001, 100, "molar mass in kg/mol"));
+    CHECK.between(kilogramsPerMole, 0.001, 100, "molar mass in kg/mol");
     return new SolubilityAssumptions(
-        meltingMolarMass, resinMolarMass, oilMolarMass, heatOfFusion, Map.copyOf(map));
+        meltingMolarMass,
+        resinMolarMass,
+        oilMolarMass,
+        heatOfFusion,
+        own.with(material, kilogramsPerMole));
   }
 
   /**
@@ -102,14 +104,13 @@ public final class SolubilityAssumptions {
    * @return the molar mass, in kg/mol
    */
   public double molarMass(Material material) {
-    Double stated = own.get(material);
-    if (stated != null) {
-      return stated;
-    }
     Optional<Double> known =
-        material
-            .find(PropertyKey.MOLECULAR_WEIGHT)
-            .map(f -> f.value().middle() / GRAMS_PER_KILOGRAM);
+        own.find(material)
+            .or(
+                () ->
+                    material
+                        .find(PropertyKey.MOLECULAR_WEIGHT)
+                        .map(f -> f.value().middle() / GRAMS_PER_KILOGRAM));
     if (known.isPresent()) {
       return known.get();
     }

@@ -32,11 +32,11 @@ final class VesselHeat {
 
   private static double[] specificHeat(VesselMaterial material) {
     return switch (material) {
-      case STAINLESS_STEEL, STEEL, ENAMELLED_STEEL -> new double[] {460, 520};
+      case STAINLESS_STEEL, STEEL, GALVANISED_STEEL, ENAMELLED_STEEL -> new double[] {460, 520};
       case CAST_IRON -> new double[] {420, 500};
       case ALUMINIUM -> new double[] {880, 920};
       case COPPER -> new double[] {375, 395};
-      case GLASS_OR_CERAMIC -> new double[] {750, 1000};
+      case GLASS, HEAT_RESISTANT_GLASS, CERAMIC -> new double[] {750, 1000};
       case SILICONE -> new double[] {1000, 1500};
       case PAPER, PLASTIC -> new double[] {1300, 2300};
       case UNKNOWN -> new double[] {375, 2300};

@@ -115,7 +115,15 @@ public final class WorkingWindow {
       TemperatureDifference margin,
       TemperatureDifference leastWidth,
       SolubilityAssumptions assumptions) {
-    IdealLiquidus liquidus = IdealLiquidus.of(composition, assumptions);
+    return of(IdealLiquidus.of(composition, assumptions), composition, ceiling, margin, leastWidth);
+  }
+
+  private static WorkingWindow of(
+      IdealLiquidus liquidus,
+      Composition composition,
+      TemperaturePoint ceiling,
+      TemperatureDifference margin,
+      TemperatureDifference leastWidth) {
     return new WorkingWindow(
         new TemperatureRange(liquidus.point(), liquidus.top()),
         ceiling,
@@ -123,6 +131,39 @@ public final class WorkingWindow {
         leastWidth,
         liquidus,
         undissolved(composition, ceiling));
+  }
+
+  /**
+   * Returns the window of a mix, if its clear point can be estimated, with {@link
+   * SolubilityAssumptions#TYPICAL}.
+   *
+   * @param composition what the mix is made of
+   * @param ceiling the highest temperature allowed
+   * @param margin how far above its clear point the mix has to be so that it does not set on the
+   *     tool
+   * @param leastWidth the least room between the bounds that can be worked in
+   * @return the window; empty if nothing melts, or what melts has no figure: see {@link
+   *     MeltingReport#tellsClearPoint}
+   * @throws org.meltwright.units.ProblemException if margin or least width is negative or above 200
+   *     K
+   */
+  public static Optional<WorkingWindow> find(
+      Composition composition,
+      TemperaturePoint ceiling,
+      TemperatureDifference margin,
+      TemperatureDifference leastWidth) {
+    return IdealLiquidus.find(composition, SolubilityAssumptions.TYPICAL)
+        .map(liquidus -> of(liquidus, composition, ceiling, margin, leastWidth));
+  }
+
+  /**
+   * Returns what melts in a mix and has no melting range: what the window of the mix waits for.
+   *
+   * @param composition what the mix is made of
+   * @return the materials, in the order of the mix; empty if every figure is there
+   */
+  public static List<Material> withoutMeltingRange(Composition composition) {
+    return IdealLiquidus.withoutFigure(IdealLiquidus.report(composition).melting());
   }
 
   private static List<Material> undissolved(Composition composition, TemperaturePoint ceiling) {
@@ -293,7 +334,8 @@ public final class WorkingWindow {
   }
 
   private String adviceOnResins(Locale locale) {
-    String names = undissolved.stream().map(m -> m.name(locale)).collect(Collectors.joining(", "));
+    String names =
+        undissolved.stream().map(m -> m.name(locale)).distinct().collect(Collectors.joining(", "));
     return names.isEmpty()
         ? ""
         : Messages.beside(WorkingWindow.class)
@@ -324,7 +366,10 @@ public final class WorkingWindow {
         .step("low end: ideal solubility of " + liquidus.governing())
         .step("high end: top of the range of " + liquidus.highestMelting())
         .warning("Ideal solubility is an estimate; natural materials may crystallise higher.");
-    liquidus.assumed().forEach(m -> builder.warning("The heat of fusion of " + m + " is assumed."));
+    liquidus.assumed().stream()
+        .map(m -> "The heat of fusion of " + m + " is assumed.")
+        .distinct()
+        .forEach(builder::warning);
     if (liquidus.mixedDefinitions()) {
       builder.warning("The melting ranges compared have different definitions.");
     }

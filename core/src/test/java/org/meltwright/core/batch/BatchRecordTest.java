@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
-import org.meltwright.core.batch.BatchLedger.Lot;
 import org.meltwright.core.laws.SampleMaterials;
 import org.meltwright.core.material.Material;
 import org.meltwright.units.Problem;
@@ -37,9 +36,9 @@ class BatchRecordTest {
               MEDIUM,
               NINE,
               List.of(
-                  WeighedLine.of(WAX, "W7", grams(500), NINE),
-                  WeighedLine.of(WAX, "W8", grams(230), NINE.plusSeconds(60)),
-                  WeighedLine.of(RESIN, "R2", grams(92), NINE.plusSeconds(3600))))
+                  WeighedLine.of(WAX.withLot("W7"), grams(500), NINE),
+                  WeighedLine.of(WAX.withLot("W8"), grams(230), NINE.plusSeconds(60)),
+                  WeighedLine.of(RESIN.withLot("R2"), grams(92), NINE.plusSeconds(3600))))
           .withNote("strained twice");
 
   private static final BatchRecord S1 =
@@ -49,11 +48,12 @@ class BatchRecordTest {
               NINE.plusSeconds(90_000),
               List.of(
                   WeighedLine.of(M1, grams(180), NINE.plusSeconds(90_000)),
-                  WeighedLine.of(BLUE, "B1", grams(20), NINE.plusSeconds(90_060))))
+                  WeighedLine.of(BLUE.withLot("B1"), grams(20), NINE.plusSeconds(90_060))))
           .withCakes(List.of("S-1-1", "S-1-2"));
 
   private static final BatchRecord M2 =
-      BatchRecord.of("M-2", MEDIUM, NINE, List.of(WeighedLine.of(WAX, "W8", grams(80), NINE)))
+      BatchRecord.of(
+              "M-2", MEDIUM, NINE, List.of(WeighedLine.of(WAX.withLot("W8"), grams(80), NINE)))
           .withCakes(List.of("M-2-1"));
 
   @Test
@@ -84,11 +84,11 @@ class BatchRecordTest {
             MEDIUM,
             NINE,
             List.of(
-                WeighedLine.of(WAX, "W8", grams(90), NINE),
-                WeighedLine.of(BLUE, "B1", grams(10), NINE)));
+                WeighedLine.of(WAX.withLot("W8"), grams(90), NINE),
+                WeighedLine.of(BLUE.withLot("B1"), grams(10), NINE)));
     assertThat(blueMedium.deviations())
         .extracting(d -> d.ingredient().name() + " " + Math.round(d.difference() * 1000))
-        .containsExactly("resin -111", "wax 11", "blue 100");
+        .containsExactly("resin -111", "wax 11", "blue (lot B1) 100");
   }
 
   @Test
@@ -97,7 +97,7 @@ class BatchRecordTest {
     assertThat(ledger.batches()).containsOnlyKeys("S-1", "M-2", "M-1");
     assertThat(ledger.lotsIn("S-1-2"))
         .containsExactlyInAnyOrder(
-            new Lot(WAX, "W7"), new Lot(WAX, "W8"), new Lot(RESIN, "R2"), new Lot(BLUE, "B1"));
+            WAX.withLot("W7"), WAX.withLot("W8"), RESIN.withLot("R2"), BLUE.withLot("B1"));
     assertThat(ledger.lotsIn("none")).isEmpty();
     assertThat(ledger.batchOfCake("M-2-1")).contains(M2);
   }
@@ -105,10 +105,50 @@ class BatchRecordTest {
   @Test
   void cakesWith_lot_findsAllCakesThatHoldIt() {
     BatchLedger ledger = BatchLedger.of(List.of(S1, M2));
-    assertThat(ledger.cakesWith(new Lot(WAX, "W8")))
+    assertThat(ledger.cakesWith(WAX.withLot("W8")))
         .containsExactlyInAnyOrder("S-1-1", "S-1-2", "M-2-1");
-    assertThat(ledger.cakesWith(new Lot(RESIN, "R2"))).containsExactly("S-1-1", "S-1-2");
-    assertThat(ledger.cakesWith(new Lot(RESIN, "R9"))).isEmpty();
+    assertThat(ledger.cakesWith(RESIN.withLot("R2"))).containsExactly("S-1-1", "S-1-2");
+    assertThat(ledger.cakesWith(RESIN.withLot("R9"))).isEmpty();
+  }
+
+  @Test
+  void cakesWith_materialWithoutALot_findsEveryLotOfIt() {
+    BatchLedger ledger = BatchLedger.of(List.of(S1, M2));
+    assertThat(ledger.cakesWith(WAX)).containsExactlyInAnyOrder("S-1-1", "S-1-2", "M-2-1");
+    BatchRecord unnoted =
+        BatchRecord.of("M-9", MEDIUM, NINE, List.of(WeighedLine.of(WAX, grams(80), NINE)))
+            .withCakes(List.of("M-9-1"));
+    assertThat(BatchLedger.of(List.of(unnoted)).cakesWith(WAX)).containsExactly("M-9-1");
+    assertThat(BatchLedger.of(List.of(unnoted)).cakesWith(WAX.withLot("W8"))).isEmpty();
+    assertThat(unnoted.toDraft().lines().get(0).lot()).isNull();
+  }
+
+  @Test
+  void charge_lots_areLinesThatAddUpByMaterial() {
+    assertThat(M1.charge().composition().materials())
+        .containsExactly(WAX.withLot("W7"), WAX.withLot("W8"), RESIN.withLot("R2"));
+    assertThat(M1.charge().massKilograms(WAX)).isCloseTo(0.73, within(1e-12));
+    assertThat(M1.charge().massKilograms(WAX.withLot("W8"))).isCloseTo(0.23, within(1e-12));
+  }
+
+  @Test
+  void deviations_recipeThatNamesALot_goesByIt() {
+    Recipe twoLots =
+        Recipe.named("two lots").part(WAX.withLot("W7"), 1).part(WAX.withLot("W8"), 1).build();
+    BatchRecord record =
+        BatchRecord.of(
+            "L-1",
+            twoLots,
+            NINE,
+            List.of(
+                WeighedLine.of(WAX.withLot("W7"), grams(30), NINE),
+                WeighedLine.of(WAX.withLot("W8"), grams(10), NINE)));
+    assertThat(record.deviations())
+        .extracting(LineDeviation::difference)
+        .containsExactly(0.25, -0.25);
+    BatchRecord ofAny =
+        BatchRecord.of("L-2", twoLots, NINE, List.of(WeighedLine.of(WAX, grams(30), NINE)));
+    assertThat(ofAny.deviations()).extracting(LineDeviation::difference).containsExactly(0.0);
   }
 
   @Test
@@ -212,7 +252,7 @@ class BatchRecordTest {
     }
     BatchLedger ledger = BatchLedger.of(all);
     assertThat(ledger.lotsIn("cake 1999")).hasSize(3);
-    assertThat(ledger.cakesWith(new Lot(RESIN, "R2"))).hasSize(2000);
+    assertThat(ledger.cakesWith(RESIN.withLot("R2"))).hasSize(2000);
   }
 
   private static List<Problem> problems(List<BatchRecordDraft> drafts) {

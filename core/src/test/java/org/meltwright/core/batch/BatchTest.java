@@ -15,6 +15,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.MixingRatio;
@@ -183,5 +184,36 @@ class BatchTest {
         assertThat(problem.remedy(locale)).isNotBlank();
       }
     }
+  }
+
+  @Test
+  void usingUp_lotsAndVersions_areAskedByMaterialAndLot() {
+    Material ownWax = Material.builder("wax").names("Own wax", "").build();
+    Batch batch = Batch.usingUp(MEDIUM, ownWax, grams(730), Losses.NONE);
+    assertThat(batch.lines().get(1)).isEqualTo(new BatchLine(Ingredient.of(WAX), 0.73));
+    assertThat(batch.massOf(WAX)).isEqualTo(batch.massOf(ownWax));
+    Recipe lots = Recipe.named("lots").part(WAX.withLot("7"), 1).part(WAX.withLot("8"), 3).build();
+    Batch ofLots = Batch.ofIngredient(lots, WAX.withLot("7"), grams(100), Losses.NONE);
+    assertThat(ofLots.charge().massKilograms()).isCloseTo(0.4, within(1e-12));
+    assertThat(Batch.ofIngredient(lots, WAX, grams(100), Losses.NONE).charge().massKilograms())
+        .isCloseTo(0.1, within(1e-12));
+    assertThatThrownBy(() -> Batch.ofIngredient(lots, WAX.withLot("9"), grams(1), Losses.NONE))
+        .hasMessageContaining("wax (lot 9)");
+    assertThat(lots).hasToString("lots = 1.0 wax (lot 7) + 3.0 wax (lot 8)");
+  }
+
+  @Test
+  void losses_statedOfAMaterial_holdForItsLotsUnlessALotHasItsOwn() {
+    Losses losses =
+        Losses.NONE
+            .withInsolubles(RESIN, MassFraction.ofPercent(4))
+            .withInsolubles(RESIN.withLot("7"), MassFraction.ofPercent(10));
+    assertThat(losses.insolubles(RESIN.withLot("8"))).hasValue(MassFraction.ofPercent(4));
+    assertThat(losses.insolubles(RESIN.withLot("7"))).hasValue(MassFraction.ofPercent(10));
+    Recipe two = Recipe.named("two").part(RESIN.withLot("7"), 1).part(RESIN, 1).build();
+    Batch batch = Batch.ofTotal(two, grams(200), losses);
+    assertThat(batch.insolublesKilograms()).isCloseTo(0.014, within(1e-12));
+    assertThat(batch.net().massKilograms(RESIN.withLot("7"))).isCloseTo(0.09, within(1e-12));
+    assertThat(losses.toString()).startsWith("insolubles {resin=0.04, resin (lot 7)=0.1}");
   }
 }

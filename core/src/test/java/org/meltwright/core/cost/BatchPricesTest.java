@@ -3,6 +3,7 @@ package org.meltwright.core.cost;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.meltwright.units.MetricUnits.kilograms;
 
@@ -202,5 +203,32 @@ class BatchPricesTest {
                 assertThat(e.problems())
                     .extracting(p -> p.found())
                     .containsExactlyInAnyOrder("wax", "red"));
+  }
+
+  @Test
+  void cost_priceOfAMaterial_holdsForItsVersionsAndLotsUnlessALotHasItsOwn() {
+    Material ownWax = Material.builder("wax").names("Own wax", "").build();
+    Recipe mixed =
+        Recipe.named("mixed")
+            .part(WAX.withLot("7"), 1)
+            .part(WAX.withLot("8"), 1)
+            .part(ownWax, 1)
+            .build();
+    BatchPrices prices =
+        BatchPrices.of(
+            Map.of(
+                WAX.withLot("8"), UnitPrice.parse("20 EUR/kg"), WAX, UnitPrice.parse("10 EUR/kg")));
+    CostItem item = prices.cost(Batch.ofTotal(mixed, kilograms(3), Losses.NONE));
+    assertThat(item.cost()).isEqualTo(ExactMoney.of(Money.parse("EUR 40")));
+  }
+
+  @Test
+  void of_twoPricesForOneMaterial_isRefused() {
+    Material ownWax = Material.builder("wax").names("Own wax", "").build();
+    Map<Material, UnitPrice> two =
+        Map.of(WAX, UnitPrice.parse("10 EUR/kg"), ownWax, UnitPrice.parse("20 EUR/kg"));
+    assertThatThrownBy(() -> BatchPrices.of(two))
+        .isInstanceOf(ProblemException.class)
+        .hasMessageContaining("wax");
   }
 }

@@ -40,9 +40,18 @@ public final class MixtureArbitraries {
   }
 
   /**
+   * Returns random compositions of sample materials, among them lots and versions of one material.
+   *
+   * @return the compositions
+   */
+  public static Arbitrary<Composition> compositionsOfLots() {
+    return compositions(SampleMaterials.withLotsAndVersions());
+  }
+
+  /**
    * Returns random compositions of one to all of your own materials.
    *
-   * @param materials the materials, all different
+   * @param materials the materials, all different; lots and versions of one are welcome
    * @return the compositions
    */
   public static Arbitrary<Composition> compositions(List<Material> materials) {

@@ -2,10 +2,9 @@
 package org.meltwright.core.laws;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.BatchLine;
 import org.meltwright.core.material.Material;
@@ -22,7 +21,8 @@ import org.meltwright.units.QuantityKind;
  * What holds for every mix and batch, as checks to call from a property test.
  *
  * <p>A law that does not hold throws an {@link AssertionError} that names the numbers that broke
- * it. Shares are compared within 1e-9, masses relative to the larger one.
+ * it. Shares are compared within 1e-9, masses relative to the larger one, unless a law says
+ * otherwise.
  */
 public final class MixtureLaws {
 
@@ -53,14 +53,14 @@ public final class MixtureLaws {
    */
   public static void massToVolumeToMassReturns(Composition composition, DensityBasis basis) {
     VolumeView view = composition.volumeView(basis);
-    Map<Material, Double> volumes = new LinkedHashMap<>();
+    double[] volumes = new double[composition.size()];
     double sum = 0;
-    for (int i = 0; i < composition.size(); i++) {
-      volumes.put(composition.materials().get(i), view.volumeFractionValue(i));
-      sum += view.volumeFractionValue(i);
+    for (int i = 0; i < volumes.length; i++) {
+      volumes[i] = view.volumeFractionValue(i);
+      sum += volumes[i];
     }
     check(Math.abs(sum - 1) <= TOLERANCE, "volumes sum to %s in %s", sum, composition);
-    Composition back = Composition.ofVolumeParts(volumes, basis);
+    Composition back = Composition.ofVolumeParts(basis, composition.materials(), volumes);
     check(back.isCloseTo(composition, TOLERANCE), "%s came back as %s", composition, back);
   }
 
@@ -109,7 +109,8 @@ public final class MixtureLaws {
   }
 
   /**
-   * The order in which mixtures are poured together does not matter.
+   * The order in which mixtures are poured together does not matter, to the last bit; nor does it
+   * matter, within the tolerance, whether that is done at once or step by step.
    *
    * @param mixtures the mixtures, at least one above zero
    */
@@ -118,12 +119,98 @@ public final class MixtureLaws {
     Collections.reverse(reversed);
     Mixture one = Mixture.blend(mixtures);
     Mixture other = Mixture.blend(reversed);
-    check(one.isCloseTo(other, TOLERANCE), "%s in one order, %s in the other", one, other);
+    check(one.equals(other), "%s in one order, %s in the other", one, other);
+    check(one.hashCode() == other.hashCode(), "%s has two hashes", one);
     Mixture stepwise = mixtures.get(0);
     for (Mixture next : mixtures.subList(1, mixtures.size())) {
       stepwise = stepwise.plus(next);
     }
     check(one.isCloseTo(stepwise, TOLERANCE), "%s at once, %s step by step", one, stepwise);
+  }
+
+  /**
+   * The order of the parts does not matter, to the last bit: the composition is equal, and so are
+   * its shares and its density.
+   *
+   * @param composition the composition, which is made again of its shares in the reverse order
+   * @param basis the state that volumes are counted in
+   */
+  public static void orderOfPartsDoesNotMatter(Composition composition, DensityBasis basis) {
+    List<Material> materials = new ArrayList<>(composition.materials());
+    Collections.reverse(materials);
+    double[] parts = new double[materials.size()];
+    double[] again = new double[parts.length];
+    for (int i = 0; i < parts.length; i++) {
+      again[i] = composition.massFractionValue(i);
+      parts[parts.length - 1 - i] = again[i];
+    }
+    Composition one = composition.withParts(again);
+    Composition other = Composition.ofParts(materials, parts);
+    check(one.equals(other) && other.equals(one), "%s and turned round %s", one, other);
+    check(one.hashCode() == other.hashCode(), "%s has two hashes", one);
+    for (Material material : materials) {
+      checkSame(one.massFractionValue(material), other.massFractionValue(material), material);
+    }
+    checkSame(
+        one.volumeView(basis).densityKilogramsPerCubicMetre(),
+        other.volumeView(basis).densityKilogramsPerCubicMetre(),
+        "density");
+    checkSame(one.density(basis).lowSi(), other.density(basis).lowSi(), "low density");
+    check(
+        one.share(ShareOf.FREE_OIL).equals(other.share(ShareOf.FREE_OIL)),
+        "free oil of %s",
+        composition);
+  }
+
+  /**
+   * A part may be given in two lines, in any places: halves and quarters, which doubles hold
+   * without rounding, make the equal composition.
+   *
+   * @param materials the materials
+   * @param parts their parts, at least one above zero
+   * @param place which of them is given in two lines
+   */
+  public static void splittingAPartMakesNoDifference(
+      List<Material> materials, double[] parts, int place) {
+    List<Material> more = new ArrayList<>(materials);
+    more.add(0, materials.get(place));
+    double[] split = new double[parts.length + 1];
+    System.arraycopy(parts, 0, split, 1, parts.length);
+    split[0] = parts[place] / 4;
+    split[place + 1] = parts[place] * 3 / 4;
+    boolean isExact = split[0] + split[place + 1] == parts[place];
+    Composition whole = Composition.ofParts(materials, parts);
+    Composition apart = Composition.ofParts(more, split);
+    check(
+        isExact ? apart.equals(whole) : apart.isCloseTo(whole, TOLERANCE),
+        "%s, and with a part in two lines %s",
+        whole,
+        apart);
+  }
+
+  /**
+   * Blending loses no material and none of its figures: all that went in with more than nothing
+   * stands in the whole, whatever its id, and what is asked by material adds up.
+   *
+   * @param compositions what is blended, at least one, in equal parts
+   */
+  public static void blendingDropsNoFigure(List<Composition> compositions) {
+    double[] masses = new double[compositions.size()];
+    Arrays.fill(masses, 1);
+    Composition whole = Composition.blend(compositions, masses);
+    for (Composition each : compositions) {
+      for (Material material : each.materials()) {
+        check(whole.materials().contains(material), "%s is lost in %s", material, whole);
+      }
+    }
+    for (Material asked : whole.materials()) {
+      double lines = 0;
+      for (int i = 0; i < whole.size(); i++) {
+        lines += whole.materials().get(i).isMeantBy(asked) ? whole.massFractionValue(i) : 0;
+      }
+      double share = whole.massFractionValue(asked);
+      check(Math.abs(share - lines) <= TOLERANCE, "%s: %s, by line %s", asked, share, lines);
+    }
   }
 
   /**
@@ -222,6 +309,15 @@ public final class MixtureLaws {
         Batch.ofNet(
             batch.recipe(), QuantityKind.MASS.ofSi(batch.net().massKilograms()), batch.losses());
     checkMass(back.charge().massKilograms(), batch.charge().massKilograms(), "charge");
+  }
+
+  private static void checkSame(double found, double expected, Object what) {
+    check(
+        Double.compare(found, expected) == 0,
+        "%s: %s in one order, %s in the other",
+        what,
+        found,
+        expected);
   }
 
   private static void checkMass(double found, double expected, String what) {

@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.laws;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.meltwright.core.material.DefinedTemperature;
 import org.meltwright.core.material.MassFractionRange;
@@ -63,6 +64,21 @@ public final class SampleMaterials {
    */
   public static List<Material> all() {
     return List.of(WAX, HARD_WAX, RESIN, WHITE, BLUE, OIL, WHITE_PAINT);
+  }
+
+  /**
+   * Returns all of them, some also as lots and as a version with another figure.
+   *
+   * @return the materials, all different, some of one id
+   */
+  public static List<Material> withLotsAndVersions() {
+    List<Material> materials = new ArrayList<>(all());
+    materials.add(WAX.withLot("7"));
+    materials.add(WAX.withLot("8"));
+    materials.add(
+        melting(material("wax", MaterialFamily.WAX, MaterialRole.BASE, 950, 850), 58, 60));
+    materials.add(RESIN.withLot("7"));
+    return List.copyOf(materials);
   }
 
   /**

@@ -15,7 +15,6 @@ import static org.meltwright.units.MetricUnits.grams;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -219,17 +218,17 @@ class CorrectionTest {
   @Test
   void largestBatch_shelf_saysWhatRunsOutFirst() {
     LargestBatch batch =
-        LargestBatch.of(ratio(1, 8), Map.of(RESIN, 0.1, WAX, 0.730, HARD_WAX, 1.0));
+        LargestBatch.of(ratio(1, 8), List.of(RESIN, WAX, HARD_WAX), 0.1, 0.730, 1.0);
     assertThat(batch.mixture().massKilograms()).isCloseTo(0.82125, within(1e-12));
     assertThat(batch.runsOut()).containsExactly(WAX);
-    assertThat(batch.leftKilograms().get(RESIN)).isCloseTo(0.00875, within(1e-12));
-    assertThat(batch.leftKilograms().get(WAX)).isZero();
-    assertThat(batch.leftKilograms().get(HARD_WAX)).isEqualTo(1.0);
+    assertThat(batch.leftKilograms(RESIN)).isCloseTo(0.00875, within(1e-12));
+    assertThat(batch.leftKilograms(WAX)).isZero();
+    assertThat(batch.leftKilograms(HARD_WAX)).isEqualTo(1.0);
   }
 
   @Test
   void largestBatch_missingIngredient_isNothing() {
-    LargestBatch batch = LargestBatch.of(ratio(1, 8), Map.of(WAX, 1.0));
+    LargestBatch batch = LargestBatch.of(ratio(1, 8), List.of(WAX), 1.0);
     assertThat(batch.mixture().massKilograms()).isZero();
     assertThat(batch.runsOut()).containsExactly(RESIN);
   }

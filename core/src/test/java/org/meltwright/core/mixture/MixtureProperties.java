@@ -7,14 +7,22 @@ import static org.meltwright.core.laws.SampleMaterials.RESIN;
 import static org.meltwright.core.laws.SampleMaterials.WAX;
 import static org.meltwright.units.MetricUnits.kilograms;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Assume;
+import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.From;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
 import net.jqwik.api.constraints.Size;
 import org.meltwright.core.batch.Batch;
@@ -22,6 +30,7 @@ import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.laws.MixtureArbitraries;
 import org.meltwright.core.laws.MixtureLaws;
+import org.meltwright.core.laws.SampleMaterials;
 import org.meltwright.core.material.Material;
 import org.meltwright.units.MassFraction;
 
@@ -55,6 +64,100 @@ class MixtureProperties {
   @Provide
   Arbitrary<Losses> losses() {
     return MixtureArbitraries.losses();
+  }
+
+  @Provide
+  Arbitrary<Composition> lots() {
+    return MixtureArbitraries.compositionsOfLots();
+  }
+
+  @Provide
+  Arbitrary<Mixture> mixturesOfLots() {
+    return Combinators.combine(lots(), MixtureArbitraries.kilograms()).as(Mixture::new);
+  }
+
+  @Provide
+  Arbitrary<Material> lotsAndVersions() {
+    return Arbitraries.of(SampleMaterials.withLotsAndVersions());
+  }
+
+  @Property
+  void theOrderOfPartsDoesNotMatter(@ForAll("lots") Composition composition) {
+    MixtureLaws.orderOfPartsDoesNotMatter(composition, DensityBasis.SOLID);
+    MixtureLaws.orderOfPartsDoesNotMatter(composition, DensityBasis.MELT);
+  }
+
+  @Property
+  void anyOrderOfPartsMakesTheEqualComposition(
+      @ForAll("lots") Composition composition, @ForAll Random random) {
+    List<Integer> places = new ArrayList<>();
+    IntStream.range(0, composition.size()).forEach(places::add);
+    Collections.shuffle(places, random);
+    Composition shuffled =
+        Composition.ofParts(
+            places.stream().map(composition.materials()::get).toList(),
+            places.stream().mapToDouble(composition::massFractionValue).toArray());
+    double[] again =
+        IntStream.range(0, composition.size())
+            .mapToDouble(composition::massFractionValue)
+            .toArray();
+    assertThat(shuffled).isEqualTo(composition.withParts(again));
+    assertThat(shuffled).hasSameHashCodeAs(composition.withParts(again));
+  }
+
+  @Property
+  void splittingAPartMakesNoDifference(
+      @ForAll("lots") Composition composition, @ForAll @IntRange(max = 1000) int place) {
+    double[] parts = new double[composition.size()];
+    Arrays.setAll(parts, composition::massFractionValue);
+    MixtureLaws.splittingAPartMakesNoDifference(
+        composition.materials(), parts, place % parts.length);
+  }
+
+  @Property
+  void blendingDropsNoFigure(
+      @ForAll @Size(min = 1, max = 6) List<@From("lots") Composition> compositions) {
+    MixtureLaws.blendingDropsNoFigure(compositions);
+  }
+
+  @Property
+  void blendingLotsConservesMassWhateverTheOrder(
+      @ForAll @Size(min = 1, max = 6) List<@From("mixturesOfLots") Mixture> mixtures) {
+    MixtureLaws.blendingConservesMass(mixtures);
+    MixtureLaws.orderOfBlendingDoesNotMatter(mixtures);
+  }
+
+  @Property
+  void lawsHoldForLotsAndVersionsToo(
+      @ForAll("mixturesOfLots") Mixture mixture,
+      @ForAll("lotsAndVersions") Material material,
+      @ForAll("shares") MassFraction share) {
+    MixtureLaws.sharesSumToOne(mixture.composition().expanded());
+    MixtureLaws.massToVolumeToMassReturns(mixture.composition(), DensityBasis.SOLID);
+    MixtureLaws.splittingConservesMass(mixture, share);
+    MixtureLaws.addingNeverLowersAShare(mixture, material, mixture.massKilograms());
+    Assume.that(mixture.composition().massFractionValue(material) < 0.999);
+    Composition with = mixture.composition().with(material, share);
+    assertThat(with.massFractionValue(material)).isCloseTo(share.value(), within(1e-12));
+  }
+
+  /** What leaves a mix leaves every line of it in proportion, or the lot that is named. */
+  @Property
+  void whatLeavesLeavesTheRestAsItIs(
+      @ForAll("mixturesOfLots") Mixture mixture,
+      @ForAll("lotsAndVersions") Material material,
+      @ForAll @Scale(9) @DoubleRange(max = 0.999) double part) {
+    double there = mixture.massKilograms(material);
+    Assume.that(there > 0 && there < mixture.massKilograms() * 0.999);
+    Mixture rest = mixture.minus(material, kilograms(there * part));
+    double tolerance = mixture.massKilograms() * 1e-12;
+    assertThat(rest.massKilograms(material)).isCloseTo(there * (1 - part), within(tolerance));
+    for (Material other : mixture.composition().materials()) {
+      if (!other.isSameMaterial(material)) {
+        assertThat(rest.massKilograms(other))
+            .isCloseTo(mixture.massKilograms(other), within(tolerance));
+      }
+    }
   }
 
   @Property

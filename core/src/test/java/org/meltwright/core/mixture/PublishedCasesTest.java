@@ -8,7 +8,6 @@ import static org.meltwright.units.MetricUnits.kilograms;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -194,14 +193,10 @@ class PublishedCasesTest {
       densities[i] = numbers[2 * i + 1];
     }
     List<Material> materials = materials(parts, densities);
-    Map<Material, Double> byMaterial = new LinkedHashMap<>();
-    for (int i = 0; i < parts.length; i++) {
-      byMaterial.put(materials.get(i), parts[i]);
-    }
     Composition mix =
         byVolume
-            ? Composition.ofVolumeParts(byMaterial, DensityBasis.SOLID)
-            : Composition.ofParts(byMaterial);
+            ? Composition.ofVolumeParts(DensityBasis.SOLID, materials, parts)
+            : Composition.ofParts(materials, parts);
     return mix.density(DensityBasis.SOLID).centralSi();
   }
 

@@ -8,7 +8,6 @@ import static org.meltwright.units.MetricUnits.gramsPerMillilitre;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.joda.money.CurrencyUnit;
@@ -28,7 +27,7 @@ class ClassPlanTest {
   private static final Material WAX = Material.builder("wax").build();
   private static final Material RESIN = Material.builder("resin").build();
   private static final Material RED = Material.builder("red").build();
-  private static final Composition MEDIUM = Composition.ofParts(Map.of(RESIN, 1.0, WAX, 8.0));
+  private static final Composition MEDIUM = Composition.ofParts(List.of(RESIN, WAX), 1, 8);
   private static final Coverage COVERAGE =
       Coverage.of(QuantityKind.LENGTH.ofSi(150e-6), 8, gramsPerMillilitre(0.97)).withLoss(0.2);
   private static final ClassPlan TWELVE =
@@ -53,7 +52,7 @@ class ClassPlanTest {
 
   @Test
   void coloursTakeTheirShareOfAll() {
-    Composition red = Composition.ofParts(Map.of(RED, 1.0, WAX, 4.0));
+    Composition red = Composition.ofParts(List.of(RED, WAX), 1, 4);
     ClassPlan plan =
         TWELVE.withColours(List.of(new ColourShare("red", MassFraction.of(0.25), red)));
     assertThat(plan.kilograms(plan.colours().get(0)) + plan.plainKilograms())

@@ -4,9 +4,9 @@ package org.meltwright.core.thermal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -38,11 +38,13 @@ class CatalogueThermalTest {
   }
 
   private static Composition mix(Object... parts) {
-    Map<Material, Double> map = new LinkedHashMap<>();
+    List<Material> materials = new ArrayList<>();
+    double[] masses = new double[parts.length / 2];
     for (int i = 0; i < parts.length; i += 2) {
-      map.put(CATALOGUE.require((String) parts[i]), ((Number) parts[i + 1]).doubleValue());
+      materials.add(CATALOGUE.require((String) parts[i]));
+      masses[i / 2] = ((Number) parts[i + 1]).doubleValue();
     }
-    return Composition.ofParts(map);
+    return Composition.ofParts(materials, masses);
   }
 
   private static WorkingWindow window(Composition composition) {

@@ -1,8 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.List;
 import org.meltwright.core.material.DefinedTemperature;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
@@ -130,10 +129,7 @@ final class TestMaterials {
   private TestMaterials() {}
 
   static Composition mix(Material first, double firstParts, Material second, double secondParts) {
-    Map<Material, Double> parts = new LinkedHashMap<>();
-    parts.put(first, firstParts);
-    parts.put(second, secondParts);
-    return Composition.ofParts(parts);
+    return Composition.ofParts(List.of(first, second), firstParts, secondParts);
   }
 
   private static Sourced<DefinedTemperature> melting(

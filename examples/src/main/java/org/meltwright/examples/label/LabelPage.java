@@ -40,7 +40,7 @@ public final class LabelPage {
 
   private void write() {
     String language = locale.getLanguage().equals("de") ? "de" : "en";
-    String title = escape(label.details().productName(locale));
+    String title = escape(label.details().productName(locale).orElse(""));
     out.append("<!DOCTYPE html>\n<html lang=\"").append(language).append("\">\n<head>\n");
     out.append("<meta charset=\"utf-8\">\n<title>").append(title).append("</title>\n<style>\n");
     out.append(style()).append("</style>\n</head>\n<body>\n<article>\n");

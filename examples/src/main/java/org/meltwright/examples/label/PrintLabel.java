@@ -5,10 +5,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.safety.hazard.HazardLabel;
@@ -33,12 +31,11 @@ public final class PrintLabel {
    */
   public static void main(String[] arguments) throws IOException {
     MaterialCatalogue catalogue = MaterialCatalogue.standard();
-    Map<Material, Double> parts = new LinkedHashMap<>();
-    parts.put(catalogue.require("beeswax-bleached"), 85.0);
-    parts.put(catalogue.require("colophony"), 15.0);
+    Composition medium =
+        Composition.ofParts(
+            List.of(catalogue.require("beeswax-bleached"), catalogue.require("colophony")), 85, 15);
     RuleSet rules = RuleSet.clpOn(LocalDate.of(2026, 11, 25));
-    HazardLabel label =
-        HazardLabel.of(HazardReview.ofCake(Composition.ofParts(parts), rules), details());
+    HazardLabel label = HazardLabel.of(HazardReview.ofCake(medium, rules), details());
 
     Path file = Path.of(arguments.length > 0 ? arguments[0] : "label.html");
     Files.writeString(file, LabelPage.of(label, Locale.ENGLISH));
@@ -50,7 +47,7 @@ public final class PrintLabel {
         .productName("Rosin medium", "Kolophonium-Malmittel")
         .nominalMass(Quantities.getQuantity(250, MetricUnits.GRAM))
         .batch("2026-11-B")
-        .supplier(new LabelSupplier("Atelier Fernhof", "Mill Lane 1, Oldtown", "+00 123", ""))
+        .supplier(LabelSupplier.of("Atelier Fernhof", "Mill Lane 1, Oldtown", "+00 123"))
         .maximumTemperature(TemperaturePoint.ofCelsius(90))
         .disposal("a collection point for hazardous waste", "einer Schadstoffsammelstelle")
         .build();

@@ -151,6 +151,16 @@ public final class Say {
   }
 
   /**
+   * Writes a temperature of which only a lower bound is known.
+   *
+   * @param point the lower bound
+   * @return such as "at least 95.0 °C; how far it rises above is not known"
+   */
+  public static String atLeast(TemperaturePoint point) {
+    return "at least " + celsius(point) + "; how far it rises above is not known";
+  }
+
+  /**
    * Writes a range that is an estimate, to whole degrees.
    *
    * @param range the range

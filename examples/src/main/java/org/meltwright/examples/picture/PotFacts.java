@@ -65,11 +65,16 @@ final class PotFacts {
 
   private final List<Line> lines = new ArrayList<>();
 
-  static List<Line> of(HeatingReview review, WorkingWindow window) {
+  /** All lines of a review, with a question mark for a window that is not known. */
+  static List<Line> of(HeatingReview review, @Nullable WorkingWindow window) {
     PotFacts facts = new PotFacts();
     facts.wax(review.bindingTemperature());
     facts.floor(review);
-    facts.window(window, top(review, window));
+    if (window == null) {
+      facts.add("Working window", "unknown", Shape.UNKNOWN, null);
+    } else {
+      facts.window(window, top(review, window));
+    }
     MeltingReport report = MeltingReport.of(review.plan().mix(), review.target());
     report.melting().forEach(facts::melting);
     report.dissolving().forEach(facts::dissolving);
@@ -78,9 +83,9 @@ final class PotFacts {
   }
 
   /** What may be worked up to: no window is good above what the flash points allow. */
-  static TemperaturePoint top(HeatingReview review, WorkingWindow window) {
+  static TemperaturePoint top(HeatingReview review, @Nullable WorkingWindow window) {
     TemperaturePoint ceiling = review.workingCeiling();
-    return ceiling.isBelow(window.upperBound()) ? ceiling : window.upperBound();
+    return window == null || ceiling.isBelow(window.upperBound()) ? ceiling : window.upperBound();
   }
 
   private PotFacts() {}
@@ -108,10 +113,10 @@ final class PotFacts {
   }
 
   private void floor(PotFloor floor) {
-    String value = Say.celsius(floor.value());
+    TemperaturePoint value = floor.value();
     add(
         "Floor of the pot",
-        floor.isKnown() ? "up to " + value : "at least " + value + ", how far above is unknown",
+        floor.isKnown() ? "up to " + Say.celsius(value) : Say.atLeast(value),
         floor.isKnown() ? Shape.PIN : Shape.BAR_AND_MORE,
         TemperatureRange.of(floor.value()));
   }

@@ -27,7 +27,7 @@ public final class TemperatureScale {
   private static final double ARROW = 8;
 
   private final HeatingReview review;
-  private final WorkingWindow window;
+  private final @Nullable WorkingWindow window;
   private final TemperaturePoint top;
   private final List<PotFacts.Line> lines;
   private final Degrees degrees;
@@ -43,14 +43,21 @@ public final class TemperatureScale {
    *     review
    */
   public static Picture of(HeatingReview review, WorkingWindow window) {
-    TemperatureScale scale = new TemperatureScale(review, window);
-    return new Picture(
-        scale.draw(),
-        scale.limits() + " " + scale.words(line -> true),
-        scale.words(PotFacts.Line::isOfTheMix));
+    return new TemperatureScale(review, window).picture();
   }
 
-  private TemperatureScale(HeatingReview review, WorkingWindow window) {
+  /**
+   * Draws the temperatures of a pot of which no working window is known: nothing in it melts, or
+   * nobody knows where.
+   *
+   * @param review the review of its heating
+   * @return the picture, with a question mark for the window and nothing shaded as good
+   */
+  public static Picture of(HeatingReview review) {
+    return new TemperatureScale(review, null).picture();
+  }
+
+  private TemperatureScale(HeatingReview review, @Nullable WorkingWindow window) {
     this.review = review;
     this.window = window;
     this.top = PotFacts.top(review, window);
@@ -66,6 +73,11 @@ public final class TemperatureScale {
                 + " °C. A dashed line is the target, a thick one the hard ceiling; what is hatched"
                 + " behind it is too hot. Ranges are bars, an unknown is a question mark.",
             Paper.WIDTH);
+  }
+
+  private Picture picture() {
+    return new Picture(
+        draw(), limits() + " " + words(line -> true), words(PotFacts.Line::isOfTheMix));
   }
 
   /** What the scale must reach; a flash point far above is pointed at with an arrow. */
@@ -144,8 +156,11 @@ public final class TemperatureScale {
 
   /** Where it is good to work by any estimate: nowhere in a pot that is blocked. */
   private void good(String look) {
+    if (window == null || review.isBlocking()) {
+      return;
+    }
     TemperaturePoint from = window.lowerBound().high();
-    if (top.isAbove(from) && !review.isBlocking()) {
+    if (top.isAbove(from)) {
       svg.rectangle(look, degrees.x(from), y, degrees.x(top) - degrees.x(from), STRIP);
     }
   }

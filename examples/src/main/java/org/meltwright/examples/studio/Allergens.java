@@ -46,13 +46,12 @@ final class Allergens {
     this.rules = RuleSet.clpOn(sheet.day().about().date());
     this.page = page;
     List.of(SENSITISER, UNKNOWN, PRESUMED, OTHER).forEach(k -> names.put(k, new TreeSet<>()));
-    Stream<Composition> made =
-        sheet.ledger().jobs().stream().map(j -> j.batch().charge().composition());
+    Stream<Composition> made = sheet.ledger().jobs().stream().map(j -> j.job().mix());
     Stream<Composition> used = sheet.paints().stream().map(PaintSheet::composition);
     List<Composition> all = Stream.concat(made, used).toList();
     all.forEach(c -> c.materials().forEach(m -> materials.add(m.id())));
     all.stream()
-        .flatMap(c -> HazardMixture.of(c, rules).build().ingredients().stream())
+        .flatMap(c -> HazardMixture.builder(c, rules).build().ingredients().stream())
         .filter(i -> i.percent() > 0)
         .forEach(this::add);
   }
@@ -76,7 +75,7 @@ final class Allergens {
   }
 
   private static String words(HazardCategory c) {
-    return c.hazardClass().name(READER) + " " + c.category() + ", " + c.statement();
+    return c.hazardClass().name(READER) + " " + c.category().id() + ", " + c.statement();
   }
 
   private void put(String kind, String name) {

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import javax.measure.quantity.Length;
-import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.thermal.Film;
 import org.meltwright.core.thermal.MeltFigures;
 import org.meltwright.core.thermal.NoFreezePanel;
@@ -39,11 +38,6 @@ record Brushing(
   Brushing {
     melts = List.copyOf(melts);
     panels = List.copyOf(panels);
-  }
-
-  /** The figures of a mix, what no material states taken from natural waxes. */
-  static MeltFigures figures(Composition mix) {
-    return MeltFigures.of(mix, MeltFigures.TYPICAL);
   }
 
   /** How long each can be brushed. */

@@ -10,7 +10,7 @@ import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.thermal.MeltFigures;
 import org.meltwright.core.thermal.Panel;
 import org.meltwright.core.thermal.PanelKind;
-import org.meltwright.safety.heating.TemperatureTable;
+import org.meltwright.safety.heating.HeatingLimits;
 import org.meltwright.units.Problems;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityRange;
@@ -34,36 +34,47 @@ final class BrushingBinder {
     this.problems = problems;
   }
 
-  Optional<Brushing> brushing(@Nullable BrushingDraft d) {
+  Optional<Known<Brushing>> brushing(@Nullable BrushingDraft d) {
     if (d == null) {
       return Optional.empty();
     }
     Optional<Recipe> recipe = book.named(PATH + "/recipe", d.recipe());
-    Optional<MeltFigures> figures =
-        recipe.flatMap(
-            r -> problems.attempt(PATH + "/recipe", () -> Brushing.figures(r.composition())));
     double room = Costing.ROOM.celsius();
     List<TemperaturePoint> melts = temperatures("/melts", d.melts(), room);
     List<TemperaturePoint> panels = temperatures("/panels", d.panels(), COLDEST_CELSIUS);
     Optional<PanelKind> kind = leaves.word(PATH + "/panel", d.panel(), PanelKind.class);
     Optional<QuantityRange<Length>> stroke = stroke(d.stroke());
     Optional<Panel> panel = panel(d, kind);
-    if (figures.isEmpty()
+    if (recipe.isEmpty()
         || melts.isEmpty()
         || panels.isEmpty()
         || stroke.isEmpty()
         || panel.isEmpty()) {
       return Optional.empty();
     }
+    String name = recipe.get().name();
+    PanelKind of = kind.orElseThrow();
     return Optional.of(
-        new Brushing(
-            recipe.orElseThrow().name(),
-            figures.get(),
-            stroke.get(),
-            panel.get(),
-            kind.orElseThrow(),
-            melts,
-            panels));
+        figures(recipe.get())
+            .map(f -> new Brushing(name, f, stroke.get(), panel.get(), of, melts, panels)));
+  }
+
+  /** The figures of a mix, what no material states taken from natural waxes. */
+  private Known<MeltFigures> figures(Recipe recipe) {
+    return book.unknownShares(recipe)
+        .map(Known::<MeltFigures>not)
+        .orElseGet(
+            () ->
+                Known.of(
+                    MeltFigures.find(recipe.composition(), MeltFigures.TYPICAL),
+                    () -> unknown(recipe)));
+  }
+
+  private static NotKnown unknown(Recipe recipe) {
+    return NotKnown.clearPoint(
+        "How long " + recipe.name() + " can be brushed",
+        recipe.composition(),
+        "Try a stroke on a piece of the panel.");
   }
 
   private Optional<Panel> panel(BrushingDraft d, Optional<PanelKind> kind) {
@@ -107,7 +118,7 @@ final class BrushingBinder {
                 problems.attempt(
                     PATH + field,
                     () -> {
-                      Bounds.between(coldest, TemperatureTable.STANDARD.target().celsius(), "°C")
+                      Bounds.between(coldest, HeatingLimits.standard().target().celsius(), "°C")
                           .require(t.celsius(), "temperature");
                       return t;
                     }));

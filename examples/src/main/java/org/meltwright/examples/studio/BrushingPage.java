@@ -25,13 +25,19 @@ final class BrushingPage {
   private final Brushing brushing;
   private final Page.Builder page;
 
-  BrushingPage(Brushing brushing, Page.Builder page) {
+  /** Adds the chapter; what is not known is said in its place. */
+  static void add(Known<Brushing> brushing, Page.Builder page) {
+    page.add(new Heading(2, "On the panel"));
+    brushing.value().ifPresent(b -> new BrushingPage(b, page).add());
+    brushing.reason().map(NotKnown::notice).ifPresent(page::add);
+  }
+
+  private BrushingPage(Brushing brushing, Page.Builder page) {
     this.brushing = brushing;
     this.page = page;
   }
 
-  void add() {
-    page.add(new Heading(2, "On the panel"));
+  private void add() {
     OpenTimeTable table = brushing.table();
     page.add(openTimes(table));
     page.add(OpenTimeCurve.of(table).besideItsNumbers());

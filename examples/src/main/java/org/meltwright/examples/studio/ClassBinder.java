@@ -113,6 +113,7 @@ final class ClassBinder {
     Integer youngest = d.youngest();
     return problems
         .attempt(PATH + "/people", () -> someone(People.classOf(teachers, adults, minors)))
+        .map(p -> Boolean.TRUE.equals(d.potsHandledByAdults()) ? p.withPotHandledByAdults() : p)
         .flatMap(
             p ->
                 youngest == null

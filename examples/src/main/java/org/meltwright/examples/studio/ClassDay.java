@@ -13,6 +13,7 @@ import org.meltwright.core.cost.Rate;
 import org.meltwright.core.equipment.HeatSource;
 import org.meltwright.core.equipment.Thermometer;
 import org.meltwright.core.equipment.Vessel;
+import org.meltwright.core.planning.Piece;
 import org.meltwright.safety.heating.People;
 import org.meltwright.safety.heating.Room;
 import org.meltwright.units.MassFraction;
@@ -71,7 +72,12 @@ record ClassDay(
       int layers,
       double film,
       @Nullable MassFraction loss,
-      OptionalDouble leftInTinsKilograms) {}
+      OptionalDouble leftInTinsKilograms) {
+
+    Piece piece() {
+      return new Piece(perPerson, width * height);
+    }
+  }
 
   /**
    * A medium or colour, and how it is kept hot, as far as stated.
@@ -147,6 +153,11 @@ record ClassDay(
   /** How many learn; those who teach make no panels. */
   int learners() {
     return people.adults() + people.minors();
+  }
+
+  /** What all panels of all who learn have together. */
+  double squareMetres() {
+    return learners() * panels.piece().totalSquareMetres();
   }
 
   Optional<Fee> fee() {

@@ -50,12 +50,14 @@ public record ClassDraft(
    * @param adults how many adults learn
    * @param minors how many under 18 learn
    * @param youngest the age of the youngest
+   * @param potsHandledByAdults whether adults alone handle pots and palettes
    */
   public record ClassPeopleDraft(
       @NotNull @PositiveOrZero @Nullable Integer teachers,
       @NotNull @PositiveOrZero @Nullable Integer adults,
       @NotNull @PositiveOrZero @Nullable Integer minors,
-      @Positive @Nullable Integer youngest) {}
+      @Positive @Nullable Integer youngest,
+      @Nullable Boolean potsHandledByAdults) {}
 
   /**
    * What each learner makes.

@@ -32,6 +32,8 @@ final class ClassPage {
 
   private static final Locale READER = Locale.ENGLISH;
 
+  private static final List<Fact> NO_FEE = List.of(new Fact("fee, rounded up", NotKnown.WORDS));
+
   private final ClassSheet sheet;
   private final ClassDay day;
   private final Page.Builder page;
@@ -52,13 +54,19 @@ final class ClassPage {
     if (sheet.isBlocked()) {
       page.add(withheld(sheet));
     } else {
-      page.add(new Heading(3, "What to make"));
-      page.add(toMake());
-      page.add(new Heading(3, "What to buy"));
-      buy();
-      page.add(new Heading(3, "Cost per head"));
-      cost();
+      sheet.unknownShares().forEach(u -> page.add(u.notice()));
+      sheet.provisions().reason().map(NotKnown::notice).ifPresent(page::add);
+      sheet.provisions().value().ifPresent(this::provisions);
     }
+  }
+
+  private void provisions(Provisions provisions) {
+    page.add(new Heading(3, "What to make"));
+    page.add(toMake(provisions));
+    page.add(new Heading(3, "What to buy"));
+    buy(provisions);
+    page.add(new Heading(3, "Cost per head"));
+    cost(provisions);
   }
 
   private List<Fact> about() {
@@ -66,7 +74,7 @@ final class ClassPage {
     facts.add(new Fact("when and where", day.about().date() + ", " + day.about().place()));
     facts.add(new Fact("people", people(day)));
     facts.add(new Fact("wax is hot for", Say.significant(day.hours()) + " h"));
-    facts.add(new Fact("to be painted", Say.significant(sheet.plan().squareMetres()) + " m²"));
+    facts.add(new Fact("to be painted", Say.significant(day.squareMetres()) + " m²"));
     sheet
         .paints()
         .forEach(p -> facts.add(new Fact(p.name() + ", in class", SheetPage.gravest(p.review()))));
@@ -104,7 +112,7 @@ final class ClassPage {
                 j ->
                     j.review().findings().stream()
                         .filter(f -> f.isBlocking())
-                        .map(f -> j.batch().recipe().name() + ", made: " + f.summary(READER)));
+                        .map(f -> j.name() + ", made: " + f.summary(READER)));
     return new Notice(
         Tone.STOP,
         "WITHHELD",
@@ -112,22 +120,25 @@ final class ClassPage {
         Stream.concat(inClass, before).distinct().toList());
   }
 
-  private Table toMake() {
+  private Table toMake(Provisions provisions) {
     List<List<String>> rows = new ArrayList<>();
-    sheet.paints().forEach(paint -> rows.add(row(paint)));
+    List<PaintNeed> paints = provisions.paints();
+    paints.forEach(paint -> rows.add(row(paint)));
     rows.add(
         List.of(
             "Together",
             "",
-            Say.grams(sheet.plan().totalKilograms()),
-            Say.grams(sum(PaintSheet::fromToday)),
-            Say.grams(sum(PaintSheet::toMake))));
+            Say.grams(provisions.plan().totalKilograms()),
+            Say.grams(sum(paints, PaintNeed::fromToday)),
+            Say.grams(sum(paints, PaintNeed::toMake))));
     return new Table(
         "For "
             + day.learners()
             + " who learn, net, "
             + lost()
-            + "; \"left\" is what today's recipes leave.",
+            + "; \"left\" is what today's recipes leave"
+            + uncounted()
+            + ".",
         List.of("Medium or colour", "share", "needed", "left", "still to make"),
         rows,
         true);
@@ -144,7 +155,15 @@ final class ClassPage {
             : "with what stays in their tins");
   }
 
-  private static List<String> row(PaintSheet paint) {
+  /** What is not known of today is counted as nothing, and said. */
+  private String uncounted() {
+    List<String> names = sheet.ledger().uncounted().stream().map(JobSheet::name).toList();
+    return names.isEmpty()
+        ? ""
+        : ", of " + String.join(", ", names) + " not known and counted as none";
+  }
+
+  private static List<String> row(PaintNeed paint) {
     return List.of(
         paint.name(),
         Say.percent(paint.paint().share().value()),
@@ -153,12 +172,12 @@ final class ClassPage {
         Say.grams(paint.toMake()));
   }
 
-  private double sum(ToDoubleFunction<PaintSheet> value) {
-    return sheet.paints().stream().mapToDouble(value).sum();
+  private static double sum(List<PaintNeed> paints, ToDoubleFunction<PaintNeed> value) {
+    return paints.stream().mapToDouble(value).sum();
   }
 
-  private void buy() {
-    sheet
+  private void buy(Provisions provisions) {
+    provisions
         .leftIntoPaints()
         .forEach(
             (name, kilograms) ->
@@ -171,7 +190,7 @@ final class ClassPage {
                             + " are left for what is still to make; they are not made or bought"
                             + " again.")));
     List<List<String>> rows = new ArrayList<>();
-    for (Need need : sheet.classNeeds()) {
+    for (Need need : provisions.classNeeds()) {
       rows.add(
           List.of(
               need.material(),
@@ -186,10 +205,11 @@ final class ClassPage {
             List.of("Material", "needed", "there", "missing"),
             rows,
             false));
-    sheet
-        .toBuy()
-        .ifPresentOrElse(
-            this::purchase, () -> page.add(new Paragraph("Nothing has to be bought.")));
+    provisions.bought().reason().map(NotKnown::notice).ifPresent(page::add);
+    provisions.toBuy().ifPresent(this::purchase);
+    if (provisions.isNothingToBuy()) {
+      page.add(new Paragraph("Nothing has to be bought."));
+    }
   }
 
   private void purchase(PurchasePlan plan) {
@@ -238,13 +258,15 @@ final class ClassPage {
     return List.of(new Fact("left over of it", left.isEmpty() ? "nothing" : left));
   }
 
-  private void cost() {
+  private void cost(Provisions provisions) {
     List<Fact> facts = new ArrayList<>();
     facts.add(
         new Fact(
             "bought, per head",
-            sheet.bought().dividedBy(day.learners(), RoundingMode.HALF_UP).toString()));
-    sheet.budget().ifPresent(b -> facts.addAll(fee(b)));
+            provisions
+                .bought()
+                .say(b -> b.dividedBy(day.learners(), RoundingMode.HALF_UP).toString())));
+    provisions.budget().ifPresent(b -> facts.addAll(b.value().map(this::fee).orElse(NO_FEE)));
     page.add(new Facts(facts));
     page.add(
         new Paragraph(

@@ -6,7 +6,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.meltwright.core.source.Source;
 import org.meltwright.examples.page.Block.Blanks;
 import org.meltwright.examples.page.Block.Bullets;
@@ -19,14 +21,17 @@ import org.meltwright.examples.page.Block.Poster;
 import org.meltwright.examples.page.Page;
 import org.meltwright.examples.page.Say;
 import org.meltwright.safety.exposure.CircuitLoad;
+import org.meltwright.safety.heating.HeatingLimits;
 import org.meltwright.safety.heating.HeatingReading;
 import org.meltwright.safety.heating.HeatingRule;
 import org.meltwright.safety.heating.HeatingRules;
 import org.meltwright.safety.heating.StandingAdvice;
-import org.meltwright.safety.heating.TemperatureTable;
 
 /** The class sheet: for the wall, two pages of paper, to be ticked and filled in by hand. */
 final class ClassSheetPage {
+
+  private static final Set<StandingAdvice> OF_TOOLS_AND_RESIN =
+      Set.of(StandingAdvice.RESIN, StandingAdvice.FLAME, StandingAdvice.LAMP);
 
   private static final Locale READER = Locale.ENGLISH;
 
@@ -79,6 +84,31 @@ final class ClassSheetPage {
     if (forClass.isBlocked()) {
       page.add(ClassPage.withheld(forClass));
     }
+    List<String> unknown = notKnown();
+    if (!unknown.isEmpty()) {
+      page.add(new Heading(2, "Not known"));
+      page.add(new Bullets(unknown));
+    }
+  }
+
+  /** What is not known of the class, and of the pots that are heated before it. */
+  private List<String> notKnown() {
+    List<NotKnown> unknown = new ArrayList<>(forClass.unknownShares());
+    if (!forClass.isBlocked()) {
+      forClass.provisions().reason().ifPresent(unknown::add);
+      forClass.provisions().value().flatMap(p -> p.bought().reason()).ifPresent(unknown::add);
+    }
+    sheet.jobs().stream().filter(job -> !job.isBlocked()).forEach(job -> unknown.addAll(of(job)));
+    return unknown.stream().map(NotKnown::text).distinct().toList();
+  }
+
+  private static List<NotKnown> of(JobSheet job) {
+    Optional<NotKnown> shares = job.pot().unknownShares();
+    Optional<NotKnown> room = job.batch().flatMap(batch -> job.pot().room().reason());
+    return Stream.of(shares, job.job().amount().reason(), room)
+        .flatMap(Optional::stream)
+        .map(u -> shares.filter(u::equals).orElseGet(() -> u.of(job.name())))
+        .toList();
   }
 
   private void checklist() {
@@ -109,9 +139,19 @@ final class ClassSheetPage {
   private List<String> paints() {
     return forClass.isBlocked()
         ? List.of()
-        : forClass.paints().stream()
-            .map(p -> p.name() + ": " + Say.grams(p.needed()) + " are ready, made before class.")
-            .toList();
+        : forClass.provisions().value().map(ClassSheetPage::ready).orElseGet(this::enough);
+  }
+
+  private static List<String> ready(Provisions provisions) {
+    return provisions.paints().stream()
+        .map(p -> p.name() + ": " + Say.grams(p.needed()) + " are ready, made before class.")
+        .toList();
+  }
+
+  private List<String> enough() {
+    return forClass.paints().stream()
+        .map(p -> p.name() + ": enough is ready, made before class; how much is not known.")
+        .toList();
   }
 
   private List<String> beforeHeat() {
@@ -119,6 +159,7 @@ final class ClassSheetPage {
     items.add(cited(StandingAdvice.WITHIN_REACH));
     items.add(cited(StandingAdvice.DRY));
     items.add(cited(StandingAdvice.CLOTHING));
+    items.add(cited(StandingAdvice.HAIR));
     if (forClass.isBlocked()) {
       items.add("Nothing is switched on: the class is blocked, and its settings are withheld.");
     } else {
@@ -145,21 +186,34 @@ final class ClassSheetPage {
       String show =
           reading == null
               ? "; reading not stated"
-              : "; the thermometer in the wax is to show " + Say.temperature(reading);
+              : "; the thermometer in the wax is to show "
+                  + Say.temperature(reading)
+                  + Readings.setAside(p.review())
+                      .map(r -> "; the review goes by " + Readings.inItsPlace(p.review()))
+                      .orElse("");
       settings.add(p.name() + ": " + set + show + ".");
     }
     return settings;
   }
 
   private List<String> whileHot() {
-    return List.of(
-        cited(StandingAdvice.ATTENDANCE),
-        unattended(),
+    List<String> items = new ArrayList<>();
+    items.add(cited(StandingAdvice.ATTENDANCE));
+    items.add(unattended());
+    items.add(
         cited(
             "Looked at, and written down: the target is not above "
-                + Say.temperature(TemperatureTable.STANDARD.target())
+                + Say.temperature(HeatingLimits.standard().target())
                 + ".",
             Source.COMMON_PRACTICE));
+    items.add(cited(StandingAdvice.FUME));
+    items.add(cited(StandingAdvice.GROUP));
+    forClass.paints().stream()
+        .flatMap(paint -> paint.review().standingAdvice().stream())
+        .filter(OF_TOOLS_AND_RESIN::contains)
+        .distinct()
+        .forEach(advice -> items.add(cited(advice)));
+    return items;
   }
 
   private String unattended() {
@@ -191,9 +245,9 @@ final class ClassSheetPage {
 
   private void emergency() {
     page.add(new Heading(2, "If it goes wrong"));
-    String tooHotFrom = Say.temperature(TemperatureTable.STANDARD.hardCeiling());
+    String tooHotFrom = Say.temperature(HeatingLimits.standard().hardCeiling());
     String tooHot =
-        HeatingReading.of(HeatingReading.Place.LIQUID, TemperatureTable.STANDARD.hardCeiling())
+        HeatingReading.of(HeatingReading.Place.LIQUID, HeatingLimits.standard().hardCeiling())
             .action()
             .atOnce(READER);
     page.add(
@@ -201,6 +255,8 @@ final class ClassSheetPage {
             List.of(
                 cited(StandingAdvice.WAX_FIRE),
                 cited(StandingAdvice.BURN),
+                cited(StandingAdvice.EYE),
+                cited(StandingAdvice.BURNING_CLOTHES),
                 cited("From " + tooHotFrom + " on: " + tooHot, Source.COMMON_PRACTICE))));
     page.add(
         new Blanks(

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.cost.BatchPrices;
 import org.meltwright.core.cost.CostItem;
@@ -20,10 +21,9 @@ import org.meltwright.core.cost.MakeOrBuy;
 import org.meltwright.core.cost.ReadyMade;
 import org.meltwright.core.cost.UnitPrice;
 import org.meltwright.core.material.Material;
-import org.meltwright.core.source.Source;
 import org.meltwright.core.thermal.HeatAssumptions;
 import org.meltwright.core.thermal.HeatDemand;
-import org.meltwright.safety.heating.TemperatureTable;
+import org.meltwright.safety.heating.HeatingLimits;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.TemperaturePoint;
 
@@ -64,13 +64,13 @@ final class Costing {
   }
 
   private static Recipe recipe(PotSheet pot) {
-    return pot.job().batch().recipe();
+    return pot.job().recipe();
   }
 
   /** The names of the blocked recipes that a job calls for, recipe in recipe. */
   List<String> blockedWithin(Job job) {
     Set<Recipe> within = new LinkedHashSet<>();
-    collect(job.batch().recipe(), within);
+    collect(job.recipe(), within);
     return within.stream().filter(blocked::contains).map(Recipe::name).sorted().toList();
   }
 
@@ -84,7 +84,9 @@ final class Costing {
 
   private BatchPrices prices() {
     Map<Material, UnitPrice> shelf = new HashMap<>();
-    studio.shelf().forEach(item -> shelf.putIfAbsent(item.material(), item.price()));
+    studio
+        .shelf()
+        .forEach(item -> item.price().ifPresent(p -> shelf.putIfAbsent(item.material(), p)));
     BatchPrices all = BatchPrices.of(shelf).withLabels(m -> m.name(Locale.ENGLISH));
     for (StudioRecipes.Made recipe : studio.recipes()) {
       all = with(all, recipe);
@@ -98,44 +100,58 @@ final class Costing {
    */
   private BatchPrices with(BatchPrices others, StudioRecipes.Made recipe) {
     return open.stream()
-        .filter(job -> job.batch().recipe().equals(recipe.written()))
+        .filter(job -> job.recipe().equals(recipe.written()))
+        .flatMap(job -> job.batch().stream().map(batch -> made(others, recipe, job, batch)))
         .findFirst()
-        .map(job -> others.withMade(recipe.used(), job.batch(), beside(job)))
         .orElseGet(() -> others.withRecipe(recipe.used(), recipe.written(), recipe.insolubles()));
   }
 
-  /** The cost of a job with all that goes into it. */
-  CostItem item(Job job) {
-    return prices.cost(job.batch(), beside(job));
+  private BatchPrices made(BatchPrices others, StudioRecipes.Made recipe, Job job, Batch batch) {
+    return others.withMade(recipe.used(), batch, beside(job, batch));
   }
 
-  private List<CostItem> beside(Job job) {
+  /** The cost of a job with all that goes into it. */
+  Known<CostRollUp> cost(Job job, Batch batch) {
+    List<Material> unpriced = prices.unpriced(batch);
+    return unpriced.isEmpty()
+        ? Known.of(CostRollUp.of(prices.cost(batch, beside(job, batch))))
+        : Known.not(NotKnown.price("What it costs", unpriced));
+  }
+
+  private List<CostItem> beside(Job job, Batch batch) {
     List<CostItem> beside = new ArrayList<>();
-    Money perKilowattHour = studio.about().perKilowattHour();
-    if (perKilowattHour != null) {
-      beside.add(electricity(job, perKilowattHour));
-    }
+    electricity(job, batch)
+        .flatMap(Known::value)
+        .map(heat -> heat.energyUse(LEAST_EFFICIENCY, MOST_EFFICIENCY).energy().central())
+        .flatMap(
+            energy ->
+                perKilowattHour()
+                    .map(price -> CostItem.energy("Electricity to melt", energy, price)))
+        .ifPresent(beside::add);
     work(job, studio.about().perHour()).ifPresent(beside::add);
     return beside;
   }
 
-  private static CostItem electricity(Job job, Money perKilowattHour) {
-    return CostItem.energy(
-        "Electricity to melt",
-        heat(job).energyUse(LEAST_EFFICIENCY, MOST_EFFICIENCY).energy().central(),
-        perKilowattHour);
+  private Optional<Money> perKilowattHour() {
+    return Optional.ofNullable(studio.about().perKilowattHour());
   }
 
-  private static HeatDemand heat(Job job) {
+  /** The heat that electricity is counted for; empty if its price is not stated. */
+  Optional<Known<HeatDemand>> electricity(Job job, Batch batch) {
+    return perKilowattHour().map(price -> heat(job, batch));
+  }
+
+  private static Known<HeatDemand> heat(Job job, Batch batch) {
     TemperaturePoint hot =
-        Optional.ofNullable(job.heating().reading()).orElse(TemperatureTable.STANDARD.target());
-    return HeatDemand.of(job.batch().charge(), ROOM, hot, HeatAssumptions.TYPICAL)
-        .withVessel(job.heating().vessel());
-  }
-
-  /** What the electricity of a job rests on; nothing if it is not counted. */
-  List<Source> electricitySources(Job job) {
-    return studio.about().perKilowattHour() == null ? List.of() : heat(job).sources();
+        Optional.ofNullable(job.heating().reading()).orElse(HeatingLimits.standard().target());
+    return Known.of(
+        HeatDemand.find(batch.charge(), ROOM, hot, HeatAssumptions.TYPICAL)
+            .map(heat -> heat.withVessel(job.heating().vessel())),
+        () ->
+            NotKnown.clearPoint(
+                "The electricity to melt it",
+                batch.charge().composition(),
+                "It is not in the cost; read it off a meter and add it."));
   }
 
   private static Optional<CostItem> work(Job job, @Nullable Money perHour) {
@@ -147,10 +163,10 @@ final class Costing {
   }
 
   /** Own against ready-made, on the mass of the net product. */
-  Optional<MakeOrBuy> makeOrBuy(Job job, CostRollUp cost) {
+  Optional<MakeOrBuy> makeOrBuy(Job job, Batch batch, CostRollUp cost) {
     ReadyMade offer = studio.offers().get(job.recipeId());
     return offer == null
         ? Optional.empty()
-        : Optional.of(MakeOrBuy.of(cost, job.batch().net().mass(), List.of(offer)));
+        : Optional.of(MakeOrBuy.of(cost, batch.net().mass(), List.of(offer)));
   }
 }

@@ -5,10 +5,17 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Batch;
+import org.meltwright.core.batch.Casting;
+import org.meltwright.core.batch.Losses;
+import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.equipment.HeatSource;
 import org.meltwright.core.equipment.Mould;
 import org.meltwright.core.equipment.Thermometer;
 import org.meltwright.core.equipment.Vessel;
+import org.meltwright.core.mixture.Composition;
+import org.meltwright.core.mixture.DensityBasis;
+import org.meltwright.core.mixture.Mixture;
+import org.meltwright.units.QuantityKind;
 import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.VolumeFraction;
 
@@ -16,13 +23,21 @@ import org.meltwright.units.VolumeFraction;
  * Something to make today: a batch, and what it is melted, measured and cast with.
  *
  * @param recipeId the id of its recipe in the file
- * @param batch how much of it
+ * @param recipe the recipe
+ * @param losses what it leaves behind
+ * @param amount how much of it
  * @param heating what it is melted with
  * @param activeSeconds how long someone works on it, in s; NaN if not stated
  * @param cast how it is cast; null if it stays in the pot
  */
 record Job(
-    String recipeId, Batch batch, Heating heating, double activeSeconds, @Nullable Cast cast) {
+    String recipeId,
+    Recipe recipe,
+    Losses losses,
+    Known<Batch> amount,
+    Heating heating,
+    double activeSeconds,
+    @Nullable Cast cast) {
 
   /**
    * What a batch is melted with.
@@ -52,6 +67,47 @@ record Job(
     OptionalDouble measuredDensity() {
       return Double.isNaN(meltDensity) ? OptionalDouble.empty() : OptionalDouble.of(meltDensity);
     }
+
+    /** What a net amount gives, by the measured density of the melt or else by the catalogue's. */
+    Known<Casting> casting(Mixture net) {
+      return measuredDensity().isPresent()
+          ? Known.of(measured(net))
+          : Known.of(
+              Casting.find(net, mould, fill, DensityBasis.MELT), () -> unknown(net.composition()));
+    }
+
+    private static NotKnown unknown(Composition melt) {
+      return NotKnown.density(
+          "The cakes",
+          DensityBasis.MELT,
+          melt.materials(),
+          "Weigh a full cup of the melt, or take the density from the supplier's data sheet, and"
+              + " state it as meltDensity of the cast.");
+    }
+
+    private Casting measured(Mixture net) {
+      Composition mix = net.composition();
+      return DensityBasis.SOLID
+          .findTable(mix.materials())
+          .map(table -> mix.volumeView(table).density())
+          .map(cold -> Casting.of(net.mass(), mould, fill, Densities.exactly(meltDensity), cold))
+          .orElseGet(
+              () -> Casting.of(net.mass(), mould, fill, QuantityKind.DENSITY.ofSi(meltDensity)));
+    }
+  }
+
+  String name() {
+    return recipe.name();
+  }
+
+  /** What is in the pot; known also where it is not how much. */
+  Composition mix() {
+    return recipe.composition();
+  }
+
+  /** How much is made; empty if that is not known. */
+  Optional<Batch> batch() {
+    return amount.value();
   }
 
   Optional<Cast> casting() {

@@ -5,12 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Batch;
-import org.meltwright.core.batch.Casting;
 import org.meltwright.core.batch.Ingredient;
 import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.Recipe;
@@ -18,7 +18,6 @@ import org.meltwright.core.equipment.HeatSource;
 import org.meltwright.core.equipment.Mould;
 import org.meltwright.core.equipment.Thermometer;
 import org.meltwright.core.equipment.Vessel;
-import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.mixture.Mixture;
 import org.meltwright.examples.studio.Job.Cast;
 import org.meltwright.examples.studio.Job.Heating;
@@ -76,23 +75,30 @@ final class JobBinder {
     Optional<Cast> cast = drafted == null ? Optional.empty() : cast(path + "/cast", drafted);
     Optional<Double> active =
         leaves.amount(path + "/activeTime", d.activeTime(), QuantityKind.TIME);
-    Optional<Known> known = d.make() == null ? Optional.empty() : known(path + "/make", d.make());
+    Optional<Stated> stated =
+        d.make() == null ? Optional.empty() : stated(path + "/make", d.make());
     String recipeId = d.recipe();
     boolean hasBadCast = drafted != null && cast.isEmpty();
-    if (recipe.isEmpty() || known.isEmpty() || recipeId == null || hasBadCast) {
+    if (recipe.isEmpty() || stated.isEmpty() || recipeId == null || hasBadCast) {
       return Optional.empty();
     }
     Losses losses =
         book.insolubles(recipe.get())
             .withFilm(QuantityKind.MASS.ofSi(film.atLeastKilograms()), film.share());
-    Optional<Batch> batch =
-        batch(path + "/make", known.get(), recipe.get(), losses, cast.orElse(null));
-    if (batch.isEmpty() || heating.isEmpty()) {
+    Optional<Known<Batch>> amount =
+        amount(path + "/make", stated.get(), recipe.get(), losses, cast.orElse(null));
+    if (amount.isEmpty() || heating.isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(
         new Job(
-            recipeId, batch.get(), heating.get(), active.orElse(Double.NaN), cast.orElse(null)));
+            recipeId,
+            recipe.get(),
+            losses,
+            amount.get(),
+            heating.get(),
+            active.orElse(Double.NaN),
+            cast.orElse(null)));
   }
 
   private record Film(MassFraction share, double atLeastKilograms) {}
@@ -136,8 +142,8 @@ final class JobBinder {
     return Optional.of(new Cast(mould.get(), fill.get(), density.orElse(Double.NaN)));
   }
 
-  /** The one thing that is known of a batch; the mass of a number of cakes is their number. */
-  private record Known(Kind kind, double amount, @Nullable String ingredient) {
+  /** The one thing that is stated of a batch; the mass of a number of cakes is their number. */
+  private record Stated(Kind kind, double amount, @Nullable String ingredient) {
 
     enum Kind {
       INGREDIENT,
@@ -148,51 +154,63 @@ final class JobBinder {
     }
   }
 
-  private Optional<Known> known(String path, MakeDraft make) {
-    long stated =
+  private Optional<Stated> stated(String path, MakeDraft make) {
+    long count =
         Stream.of(make.ingredient(), make.total(), make.net(), make.cakes())
             .filter(Objects::nonNull)
             .count();
     Optional<Double> mass = leaves.amount(path + "/mass", make.mass(), QuantityKind.MASS);
     Optional<Double> total = leaves.amount(path + "/total", make.total(), QuantityKind.MASS);
     Optional<Double> net = leaves.amount(path + "/net", make.net(), QuantityKind.MASS);
-    if (stated != 1 || (make.mass() != null && make.ingredient() == null)) {
+    if (count != 1 || (make.mass() != null && make.ingredient() == null)) {
       problems.add(
           Problem.of(
-                  StudioProblem.ONE_OF, StudioProblem.CHECK.name(stated == 0 ? "none" : "several"))
+                  StudioProblem.ONE_OF, StudioProblem.CHECK.name(count == 0 ? "none" : "several"))
               .with("fields", "ingredient (with mass), total, net, cakes")
               .under(path));
       return Optional.empty();
     }
     if (make.ingredient() != null && make.mass() == null) {
-      return Optional.of(new Known(Known.Kind.ALL_THAT_IS_LEFT, 0, make.ingredient()));
+      return Optional.of(new Stated(Stated.Kind.ALL_THAT_IS_LEFT, 0, make.ingredient()));
     }
     return Stream.of(
-            mass.map(m -> new Known(Known.Kind.INGREDIENT, m, make.ingredient())),
-            total.map(m -> new Known(Known.Kind.TOTAL, m, null)),
-            net.map(m -> new Known(Known.Kind.NET, m, null)),
-            Optional.ofNullable(make.cakes()).map(n -> new Known(Known.Kind.CAKES, n, null)))
+            mass.map(m -> new Stated(Stated.Kind.INGREDIENT, m, make.ingredient())),
+            total.map(m -> new Stated(Stated.Kind.TOTAL, m, null)),
+            net.map(m -> new Stated(Stated.Kind.NET, m, null)),
+            Optional.ofNullable(make.cakes()).map(n -> new Stated(Stated.Kind.CAKES, n, null)))
         .flatMap(Optional::stream)
         .findFirst();
   }
 
-  private Optional<Batch> batch(
-      String path, Known known, Recipe recipe, Losses losses, @Nullable Cast cast) {
-    Quantity<Mass> mass = QuantityKind.MASS.ofSi(known.amount());
-    return switch (known.kind()) {
-      case TOTAL -> problems.attempt(path + "/total", () -> Batch.ofTotal(recipe, mass, losses));
-      case NET -> problems.attempt(path + "/net", () -> Batch.ofNet(recipe, mass, losses));
-      case CAKES -> ofCakes(path + "/cakes", (int) known.amount(), recipe, losses, cast);
+  /** How much is made; what is stated is checked also where the shares by mass are not known. */
+  private Optional<Known<Batch>> amount(
+      String path, Stated stated, Recipe recipe, Losses losses, @Nullable Cast cast) {
+    Optional<NotKnown> unknownShares = book.unknownShares(recipe);
+    return batch(path, stated, recipe, losses, cast)
+        .map(amount -> unknownShares.map(Known::<Batch>not).orElse(amount));
+  }
+
+  private Optional<Known<Batch>> batch(
+      String path, Stated stated, Recipe recipe, Losses losses, @Nullable Cast cast) {
+    Quantity<Mass> mass = QuantityKind.MASS.ofSi(stated.amount());
+    return switch (stated.kind()) {
+      case TOTAL -> attempt(path + "/total", () -> Batch.ofTotal(recipe, mass, losses));
+      case NET -> attempt(path + "/net", () -> Batch.ofNet(recipe, mass, losses));
+      case CAKES -> ofCakes(path + "/cakes", (int) stated.amount(), recipe, losses, cast);
       case INGREDIENT ->
-          book.ingredient(path + "/ingredient", known.ingredient())
-              .flatMap(i -> problems.attempt(path, () -> holding(recipe, i, mass, losses)));
-      case ALL_THAT_IS_LEFT -> usingUp(path, known, recipe, losses);
+          book.ingredient(path + "/ingredient", stated.ingredient())
+              .flatMap(i -> attempt(path, () -> holding(recipe, i, mass, losses)));
+      case ALL_THAT_IS_LEFT -> usingUp(path, stated, recipe, losses);
     };
   }
 
-  private Optional<Batch> usingUp(String path, Known known, Recipe recipe, Losses losses) {
-    Optional<Ingredient> ingredient = book.ingredient(path + "/ingredient", known.ingredient());
-    Optional<ShelfItem> item = shelf.get(String.valueOf(known.ingredient()));
+  private Optional<Known<Batch>> attempt(String path, Supplier<Batch> batch) {
+    return problems.attempt(path, () -> Known.of(batch.get()));
+  }
+
+  private Optional<Known<Batch>> usingUp(String path, Stated stated, Recipe recipe, Losses losses) {
+    Optional<Ingredient> ingredient = book.ingredient(path + "/ingredient", stated.ingredient());
+    Optional<ShelfItem> item = shelf.get(String.valueOf(stated.ingredient()));
     if (ingredient.isPresent() && item.isEmpty()) {
       problems.add(
           Problem.of(StudioProblem.MASS_NEEDED, StudioProblem.CHECK.name("nothing"))
@@ -200,7 +218,7 @@ final class JobBinder {
     }
     return item.flatMap(
         i ->
-            problems.attempt(
+            attempt(
                 path + "/ingredient",
                 () ->
                     Batch.usingUp(
@@ -216,7 +234,7 @@ final class JobBinder {
             () -> Batch.ofIngredient(recipe, ingredient.material().orElseThrow(), mass, losses));
   }
 
-  private Optional<Batch> ofCakes(
+  private Optional<Known<Batch>> ofCakes(
       String path, int cakes, Recipe recipe, Losses losses, @Nullable Cast cast) {
     return problems.attempt(
         path,
@@ -226,19 +244,7 @@ final class JobBinder {
                 Problem.of(StudioProblem.CAST_NEEDED, Integer.toString(cakes)));
           }
           Mixture sample = Batch.ofTotal(recipe, QuantityKind.MASS.ofSi(1), losses).net();
-          return Batch.ofCakes(recipe, cakes, casting(sample, cast).cake(), losses);
+          return cast.casting(sample).map(c -> Batch.ofCakes(recipe, cakes, c.cake(), losses));
         });
-  }
-
-  /** The casting of a net amount, with the measured density of the melt where there is one. */
-  static Casting casting(Mixture net, Cast cast) {
-    return cast.measuredDensity().isPresent()
-        ? Casting.of(
-            net.mass(),
-            cast.mould(),
-            cast.fill(),
-            Densities.exactly(cast.measuredDensity().getAsDouble()),
-            net.composition().density(DensityBasis.SOLID))
-        : Casting.of(net, cast.mould(), cast.fill(), DensityBasis.MELT);
   }
 }

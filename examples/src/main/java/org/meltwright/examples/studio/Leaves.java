@@ -66,8 +66,12 @@ final class Leaves {
     Optional<Double> volume = amount(path + "/volume", d.volume(), QuantityKind.VOLUME);
     Optional<Double> extraction =
         amountOrNone(path + "/extractionPerHour", d.extractionPerHour(), QuantityKind.VOLUME);
-    return volume.flatMap(
-        v -> problems.attempt(path + "/volume", () -> new Room(v, extraction.orElse(Double.NaN))));
+    return volume.flatMap(v -> problems.attempt(path + "/volume", () -> room(v, extraction)));
+  }
+
+  private static Room room(double cubicMetres, Optional<Double> extraction) {
+    Room room = Room.of(QuantityKind.VOLUME.ofSi(cubicMetres));
+    return extraction.map(room::withExtractionCubicMetresPerHour).orElse(room);
   }
 
   <T> Optional<T> read(

@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.meltwright.core.batch.WeighingLine;
 
 /**
- * What the day's jobs take and give; a blocked job neither takes nor gives.
+ * What the day's jobs take and give; a blocked job neither takes nor gives, and one of unknown
+ * amount is not counted.
  *
  * @param jobs the jobs of the day
  */
@@ -20,8 +22,8 @@ record Ledger(List<JobSheet> jobs) {
   /** What a recipe gives today, net, in kg. */
   double made(String recipe) {
     return open()
-        .filter(job -> job.batch().recipe().name().equals(recipe))
-        .mapToDouble(job -> job.net().massKilograms())
+        .filter(batch -> batch.job().name().equals(recipe))
+        .mapToDouble(batch -> batch.net().massKilograms())
         .sum();
   }
 
@@ -29,7 +31,7 @@ record Ledger(List<JobSheet> jobs) {
   Map<String, Double> taken() {
     Map<String, Double> taken = new TreeMap<>();
     open()
-        .flatMap(job -> job.weighing().lines().stream())
+        .flatMap(batch -> batch.weighing().lines().stream())
         .forEach(
             line ->
                 line.ingredient()
@@ -48,10 +50,14 @@ record Ledger(List<JobSheet> jobs) {
   /** What the jobs take from the shelf, in kg. */
   double needed(ShelfItem item) {
     return open()
-        .flatMap(job -> job.weighing().lines().stream())
-        .filter(line -> line.ingredient().material().filter(item.material()::equals).isPresent())
+        .flatMap(batch -> batch.weighing().lines().stream())
+        .filter(line -> isFrom(item, line))
         .mapToDouble(line -> line.rounded().printedKilograms())
         .sum();
+  }
+
+  private static boolean isFrom(ShelfItem item, WeighingLine line) {
+    return line.ingredient().material().filter(m -> m.isMeantBy(item.material())).isPresent();
   }
 
   /** What the shelf lacks for the jobs, in kg; zero within half a step of its balance. */
@@ -65,7 +71,12 @@ record Ledger(List<JobSheet> jobs) {
     return Math.max(0, item.stockKilograms() - needed(item));
   }
 
-  private Stream<JobSheet> open() {
-    return jobs.stream().filter(job -> !job.isBlocked());
+  /** The jobs of which it is not known what they take and give; blocked ones not among them. */
+  List<JobSheet> uncounted() {
+    return jobs.stream().filter(job -> !job.isBlocked() && job.batch().isEmpty()).toList();
+  }
+
+  private Stream<BatchSheet> open() {
+    return jobs.stream().flatMap(job -> job.allowed().stream());
   }
 }

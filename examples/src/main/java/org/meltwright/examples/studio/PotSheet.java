@@ -1,66 +1,88 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples.studio;
 
+import java.util.Optional;
 import javax.measure.quantity.Volume;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.RecipePart;
 import org.meltwright.core.batch.VesselRoom;
+import org.meltwright.core.equipment.Vessel;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.mixture.DensityBasis;
-import org.meltwright.core.mixture.Mixture;
 import org.meltwright.safety.heating.Circumstance;
 import org.meltwright.safety.heating.HeatingPlan;
+import org.meltwright.safety.heating.HeatingPlanBuilder;
 import org.meltwright.safety.heating.HeatingReview;
 import org.meltwright.safety.heating.HeatingRules;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.QuantityKind;
 
 /**
- * The pot of one job, before anything is weighed or costed: whether it may be heated as planned.
- *
- * @param job the job
- * @param room how full the pot is
- * @param review the review of its heating
+ * The pot of one job, before anything is weighed or costed: whether it may be heated as planned. It
+ * needs no density, price or amount; what is not known of them stands beside the review.
  */
-record PotSheet(Job job, VesselRoom room, HeatingReview review) {
+final class PotSheet {
 
   /** A plan takes no larger fill level; far below it the vessel overflows. */
   private static final double FULLEST = 1000;
 
-  /**
-   * Reviews a job.
-   *
-   * @throws org.meltwright.units.ProblemException if a density is missing
-   */
-  static PotSheet of(Job job, Studio.Place place) {
-    VesselRoom room = room(job);
-    return new PotSheet(job, room, HeatingRules.standard().review(plan(job, room, place)));
+  private static final String ROOM = "How full the pot is";
+
+  private final Job job;
+  private final Known<VesselRoom> room;
+  private final @Nullable NotKnown shares;
+  private final HeatingReview review;
+
+  /** Reviews a job. */
+  PotSheet(Job job, Studio studio) {
+    this.job = job;
+    this.room =
+        job.batch()
+            .map(batch -> Known.of(room(job, batch), () -> unknownRoom(job)))
+            .orElseGet(() -> Known.not(unknownAmount()));
+    this.shares = studio.made(job.name()).unknownShares().orElse(null);
+    this.review = HeatingRules.standard().review(plan(studio.place()));
   }
 
-  private static VesselRoom room(Job job) {
-    Mixture charge = job.batch().charge();
+  private static Optional<VesselRoom> room(Job job, Batch batch) {
+    Vessel vessel = job.heating().vessel();
     return job.casting()
         .flatMap(c -> c.measuredDensity().stream().boxed().findFirst())
-        .map(density -> charge.massKilograms() / density)
-        .map(v -> new VesselRoom(job.heating().vessel(), exactly(v)))
-        .orElseGet(() -> VesselRoom.of(job.heating().vessel(), charge, DensityBasis.MELT));
+        .map(density -> new VesselRoom(vessel, exactly(batch.charge().massKilograms() / density)))
+        .or(() -> VesselRoom.find(vessel, batch.charge(), DensityBasis.MELT));
+  }
+
+  private static NotKnown unknownRoom(Job job) {
+    return NotKnown.density(
+        ROOM,
+        DensityBasis.MELT,
+        job.mix().materials(),
+        (job.casting().isPresent()
+                ? "State the meltDensity of its cast"
+                : "State a cast with its meltDensity")
+            + ": weigh a full cup of the melt, or take the density from the supplier's data sheet."
+            + " Until then fill the pot to two thirds at most, hot, by eye.");
+  }
+
+  private static NotKnown unknownAmount() {
+    return new NotKnown(ROOM, "how much goes into it is not known", "See what to weigh.");
   }
 
   private static Estimate<Volume> exactly(double cubicMetres) {
     return new Estimate<>(QuantityKind.VOLUME, cubicMetres, cubicMetres, cubicMetres);
   }
 
-  private static HeatingPlan plan(Job job, VesselRoom room, Studio.Place place) {
+  private HeatingPlan plan(Studio.Place place) {
     Job.Heating heating = job.heating();
-    HeatingPlan.Builder plan =
-        HeatingPlan.builder(job.batch().charge().composition())
-            .heat(heating.source())
-            .vessel(heating.vessel())
-            .fillLevel(Math.min(room.highestFillLevel(), FULLEST))
-            .thermometer(heating.thermometer())
-            .liquidReading(heating.reading())
-            .room(place.room())
-            .people(place.people());
-    if (job.batch().recipe().parts().stream().anyMatch(PotSheet::isPowder)) {
+    HeatingPlanBuilder plan =
+        HeatingPlan.builder(job.mix()).heat(heating.source()).vessel(heating.vessel());
+    Optional.ofNullable(heating.thermometer()).ifPresent(plan::thermometer);
+    Optional.ofNullable(heating.reading()).ifPresent(plan::liquidReading);
+    Optional.ofNullable(place.room()).ifPresent(plan::room);
+    Optional.ofNullable(place.people()).ifPresent(plan::people);
+    room.value().ifPresent(r -> plan.fillLevel(Math.min(r.highestFillLevel(), FULLEST)));
+    if (job.recipe().parts().stream().anyMatch(PotSheet::isPowder)) {
       plan.circumstance(Circumstance.DRY_POWDER);
     }
     if (!Double.isNaN(heating.hoursHeld())) {
@@ -75,6 +97,23 @@ record PotSheet(Job job, VesselRoom room, HeatingReview review) {
         .material()
         .filter(m -> m.family() == MaterialFamily.PIGMENT || m.family() == MaterialFamily.FILLER)
         .isPresent();
+  }
+
+  Job job() {
+    return job;
+  }
+
+  Known<VesselRoom> room() {
+    return room;
+  }
+
+  /** Why the mix that was reviewed is a guess; empty if its shares by mass are known. */
+  Optional<NotKnown> unknownShares() {
+    return Optional.ofNullable(shares);
+  }
+
+  HeatingReview review() {
+    return review;
   }
 
   boolean isBlocked() {

@@ -4,6 +4,8 @@ package org.meltwright.examples.studio;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.examples.page.Block.Fact;
@@ -18,6 +20,7 @@ import org.meltwright.safety.heating.Finding;
 import org.meltwright.safety.heating.HeatingReview;
 import org.meltwright.safety.heating.HeatingRules;
 import org.meltwright.safety.heating.NotAssessed;
+import org.meltwright.safety.heating.PotFloor;
 import org.meltwright.safety.heating.Severity;
 
 /** The heating review of one job: temperatures, findings, what was not assessed. */
@@ -40,7 +43,18 @@ final class ReviewPage {
     page.add(new Facts(temperatures()));
     review.findings().forEach(f -> page.add(notice(f)));
     review.notAssessed().forEach(n -> page.add(notice(n)));
-    page.add(TemperatureScale.of(review, sheet.window()));
+    sheet.pot().unknownShares().map(NotKnown::notice).ifPresent(page::add);
+    unknownRoom().map(NotKnown::notice).ifPresent(page::add);
+    page.add(
+        sheet
+            .window()
+            .map(window -> TemperatureScale.of(review, window))
+            .orElseGet(() -> TemperatureScale.of(review)));
+  }
+
+  /** What must not be heated, or cannot be weighed, needs no advice on how to fill the pot. */
+  private Optional<NotKnown> unknownRoom() {
+    return sheet.allowed().flatMap(batch -> sheet.pot().room().reason());
   }
 
   private List<Fact> temperatures() {
@@ -53,6 +67,12 @@ final class ReviewPage {
                     new Fact(
                         "wax, " + Words.of(t.basis()).replace('-', ' '),
                         Say.temperature(t.value()))));
+    Readings.setAside(review)
+        .ifPresent(
+            r ->
+                facts.add(
+                    new Fact(
+                        "read in the wax", Say.temperature(r) + "; not what the review goes by")));
     facts.add(
         new Fact(
             "target, not above " + cited("above-target"),
@@ -63,10 +83,16 @@ final class ReviewPage {
             "hard ceiling " + cited("hard-ceiling"),
             Say.temperature(review.hardCeiling())
                 + review.marginToHardCeiling().map(m -> "; " + Say.margin(m)).orElse("")));
-    review
-        .potFloor()
-        .ifPresent(f -> facts.add(new Fact("floor of the pot", Say.temperature(f.value()))));
-    facts.add(new Fact("working window " + practice(), window(sheet.window())));
+    review.potFloor().ifPresent(f -> facts.add(new Fact("floor of the pot", floor(f))));
+    facts.add(
+        new Fact(
+            "working window " + practice(),
+            sheet.window().map(ReviewPage::window).orElseGet(this::noWindow)));
+    sheet
+        .pot()
+        .room()
+        .reason()
+        .ifPresent(u -> facts.add(new Fact("how full the pot is", u.value())));
     return facts;
   }
 
@@ -77,6 +103,14 @@ final class ReviewPage {
 
   private String practice() {
     return page.cite(Source.COMMON_PRACTICE.citation());
+  }
+
+  private static String floor(PotFloor floor) {
+    return floor.isKnown() ? Say.temperature(floor.value()) : Say.atLeast(floor.value());
+  }
+
+  private String noWindow() {
+    return NotKnown.because(NotKnown.whyNoClearPoint(review.plan().mix()));
   }
 
   private static String window(WorkingWindow window) {
@@ -93,7 +127,10 @@ final class ReviewPage {
         tone(finding),
         finding.severity().word(READER) + (finding.isBlocking() ? " · BLOCKED" : ""),
         finding.summary(READER) + " " + page.cite(finding.source().citation()),
-        List.of(finding.reason(READER), finding.remedy(READER)));
+        Stream.concat(
+                Readings.lowerBound(review, finding).stream(),
+                Stream.of(finding.reason(READER), finding.remedy(READER)))
+            .toList());
   }
 
   private static Tone tone(Finding finding) {

@@ -2,6 +2,7 @@
 package org.meltwright.examples.studio;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -39,6 +40,7 @@ final class RiskTable {
   private final ClassSheet forClass;
   private final Page.Builder page;
   private final Map<Finding, Where> findings = new LinkedHashMap<>();
+  private final Map<Finding, String> lowerBounds = new HashMap<>();
   private final Map<NotAssessed, Where> open = new LinkedHashMap<>();
 
   RiskTable(Sheet sheet, ClassSheet forClass, Page.Builder page) {
@@ -79,7 +81,7 @@ final class RiskTable {
 
   /** Returns the table, one row for each hazard. */
   Grid grid() {
-    sheet.jobs().forEach(j -> gather(j.review(), j.batch().recipe().name(), true));
+    sheet.jobs().forEach(j -> gather(j.review(), j.name(), true));
     forClass.paints().forEach(p -> gather(p.review(), p.name(), false));
     List<List<String>> rows = new ArrayList<>();
     sorted(findings).forEach(e -> rows.add(row(e.getKey(), e.getValue())));
@@ -104,6 +106,8 @@ final class RiskTable {
     for (Finding finding : review.findings()) {
       if (concernsPeople(finding)) {
         add(findings.computeIfAbsent(finding, f -> new Where()), recipe, isMade);
+        Readings.lowerBound(review, finding)
+            .ifPresent(said -> lowerBounds.put(finding, said + " "));
       }
     }
     review
@@ -129,12 +133,12 @@ final class RiskTable {
         f.summary(READER) + " " + page.cite(f.source().citation()),
         where.who(),
         f.severity().word(READER) + (f.isBlocking() ? ", BLOCKED" : "") + "; " + recipes(where),
-        f.reason(READER) + " " + f.remedy(READER),
+        lowerBounds.getOrDefault(f, "") + f.reason(READER) + " " + f.remedy(READER),
         "");
   }
 
   private String recipes(Where where) {
-    long jobs = sheet.jobs().stream().map(j -> j.batch().recipe().name()).distinct().count();
+    long jobs = sheet.jobs().stream().map(JobSheet::name).distinct().count();
     return where.recipes((int) jobs, forClass.paints().size());
   }
 

@@ -46,15 +46,13 @@ record Sheet(Studio studio, List<JobSheet> jobs, @Nullable ClassSheet classSheet
     for (int i = 0; i < studio.jobs().size(); i++) {
       String path = "/today/" + i;
       Job job = studio.jobs().get(i);
-      problems
-          .attempt(path, () -> PotSheet.of(job, studio.place()))
-          .ifPresent(pot -> pots.put(path, pot));
+      problems.attempt(path, () -> new PotSheet(job, studio)).ifPresent(pot -> pots.put(path, pot));
     }
     Costing costing = new Costing(studio, List.copyOf(pots.values()));
     List<JobSheet> jobs = new ArrayList<>();
     pots.forEach(
         (path, pot) ->
-            problems.attempt(path, () -> JobSheet.of(pot, studio, costing)).ifPresent(jobs::add));
+            problems.attempt(path, () -> new JobSheet(pot, studio, costing)).ifPresent(jobs::add));
     return jobs;
   }
 

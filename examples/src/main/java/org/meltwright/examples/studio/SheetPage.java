@@ -2,20 +2,25 @@
 package org.meltwright.examples.studio;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.meltwright.core.batch.Casting;
 import org.meltwright.examples.page.Block.Bullets;
 import org.meltwright.examples.page.Block.Heading;
 import org.meltwright.examples.page.Block.Notice;
+import org.meltwright.examples.page.Block.Paragraph;
 import org.meltwright.examples.page.Block.Table;
 import org.meltwright.examples.page.Block.Tone;
 import org.meltwright.examples.page.Page;
 import org.meltwright.examples.page.Say;
 import org.meltwright.safety.heating.Finding;
 import org.meltwright.safety.heating.HeatingReview;
+import org.meltwright.safety.heating.NotAsked;
 import org.meltwright.safety.heating.Severity;
 import org.meltwright.safety.heating.StandingAdvice;
 
@@ -46,17 +51,19 @@ final class SheetPage {
     page.add(new Heading(2, "Today at a glance"));
     page.add(glance());
     page.add(shelf());
+    ledger.uncounted().forEach(job -> page.add(uncounted(job)));
     sheet.studio().shelf().forEach(this::warnIfShort);
     madeAndTaken();
     page.add(new Heading(2, "Before the heat goes on"));
     page.add(new Bullets(advice()));
+    page.add(new Paragraph(notAsked()));
     sheet.jobs().forEach(job -> new JobPage(job, page).add());
     Optional.ofNullable(sheet.studio().plans().brushing())
-        .ifPresent(b -> new BrushingPage(b, page).add());
+        .ifPresent(b -> BrushingPage.add(b, page));
     sheet.forClass().ifPresent(c -> new ClassPage(c, page).add());
     page.add(new Heading(2, "Figures that this sheet rests on"));
     Figures figures = new Figures();
-    sheet.jobs().forEach(job -> figures.add(job.batch().charge().composition()));
+    sheet.jobs().forEach(job -> figures.add(job.job().mix()));
     sheet.forClass().ifPresent(c -> c.paints().forEach(p -> figures.add(p.composition())));
     page.add(figures.table(page));
     return page.build();
@@ -113,12 +120,27 @@ final class SheetPage {
   }
 
   private List<String> row(String name, double taken) {
+    if (isUncounted(name)) {
+      return List.of(name, NotKnown.WORDS, Say.grams(taken), NotKnown.WORDS);
+    }
     double left = ledger.made(name) - taken;
     return List.of(
         name,
         isBlocked(name) ? "BLOCKED" : Say.grams(ledger.made(name)),
         Say.grams(taken),
         left < 0 ? "short by " + Say.grams(-left) : Say.grams(left));
+  }
+
+  private boolean isUncounted(String recipe) {
+    return ledger.uncounted().stream().anyMatch(job -> job.name().equals(recipe));
+  }
+
+  private static Notice uncounted(JobSheet job) {
+    return new Notice(
+        Tone.OPEN,
+        "NOT KNOWN",
+        "How much is made of " + job.name() + ": what it takes from the shelf is not counted here.",
+        List.of("See its chapter for what is missing."));
   }
 
   private void warnIfShort(ShelfItem item) {
@@ -142,7 +164,7 @@ final class SheetPage {
 
   private void warnIfShort(String name, double taken) {
     double made = ledger.made(name);
-    if (made < taken) {
+    if (made < taken && !isUncounted(name)) {
       page.add(
           new Notice(
               Tone.CARE,
@@ -155,35 +177,63 @@ final class SheetPage {
     }
   }
 
-  private static List<String> row(JobSheet job) {
-    boolean blocked = job.isBlocked();
+  private List<String> row(JobSheet job) {
+    List<String> cells = new ArrayList<>(List.of(job.name()));
+    cells.add(job.isBlocked() ? "BLOCKED" : gravest(job));
+    cells.addAll(
+        job.isBlocked()
+            ? Collections.nCopies(4, "withheld")
+            : job.batch()
+                .map(SheetPage::amounts)
+                .orElseGet(() -> Collections.nCopies(4, NotKnown.WORDS)));
+    cells.add(
+        Optional.ofNullable(sheet.studio().offers().get(job.job().recipeId()))
+            .map(offer -> Say.perKilogram(offer.landed()))
+            .orElse("no offer"));
+    return cells;
+  }
+
+  private static List<String> amounts(BatchSheet batch) {
     return List.of(
-        job.batch().recipe().name(),
-        blocked ? "BLOCKED" : gravest(job.review()),
-        blocked ? "withheld" : Say.grams(job.weighing().printedTotalKilograms()),
-        blocked ? "withheld" : Say.grams(job.net().massKilograms()),
-        blocked ? "withheld" : job.casting().map(c -> cakes(c.wholeCakes())).orElse("none"),
-        blocked ? "withheld" : Say.perKilogram(job.cost().per(job.batch().net().mass())),
-        job.makeOrBuy().map(m -> Say.perKilogram(m.best().landed())).orElse("no offer"));
+        Say.grams(batch.weighing().printedTotalKilograms()),
+        Say.grams(batch.net().massKilograms()),
+        batch.casting().map(c -> c.say(SheetPage::cakes)).orElse("none"),
+        batch.cost().say(c -> Say.perKilogram(c.per(batch.batch().net().mass()))));
+  }
+
+  private static String cakes(Casting casting) {
+    return Long.toString(casting.wholeCakes());
+  }
+
+  /** The gravest finding of a job; a pot of unknown fill ranks as a caution too. */
+  private static String gravest(JobSheet job) {
+    return gravest(job.review(), job.pot().room().reason().isPresent());
   }
 
   /** The gravest finding; what was not assessed ranks as a caution. */
   static String gravest(HeatingReview review) {
+    return gravest(review, false);
+  }
+
+  private static String gravest(HeatingReview review, boolean isUnknown) {
     Optional<Severity> worst =
         review.findings().stream().map(Finding::severity).min(Comparator.naturalOrder());
-    boolean open = !review.notAssessed().isEmpty();
+    boolean open = isUnknown || !review.notAssessed().isEmpty();
     return worst
         .filter(s -> !open || s.isAtLeast(Severity.CAUTION))
         .map(s -> s.word(Locale.ENGLISH))
         .orElse(open ? "not assessed" : "none");
   }
 
-  private static String cakes(long whole) {
-    return Long.toString(whole);
+  /** What nobody mentioned of any pot, in one line for all of them. */
+  private String notAsked() {
+    List<NotAsked> all =
+        sheet.jobs().stream().flatMap(job -> job.review().notAsked().stream()).toList();
+    return NotAsked.line(all, Locale.ENGLISH);
   }
 
   private List<String> advice() {
-    return java.util.Arrays.stream(StandingAdvice.values())
+    return Arrays.stream(StandingAdvice.values())
         .map(a -> a.text(Locale.ENGLISH) + " " + page.cite(a.source().citation()))
         .toList();
   }

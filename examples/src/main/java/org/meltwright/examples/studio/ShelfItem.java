@@ -69,9 +69,9 @@ final class ShelfItem {
     return packages;
   }
 
-  /** The price of the package that the shelf holds: the first one named. */
-  UnitPrice price() {
-    return packages.get(0).unitPrice();
+  /** The price of the package that the shelf holds, the first one named; empty if none is. */
+  Optional<UnitPrice> price() {
+    return packages.stream().findFirst().map(Price::unitPrice);
   }
 
   /** What a recipe leaves behind of its own lines, by what each shelf item leaves behind. */

@@ -68,7 +68,7 @@ record Studio(
    * @param brushing what is brushed on which panel; null if not stated
    * @param classDay the class; null if none is held
    */
-  record Plans(@Nullable Brushing brushing, @Nullable ClassDay classDay) {}
+  record Plans(@Nullable Known<Brushing> brushing, @Nullable ClassDay classDay) {}
 
   Studio {
     shelf = List.copyOf(shelf);
@@ -80,7 +80,7 @@ record Studio(
 
   /** The shelf item of a material. */
   Optional<ShelfItem> item(Material material) {
-    return shelf.stream().filter(i -> i.material().equals(material)).findFirst();
+    return shelf.stream().filter(i -> i.material().isMeantBy(material)).findFirst();
   }
 
   /** What is weighed out comes from the shelf; what another recipe makes has no shelf item. */
@@ -90,11 +90,12 @@ record Studio(
 
   /** The recipe of a name as it is weighed in, its insolubles not yet taken out. */
   Recipe written(String name) {
-    return recipes.stream()
-        .map(StudioRecipes.Made::written)
-        .filter(r -> r.name().equals(name))
-        .findFirst()
-        .orElseThrow();
+    return made(name).written();
+  }
+
+  /** The recipe of a name, with what it gives to others and what is not known of it. */
+  StudioRecipes.Made made(String name) {
+    return recipes.stream().filter(r -> r.written().name().equals(name)).findFirst().orElseThrow();
   }
 
   /** A shelf item has its balance; what another recipe makes goes on the one that carries most. */

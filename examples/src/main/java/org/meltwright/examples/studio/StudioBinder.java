@@ -33,6 +33,7 @@ import org.meltwright.examples.studio.StudioDraft.ShelfDraft;
 import org.meltwright.examples.studio.StudioDraft.ThermometerDraft;
 import org.meltwright.examples.studio.StudioDraft.VesselDraft;
 import org.meltwright.safety.heating.People;
+import org.meltwright.safety.naming.HazardNames;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.Problems;
@@ -76,7 +77,7 @@ final class StudioBinder {
         new Studio.Place(leaves.room("/room", draft.room()).orElse(null), people(draft.people()));
     Map<String, ReadyMade> offers = offers(book);
     String town = about.map(Studio.About::town).orElse("");
-    Optional<Brushing> brushing =
+    Optional<Known<Brushing>> brushing =
         new BrushingBinder(book, leaves, problems).brushing(draft.brushing());
     Optional<ClassDay> classDay =
         new ClassBinder(book, equipment, currency, leaves, problems)
@@ -168,12 +169,13 @@ final class StudioBinder {
 
   private Optional<ShelfItem> item(String path, ShelfDraft d, Entries<Balance> balances) {
     Optional<Material> material =
-        problems.read(path + "/material", d.material(), catalogue::require);
+        problems.read(
+            path + "/material", d.material(), name -> HazardNames.require(catalogue, name));
     Optional<Double> stock = leaves.amount(path + "/stock", d.stock(), QuantityKind.MASS);
     Optional<Balance> balance = balances.named(path + "/balance", d.balance(), problems);
     Optional<MassFraction> insolubles = leaves.massFraction(path + "/insolubles", d.insolubles());
     List<Price> packages = packages(path + "/packages", d.packages());
-    if (material.isEmpty() || stock.isEmpty() || balance.isEmpty() || packages.isEmpty()) {
+    if (material.isEmpty() || stock.isEmpty() || balance.isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(

@@ -92,7 +92,7 @@ public record StudioDraft(
    * @param balance the balance it is weighed on
    * @param insolubles the share that stays behind when it is dissolved
    * @param packages the packages it is bought in, each as a price, such as "19.80 EUR/1 kg"; the
-   *     first is the one on the shelf
+   *     first is the one on the shelf; without any its price is not known
    */
   public record ShelfDraft(
       @NotBlank @Nullable String id,
@@ -101,7 +101,7 @@ public record StudioDraft(
       @NotBlank @Nullable String stock,
       @NotBlank @Nullable String balance,
       @Nullable String insolubles,
-      @NotEmpty @Nullable List<@NotBlank String> packages) {}
+      @Nullable List<@NotBlank String> packages) {}
 
   /**
    * A balance.

@@ -23,9 +23,14 @@ final class StudioFile {
    * @throws IOException if the file cannot be read
    */
   static Studio read(InputStream in) throws IOException {
+    return read(in, MaterialCatalogue.standard());
+  }
+
+  /** Reads a studio whose materials are those of another catalogue. */
+  static Studio read(InputStream in, MaterialCatalogue catalogue) throws IOException {
     Reading<StudioDraft> reading = DraftReader.of(StudioDraft.class).read(in);
     Problems problems = new Problems();
     problems.addAll(reading.problems());
-    return new StudioBinder(reading.draft(), MaterialCatalogue.standard(), problems).bind();
+    return new StudioBinder(reading.draft(), catalogue, problems).bind();
   }
 }

@@ -11,12 +11,14 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.Ingredient;
 import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.batch.RecipePart;
+import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.examples.studio.StudioDraft.PartDraft;
 import org.meltwright.examples.studio.StudioDraft.RecipeDraft;
@@ -24,6 +26,7 @@ import org.meltwright.units.MetricUnits;
 import org.meltwright.units.MixingRatio;
 import org.meltwright.units.Problem;
 import org.meltwright.units.Problems;
+import org.meltwright.units.QuantityKind;
 import org.meltwright.units.VolumeFraction;
 
 /**
@@ -36,9 +39,13 @@ final class StudioRecipes {
   /** Deeper nesting is a slip, and would be a burden to read. */
   private static final int MOST_LEVELS = 50;
 
+  /** The kg/m³ that an unknown density counts as in a review; no weight is worked out from it. */
+  private static final double AS_WATER = 1000;
+
   private final Map<String, RecipeDraft> drafts = new HashMap<>();
   private final Map<String, String> paths = new HashMap<>();
   private final Map<String, Optional<Recipe>> built = new HashMap<>();
+  private final Map<String, List<Material>> unweighed = new HashMap<>();
   private final Set<String> names = new HashSet<>();
   private final Deque<String> building = new ArrayDeque<>();
   private final Entries<ShelfItem> shelf;
@@ -103,8 +110,27 @@ final class StudioRecipes {
    * @param used what it gives to others, its insolubles taken out
    * @param written the recipe as it is weighed in
    * @param insolubles what stays behind
+   * @param unweighed the materials that it counts by volume, itself or in a recipe within it, and
+   *     of which no density is known: they count as heavy as water, for a review alone
    */
-  record Made(Recipe used, Recipe written, Losses insolubles) {}
+  record Made(Recipe used, Recipe written, Losses insolubles, List<Material> unweighed) {
+
+    Made {
+      unweighed = List.copyOf(unweighed);
+    }
+
+    /** Why its shares by mass are not known; empty if they are. */
+    Optional<NotKnown> unknownShares() {
+      return unweighed.isEmpty()
+          ? Optional.empty()
+          : Optional.of(
+              NotKnown.density(
+                  "The shares by mass of " + written.name(),
+                  DensityBasis.SOLID,
+                  unweighed,
+                  "The review counts it as heavy as water. State its share by mass."));
+    }
+  }
 
   /** All recipes that could be built. */
   List<Made> made() {
@@ -113,7 +139,16 @@ final class StudioRecipes {
 
   private Made made(Recipe written) {
     Losses insolubles = insolubles(written);
-    return new Made(strained(written, insolubles), written, insolubles);
+    return new Made(strained(written, insolubles), written, insolubles, unweighed(written.name()));
+  }
+
+  /** Why the shares by mass of a recipe that was built are not known; empty if they are. */
+  Optional<NotKnown> unknownShares(Recipe recipe) {
+    return made(recipe).unknownShares();
+  }
+
+  private List<Material> unweighed(String recipe) {
+    return unweighed.getOrDefault(recipe, List.of());
   }
 
   /** The recipe with an id; empty if it could not be built. */
@@ -123,9 +158,23 @@ final class StudioRecipes {
       building.addLast(id);
       known = build(paths.getOrDefault(id, ""), Objects.requireNonNull(drafts.get(id), id));
       building.removeLast();
+      known.ifPresent(this::keepUnweighed);
       built.put(id, known);
     }
     return known;
+  }
+
+  /** What is not known of a recipe is not known of those that call for it. */
+  private void keepUnweighed(Recipe recipe) {
+    List<Material> all =
+        Stream.concat(
+                unweighed(recipe.name()).stream(),
+                recipe.parts().stream()
+                    .flatMap(part -> part.ingredient().recipe().stream())
+                    .flatMap(used -> unweighed(used.name()).stream()))
+            .distinct()
+            .toList();
+    unweighed.put(recipe.name(), all);
   }
 
   /** What a recipe gives to another: its composition without insolubles. */
@@ -133,11 +182,7 @@ final class StudioRecipes {
     return insolubles.insolublesShare(recipe.composition()) == 0
         ? recipe
         : Recipe.named(recipe.name())
-            .parts(
-                Parts.of(
-                    Batch.ofTotal(recipe, MetricUnits.kilograms(1), insolubles)
-                        .net()
-                        .composition()))
+            .parts(Batch.ofTotal(recipe, MetricUnits.kilograms(1), insolubles).net().composition())
             .build();
   }
 
@@ -260,8 +305,24 @@ final class StudioRecipes {
           path,
           () ->
               byVolume
-                  ? Recipe.ofVolumeParts(name, parts, DensityBasis.SOLID)
+                  ? Recipe.ofVolumeParts(name, parts, densities(name, parts))
                   : Recipe.of(name, parts));
+    }
+
+    /** The densities of the cold materials; what has none counts as water, and is kept in mind. */
+    private DensityBasis densities(String name, List<RecipePart> parts) {
+      List<Material> unknown =
+          parts.stream()
+              .flatMap(p -> p.ingredient().composition().materials().stream())
+              .distinct()
+              .filter(m -> DensityBasis.SOLID.find(m).isEmpty())
+              .toList();
+      unweighed.put(name, unknown);
+      DensityBasis basis = DensityBasis.SOLID;
+      for (Material material : unknown) {
+        basis = basis.with(material, QuantityKind.DENSITY.ofSi(AS_WATER));
+      }
+      return basis;
     }
   }
 }

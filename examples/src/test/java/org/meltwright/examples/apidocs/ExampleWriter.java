@@ -37,6 +37,7 @@ final class ExampleWriter {
           "org.meltwright.core.thermal.*",
           "org.meltwright.safety.exposure.*",
           "org.meltwright.safety.hazard.*",
+          "org.meltwright.safety.naming.*",
           "org.meltwright.safety.heating.*",
           "static org.meltwright.units.MetricUnits.*",
           "static org.meltwright.units.TemperaturePoint.*");

@@ -172,8 +172,8 @@ final class Forms {
             .nominalMass(grams(40))
             .batch("2026-11-A")
             .supplier(
-                new LabelSupplier(
-                    "Atelier Fernhof", "Mill Lane 1, Oldtown", "+00 123", "fern.example"))
+                LabelSupplier.of("Atelier Fernhof", "Mill Lane 1, Oldtown", "+00 123")
+                    .withElectronicAddress("fern.example"))
             .maximumTemperature(TemperaturePoint.ofCelsius(90))
             .disposal("a collection point for hazardous waste", "einer Schadstoffsammelstelle")
             .build();
@@ -279,8 +279,8 @@ final class Forms {
             medium,
             start,
             List.of(
-                WeighedLine.of(RESIN, "resin lot 9", grams(93), start.plusSeconds(660)),
-                WeighedLine.of(WAX, "wax lot 4", grams(730), start)));
+                WeighedLine.of(RESIN.withLot("resin lot 9"), grams(93), start.plusSeconds(660)),
+                WeighedLine.of(WAX.withLot("wax lot 4"), grams(730), start)));
     Recipe colour =
         Recipe.named("white").part(medium, 85).part(CATALOGUE.require("zinc-white"), 15).build();
     Instant later = start.plusSeconds(86400);
@@ -290,7 +290,7 @@ final class Forms {
             later,
             List.of(
                 WeighedLine.of(made, grams(340), later),
-                WeighedLine.of(CATALOGUE.require("zinc-white"), "", grams(60.5), later)))
+                WeighedLine.of(CATALOGUE.require("zinc-white"), grams(60.5), later)))
         .withCakes(List.of("B-3/1", "B-3/2"));
   }
 }

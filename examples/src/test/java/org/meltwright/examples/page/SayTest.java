@@ -29,6 +29,12 @@ class SayTest {
   }
 
   @Test
+  void a_lower_bound_says_that_it_is_one() {
+    assertThat(Say.atLeast(TemperaturePoint.ofCelsius(95)))
+        .isEqualTo("at least 95.0 °C; how far it rises above is not known");
+  }
+
+  @Test
   void an_estimate_has_three_significant_figures() {
     assertThat(Say.significant(71.208)).isEqualTo("71.2");
     assertThat(Say.significant(1234.5)).isEqualTo("1230");

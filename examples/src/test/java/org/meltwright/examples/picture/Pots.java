@@ -1,8 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples.picture;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.List;
 import org.meltwright.core.equipment.HeatSource;
 import org.meltwright.core.material.DefinedTemperature;
 import org.meltwright.core.material.Material;
@@ -31,10 +30,8 @@ final class Pots {
 
   static Composition mix(String wax, double waxParts, String other, double otherParts) {
     MaterialCatalogue catalogue = MaterialCatalogue.standard();
-    Map<Material, Double> parts = new LinkedHashMap<>();
-    parts.put(catalogue.require(wax), waxParts);
-    parts.put(catalogue.require(other), otherParts);
-    return Composition.ofParts(parts);
+    return Composition.ofParts(
+        List.of(catalogue.require(wax), catalogue.require(other)), waxParts, otherParts);
   }
 
   /** Beeswax and an invented resin. */
@@ -51,10 +48,19 @@ final class Pots {
                     Source.USER,
                     Knowledge.READ))
             .build();
-    Map<Material, Double> parts = new LinkedHashMap<>();
-    parts.put(MaterialCatalogue.standard().require("beeswax-yellow"), 8.0);
-    parts.put(resin, 1.0);
-    return Composition.ofParts(parts);
+    Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+    return Composition.ofParts(List.of(wax, resin), 8, 1);
+  }
+
+  /** Beeswax and something invented of which no flash point is stated. */
+  static Composition withStuffOfUnknownFlashPoint() {
+    Material stuff =
+        Material.builder("own-stuff")
+            .names("Own stuff", "Eigenes")
+            .family(MaterialFamily.DRYING_OIL, MaterialRole.OIL)
+            .build();
+    Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+    return Composition.ofParts(List.of(wax, stuff), 20, 1);
   }
 
   /** Beeswax and an invented oil. */
@@ -72,10 +78,8 @@ final class Pots {
                     Source.USER,
                     Knowledge.READ))
             .build();
-    Map<Material, Double> parts = new LinkedHashMap<>();
-    parts.put(MaterialCatalogue.standard().require("beeswax-yellow"), 20.0);
-    parts.put(oil, 1.0);
-    return Composition.ofParts(parts);
+    Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+    return Composition.ofParts(List.of(wax, oil), 20, 1);
   }
 
   static HeatingReview at(double celsius, Composition mix) {
@@ -105,6 +109,6 @@ final class Pots {
   }
 
   static WorkingWindow window(HeatingReview review) {
-    return TemperatureTable.STANDARD.window(review.plan().mix(), review.target());
+    return TemperatureTable.STANDARD.window(review.plan().mix(), review.target()).orElseThrow();
   }
 }

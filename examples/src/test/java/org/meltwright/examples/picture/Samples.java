@@ -2,9 +2,7 @@
 package org.meltwright.examples.picture;
 
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.joda.money.Money;
@@ -12,7 +10,6 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
 import org.meltwright.core.cost.FreightTariff;
 import org.meltwright.core.cost.Price;
-import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.planning.Need;
@@ -38,10 +35,8 @@ final class Samples {
 
   static Composition medium() {
     MaterialCatalogue catalogue = MaterialCatalogue.standard();
-    Map<Material, Double> parts = new LinkedHashMap<>();
-    parts.put(catalogue.require("beeswax-yellow"), 8.0);
-    parts.put(catalogue.require("damar"), 1.0);
-    return Composition.ofParts(parts);
+    return Composition.ofParts(
+        List.of(catalogue.require("beeswax-yellow"), catalogue.require("damar")), 8, 1);
   }
 
   static List<TemperaturePoint> points(double... celsius) {

@@ -15,6 +15,7 @@ import org.meltwright.core.thermal.MeltingReport;
 import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.examples.page.Block.Picture;
 import org.meltwright.examples.page.Say;
+import org.meltwright.safety.heating.HeatingLimits;
 import org.meltwright.safety.heating.HeatingReview;
 import org.meltwright.safety.heating.TemperatureTable;
 import org.meltwright.units.TemperaturePoint;
@@ -114,8 +115,7 @@ class TemperatureScaleTest {
 
   @Test
   void ranges_of_melting_and_dissolving_are_bars_between_their_ends() {
-    MeltingReport report =
-        MeltingReport.of(REVIEW.plan().mix(), TemperatureTable.STANDARD.target());
+    MeltingReport report = MeltingReport.of(REVIEW.plan().mix(), HeatingLimits.standard().target());
     TemperatureRange melts = report.melting().get(0).endOfMelting().orElseThrow().value().range();
     TemperatureRange dissolves =
         report.dissolving().stream().findFirst().flatMap(DissolvingBound::shown).orElseThrow();
@@ -144,9 +144,13 @@ class TemperatureScaleTest {
 
   @Test
   void unknown_flash_point_is_drawn_as_unknown_and_named() {
+    HeatingReview review = Pots.at(88, Pots.withStuffOfUnknownFlashPoint());
+    Picture picture = TemperatureScale.of(review, Pots.window(review));
+    Element svg = Samples.drawn(picture);
+
     assertThat(svg.select("rect.unknown")).hasSize(1);
     assertThat(svg.text()).contains("Flash point unknown", "?");
-    assertThat(picture.alternative()).contains("Flash point unknown: Damar resin");
+    assertThat(picture.alternative()).contains("Flash point unknown: Own stuff");
   }
 
   @Test
@@ -177,7 +181,19 @@ class TemperatureScaleTest {
     HeatingReview review = Pots.withoutOvershoot(82, Pots.mix(BEESWAX, 1, "damar", 0));
 
     assertThat(TemperatureScale.of(review, Pots.window(review)).alternative())
-        .contains("Floor of the pot: at least 82.0 °C, how far above is unknown");
+        .contains("Floor of the pot: at least 82.0 °C; how far it rises above is not known");
+  }
+
+  /** A mix of which nothing melts has no window to be drawn, and nothing that is good to work. */
+  @Test
+  void a_window_that_is_not_known_is_a_question_mark_and_nothing_is_shaded() {
+    HeatingReview review = Pots.at(80, Pots.mix("chalk", 1, "damar", 0));
+    Picture none = TemperatureScale.of(review);
+
+    Looks.arePicturesOfOurs(none);
+    assertThat(none.alternative()).contains("Wax: 80.0 °C, measured", "Working window: unknown");
+    assertThat(Samples.drawn(none).select("rect.good, rect.window, rect.doubtful")).isEmpty();
+    assertThat(Samples.drawn(none).select("rect.unknown")).isNotEmpty();
   }
 
   @Test
@@ -188,7 +204,7 @@ class TemperatureScaleTest {
   }
 
   @ParameterizedTest
-  @ValueSource(doubles = {-20, 5, 60, 88, 93.3, 110, 170, 205, 400})
+  @ValueSource(doubles = {76, 88, 93.3, 110, 170, 205, 400})
   void every_reading_is_drawn_on_or_pointed_at_from_the_scale(double celsius) {
     HeatingReview review = Pots.at(celsius, Pots.mix("carnauba", 3, "damar", 1));
     Picture any = TemperatureScale.of(review, Pots.window(review));

@@ -69,8 +69,8 @@ class ClassInputTest {
           "adults": 8                    | "adults": -8                  | json.invalid-value      | /classDay/people/adults
           "adults": 8                    | "adults": 8.5                 | json.wrong-type         | /classDay/people/adults
           "adults": 8                    | "adults": 100000              | value.out-of-range      | /classDay/people
-          "youngest": 15                 | "youngest": 21                | value.out-of-range      | /classDay/people/youngest
-          "minors": 2, "youngest": 15    | "minors": 0, "youngest": 15   | value.out-of-range      | /classDay/people/youngest
+          "youngest": 16                 | "youngest": 21                | value.out-of-range      | /classDay/people/youngest
+          "minors": 2, "youngest": 16    | "minors": 0, "youngest": 16   | value.out-of-range      | /classDay/people/youngest
           "hours": "3 h"                 | "hours": "3 kg"               | quantity.wrong-kind     | /classDay/hours
           "hours": "3 h"                 | "hours": "40 h"               | value.out-of-range      | /classDay/hours
           "perPerson": 4                 | "perPerson": 0                | json.invalid-value      | /classDay/panels/perPerson

@@ -85,7 +85,7 @@ class StudioPagePicturesTest {
   @ValueSource(strings = "demo-studio.json")
   void the_printed_sheet_says_what_melts_and_does_not_repeat_costs(String file) throws IOException {
     assertThat(TextPage.of(page(file)))
-        .contains("Beeswax, yellow: melts 62 to 65 °C", "Flash point unknown: Damar resin.")
+        .contains("Beeswax, yellow: melts 62 to 65 °C")
         .doesNotContain("Per kilogram: own", "Wax: 88.0 °C");
   }
 }

@@ -25,6 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.meltwright.core.batch.WeighingLine;
 import org.meltwright.core.cost.CostLine;
 import org.meltwright.core.source.Source;
+import org.meltwright.core.thermal.HeatDemand;
 
 class StudioSheetTest {
 
@@ -44,8 +45,16 @@ class StudioSheetTest {
     }
   }
 
-  private static JobSheet job(int index) {
-    return sheet.jobs().get(index);
+  private static BatchSheet job(int index) {
+    return sheet.jobs().get(index).batch().orElseThrow();
+  }
+
+  private static HeatDemand electricity() {
+    return job(0).electricity().flatMap(Known::value).orElseThrow();
+  }
+
+  private static List<BatchSheet> jobs() {
+    return sheet.jobs().stream().flatMap(job -> job.batch().stream()).toList();
   }
 
   @Test
@@ -75,8 +84,9 @@ class StudioSheetTest {
   /** Arithmetic: 103.5 ml × 80 % × 0.86 g/ml is 71.2 g. */
   @Test
   void cast_into_cups_of_103_5_ml_it_is_11_cakes_and_a_part_cake_of_18_g() {
-    assertThat(job(0).casting().orElseThrow().wholeCakes()).isEqualTo(11);
-    assertThat(job(0).casting().orElseThrow().partCakeKilograms()).isCloseTo(0.018, within(0.002));
+    assertThat(job(0).casting().flatMap(Known::value).orElseThrow().wholeCakes()).isEqualTo(11);
+    assertThat(job(0).casting().flatMap(Known::value).orElseThrow().partCakeKilograms())
+        .isCloseTo(0.018, within(0.002));
     assertThat(demo.chapter("Medium 1:8"))
         .containsPattern("whole cakes +11\n")
         .containsPattern("last part cake +18 g\n");
@@ -91,7 +101,7 @@ class StudioSheetTest {
 
   @Test
   void each_line_is_a_multiple_of_its_interval_and_the_total_within_half_the_coarsest() {
-    for (JobSheet each : sheet.jobs()) {
+    for (BatchSheet each : jobs()) {
       double coarsest = 0;
       for (WeighingLine line : each.weighing().lines()) {
         double interval = line.balance().intervalKilograms();
@@ -107,9 +117,10 @@ class StudioSheetTest {
 
   @Test
   void the_lines_of_each_cost_add_up_to_the_total_to_the_cent() {
-    for (JobSheet each : sheet.jobs()) {
-      List<Money> leaves = each.cost().leaves().stream().map(CostLine::amount).toList();
-      assertThat(Money.total(leaves)).isEqualTo(each.cost().total());
+    for (BatchSheet each : jobs()) {
+      List<Money> leaves =
+          each.cost().value().orElseThrow().leaves().stream().map(CostLine::amount).toList();
+      assertThat(Money.total(leaves)).isEqualTo(each.cost().value().orElseThrow().total());
     }
   }
 
@@ -151,7 +162,7 @@ class StudioSheetTest {
 
   @Test
   void eight_cakes_wanted_are_eight_cakes_made() {
-    assertThat(job(5).casting().orElseThrow().wholeCakes()).isEqualTo(8);
+    assertThat(job(5).casting().flatMap(Known::value).orElseThrow().wholeCakes()).isEqualTo(8);
   }
 
   @Test
@@ -272,14 +283,12 @@ class StudioSheetTest {
   /** The resin's specific heat is assumed, the pan's is of a table: both stand at the foot. */
   @Test
   void the_electricity_cites_what_it_rests_on() {
-    assertThat(job(0).electricitySources())
-        .extracting(Source::id)
-        .contains("vessel-specific-heats");
+    assertThat(electricity().sources()).extracting(Source::id).contains("vessel-specific-heats");
     assertThat(demo.chapter("Medium 1:8"))
         .containsPattern(
             "(?s)reaching the pot\\s+\\[\\d+];\\s+specific\\s+heats\\s+and\\s+heats\\s+of\\s+fusion\\s+\\[\\d+]");
     assertThat(demo.out().replaceAll("\\s+", " "))
-        .contains(job(0).electricitySources().stream().map(Source::citation).toList());
+        .contains(electricity().sources().stream().map(Source::citation).toList());
   }
 
   @Test

@@ -68,7 +68,8 @@ class WithheldProperties {
   }
 
   /** The masses of a job as the sheet would print them. */
-  private static Set<String> masses(JobSheet job) {
+  private static Set<String> masses(JobSheet sheet) {
+    BatchSheet job = sheet.batch().orElseThrow();
     Set<String> masses = new HashSet<>();
     for (WeighingLine line : job.weighing().lines()) {
       double interval = line.balance().intervalKilograms();
@@ -76,7 +77,7 @@ class WithheldProperties {
       masses.add(Say.grams(line.rounded().exactKilograms(), interval / 100));
       masses.add(Say.grams(line.rounded().exactKilograms()));
     }
-    addParts(job.cost().root(), masses);
+    addParts(job.cost().value().orElseThrow().root(), masses);
     masses.add(Say.grams(job.weighing().printedTotalKilograms()));
     masses.add(Say.grams(job.batch().net().massKilograms()));
     masses.add(Say.grams(job.net().massKilograms()));

@@ -3,7 +3,9 @@ package org.meltwright.safety.exposure;
 
 import static org.meltwright.safety.exposure.ExposureProblem.CHECK;
 
+import java.util.Collections;
 import java.util.Set;
+import java.util.TreeSet;
 import org.meltwright.units.TemperaturePoint;
 
 /**
@@ -56,7 +58,7 @@ public record Agent(String name, double molarMassGrams, Set<Trait> traits) {
    */
   public Agent {
     CHECK.between(molarMassGrams, 1, 1e5, "molar mass in g/mol");
-    traits = Set.copyOf(traits);
+    traits = Collections.unmodifiableSet(new TreeSet<>(traits));
   }
 
   /**

@@ -27,11 +27,11 @@ final class AcuteClassifier {
     List<Contribution> contributions = contributions();
     double sum = contributions.stream().mapToDouble(Contribution::quotient).sum();
     double unknown = unknownPercent();
-    boolean corrected = Limit.exceeds(unknown, rules.bound("unknown-corrected-above-per-cent"));
+    boolean corrected = Limit.exceeds(unknown, rules.bound(Bound.UNKNOWN_CORRECTED_ABOVE_PER_CENT));
     double numerator = corrected ? Math.max(100 - unknown, 0) : 100;
     double estimate = sum > 0 ? numerator / sum : Double.POSITIVE_INFINITY;
     Working.Kind kind = corrected ? Working.Kind.ACUTE_CORRECTED : Working.Kind.ACUTE;
-    return new Working(kind, form.id(), estimate, unknown, contributions);
+    return Working.of(kind, form, estimate, unknown, contributions);
   }
 
   /** The category of an estimate; empty above the last. */
@@ -44,19 +44,24 @@ final class AcuteClassifier {
     return unknown().stream().mapToDouble(HazardIngredient::percent).sum();
   }
 
+  /** What nothing is known of by this route, each in an amount that counts. */
   List<HazardIngredient> unknown() {
     double from = rules.rule(form.hazardClass()).map(ClassRule::openFromPercent).orElse(0.0);
     return ingredients.stream()
         .filter(i -> i.hazards().isOpenFor(form.hazardClass()))
-        .filter(i -> estimate(i.hazards()).isEmpty())
+        .filter(i -> UptakeForm.of(form.hazardClass()).allMatch(f -> lacks(i.hazards(), f)))
         .filter(i -> Limit.reaches(i.percent(), from))
         .toList();
+  }
+
+  private boolean lacks(SubstanceHazards s, UptakeForm f) {
+    return s.estimate(f).isEmpty() && s.claims(f.hazardClass(), Effect.WHOLE).isEmpty();
   }
 
   private List<Contribution> contributions() {
     List<Contribution> contributions = new ArrayList<>();
     for (HazardIngredient i : ingredients) {
-      OptionalDouble estimate = estimate(i.hazards());
+      OptionalDouble estimate = estimate(i);
       if (estimate.isPresent() && isRelevant(i, estimate.getAsDouble())) {
         contributions.add(new Contribution(i, i.percent(), estimate.getAsDouble()));
       }
@@ -72,18 +77,25 @@ final class AcuteClassifier {
    * The stated estimate; the point estimate of the category where none is stated, or one that is
    * milder than the category.
    */
-  private OptionalDouble estimate(SubstanceHazards s) {
-    OptionalDouble stated = s.estimate(form);
-    if (form.hazardClass() == HazardClass.ACUTE_INHALATION && s.inhaledAs() != form) {
-      return stated;
-    }
+  /** The stated estimate; the category's point estimate where none is, or where it is graver. */
+  private OptionalDouble estimate(HazardIngredient i) {
+    OptionalDouble stated = i.hazards().estimate(form);
     double milder = stated.orElse(Double.POSITIVE_INFINITY);
     OptionalDouble byCategory =
-        s.claims(form.hazardClass(), "").stream()
-            .flatMap(c -> limits.stream().filter(l -> l.category().equals(c.category())))
+        i.hazards().categories().stream()
+            .filter(c -> c.hazardClass() == form.hazardClass())
+            .flatMap(c -> limit(c.category()).filter(l -> isTakenUp(i, c)).stream())
             .filter(l -> Limit.exceeds(milder, l.upTo()))
             .mapToDouble(AcuteLimit::pointEstimate)
             .min();
     return byCategory.isPresent() ? byCategory : stated;
+  }
+
+  private Optional<AcuteLimit> limit(Category category) {
+    return limits.stream().filter(l -> l.category() == category).findFirst();
+  }
+
+  private boolean isTakenUp(HazardIngredient i, HazardCategory c) {
+    return !form.isInhaled() || new InhaledForms(rules).of(i, c).contains(form);
   }
 }

@@ -34,8 +34,14 @@ public record Assumption(Kind kind, List<HazardIngredient> ingredients) {
   public enum Kind {
     /** No harmonised entry; taken as not classified, as suppliers usually do. */
     PRESUMED_NONE("presumed-none"),
+    /** In which form it is inhaled is not stated: vapour and dust are reckoned, the worse taken. */
+    FORM_NOT_STATED("form-not-stated"),
+    /** What was not named is held to be in no class. */
+    REST_NOT_CLASSIFIED("rest-not-classified"),
     /** No M-factor is stated; taken as 1. */
     MISSING_FACTOR("missing-factor"),
+    /** That the Union has set a limit for workplaces is remembered, not read. */
+    WORKPLACE_LIMIT_REMEMBERED("workplace-limit-remembered"),
     /** The entry is a minimum; better data may be stricter. */
     MINIMUM_CATEGORY("minimum-category"),
     /** A sheet says category 1 where the law has 1A and 1B; taken as 1A. */

@@ -3,21 +3,21 @@ package org.meltwright.safety.hazard;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Predicate;
 
 /** Finds what a classification takes for granted. */
 final class Assumptions {
 
-  private static final Set<String> LIFTABLE = Set.of("P", "N", "L", "M");
-
   private Assumptions() {}
 
-  static List<Assumption> of(HazardMixture mixture) {
+  static List<Assumption> of(HazardMixture mixture, RuleSet rules, boolean sheetIsDue) {
     List<Assumption> all = new ArrayList<>();
     for (Assumption.Kind kind : Assumption.Kind.values()) {
       List<HazardIngredient> who =
-          mixture.ingredients().stream().filter(i -> i.percent() > 0).filter(test(kind)).toList();
+          mixture.ingredients().stream()
+              .filter(i -> i.percent() > 0)
+              .filter(test(kind, rules, sheetIsDue))
+              .toList();
       if (!who.isEmpty()) {
         all.add(new Assumption(kind, who));
       }
@@ -25,9 +25,14 @@ final class Assumptions {
     return List.copyOf(all);
   }
 
-  private static Predicate<HazardIngredient> test(Assumption.Kind kind) {
+  private static Predicate<HazardIngredient> test(
+      Assumption.Kind kind, RuleSet rules, boolean sheetIsDue) {
     return switch (kind) {
       case PRESUMED_NONE -> i -> i.hazards().evidence() == HazardEvidence.PRESUMED_NONE;
+      case FORM_NOT_STATED -> new InhaledForms(rules)::isOpen;
+      case REST_NOT_CLASSIFIED -> i -> i.hazards().evidence() == HazardEvidence.REST_PRESUMED_NONE;
+      case WORKPLACE_LIMIT_REMEMBERED ->
+          i -> sheetIsDue && WorkplaceLimits.remembered(i) && !WorkplaceLimits.stated(i);
       case MISSING_FACTOR -> i -> lacksFactor(i.hazards());
       case MINIMUM_CATEGORY ->
           i -> i.hazards().categories().stream().anyMatch(HazardCategory::minimum);
@@ -36,7 +41,8 @@ final class Assumptions {
       case METAL_SHARE_UNKNOWN ->
           i -> i.hazards().notes().contains("1") && i.hazards().metalShare().isEmpty();
       case PART_OF_COMPOUND -> i -> i.hazards().notes().contains("X");
-      case NOTE_NOT_LIFTED -> i -> i.hazards().notes().stream().anyMatch(LIFTABLE::contains);
+      case NOTE_NOT_LIFTED ->
+          i -> i.hazards().notes().stream().anyMatch(n -> ConditionNote.of(n).isPresent());
       case DATA_SHEET_OVERRIDES -> i -> i.overridden().isPresent() && !isMilder(i);
       case DATA_SHEET_MILDER -> Assumptions::isMilder;
     };
@@ -49,7 +55,7 @@ final class Assumptions {
   private static boolean lacksFactor(SubstanceHazards s, HazardCategory c) {
     return switch (c.hazardClass()) {
       case AQUATIC_ACUTE -> s.acuteFactor().isEmpty();
-      case AQUATIC_CHRONIC -> c.category().equals("1") && s.chronicFactor().isEmpty();
+      case AQUATIC_CHRONIC -> c.category() == Category.ONE && s.chronicFactor().isEmpty();
       default -> false;
     };
   }

@@ -12,10 +12,11 @@ import java.util.Locale;
  * <p>One severe category is enough:
  *
  * <pre>{@code
+ * RuleSet rules = RuleSet.clpOn(LocalDate.of(2026, 6, 1));
  * HazardCategory skin = HazardCategory.parse("Skin Sens. 1 H317");
  * HazardCategory cancer = HazardCategory.parse("Carc. 1B H350");
- * LabelElements.of(List.of(skin)).signalWord(); // WARNING
- * LabelElements.of(List.of(skin, cancer)).signalWord(); // DANGER
+ * LabelElements.of(List.of(skin), rules).signalWord(); // WARNING
+ * LabelElements.of(List.of(skin, cancer), rules).signalWord(); // DANGER
  * ChemicalSignalWord.WARNING.word(Locale.GERMAN); // Achtung
  * }</pre>
  */

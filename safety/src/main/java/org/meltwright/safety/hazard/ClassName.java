@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -52,15 +53,9 @@ enum ClassName {
   FLAMMABLE_SOLID("Flam. Sol.", "", HazardClass.FLAMMABLE_SOLID),
   OXIDISING_SOLID("Ox. Sol.", "", HazardClass.OXIDISING),
   OXIDISING_LIQUID("Ox. Liq.", "", HazardClass.OXIDISING),
-  WATER_REACTIVE("Water-react.", "", HazardClass.WATER_REACTIVE);
-
-  /**
-   * Category 5 of the UN system, which its rules for acute toxicity know and the European do not.
-   */
-  private static final List<HazardCategory> UN_CATEGORY_5 =
-      List.of(
-          HazardCategory.of(HazardClass.ACUTE_ORAL, "5", "H303"),
-          HazardCategory.of(HazardClass.ACUTE_DERMAL, "5", "H313"));
+  WATER_REACTIVE("Water-react.", "", HazardClass.WATER_REACTIVE),
+  METAL_CORROSION("Met. Corr.", "", HazardClass.METAL_CORROSION),
+  AEROSOL("Aerosol", "", HazardClass.AEROSOL);
 
   private final String printed;
   private final String statement;
@@ -79,32 +74,62 @@ enum ClassName {
     return Stream.of(values()).filter(n -> n.printed.equalsIgnoreCase(text.strip())).findFirst();
   }
 
+  /** The categories of each name, gathered once. */
+  private static final class Gathered {
+    static final Map<ClassName, List<HazardCategory>> CATEGORIES =
+        Stream.of(values()).collect(Collectors.toUnmodifiableMap(n -> n, ClassName::gather));
+  }
+
   /** All categories of the name, each with the statement without the letters of an effect. */
   List<HazardCategory> categories() {
+    return Objects.requireNonNull(Gathered.CATEGORIES.get(this));
+  }
+
+  private List<HazardCategory> gather() {
     Stream<HazardCategory> european =
         LabelElements.all().stream()
             .filter(c -> classes.contains(c.hazardClass()))
             .filter(c -> statement.isEmpty() || statement.equals(c.statement()));
-    return Stream.concat(european, this == ACUTE ? UN_CATEGORY_5.stream() : Stream.empty())
-        .toList();
+    Stream<HazardCategory> ofUnAlone =
+        LabelElements.ofUnAlone().stream()
+            .filter(c -> classes.contains(c.hazardClass()))
+            .filter(c -> this != SKIN_CORROSION && this != EYE_DAMAGE);
+    return Stream.concat(european, ofUnAlone).toList();
   }
 
   /** The class of a category with a statement; empty if they do not belong together. */
-  Optional<HazardClass> hazardClass(String category, String code) {
+  Optional<HazardClass> hazardClass(Category category, String code) {
     return categories().stream()
-        .filter(c -> number(c).equals(category))
+        .filter(c -> c.category() == category)
         .filter(c -> Statements.isForm(code, c.statement()))
         .map(HazardCategory::hazardClass)
         .findFirst();
   }
 
-  boolean hasCategory(String category) {
-    return categories().stream().anyMatch(c -> number(c).equals(category));
+  boolean isCalled(String name) {
+    return printed.equals(name);
   }
 
-  /** The category as a sheet writes it: nothing where the class has none. */
-  private static String number(HazardCategory c) {
-    return c.category().equals(c.hazardClass().id()) ? "" : c.category();
+  /**
+   * The categories that a printed number may mean. Sheets from outside Europe write category 1
+   * where the European law has 1A and 1B: it is read as 1A and marked.
+   */
+  List<HazardCategory> possible(String number) {
+    Optional<Category> category = Category.find(number);
+    if (category.isEmpty()) {
+      return List.of();
+    }
+    boolean undivided =
+        category.get() == Category.ONE && !hasCategory(Category.ONE) && hasCategory(Category.ONE_A);
+    Category meant = undivided ? Category.ONE_A : category.get();
+    return categories().stream()
+        .filter(c -> c.category() == meant)
+        .map(c -> undivided ? c.asUndivided() : c)
+        .toList();
+  }
+
+  boolean hasCategory(Category category) {
+    return categories().stream().anyMatch(c -> c.category() == category);
   }
 
   /** The statement and its forms with the letters of an effect, such as H360Df. */
@@ -137,7 +162,7 @@ enum ClassName {
   private static String pairs(List<HazardCategory> categories) {
     Map<String, Set<String>> codes = new LinkedHashMap<>();
     for (HazardCategory c : categories) {
-      codes.computeIfAbsent(number(c), k -> new TreeSet<>()).addAll(forms(c.statement()));
+      codes.computeIfAbsent(c.category().id(), k -> new TreeSet<>()).addAll(forms(c.statement()));
     }
     return codes.entrySet().stream()
         .map(e -> (e.getKey() + " (" + String.join(", ", e.getValue()) + ")").trim())

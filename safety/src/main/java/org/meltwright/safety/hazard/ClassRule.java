@@ -3,38 +3,65 @@ package org.meltwright.safety.hazard;
 
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.source.Knowledge;
 
 /** The general limits of one class, as a rule file states them. */
 final class ClassRule {
 
+  /** How the shares of several ingredients combine. */
+  enum Mode {
+    ADDITIVE,
+    HIGHEST,
+    ACUTE,
+    FLAMMABLE,
+    TEST;
+
+    boolean needsLimits() {
+      return this == ADDITIVE || this == HIGHEST || this == ACUTE;
+    }
+
+    /** Whether a class can be reckoned this way. */
+    boolean fits(HazardClass c) {
+      return switch (this) {
+        case ACUTE -> UptakeForm.of(c).findAny().isPresent();
+        case FLAMMABLE -> c == HazardClass.FLAMMABLE_LIQUID;
+        case TEST -> !c.isComputed();
+        case ADDITIVE, HIGHEST -> !ACUTE.fits(c) && !FLAMMABLE.fits(c) && !TEST.fits(c);
+      };
+    }
+
+    static Optional<Mode> find(String id) {
+      return Stream.of(values())
+          .filter(m -> m.name().toLowerCase(Locale.ROOT).equals(id))
+          .findFirst();
+    }
+  }
+
   private final HazardClass hazardClass;
-  private final String mode;
-  private final List<String> levels;
+  private final Mode mode;
+  private final List<Category> levels;
   private final double openFromPercent;
   private final String paragraph;
   private final Knowledge knowledge;
-  private final Map<String, Double> numbers = new HashMap<>();
+  private final Map<LimitKey, Double> numbers = new HashMap<>();
 
-  static ClassRule of(List<String> row) {
-    return new ClassRule(row);
+  ClassRule(RuleRow row) {
+    hazardClass = HazardClass.ofId(row.cell(0));
+    mode = Mode.find(row.cell(1)).orElseThrow();
+    levels = TextTable.items(row.cell(2), ",").stream().map(Category::of).toList();
+    openFromPercent = row.number(3);
+    paragraph = row.paragraph();
+    knowledge = row.knowledge();
   }
 
-  private ClassRule(List<String> row) {
-    hazardClass = HazardClass.ofId(row.get(1));
-    mode = row.get(2);
-    levels = TextTable.items(row.get(3), ",");
-    openFromPercent = Double.parseDouble(row.get(4));
-    paragraph = row.get(5);
-    knowledge = Knowledge.valueOf(row.get(6));
-  }
-
-  void add(List<String> row) {
-    String key = row.get(0) + " " + String.join(" ", row.subList(2, row.size() - 1));
-    numbers.put(key, Double.parseDouble(row.get(row.size() - 1)));
+  void add(RuleRow row) {
+    numbers.put(row.limitKey(), Double.parseDouble(row.lastCell()));
   }
 
   HazardClass hazardClass() {
@@ -42,21 +69,35 @@ final class ClassRule {
   }
 
   boolean isAdditive() {
-    return mode.equals("additive");
+    return mode == Mode.ADDITIVE;
   }
 
   /** Whether only a test of the mixture can tell. */
   boolean needsTest() {
-    return mode.equals("test");
+    return mode == Mode.TEST;
   }
 
   /** The categories, most severe first. */
-  List<String> levels() {
+  List<Category> levels() {
     return levels;
   }
 
-  int rank(String level) {
+  int rank(Category level) {
     return levels.indexOf(level);
+  }
+
+  /**
+   * A category as these rules know it: 2A and 2B of the UN system are 2 where they are not known.
+   */
+  Category asKnown(Category category) {
+    if (rank(category) >= 0) {
+      return category;
+    }
+    return switch (category) {
+      case TWO_A, TWO_B -> Category.TWO;
+      case TWO -> rank(Category.TWO_A) >= 0 ? Category.TWO_A : Category.TWO;
+      default -> category;
+    };
   }
 
   double openFromPercent() {
@@ -72,31 +113,31 @@ final class ClassRule {
   }
 
   /** The general limit of an ingredient of a category for reaching a level, in per cent. */
-  OptionalDouble limit(String category, String level, @Nullable PhysicalState state) {
-    OptionalDouble ofGas = get("limit-gas " + category + " " + level);
+  OptionalDouble limit(Category category, Category level, @Nullable PhysicalState state) {
+    OptionalDouble ofGas = get(LimitKey.Kind.LIMIT_GAS, category, level);
     return state == PhysicalState.GAS && ofGas.isPresent()
         ? ofGas
-        : get("limit " + category + " " + level);
+        : get(LimitKey.Kind.LIMIT, category, level);
   }
 
-  OptionalDouble nonAdditive(String category, String level) {
-    return get("non-additive " + category + " " + level);
+  OptionalDouble nonAdditive(Category category, Category level) {
+    return get(LimitKey.Kind.NON_ADDITIVE, category, level);
   }
 
-  double cutOff(String category) {
-    return get("cut-off " + category).orElse(0);
+  double cutOff(Category category) {
+    return get(LimitKey.Kind.CUT_OFF, category, category).orElse(0);
   }
 
-  OptionalDouble elicitation(String category) {
-    return get("elicitation " + category);
+  OptionalDouble elicitation(Category category) {
+    return get(LimitKey.Kind.ELICITATION, category, category);
   }
 
-  OptionalDouble onRequest(String category) {
-    return get("on-request " + category);
+  OptionalDouble get(LimitKey.Kind kind, Category of) {
+    return get(kind, of, of);
   }
 
-  private OptionalDouble get(String key) {
-    Double value = numbers.get(key);
+  private OptionalDouble get(LimitKey.Kind kind, Category of, Category reached) {
+    Double value = numbers.get(new LimitKey(kind, of, reached));
     return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
   }
 }

@@ -41,6 +41,9 @@ final class Classifier {
   }
 
   private HazardFinding finding(ClassRule rule) {
+    if (rule.needsTest()) {
+      return untested(rule);
+    }
     return switch (rule.hazardClass()) {
       case ACUTE_ORAL -> acute(rule, UptakeForm.ORAL);
       case ACUTE_DERMAL -> acute(rule, UptakeForm.DERMAL);
@@ -49,7 +52,6 @@ final class Classifier {
       case EYE -> corrected(rule, isExtremePh() || isCorrosive());
       case REPRODUCTION -> reproduction(rule);
       case ASPIRATION -> LiquidClassifier.aspiration(byLimits(rule), mixture, rules);
-      case FLAMMABLE_SOLID, OXIDISING, WATER_REACTIVE -> untested(rule);
       case FLAMMABLE_LIQUID -> LiquidClassifier.flammable(source(rule), mixture, rules);
       default -> byLimits(rule);
     };
@@ -59,17 +61,18 @@ final class Classifier {
     return rules.source(rule.paragraph(), rule.knowledge());
   }
 
-  private LimitClassifier limits(ClassRule rule, String strand) {
-    return new LimitClassifier(mixture.ingredients(), rule, strand, mixture.state().orElse(null));
+  private LimitClassifier limits(ClassRule rule, Effect effect) {
+    return new LimitClassifier(
+        mixture.ingredients(), rule, effect, mixture.state().orElse(null), rules::additiveGroup);
   }
 
   private HazardFinding byLimits(ClassRule rule) {
-    LimitClassifier limits = limits(rule, "");
+    LimitClassifier limits = limits(rule, Effect.WHOLE);
     Optional<Working> reached = limits.reached();
     if (reached.isEmpty()) {
-      return unreached(rule, limits.nearest().stream().toList(), List.of());
+      return unreached(rule, limits.nearest().stream().toList());
     }
-    String level = reached.orElseThrow().level();
+    Category level = reached.orElseThrow().category().orElseThrow();
     HazardCategory category = category(rule, level, limits.allReached());
     return classified(rule, List.of(category), List.of(reached.orElseThrow()), List.of());
   }
@@ -77,29 +80,44 @@ final class Classifier {
   /** Skin and eye: a pH at either end, or corrosion of the skin, decides on its own. */
   private HazardFinding corrected(ClassRule rule, boolean severe) {
     HazardFinding found = byLimits(rule);
-    if (!severe || found.category().startsWith("1")) {
+    if (!severe || found.isCategoryOne()) {
       return found;
     }
     HazardCategory worst =
         HazardCategory.of(
-            rule.hazardClass(), "1", LabelElements.statement(rule.hazardClass(), "1"));
-    String remark = isExtremePh() ? "extreme-ph" : "corrosive-to-skin";
-    return classified(rule, List.of(worst), found.workings(), List.of(remark));
+            rule.hazardClass(),
+            Category.ONE,
+            LabelElements.statement(rule.hazardClass(), Category.ONE));
+    return classified(rule, List.of(worst), found.workings(), phRemarks(found));
   }
 
+  /** Why category 1; and, where shares alone would have said less, that the two disagree. */
+  private List<HazardRemark> phRemarks(HazardFinding byShares) {
+    if (!isExtremePh()) {
+      return List.of(HazardRemark.CORROSIVE_TO_SKIN);
+    }
+    List<HazardRemark> remarks = new ArrayList<>(List.of(HazardRemark.EXTREME_PH));
+    if (byShares.workings().stream().anyMatch(w -> !w.contributions().isEmpty())) {
+      remarks.add(HazardRemark.PH_AGAINST_SHARES);
+    }
+    if (mixture.reserveGramsPer100Grams().isPresent()) {
+      remarks.add(HazardRemark.RESERVE_ALONE);
+    }
+    return remarks;
+  }
+
+  /** A pH at either end, unless a test of the mixture refuted it; a low reserve alone does not. */
   private boolean isExtremePh() {
-    return mixture.ph().stream()
-        .anyMatch(
-            ph ->
-                !Limit.exceeds(ph, rules.bound("ph-corrosive-up-to"))
-                    || Limit.reaches(ph, rules.bound("ph-corrosive-from")));
+    return !mixture.isPhRefutedByTest()
+        && mixture.ph().stream()
+            .anyMatch(
+                ph ->
+                    !Limit.exceeds(ph, rules.bound(Bound.PH_CORROSIVE_UP_TO))
+                        || Limit.reaches(ph, rules.bound(Bound.PH_CORROSIVE_FROM)));
   }
 
   private boolean isCorrosive() {
-    return rules
-        .rule(HazardClass.SKIN)
-        .map(rule -> byLimits(rule).category().startsWith("1"))
-        .orElse(false);
+    return rules.rule(HazardClass.SKIN).map(rule -> byLimits(rule).isCategoryOne()).orElse(false);
   }
 
   /** Fertility, development and what does not say which are held against limits of their own. */
@@ -107,14 +125,17 @@ final class Classifier {
     List<Working> reached = new ArrayList<>();
     List<Working> nearest = new ArrayList<>();
     ReproductiveStatement statement = new ReproductiveStatement();
-    for (String strand : List.of("D", "F", "U")) {
-      LimitClassifier limits = limits(rule, strand);
-      limits.reached().ifPresent(w -> statement.reach(strand, w.level()));
+    for (Effect effect : List.of(Effect.DEVELOPMENT, Effect.FERTILITY, Effect.NOT_SAID)) {
+      LimitClassifier limits = limits(rule, effect);
+      limits
+          .reached()
+          .flatMap(Working::category)
+          .ifPresent(category -> statement.reach(effect, category));
       limits.reached().ifPresent(reached::add);
       limits.nearest().ifPresent(nearest::add);
     }
     if (reached.isEmpty()) {
-      return unreached(rule, nearest, List.of());
+      return unreached(rule, nearest);
     }
     return classified(rule, List.of(statement.category()), reached, List.of());
   }
@@ -127,7 +148,7 @@ final class Classifier {
         source(rule),
         List.of(),
         List.of(),
-        List.of("test-missing"));
+        List.of(HazardRemark.TEST_MISSING));
   }
 
   private HazardFinding acute(ClassRule rule, UptakeForm... forms) {
@@ -143,20 +164,19 @@ final class Classifier {
       worst = worse(worst, reached);
     }
     if (worst == null) {
-      return unreached(
-          rule, workings, holdsCategoryUnknownTo(rule) ? List.of("un-category") : List.of());
+      return unreached(rule, workings);
     }
     String statement = LabelElements.statement(rule.hazardClass(), worst.category());
     HazardCategory category = HazardCategory.of(rule.hazardClass(), worst.category(), statement);
     return classified(rule, List.of(category), workings, List.of());
   }
 
-  /** Whether an ingredient is in category 5 of the UN system, which the European rules lack. */
+  /** Whether an ingredient is in a category that these rules do not have, such as 5 of the UN. */
   private boolean holdsCategoryUnknownTo(ClassRule rule) {
     return mixture.ingredients().stream()
         .filter(i -> i.percent() > 0)
-        .flatMap(i -> i.hazards().claims(rule.hazardClass(), "").stream())
-        .anyMatch(c -> rule.rank(c.category()) < 0);
+        .flatMap(i -> i.hazards().claims(rule.hazardClass(), Effect.WHOLE).stream())
+        .anyMatch(c -> rule.rank(rule.asKnown(c.category())) < 0);
   }
 
   private static @Nullable AcuteLimit worse(@Nullable AcuteLimit a, @Nullable AcuteLimit b) {
@@ -170,7 +190,7 @@ final class Classifier {
       ClassRule rule,
       List<HazardCategory> categories,
       List<Working> workings,
-      List<String> remarks) {
+      List<HazardRemark> remarks) {
     boolean mostSevere = rule.rank(categories.get(0).category()) == 0;
     return new HazardFinding(
         rule.hazardClass(),
@@ -182,7 +202,7 @@ final class Classifier {
         remarks);
   }
 
-  private HazardFinding unreached(ClassRule rule, List<Working> workings, List<String> remarks) {
+  private HazardFinding unreached(ClassRule rule, List<Working> workings) {
     List<HazardIngredient> open = open(rule);
     return new HazardFinding(
         rule.hazardClass(),
@@ -191,7 +211,7 @@ final class Classifier {
         source(rule),
         workings,
         open,
-        remarks);
+        holdsCategoryUnknownTo(rule) ? List.of(HazardRemark.CATEGORY_NOT_KNOWN) : List.of());
   }
 
   private List<HazardIngredient> open(ClassRule rule) {
@@ -201,7 +221,7 @@ final class Classifier {
         .toList();
   }
 
-  private static HazardCategory category(ClassRule rule, String level, List<Working> reached) {
+  private static HazardCategory category(ClassRule rule, Category level, List<Working> reached) {
     HazardClass c = rule.hazardClass();
     String statement = LabelElements.statement(c, level);
     if (c == HazardClass.CARCINOGENICITY && statement.equals("H350") && onlyInhaled(reached)) {
@@ -213,10 +233,10 @@ final class Classifier {
   /** Whether all that reach category 1A or 1B do so by the statement for inhalation. */
   private static boolean onlyInhaled(List<Working> reached) {
     return reached.stream()
-        .filter(w -> !w.level().equals("2"))
+        .filter(w -> !w.category().equals(Optional.of(Category.TWO)))
         .flatMap(w -> w.contributions().stream())
         .map(x -> x.ingredient().hazards())
-        .flatMap(s -> s.claims(HazardClass.CARCINOGENICITY, "").stream())
+        .flatMap(s -> s.claims(HazardClass.CARCINOGENICITY, Effect.WHOLE).stream())
         .allMatch(claim -> claim.statement().equals("H350i"));
   }
 
@@ -225,7 +245,7 @@ final class Classifier {
     List<List<String>> each =
         reached.stream()
             .flatMap(w -> w.contributions().stream())
-            .flatMap(x -> x.ingredient().hazards().claims(c, "").stream())
+            .flatMap(x -> x.ingredient().hazards().claims(c, Effect.WHOLE).stream())
             .map(Claim::details)
             .toList();
     if (each.stream().anyMatch(List::isEmpty)) {

@@ -10,56 +10,57 @@ final class EyeLadder {
 
   private EyeLadder() {}
 
-  static OptionalDouble limit(SubstanceHazards s, String level, ClassRule rule) {
-    return level.equals("1") ? damage(s, rule) : irritation(s, rule);
+  static OptionalDouble limit(SubstanceHazards s, Category level, ClassRule rule) {
+    return level == Category.ONE ? damage(s, rule) : irritation(s, level, rule);
   }
 
   /** Tells whether the substance damages the eye, by its own category or as corrosive to skin. */
   static boolean damages(SubstanceHazards s) {
-    return s.claims(HazardClass.EYE, "").stream().anyMatch(c -> c.category().equals("1"))
-        || s.claims(HazardClass.SKIN, "").stream().anyMatch(c -> c.category().startsWith("1"));
+    return s.claims(HazardClass.EYE, Effect.WHOLE).stream()
+            .anyMatch(c -> c.category() == Category.ONE)
+        || s.claims(HazardClass.SKIN, Effect.WHOLE).stream().anyMatch(c -> c.category().isOne());
   }
 
   /** Its own limit; else where its own irritation limit ends; else the general one. */
   private static OptionalDouble damage(SubstanceHazards s, ClassRule rule) {
-    OptionalDouble own = own(s, "1");
+    OptionalDouble own = own(s, Category.ONE);
     if (own.isPresent() || !damages(s)) {
       return own;
     }
     OptionalDouble endOfIrritation =
-        eyeLimits(s).stream()
-            .filter(l -> l.belowPercent() < Double.POSITIVE_INFINITY)
-            .mapToDouble(SpecificLimit::belowPercent)
-            .max();
+        eyeLimits(s).stream().flatMapToDouble(l -> l.belowPercent().stream()).max();
     return endOfIrritation.isPresent() ? endOfIrritation : generalDamage(s, rule);
   }
 
   private static OptionalDouble generalDamage(SubstanceHazards s, ClassRule rule) {
     OptionalDouble ownCorrosion =
         LimitLadder.lowest(
-            s.limits(HazardClass.SKIN, "").stream().filter(l -> l.category().startsWith("1")));
-    return DoubleStream.concat(ownCorrosion.stream(), rule.limit("1", "1", null).stream()).min();
+            s.limits(HazardClass.SKIN, Effect.WHOLE).stream().filter(l -> l.category().isOne()));
+    return DoubleStream.concat(
+            ownCorrosion.stream(), rule.limit(Category.ONE, Category.ONE, null).stream())
+        .min();
   }
 
-  private static OptionalDouble irritation(SubstanceHazards s, ClassRule rule) {
-    OptionalDouble own = own(s, "2");
+  private static OptionalDouble irritation(SubstanceHazards s, Category level, ClassRule rule) {
+    OptionalDouble own = own(s, level);
     if (own.isPresent()) {
       return own;
     }
     if (damages(s)) {
-      return DoubleStream.concat(damage(s, rule).stream(), rule.limit("1", "2", null).stream())
+      return DoubleStream.concat(
+              damage(s, rule).stream(), rule.limit(Category.ONE, level, null).stream())
           .min();
     }
-    boolean irritates =
-        s.claims(HazardClass.EYE, "").stream().anyMatch(c -> c.category().equals("2"));
-    return irritates ? rule.limit("2", "2", null) : OptionalDouble.empty();
+    return s.claims(HazardClass.EYE, Effect.WHOLE).stream()
+        .flatMapToDouble(c -> rule.limit(rule.asKnown(c.category()), level, null).stream())
+        .min();
   }
 
-  private static OptionalDouble own(SubstanceHazards s, String category) {
-    return LimitLadder.lowest(eyeLimits(s).stream().filter(l -> l.category().equals(category)));
+  private static OptionalDouble own(SubstanceHazards s, Category category) {
+    return LimitLadder.lowest(eyeLimits(s).stream().filter(l -> l.category() == category));
   }
 
   private static List<SpecificLimit> eyeLimits(SubstanceHazards s) {
-    return s.limits(HazardClass.EYE, "");
+    return s.limits(HazardClass.EYE, Effect.WHOLE);
   }
 }

@@ -25,6 +25,7 @@ final class HarmonisedEntries {
   private final Map<String, SubstanceHazards> byCas = new HashMap<>();
   private final Map<String, String> germanNames = new HashMap<>();
   private final Map<String, String> aliases = new HashMap<>();
+  private final Map<String, Double> vapours = new HashMap<>();
   private final Map<String, SubstanceHazards> byIndex = new HashMap<>();
 
   static HarmonisedEntries on(LocalDate day) {
@@ -39,11 +40,14 @@ final class HarmonisedEntries {
         case "entry" -> entries.addEntry(row, day);
         case "member" -> members.add(row);
         case "none" -> entries.addAbsence(row);
+        case "changed" -> entries.addUnread(row);
+        case "vapour" -> entries.vapours.put(row.get(1), Double.parseDouble(row.get(2)));
         case "alias" -> entries.aliases.put(row.get(1), row.get(2));
         default -> {}
       }
     }
     members.forEach(entries::addMember);
+    entries.vapours.forEach(entries::addVapour);
     return entries;
   }
 
@@ -57,6 +61,24 @@ final class HarmonisedEntries {
     return Optional.ofNullable(aliases.get(name)).flatMap(this::find);
   }
 
+  /** The entry that a substance falls under: as it says itself, else by its number. */
+  Optional<SubstanceHazards> entryOf(SubstanceHazards s) {
+    Optional<String> stated = s.indexNumber();
+    return stated.isPresent()
+        ? stated.map(byIndex::get)
+        : s.casNumbers().stream()
+            .flatMap(cas -> find(cas).stream())
+            .flatMap(known -> known.indexNumber().stream())
+            .flatMap(index -> Optional.ofNullable(byIndex.get(index)).stream())
+            .findFirst()
+            .or(() -> onlyEntryWithNote12().filter(e -> s.notes().contains("12")));
+  }
+
+  /** A sheet that prints note 12 without an entry can only mean the one that carries it. */
+  private Optional<SubstanceHazards> onlyEntryWithNote12() {
+    return byIndex.values().stream().filter(e -> e.notes().contains("12")).findFirst();
+  }
+
   List<SubstanceHazards> all() {
     return List.copyOf(byIndex.values());
   }
@@ -68,33 +90,31 @@ final class HarmonisedEntries {
     if (!applies) {
       return;
     }
-    SubstanceHazards group = entry(row, TextTable.items(row.get(2), ","));
-    byIndex.put(row.get(1), group);
-    group.casNumbers().forEach(cas -> byCas.put(cas, entry(row, List.of(cas))));
+    SubstanceSheet entry = entry(row);
+    List<String> casNumbers = TextTable.items(row.get(2), ",");
+    casNumbers.forEach(cas -> byCas.put(cas, entry.copy().cas(cas).build()));
+    casNumbers.forEach(entry::cas);
+    byIndex.put(row.get(1), entry.build());
   }
 
-  private SubstanceHazards entry(List<String> row, List<String> casNumbers) {
+  private SubstanceSheet entry(List<String> row) {
     SubstanceSheet b =
-        SubstanceHazards.builder(row.get(3), HazardEvidence.HARMONISED)
-            .index(row.get(1))
-            .germanName(germanNames.getOrDefault(row.get(1), ""))
+        new SubstanceSheet(row.get(3), HazardEvidence.HARMONISED)
+            .entry(row.get(1))
             .classified(row.get(6))
             .limits(row.get(7))
-            .factors(factor(row.get(8)), factor(row.get(9)))
             .notes(row.get(13))
             .supplements(row.get(14))
             .source(act(row.get(1), row.get(15)), Knowledge.RESTATED);
-    casNumbers.forEach(b::cas);
+    Optional.ofNullable(germanNames.get(row.get(1))).ifPresent(b::germanName);
+    HazardTexts.stated(row.get(8)).map(Double::valueOf).ifPresent(b::acuteFactor);
+    HazardTexts.stated(row.get(9)).map(Double::valueOf).ifPresent(b::chronicFactor);
     for (String item : TextTable.items(row.get(10), ";")) {
       String[] words = item.split(" ", -1);
       b.estimate(UptakeForm.ofId(words[0]), Double.parseDouble(words[1]));
     }
-    b.inhaledAs(UptakeForm.ofId(row.get(11)));
-    return row.get(12).isEmpty() ? b.build() : b.notAdditive().build();
-  }
-
-  private static double factor(String cell) {
-    return cell.isEmpty() ? 0 : Double.parseDouble(cell);
+    HazardTexts.stated(row.get(11)).map(UptakeForm::ofId).ifPresent(b::inhaledAs);
+    return row.get(12).isEmpty() ? b : b.notAdditive();
   }
 
   private static Source act(String index, String celex) {
@@ -115,24 +135,44 @@ final class HarmonisedEntries {
       return;
     }
     SubstanceHazards base = byCas.getOrDefault(cas, entry);
-    SubstanceSheet b = byCas.containsKey(cas) ? base.toSheet() : base.toSheet().cas(cas);
-    double share = row.get(4).isEmpty() ? Double.NaN : Double.parseDouble(row.get(4));
-    byCas.put(cas, b.metal(row.get(3), share).remark(row.get(6)).build());
+    SubstanceSheet b = byCas.containsKey(cas) ? base.toBuilder() : base.toBuilder().cas(cas);
+    HazardTexts.stated(row.get(3)).ifPresent(b::metal);
+    HazardTexts.stated(row.get(4))
+        .ifPresent(share -> b.metal(row.get(3), Double.parseDouble(share)));
+    HazardTexts.stated(row.get(6)).ifPresent(b::remark);
+    byCas.put(cas, b.build());
+  }
+
+  private void addVapour(String cas, double milligramsPerLitre) {
+    byCas.computeIfPresent(
+        cas, (number, s) -> s.toBuilder().saturatedVapour(milligramsPerLitre).build());
   }
 
   private String entryOf(String cas) {
     return find(cas).flatMap(SubstanceHazards::indexNumber).orElse("");
   }
 
+  /** A change of the law that was not read in full: what is known counts, all else stays open. */
+  private void addUnread(List<String> row) {
+    byCas.put(
+        row.get(1),
+        new SubstanceSheet(row.get(2), HazardEvidence.NOT_LOOKED_UP)
+            .cas(row.get(1))
+            .classified(row.get(4))
+            .supplements(row.get(5))
+            .source(act("of " + row.get(2), row.get(3)), Knowledge.valueOf(row.get(6)))
+            .remark(row.get(7))
+            .build());
+  }
+
   private void addAbsence(List<String> row) {
     boolean presumed = row.get(3).equals("presumed-none");
-    SubstanceHazards none =
-        SubstanceHazards.builder(
+    SubstanceSheet none =
+        new SubstanceSheet(
                 row.get(2), presumed ? HazardEvidence.PRESUMED_NONE : HazardEvidence.NO_ENTRY)
             .cas(row.get(1))
-            .source(ABSENCE, Knowledge.valueOf(row.get(4)))
-            .remark(row.get(5))
-            .build();
-    byCas.put(row.get(1), none);
+            .source(ABSENCE, Knowledge.valueOf(row.get(4)));
+    HazardTexts.stated(row.get(5)).ifPresent(none::remark);
+    byCas.put(row.get(1), none.build());
   }
 }

@@ -42,16 +42,14 @@ final class HazardArithmetic {
     String metal =
         c.percent() == i.percent()
             ? ""
-            : " (" + number(i.percent()) + " % counted as " + i.hazards().metal() + ")";
+            : " (" + number(i.percent()) + " % counted as " + i.hazards().metal().orElse("") + ")";
     return String.format(
         Locale.ROOT,
         "%s: %s %%%s / %s = %s",
         i.name(Locale.ENGLISH),
         number(c.percent()),
         metal,
-        w.kind() == Working.Kind.SUM || w.kind() == Working.Kind.HIGHEST
-            ? number(c.divisor()) + " %"
-            : number(c.divisor()),
+        number(c.divisor()) + (w.isEstimate() ? "" : " %"),
         number(c.quotient()));
   }
 

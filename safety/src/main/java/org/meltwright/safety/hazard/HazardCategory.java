@@ -28,7 +28,7 @@ import java.util.List;
  */
 public record HazardCategory(
     HazardClass hazardClass,
-    String category,
+    Category category,
     String statement,
     List<String> details,
     boolean minimum,
@@ -54,10 +54,11 @@ public record HazardCategory(
   /**
    * Reads a category in the notation of the law.
    *
-   * <p>A name of the law, the category where the class has any, the code of the statement, and
-   * routes or organs in brackets. Case and spaces do not matter, "Cat." or a comma may stand
-   * between: "skin sens. 1b, h317" and "Skin Sens. Cat. 1B H317" are the same. In the letters after
-   * a code case does matter: H360Fd is not H360FD. The dots belong to the names.
+   * <p>A name of the class, the category where the class has any, the code of the statement, and
+   * routes or organs in brackets, as {@link CopiedSheet} reads them: "skin sens. 1b, h317", "Skin
+   * Sens. Cat. 1B H317" and "Sensibilisierung der Haut, Kategorie 1B; H317" are the same. A
+   * statement that follows from class and category may be left out. In the letters after a code
+   * case matters: H360Fd is not H360FD.
    *
    * <p>A category that the class does not have, and a statement that is not the category's, are
    * refused. Category 1 of mutagenicity, carcinogenicity and reproductive toxicity, as sheets from
@@ -73,7 +74,17 @@ public record HazardCategory(
     return HazardNotation.category(text);
   }
 
-  static HazardCategory of(HazardClass hazardClass, String category, String statement) {
+  /** The category with a form of its statement, as H360Df of H360. */
+  HazardCategory withStatement(String form) {
+    return new HazardCategory(hazardClass, category, form, details, minimum, undivided);
+  }
+
+  /** The category as a sheet means it that prints 1 in place of 1A or 1B. */
+  HazardCategory asUndivided() {
+    return new HazardCategory(hazardClass, category, statement, details, minimum, true);
+  }
+
+  static HazardCategory of(HazardClass hazardClass, Category category, String statement) {
     return new HazardCategory(hazardClass, category, statement, List.of(), false, false);
   }
 
@@ -84,6 +95,6 @@ public record HazardCategory(
    */
   @Override
   public String toString() {
-    return hazardClass.id() + " " + category + " " + statement;
+    return (hazardClass.id() + " " + category.id()).strip() + " " + statement;
   }
 }

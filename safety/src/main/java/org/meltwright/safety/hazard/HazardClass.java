@@ -2,6 +2,7 @@
 package org.meltwright.safety.hazard;
 
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.meltwright.units.Messages;
 
@@ -19,7 +20,7 @@ import org.meltwright.units.Messages;
  * Composition cake =
  *     Composition.ofParts(List.of(shelf.require("beeswax"), shelf.require("colophony")), 98, 2);
  * HazardReview review = HazardReview.ofCake(cake, RuleSet.clpOn(LocalDate.of(2026, 6, 1)));
- * review.finding(HazardClass.SKIN_SENSITISATION).category(); // 1
+ * review.finding(HazardClass.SKIN_SENSITISATION).category().orElseThrow(); // ONE
  * HazardClass.SKIN_SENSITISATION.name(Locale.ENGLISH); // Skin sensitisation
  * HazardClass.FLAMMABLE_SOLID.isComputed(); // false
  * }</pre>
@@ -82,7 +83,11 @@ public enum HazardClass {
   /** Oxidising solid or liquid: never computed, only stated from a test of the mixture. */
   OXIDISING("oxidising"),
   /** Contact with water frees flammable gas: never computed, only stated from a test. */
-  WATER_REACTIVE("water-reactive");
+  WATER_REACTIVE("water-reactive"),
+  /** Corrosive to metals; needs a test. */
+  METAL_CORROSION("metal-corrosion"),
+  /** Aerosols; need a test. */
+  AEROSOL("aerosol");
 
   private final String id;
 
@@ -118,10 +123,20 @@ public enum HazardClass {
     return compareTo(FLAMMABLE_SOLID) < 0;
   }
 
+  /** Whether a mixture in it is notified to the poison centres: health and physical hazards. */
+  boolean isNotified() {
+    return switch (this) {
+      case AQUATIC_ACUTE, AQUATIC_CHRONIC, OZONE, ENDOCRINE_ENVIRONMENT -> false;
+      case PBT, VPVB, PMT, VPVM -> false;
+      default -> true;
+    };
+  }
+
+  static Optional<HazardClass> find(String id) {
+    return Stream.of(values()).filter(c -> c.id.equals(id)).findFirst();
+  }
+
   static HazardClass ofId(String id) {
-    return Stream.of(values())
-        .filter(c -> c.id.equals(id))
-        .findFirst()
-        .orElseThrow(() -> new IllegalArgumentException(id));
+    return find(id).orElseThrow(() -> new IllegalArgumentException(id));
   }
 }

@@ -22,9 +22,16 @@ public enum HazardEvidence {
   DATA_SHEET("data-sheet"),
   /** No harmonised entry, and suppliers usually classify it in no class: an assumption, shown. */
   PRESUMED_NONE("presumed-none"),
+  /**
+   * The part of a mixture that was not named and is held to be in no class: an assumption, shown.
+   */
+  REST_PRESUMED_NONE("rest-presumed-none"),
   /** No harmonised entry, and nothing else is known: never "harmless". */
   NO_ENTRY("no-entry"),
-  /** Not looked up: no CAS number, or one that the tables here do not hold. */
+  /**
+   * Not looked up: no CAS number, one that the tables here do not hold, or a change of the law that
+   * was not read in full.
+   */
   NOT_LOOKED_UP("not-looked-up");
 
   private final String id;

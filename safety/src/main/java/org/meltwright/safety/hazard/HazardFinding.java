@@ -3,6 +3,7 @@ package org.meltwright.safety.hazard;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.source.Source;
@@ -36,6 +37,7 @@ import org.meltwright.core.source.Source;
  * @param open ingredients of which too little is known for this class
  * @param remarks what else decided, as stable keys of the message bundle, for example
  *     "viscosity-missing"
+ * @param assumptions what was taken for granted for it
  */
 public record HazardFinding(
     HazardClass hazardClass,
@@ -44,7 +46,8 @@ public record HazardFinding(
     Source rule,
     List<Working> workings,
     List<HazardIngredient> open,
-    List<String> remarks) {
+    List<HazardRemark> remarks,
+    List<Assumption> assumptions) {
 
   /**
    * Copies the lists.
@@ -56,12 +59,49 @@ public record HazardFinding(
    * @param workings the arithmetic
    * @param open ingredients of which too little is known
    * @param remarks what else decided
+   * @param assumptions what was taken for granted for it
    */
   public HazardFinding {
     categories = List.copyOf(categories);
     workings = List.copyOf(workings);
     open = List.copyOf(open);
     remarks = List.copyOf(remarks);
+    assumptions = List.copyOf(assumptions);
+  }
+
+  HazardFinding(
+      HazardClass hazardClass,
+      HazardStatus status,
+      List<HazardCategory> categories,
+      Source rule,
+      List<Working> workings,
+      List<HazardIngredient> open,
+      List<HazardRemark> remarks) {
+    this(hazardClass, status, categories, rule, workings, open, remarks, List.of());
+  }
+
+  /** The same answer with what was taken for granted for it. */
+  HazardFinding assuming(List<Assumption> all) {
+    return new HazardFinding(
+        hazardClass,
+        status,
+        categories,
+        rule,
+        workings,
+        open,
+        remarks,
+        all.stream().filter(this::restsOn).toList());
+  }
+
+  private boolean restsOn(Assumption a) {
+    return switch (a.kind()) {
+      case REST_NOT_CLASSIFIED, PRESUMED_NONE -> true;
+      case FORM_NOT_STATED -> hazardClass == HazardClass.ACUTE_INHALATION;
+      case MISSING_FACTOR ->
+          hazardClass == HazardClass.AQUATIC_ACUTE || hazardClass == HazardClass.AQUATIC_CHRONIC;
+      case WORKPLACE_LIMIT_REMEMBERED -> false;
+      default -> a.ingredients().stream().anyMatch(contributors()::contains);
+    };
   }
 
   /**
@@ -78,8 +118,12 @@ public record HazardFinding(
    *
    * @return the category, for example "1B"; empty text if not classified
    */
-  public String category() {
-    return categories.isEmpty() ? "" : categories.get(0).category();
+  public Optional<Category> category() {
+    return categories.stream().map(HazardCategory::category).findFirst();
+  }
+
+  boolean isCategoryOne() {
+    return category().filter(Category::isOne).isPresent();
   }
 
   /**
@@ -105,7 +149,8 @@ public record HazardFinding(
   public Explanation explanation() {
     Explanation.Builder b = Explanation.of(hazardClass.name(Locale.ENGLISH) + ": " + outcome());
     workings.forEach(w -> HazardArithmetic.describe(w, b));
-    remarks.forEach(r -> b.warning(HazardTexts.remark(r, Locale.ENGLISH)));
+    assumptions.forEach(a -> b.given(a.text(Locale.ENGLISH)));
+    remarks.forEach(r -> b.warning(r.text(Locale.ENGLISH)));
     if (!open.isEmpty()) {
       b.warning("nothing known for this class of " + names(open));
     }
@@ -117,7 +162,7 @@ public record HazardFinding(
     return switch (status) {
       case CLASSIFIED ->
           categories.stream()
-              .map(c -> "category " + c.category() + " (" + c.statement() + ")")
+              .map(c -> ("category " + c.category().id()).strip() + " (" + c.statement() + ")")
               .collect(Collectors.joining(", "));
       case NOT_CLASSIFIED -> "not classified";
       case INSUFFICIENT_DATA -> "insufficient data";

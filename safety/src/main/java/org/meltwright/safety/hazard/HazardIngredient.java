@@ -2,6 +2,7 @@
 package org.meltwright.safety.hazard;
 
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
@@ -138,6 +139,20 @@ public final class HazardIngredient {
 
   HazardIngredient replacedBy(SubstanceHazards sheet) {
     return new HazardIngredient(material, percent, sheet, hazards);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof HazardIngredient that
+        && percent == that.percent
+        && Objects.equals(material, that.material)
+        && hazards.equals(that.hazards)
+        && Objects.equals(overridden, that.overridden);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(percent, hazards);
   }
 
   @Override

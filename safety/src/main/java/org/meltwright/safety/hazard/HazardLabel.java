@@ -3,11 +3,16 @@ package org.meltwright.safety.hazard;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.source.Knowledge;
+import org.meltwright.units.Limit;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
@@ -38,27 +43,12 @@ import org.meltwright.units.ProblemException;
 public final class HazardLabel {
 
   /** Substances that make one of these classes are named on the label (Article 18). */
-  private static final Set<HazardClass> NAMED_FOR =
-      EnumSet.of(
-          HazardClass.ACUTE_ORAL,
-          HazardClass.ACUTE_DERMAL,
-          HazardClass.ACUTE_INHALATION,
-          HazardClass.SKIN,
-          HazardClass.EYE,
-          HazardClass.RESPIRATORY_SENSITISATION,
-          HazardClass.SKIN_SENSITISATION,
-          HazardClass.MUTAGENICITY,
-          HazardClass.CARCINOGENICITY,
-          HazardClass.REPRODUCTION,
-          HazardClass.STOT_SINGLE,
-          HazardClass.STOT_REPEATED,
-          HazardClass.ASPIRATION);
-
   private final HazardReview review;
+
   private final LabelDetails details;
   private final LabelElements elements;
   private final StatementFilling filling;
-  private final List<String> precautions;
+  private final List<Precaution> choice;
 
   /**
    * Returns the label of a reviewed mixture.
@@ -79,10 +69,33 @@ public final class HazardLabel {
   private HazardLabel(HazardReview review, LabelDetails details) {
     this.review = review;
     this.details = details;
-    this.elements = LabelElements.of(review.categories());
+    this.elements = LabelElements.of(review.categories(), review.rules());
     this.filling = new StatementFilling(review, details);
-    this.precautions =
-        PrecautionChoice.choose(elements.offeredPrecautions(), details.isForThePublic());
+    this.choice =
+        new PrecautionChoice(
+                review.categories(), elements, noted(), details.isForThePublic(), mayBeBreathed())
+            .choose();
+  }
+
+  private boolean mayBeBreathed() {
+    return review.mixture().isBreathable();
+  }
+
+  /**
+   * Statements that notes P and K ask for themselves, where the mixture is mainly that substance.
+   */
+  private Map<String, String> noted() {
+    double from = review.rules().bound(Bound.CMR_OWN_NOTE_FROM_PER_CENT);
+    Map<String, String> noted = new LinkedHashMap<>();
+    review.mixture().ingredients().stream()
+        .filter(i -> Limit.reaches(i.percent(), from))
+        .flatMap(i -> ConditionNote.met(i.hazards()).stream())
+        .forEach(
+            note ->
+                note.precautions().stream()
+                    .filter(code -> details.isForThePublic() || !code.equals("P102"))
+                    .forEach(code -> noted.putIfAbsent(code, note.name())));
+    return noted;
   }
 
   /**
@@ -109,7 +122,12 @@ public final class HazardLabel {
    * @return the pictograms after precedence, in the order of their codes
    */
   public List<Pictogram> pictograms() {
-    return elements.pictograms();
+    boolean metalAlone =
+        details.isForThePublic()
+            && review.categories().stream()
+                .filter(c -> elements.pictogram(c) == Pictogram.GHS05)
+                .allMatch(c -> c.hazardClass() == HazardClass.METAL_CORROSION);
+    return elements.pictograms().stream().filter(p -> p != Pictogram.GHS05 || !metalAlone).toList();
   }
 
   /**
@@ -139,7 +157,7 @@ public final class HazardLabel {
     boolean sheet =
         !details.isForThePublic()
             && review.categories().isEmpty()
-            && !review.dataSheetOnRequestFor().isEmpty();
+            && !review.dataSheetAnnouncedFor().isEmpty();
     return Stream.concat(
             review.supplements().stream().map(SupplementalStatement::code),
             sheet ? Stream.of("EUH210") : Stream.empty())
@@ -149,10 +167,47 @@ public final class HazardLabel {
   /**
    * Returns the codes of the chosen precautionary statements that can be printed finished.
    *
-   * @return normally no more than six codes
+   * @return normally no more than six codes; more where those that may never be cut are more
    */
   public List<String> precautionaryStatements() {
-    return precautions.stream().filter(code -> filling.gap(code).isEmpty()).toList();
+    return printed().filter(code -> filling.gap(code).isEmpty()).toList();
+  }
+
+  private Stream<String> printed() {
+    return choice.stream().filter(p -> p.verdict().isPrinted()).map(Precaution::code);
+  }
+
+  /**
+   * Returns what became of every precautionary statement that the classes offer, and why.
+   *
+   * @return those that are printed first, each in the order of their codes
+   */
+  public List<Precaution> precautions() {
+    return choice;
+  }
+
+  /**
+   * Returns why each precautionary statement stands on the label, and what was left out.
+   *
+   * @return the explanation, in English
+   */
+  public Explanation explanation() {
+    Explanation.Builder b = Explanation.of("Precautionary statements");
+    b.formula("a core that is never cut, then a list that fills up to six");
+    choice.forEach(p -> b.step(p.code() + ": " + p.reason(Locale.ENGLISH)));
+    if (printed().count() > PrecautionChoice.USUAL_NUMBER) {
+      b.warning(HazardTexts.label("precaution.more-than-six", Locale.ENGLISH));
+    }
+    return b.source(review.rules().source("Articles 22 and 28", Knowledge.READ)).build();
+  }
+
+  /**
+   * Returns what the pack for the public must have besides its label.
+   *
+   * @return the duties; empty for professionals, or if no class asks for one
+   */
+  public List<PackagingDuty> packaging() {
+    return details.isForThePublic() ? PackagingDuty.of(review) : List.of();
   }
 
   /**
@@ -177,27 +232,30 @@ public final class HazardLabel {
     return filling.text(code, locale);
   }
 
-  /**
-   * Returns the ingredients that the label names.
-   *
-   * @return those that make a class that harms health, and sensitisers from their elicitation limit
-   */
-  public List<HazardIngredient> namedIngredients() {
-    return Stream.concat(
-            review.findings().stream()
-                .filter(HazardLabel::isNamedFor)
-                .flatMap(f -> f.contributors().stream()),
-            review.elicitors().stream())
-        .distinct()
-        .toList();
+  /** Whether it is handed over to be melted: advice on melting has no place on a liquid. */
+  boolean mayBeMelted() {
+    return review
+        .mixture()
+        .state()
+        .filter(state -> state == PhysicalState.LIQUID || state == PhysicalState.GAS)
+        .isEmpty();
   }
 
-  /** Irritation of skin and eye alone asks for no name. */
-  private static boolean isNamedFor(HazardFinding f) {
-    boolean irritation =
-        (f.hazardClass() == HazardClass.SKIN || f.hazardClass() == HazardClass.EYE)
-            && !f.category().startsWith("1");
-    return NAMED_FOR.contains(f.hazardClass()) && !irritation;
+  List<String> acuteUnknown(Locale locale) {
+    return new UnknownShares(review.mixture(), review.rules()).acuteStatements(locale);
+  }
+
+  /**
+   * Returns the ingredients that the label names, the gravest first.
+   *
+   * <p>All that lead to a class of which the highest share decides, and further sensitisers in
+   * amounts that may set off an allergy; of classes that add up, those that lead to it alone, else
+   * the fewest that together do, up to four names.
+   *
+   * @return the ingredients
+   */
+  public List<HazardIngredient> namedIngredients() {
+    return new NamedIngredients(review).names();
   }
 
   /**
@@ -208,7 +266,7 @@ public final class HazardLabel {
   public List<LabelGap> gaps() {
     Set<LabelGap> gaps = EnumSet.noneOf(LabelGap.class);
     fieldGaps(gaps);
-    Stream.concat(hazardStatements().stream(), precautions.stream())
+    Stream.concat(hazardStatements().stream(), printed())
         .flatMap(code -> filling.gap(code).stream())
         .forEach(gaps::add);
     boolean german = namedIngredients().stream().allMatch(HazardIngredient::hasGermanName);
@@ -219,16 +277,16 @@ public final class HazardLabel {
 
   private void fieldGaps(Set<LabelGap> gaps) {
     LabelSupplier s = details.supplier();
-    boolean named =
-        !details.productName(Locale.ENGLISH).isBlank()
-            && !details.productName(Locale.GERMAN).isBlank();
-    addIf(gaps, !named, LabelGap.PRODUCT_NAME);
+    addIf(gaps, !details.productName().isComplete(), LabelGap.PRODUCT_NAME);
     addIf(gaps, details.massKilograms().isEmpty(), LabelGap.NOMINAL_MASS);
-    addIf(gaps, s.name().isBlank(), LabelGap.SUPPLIER_NAME);
-    addIf(gaps, s.postalAddress().isBlank(), LabelGap.SUPPLIER_ADDRESS);
-    addIf(gaps, s.telephone().isBlank(), LabelGap.SUPPLIER_TELEPHONE);
-    addIf(gaps, details.batch().isBlank(), LabelGap.BATCH);
-    addIf(gaps, details.maximumTemperature().isEmpty(), LabelGap.MAXIMUM_TEMPERATURE);
+    addIf(gaps, s.name().isEmpty(), LabelGap.SUPPLIER_NAME);
+    addIf(gaps, s.postalAddress().isEmpty(), LabelGap.SUPPLIER_ADDRESS);
+    addIf(gaps, s.telephone().isEmpty(), LabelGap.SUPPLIER_TELEPHONE);
+    addIf(gaps, details.batch().isEmpty(), LabelGap.BATCH);
+    addIf(
+        gaps,
+        mayBeMelted() && details.maximumTemperature().isEmpty(),
+        LabelGap.MAXIMUM_TEMPERATURE);
   }
 
   private static void addIf(Set<LabelGap> gaps, boolean missing, LabelGap gap) {
@@ -254,7 +312,7 @@ public final class HazardLabel {
    */
   public static List<String> notAssessed(Locale locale) {
     List<String> phrases = new ArrayList<>();
-    for (int i = 1; i <= 8; i++) {
+    for (int i = 1; i <= 9; i++) {
       phrases.add(HazardTexts.text("not-assessed." + i, locale));
     }
     return List.copyOf(phrases);

@@ -44,6 +44,8 @@ import org.meltwright.units.TemperaturePoint;
  * @param contains the names of the ingredients that the label must name
  * @param remarks what stands beside the statements: that no class was reached, what is not known
  * @param precautionaryStatements the chosen P codes, with their finished texts
+ * @param precautions what became of every precautionary statement that the classes offer
+ * @param packaging what the pack for the public must have besides its label
  * @param composition the mixture as it was declared
  * @param maximumCelsius the highest temperature to heat it to, in °C; absent if not stated
  * @param advice how to use it with care, a sentence or two each
@@ -63,6 +65,8 @@ public record HazardLabelData(
     List<String> contains,
     List<String> remarks,
     List<Coded> precautionaryStatements,
+    List<PrecautionData> precautions,
+    List<Coded> packaging,
     List<Share> composition,
     @Nullable Double maximumCelsius,
     List<String> advice,
@@ -84,10 +88,26 @@ public record HazardLabelData(
 
     private static SupplierData of(LabelSupplier supplier) {
       return new SupplierData(
-          statedOrNull(supplier.name()),
-          statedOrNull(supplier.postalAddress()),
-          statedOrNull(supplier.telephone()),
-          statedOrNull(supplier.electronicAddress()));
+          supplier.name().orElse(null),
+          supplier.postalAddress().orElse(null),
+          supplier.telephone().orElse(null),
+          supplier.electronicAddress().orElse(null));
+    }
+  }
+
+  /**
+   * What became of a precautionary statement, and why.
+   *
+   * @param code the code, for example "P210"
+   * @param verdict the id of what became of it, for example {@code no-room}
+   * @param printed whether it stands on the label, unless it lacks what only the maker can state
+   * @param reason why, part of a sentence
+   */
+  public record PrecautionData(String code, String verdict, boolean printed, String reason) {
+
+    private static PrecautionData of(Precaution p, Locale locale) {
+      return new PrecautionData(
+          p.code(), p.verdict().id(), p.verdict().isPrinted(), p.reason(locale));
     }
   }
 
@@ -121,6 +141,8 @@ public record HazardLabelData(
    * @param contains the ingredients that the label must name
    * @param remarks what stands beside the statements
    * @param precautionaryStatements the chosen P codes
+   * @param precautions what became of every precautionary statement
+   * @param packaging what the pack for the public must have
    * @param composition the mixture as it was declared
    * @param maximumCelsius the highest temperature, in °C; absent if not stated
    * @param advice how to use it with care
@@ -134,6 +156,8 @@ public record HazardLabelData(
     contains = List.copyOf(contains);
     remarks = List.copyOf(remarks);
     precautionaryStatements = List.copyOf(precautionaryStatements);
+    precautions = List.copyOf(precautions);
+    packaging = List.copyOf(packaging);
     composition = List.copyOf(composition);
     advice = List.copyOf(advice);
   }
@@ -151,9 +175,9 @@ public record HazardLabelData(
     return new HazardLabelData(
         label.isComplete(),
         label.gaps().stream().map(g -> new Coded(g.id(), g.text(locale))).toList(),
-        statedOrNull(details.productName(locale)),
+        details.productName(locale).orElse(null),
         details.massKilograms().isPresent() ? details.massKilograms().getAsDouble() : null,
-        statedOrNull(details.batch()),
+        details.batch().orElse(null),
         SupplierData.of(details.supplier()),
         label.pictograms().stream().map(p -> new Coded(p.name(), p.symbol(locale))).toList(),
         label.signalWord().map(w -> new Coded(w.id(), w.word(locale))).orElse(null),
@@ -162,14 +186,12 @@ public record HazardLabelData(
         label.namedIngredients().stream().map(i -> i.name(locale)).toList(),
         texts.remarks(),
         statements(label, label.precautionaryStatements(), locale),
+        label.precautions().stream().map(p -> PrecautionData.of(p, locale)).toList(),
+        label.packaging().stream().map(p -> new Coded(p.id(), p.text(locale))).toList(),
         label.review().mixture().declared().stream().map(s -> Share.of(s, locale)).toList(),
         details.maximumTemperature().map(TemperaturePoint::celsius).orElse(null),
         texts.advice(),
         HazardReviewData.of(label.review(), locale));
-  }
-
-  private static @Nullable String statedOrNull(String text) {
-    return text.isBlank() ? null : text;
   }
 
   private static List<Coded> statements(HazardLabel label, List<String> codes, Locale locale) {

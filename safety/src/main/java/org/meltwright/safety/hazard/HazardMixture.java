@@ -3,18 +3,11 @@ package org.meltwright.safety.hazard;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.units.Bilingual;
@@ -48,17 +41,19 @@ import org.meltwright.units.TemperaturePoint;
  */
 public final class HazardMixture {
 
-  private static final double SLACK_PERCENT = 1e-6;
-
   private final List<DeclaredShare> declared;
   private final List<HazardIngredient> ingredients;
   private final @Nullable PhysicalState state;
-  private final double viscosityAt40;
+  private final @Nullable Double viscosityAt40;
   private final @Nullable TemperaturePoint flashPoint;
   private final @Nullable TemperaturePoint boilingPoint;
-  private final double ph;
+  private final @Nullable Double ph;
+  private final @Nullable Double reserve;
+  private final boolean phRefuted;
+  private final boolean breathable;
   private final List<HazardCategory> tested;
   private final Set<HazardClass> testedWithout;
+  private final List<String> supplements;
 
   /**
    * Returns a mixture of materials, with what the tables hold of each.
@@ -67,7 +62,7 @@ public final class HazardMixture {
    * @param rules the rules whose tables are asked
    * @return a builder that holds them
    */
-  public static Builder of(Composition composition, RuleSet rules) {
+  public static Builder builder(Composition composition, RuleSet rules) {
     Builder b = new Builder(rules);
     for (int i = 0; i < composition.size(); i++) {
       b.material(composition.materials().get(i), composition.massFractionValue(i) * 100);
@@ -86,15 +81,19 @@ public final class HazardMixture {
   }
 
   private HazardMixture(Builder b) {
-    this.declared = List.copyOf(b.declared);
-    this.ingredients = List.copyOf(b.merged.values());
+    this.declared = b.lines.declared();
+    this.ingredients = b.lines.ingredients();
     this.state = b.state;
     this.viscosityAt40 = b.viscosityAt40;
     this.flashPoint = b.flashPoint;
     this.boilingPoint = b.boilingPoint;
     this.ph = b.ph;
+    this.reserve = b.reserve;
+    this.phRefuted = b.phRefuted;
+    this.breathable = b.breathable;
     this.tested = List.copyOf(b.tested);
     this.testedWithout = Set.copyOf(b.testedWithout);
+    this.supplements = List.copyOf(b.supplements);
   }
 
   /**
@@ -178,8 +177,44 @@ public final class HazardMixture {
     return testedWithout;
   }
 
-  private static OptionalDouble optional(double value) {
-    return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
+  /**
+   * Returns the acid or alkaline reserve.
+   *
+   * @return g of sodium hydroxide, or what equals it, per 100 g; empty if not measured
+   */
+  public OptionalDouble reserveGramsPer100Grams() {
+    return optional(reserve);
+  }
+
+  /**
+   * Tells whether a test showed that the mixture is not corrosive in spite of its pH.
+   *
+   * @return whether it did
+   */
+  public boolean isPhRefutedByTest() {
+    return phRefuted;
+  }
+
+  /**
+   * Tells whether dust, spray or vapour of it can be breathed in.
+   *
+   * @return whether it was stated
+   */
+  public boolean isBreathable() {
+    return breathable;
+  }
+
+  /**
+   * Returns the supplements that the mixture's own evidence asks for.
+   *
+   * @return codes, for example "EUH066"
+   */
+  public List<String> supplements() {
+    return supplements;
+  }
+
+  private static OptionalDouble optional(@Nullable Double value) {
+    return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
   }
 
   @Override
@@ -191,22 +226,22 @@ public final class HazardMixture {
   public static final class Builder {
 
     private final RuleSet rules;
-    private final Map<String, HazardIngredient> merged = new LinkedHashMap<>();
-    private final Map<String, SubstanceHazards> sheets = new LinkedHashMap<>();
-    private final List<HazardIngredient> lines = new ArrayList<>();
-    private final List<DeclaredShare> declared = new ArrayList<>();
+    private final IngredientLines lines;
     private final List<HazardCategory> tested = new ArrayList<>();
     private final Set<HazardClass> testedWithout = EnumSet.noneOf(HazardClass.class);
-    private double lowSum;
-    private double highSum;
+    private final List<String> supplements = new ArrayList<>();
     private @Nullable PhysicalState state;
-    private double viscosityAt40 = Double.NaN;
+    private @Nullable Double viscosityAt40;
     private @Nullable TemperaturePoint flashPoint;
     private @Nullable TemperaturePoint boilingPoint;
-    private double ph = Double.NaN;
+    private @Nullable Double ph;
+    private @Nullable Double reserve;
+    private boolean phRefuted;
+    private boolean breathable;
 
     private Builder(RuleSet rules) {
       this.rules = rules;
+      this.lines = new IngredientLines(rules);
     }
 
     /**
@@ -217,44 +252,8 @@ public final class HazardMixture {
      * @return this builder
      */
     public Builder material(Material material, double percent) {
-      declare(
-          new DeclaredShare(
-              material.name(Locale.ENGLISH),
-              material.name(Locale.GERMAN),
-              colourIndexNames(material),
-              percent,
-              percent));
-      takeApart(material, percent);
+      lines.material(material, DeclaredShare.of(material, percent));
       return this;
-    }
-
-    /** The material's own Colour Index name, else those of what it is made of. */
-    private static String colourIndexNames(Material material) {
-      return material
-          .colourIndexName()
-          .orElseGet(
-              () ->
-                  material.constituents().stream()
-                      .map(c -> colourIndexNames(c.material()))
-                      .filter(name -> !name.isEmpty())
-                      .distinct()
-                      .collect(Collectors.joining(", ")));
-    }
-
-    private void declare(DeclaredShare share) {
-      declared.add(share);
-      lowSum += share.lowPercent();
-      highSum += share.highPercent();
-    }
-
-    private void takeApart(Material material, double percent) {
-      if (material.constituents().isEmpty()) {
-        lines.add(new HazardIngredient(material, percent, rules.of(material), null));
-        return;
-      }
-      for (Constituent c : material.constituents()) {
-        takeApart(c.material(), percent * c.share().high().value());
-      }
     }
 
     /**
@@ -280,11 +279,20 @@ public final class HazardMixture {
     public Builder substance(SubstanceHazards hazards, double lowPercent, double highPercent) {
       if (lowPercent > highPercent) {
         throw new ProblemException(
-            Problem.of(HazardProblem.SHARE_RANGE, percent(lowPercent, highPercent)));
+            Problem.of(HazardProblem.SHARE_RANGE, HazardTexts.percent(lowPercent, highPercent)));
       }
-      String name = hazards.name();
-      declare(new DeclaredShare(name, name, "", lowPercent, highPercent));
-      lines.add(new HazardIngredient(null, highPercent, hazards, null));
+      lines.substance(hazards, DeclaredShare.of(hazards, lowPercent, highPercent));
+      return this;
+    }
+
+    /**
+     * Says that what is not named, up to 100 %, is in no class: an assumption that the result and
+     * its explanations show.
+     *
+     * @return this builder
+     */
+    public Builder restNotClassified() {
+      lines.restNotClassified();
       return this;
     }
 
@@ -311,14 +319,14 @@ public final class HazardMixture {
      * @return this builder
      */
     public Builder dataSheet(String id, SubstanceHazards sheet) {
-      sheets.put(id, sheet);
+      lines.sheet(id, sheet);
       return this;
     }
 
     /**
      * Sets the state as handed over.
      *
-     * @param value the state
+     * @param value the state; a viscosity at 40 °C wins over {@link PhysicalState#SOLID}
      * @return this builder
      */
     public Builder state(PhysicalState value) {
@@ -329,11 +337,15 @@ public final class HazardMixture {
     /**
      * Sets the kinematic viscosity at 40 °C.
      *
-     * @param squareMillimetresPerSecond the viscosity in mm²/s
+     * @param squareMillimetresPerSecond the viscosity in mm²/s, above 0; the dynamic viscosity in
+     *     mPa·s divided by the density in g/cm³, both at 40 °C
      * @return this builder
+     * @throws ProblemException if it is not above 0
      */
     public Builder viscosityAt40(double squareMillimetresPerSecond) {
-      viscosityAt40 = squareMillimetresPerSecond;
+      boolean possible =
+          squareMillimetresPerSecond > 0 && squareMillimetresPerSecond < Double.POSITIVE_INFINITY;
+      viscosityAt40 = require(squareMillimetresPerSecond, possible, HazardProblem.VISCOSITY);
       return this;
     }
 
@@ -362,11 +374,59 @@ public final class HazardMixture {
     /**
      * Sets the measured pH of the mixture.
      *
-     * @param value the pH
+     * @param value the pH, from -2 to 16
      * @return this builder
+     * @throws ProblemException if it lies outside
      */
     public Builder ph(double value) {
-      ph = value;
+      ph = require(value, value >= -2 && value <= 16, HazardProblem.PH);
+      return this;
+    }
+
+    /**
+     * Sets the acid or alkaline reserve; it shows how much there is to the pH, but lifts nothing
+     * without a test.
+     *
+     * @param gramsPer100Grams g of sodium hydroxide, or what equals it, per 100 g, 0 or more
+     * @return this builder
+     * @throws ProblemException if it is below 0
+     */
+    public Builder reserve(double gramsPer100Grams) {
+      boolean possible = gramsPer100Grams >= 0 && gramsPer100Grams < Double.POSITIVE_INFINITY;
+      reserve = require(gramsPer100Grams, possible, HazardProblem.RESERVE);
+      return this;
+    }
+
+    /**
+     * States that a test of the mixture showed that it is not corrosive in spite of its pH.
+     *
+     * @return this builder
+     */
+    public Builder phRefutedByTest() {
+      phRefuted = true;
+      return this;
+    }
+
+    /**
+     * Says that dust, spray or vapour of it can be breathed in: a powder that raises dust, what is
+     * sprayed, what is volatile.
+     *
+     * @return this builder
+     */
+    public Builder breathable() {
+      breathable = true;
+      return this;
+    }
+
+    /**
+     * Adds a supplement that the mixture's own evidence asks for, such as EUH066 after long use.
+     *
+     * @param code the code, for example "EUH066"
+     * @return this builder
+     * @throws ProblemException if the law has no such supplement
+     */
+    public Builder supplement(String code) {
+      supplements.add(Statements.requireSupplement(code));
       return this;
     }
 
@@ -402,62 +462,35 @@ public final class HazardMixture {
       return this;
     }
 
-    private static Bilingual percent(double low, double high) {
-      return Bilingual.range(Bilingual.of(low), Bilingual.of(high)).plus(" %");
-    }
-
     /**
      * Returns the mixture.
      *
      * @return what was collected
-     * @throws ProblemException if a share is negative or not finite, the shares leave part of the
-     *     mixture unsaid or exceed it, or a data sheet is for no ingredient
+     * @throws ProblemException if a share lies outside 0 to 100 %, the shares leave part of the
+     *     mixture unsaid or exceed it, a data sheet is for no ingredient, or the state contradicts
+     *     the viscosity
      */
     public HazardMixture build() {
-      boolean eachIsShare =
-          lines.stream().allMatch(l -> l.percent() >= 0 && l.percent() <= 100)
-              && declared.stream().allMatch(d -> d.lowPercent() >= 0);
-      boolean whole = lowSum <= 100 + SLACK_PERCENT && highSum >= 100 - SLACK_PERCENT;
-      if (!eachIsShare || !whole) {
-        throw new ProblemException(Problem.of(HazardProblem.SHARES, percent(lowSum, highSum)));
-      }
-      requireUsed();
-      merged.clear();
-      lines.stream().map(this::withSheet).forEach(this::merge);
+      requireNoContradiction();
       return new HazardMixture(this);
     }
 
-    /** Lines of one substance are added; what says something else stays a line of its own. */
-    private void merge(HazardIngredient line) {
-      String key = line.key();
-      while (merged.containsKey(key) && !merged.get(key).hazards().saysTheSameAs(line.hazards())) {
-        key += "'";
-      }
-      merged.merge(key, line, HazardIngredient::plus);
-    }
-
-    private void requireUsed() {
-      Set<String> ids =
-          lines.stream().flatMap(Builder::ids).collect(Collectors.toCollection(TreeSet::new));
-      List<Problem> unused =
-          sheets.keySet().stream()
-              .filter(id -> !ids.contains(id))
-              .map(id -> Problem.of(HazardProblem.NO_SUCH_INGREDIENT, id))
-              .map(p -> p.with("ids", String.join(", ", ids)))
-              .toList();
-      if (!unused.isEmpty()) {
-        throw new ProblemException(unused);
+    private void requireNoContradiction() {
+      PhysicalState given = state;
+      if ((given == PhysicalState.SOLID_AT_40 || given == PhysicalState.GAS)
+          && viscosityAt40 != null) {
+        throw new ProblemException(
+            Problem.of(
+                HazardProblem.STATE_AGAINST_VISCOSITY,
+                Bilingual.list(given.inWords(), Bilingual.of(viscosityAt40).plus(" mm²/s"))));
       }
     }
 
-    private static Stream<String> ids(HazardIngredient line) {
-      return Stream.concat(line.material().map(Material::id).stream(), Stream.of(line.key()));
-    }
-
-    private HazardIngredient withSheet(HazardIngredient line) {
-      SubstanceHazards sheet =
-          ids(line).filter(sheets::containsKey).map(sheets::get).findFirst().orElse(null);
-      return sheet == null ? line : line.replacedBy(sheet);
+    private static double require(double value, boolean possible, HazardProblem problem) {
+      if (possible) {
+        return value;
+      }
+      throw new ProblemException(Problem.of(problem, Bilingual.of(value)));
     }
   }
 }

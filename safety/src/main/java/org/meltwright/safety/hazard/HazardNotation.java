@@ -1,113 +1,59 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
 /** Reads classifications, limits and estimates in the notation of the law. */
 final class HazardNotation {
 
-  private static final Pattern CATEGORY =
-      Pattern.compile(
-          "(?<name>\\p{Alpha}[\\p{Alpha}. -]*?)"
-              + "(?:[ ,]*(?:(?i:category|cat\\.?) ?)?(?<category>\\d+[A-Za-z]?))?(?<star> ?\\*{1,4})?"
-              + "[ ,:]*(?<statement>(?i:(?:EU)?H)\\d{3}[A-Za-z]*)(?: ?\\*{2,4})?(?<details>(?: ?\\([^)]*\\))*)");
-
-  private static final Pattern LIMIT =
-      Pattern.compile(
-          "(?<category>.*[Hh]\\d{3}[A-Za-z]*) (?<from>\\d+(?:\\.\\d+)?)"
-              + "(?: to (?<below>\\d+(?:\\.\\d+)?))?(?: ?%)?");
-
-  private static final Pattern DETAIL = Pattern.compile("\\(([^)]*)\\)");
-
   private HazardNotation() {}
 
+  /** Reads one category and nothing else. */
   static HazardCategory category(String text) {
-    Matcher m = CATEGORY.matcher(oneSpaced(text));
-    if (!m.matches()) {
-      throw unreadable(text);
+    SubstanceSheet sheet = new SubstanceSheet(text, HazardEvidence.DATA_SHEET);
+    SheetReader reader = new SheetReader(text, false);
+    reader.into(sheet);
+    List<HazardCategory> categories = sheet.categories;
+    boolean one = categories.size() == 1 && sheet.saysCategoriesAlone();
+    if (!one || !reader.findings().problems().isEmpty()) {
+      throw refused(text, reader);
     }
-    ClassName name = ClassName.find(m.group("name")).orElseThrow(() -> unreadable(text));
-    String stated = m.group("category") == null ? "" : m.group("category").toUpperCase(Locale.ROOT);
-    boolean undivided = isUndivided(name, stated);
-    String category = undivided ? "1A" : stated;
-    String statement = statement(m.group("statement"));
-    HazardClass hazardClass =
-        name.hazardClass(category, statement).orElseThrow(() -> mismatch(text, name.allowed()));
-    return new HazardCategory(
-        hazardClass,
-        category.isEmpty() ? hazardClass.id() : category,
-        statement,
-        details(m.group("details")),
-        m.group("star") != null && m.group("star").strip().equals("*"),
-        undivided);
+    return categories.get(0);
   }
 
-  private static String oneSpaced(String text) {
-    return text.strip().replaceAll("\\s+", " ");
-  }
-
-  /** Sheets from outside Europe write category 1 where the European law has 1A and 1B. */
-  private static boolean isUndivided(ClassName name, String stated) {
-    return stated.equals("1") && !name.hasCategory("1") && name.hasCategory("1A");
-  }
-
-  /** The code with a capital H; letters of an effect stay as they are: H360Fd is not H360FD. */
-  private static String statement(String code) {
-    int h = code.toUpperCase(Locale.ROOT).indexOf('H') + 1;
-    return code.substring(0, h).toUpperCase(Locale.ROOT) + code.substring(h);
-  }
-
+  /** Reads one limit and nothing else. */
   static SpecificLimit limit(String text) {
-    Matcher m = LIMIT.matcher(oneSpaced(text));
-    if (!m.matches()) {
-      throw unreadable(text);
+    SubstanceSheet sheet = new SubstanceSheet(text, HazardEvidence.DATA_SHEET);
+    SheetReader reader = new SheetReader(text, true);
+    reader.into(sheet);
+    if (sheet.specificLimits.size() != 1 || !reader.findings().problems().isEmpty()) {
+      throw refused(text, reader);
     }
-    HazardCategory c = category(m.group("category"));
-    String below = m.group("below");
-    return new SpecificLimit(
-        c.hazardClass(),
-        c.category(),
-        c.statement(),
-        Double.parseDouble(m.group("from")),
-        below == null ? Double.POSITIVE_INFINITY : Double.parseDouble(below));
+    return sheet.specificLimits.get(0);
   }
 
-  private static List<String> details(String text) {
-    List<String> details = new ArrayList<>();
-    Matcher m = DETAIL.matcher(text);
-    while (m.find()) {
-      details.addAll(TextTable.items(m.group(1), ","));
+  /** What was wrong with a text of one category or limit, with all of it shown. */
+  private static ProblemException refused(String text, SheetReader reader) {
+    for (Problem p : reader.findings().problems()) {
+      if (p.code() == HazardProblem.CATEGORY) {
+        return mismatch(text, p.details().getOrDefault("pairs", ""));
+      }
+      if (p.code() == HazardProblem.LIMIT) {
+        return new ProblemException(Problem.of(HazardProblem.LIMIT, p.found()));
+      }
     }
-    return details;
+    return unreadable(text);
   }
 
   /** Refuses what does not belong together. */
-  static void requireBelonging(HazardClass hazardClass, String category, String statement) {
+  static void requireBelonging(HazardClass hazardClass, Category category, String statement) {
     String own = LabelElements.statement(hazardClass, category);
-    boolean belongs =
-        own.isEmpty()
-            ? category.equals("5") && unStatements(hazardClass).contains(statement)
-            : Statements.isForm(statement, own);
-    if (!belongs) {
+    if (own.isEmpty() || !(statement.equals(own) || Statements.isForm(statement, own))) {
       throw mismatch(
-          hazardClass.id() + " " + category + " " + statement, ClassName.allowed(hazardClass));
+          hazardClass.id() + " " + category.id() + " " + statement, ClassName.allowed(hazardClass));
     }
-  }
-
-  /** Category 5 of the UN system: its statements stand in no European table. */
-  private static Set<String> unStatements(HazardClass hazardClass) {
-    return switch (hazardClass) {
-      case ACUTE_ORAL -> Set.of("", "H303");
-      case ACUTE_DERMAL -> Set.of("", "H313");
-      default -> Set.of();
-    };
   }
 
   private static ProblemException mismatch(String text, String pairs) {

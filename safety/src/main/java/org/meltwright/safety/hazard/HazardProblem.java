@@ -25,6 +25,42 @@ public enum HazardProblem implements ProblemCode {
   CATEGORY("hazard.category"),
   /** A concentration limit that no mixture can reach, or that lies out of order. */
   LIMIT("hazard.limit"),
+  /** An M-factor below 1. */
+  FACTOR("hazard.factor"),
+  /** An acute toxicity estimate that is not above zero. */
+  ESTIMATE("hazard.estimate"),
+  /** A vapour pressure or molar mass that is not above zero. */
+  VAPOUR_PRESSURE("hazard.vapour-pressure"),
+  /** The share of a metal outside 0 to 1. */
+  METAL_SHARE("hazard.metal-share"),
+  /** A supplement that the law does not have. */
+  SUPPLEMENT("hazard.supplement"),
+  /** A pH that cannot be. */
+  PH("hazard.ph"),
+  /** A viscosity that is not above zero. */
+  VISCOSITY("hazard.viscosity"),
+  /** An acid or alkaline reserve below zero. */
+  RESERVE("hazard.reserve"),
+  /** A viscosity at 40 °C of what is solid or a gas there. */
+  STATE_AGAINST_VISCOSITY("hazard.state-against-viscosity"),
+  /** The content of a pack that is not above zero. */
+  PACK("hazard.pack"),
+  /** A share outside 0 to 100 %. */
+  SHARE("hazard.share"),
+  /** A rule file, or a line of it, that is too long. */
+  RULE_SIZE("hazard.rule-size"),
+  /** A line of a rule file with too few or too many columns, or without a paragraph. */
+  RULE_COLUMNS("hazard.rule-columns"),
+  /** A word in a rule file that is not known. */
+  RULE_WORD("hazard.rule-word"),
+  /** A number in a rule file that cannot be. */
+  RULE_NUMBER("hazard.rule-number"),
+  /** A day in a rule file that cannot be read, or lies out of order. */
+  RULE_DATE("hazard.rule-date"),
+  /** What a rule file says twice for one day. */
+  RULE_TWICE("hazard.rule-twice"),
+  /** What a rule file does not say. */
+  RULE_MISSING("hazard.rule-missing"),
   /** A share whose low end lies above its high end. */
   SHARE_RANGE("hazard.share-range"),
   /** A data sheet for what the mixture does not hold. */

@@ -4,6 +4,7 @@ package org.meltwright.safety.hazard;
 import static java.util.stream.Collectors.joining;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.mixture.Composition;
@@ -39,6 +40,7 @@ public final class HazardReview {
   private final List<HazardFinding> findings;
   private final List<SupplementalStatement> supplements;
   private final List<HazardIngredient> elicitors;
+  private final List<HazardIngredient> announced;
   private final List<HazardIngredient> onRequest;
   private final List<LegalNotice> notices;
   private final List<Assumption> assumptions;
@@ -55,27 +57,33 @@ public final class HazardReview {
   }
 
   /**
-   * Classifies a solid cake of materials, with what the tables hold of each.
+   * Classifies a cake of materials that is still solid at 40 °C, with what the tables hold of each.
    *
-   * @param cake the shares by mass of what is solid when handed over
+   * @param cake the shares by mass of what softens above 40 °C only; of a balm that may flow there
+   *     state the viscosity to {@link HazardMixture#builder(Composition, RuleSet)}
    * @param rules the rules
    * @return the review
    */
   public static HazardReview ofCake(Composition cake, RuleSet rules) {
-    return of(HazardMixture.of(cake, rules).state(PhysicalState.SOLID).build(), rules);
+    return of(HazardMixture.builder(cake, rules).state(PhysicalState.SOLID_AT_40).build(), rules);
   }
 
   private HazardReview(HazardMixture mixture, RuleSet rules) {
     this.mixture = mixture;
     this.rules = rules;
-    this.findings = new Classifier(mixture, rules).findings();
-    Supplements s = new Supplements(mixture, rules, findings);
+    List<HazardFinding> answers = new Classifier(mixture, rules).findings();
+    boolean classified =
+        !mixture.tested().isEmpty() || answers.stream().anyMatch(HazardFinding::isClassified);
+    Supplements s = new Supplements(mixture, rules, answers);
+    DataSheetDuty duty = new DataSheetDuty(mixture, rules);
     boolean full = rules.hasLabels();
     this.supplements = full ? s.statements() : List.of();
-    this.elicitors = full ? s.elicitors() : List.of();
-    this.onRequest = full ? s.onRequest() : List.of();
+    this.elicitors = full ? duty.elicitors() : List.of();
+    this.announced = full && !classified ? duty.announced() : List.of();
+    this.onRequest = full && !classified ? duty.onRequest() : List.of();
     this.notices = full ? s.notices() : List.of();
-    this.assumptions = Assumptions.of(mixture);
+    this.assumptions = Assumptions.of(mixture, rules, !announced.isEmpty() || !onRequest.isEmpty());
+    this.findings = answers.stream().map(f -> f.assuming(assumptions)).toList();
   }
 
   /**
@@ -160,9 +168,35 @@ public final class HazardReview {
   }
 
   /**
-   * Returns the ingredients for which a data sheet is due on request.
+   * Returns the classes that these rules do not hold: they are not assessed, which is not "not
+   * classified".
    *
-   * @return the ingredients; a duty only where the mixture itself is not classified
+   * @return the classes; empty for the European rules
+   */
+  public List<HazardClass> classesNotAssessed() {
+    return Stream.of(HazardClass.values()).filter(c -> rules.rule(c).isEmpty()).toList();
+  }
+
+  /**
+   * Returns for whom the label of a mixture in no class says that there is a data sheet (EUH210).
+   *
+   * <p>Not for the public. Each substance counts by itself, and nothing is added up (Annex II
+   * 2.10).
+   *
+   * @return the ingredients; empty if none asks for it, or the mixture is in a class
+   */
+  public List<HazardIngredient> dataSheetAnnouncedFor() {
+    return announced;
+  }
+
+  /**
+   * Returns for whom a professional who asks must be given a data sheet of a mixture in no class.
+   *
+   * <p>Not the list of {@link #dataSheetAnnouncedFor()}: a substance with a Union limit for
+   * workplaces counts at any share here, and category 1A of sensitisers from 0.1 % only (REACH,
+   * Article 31(3)). Whether a substance is on the candidate list is not known here.
+   *
+   * @return the ingredients; empty if none asks for it, or the mixture is in a class
    */
   public List<HazardIngredient> dataSheetOnRequestFor() {
     return onRequest;
@@ -201,13 +235,33 @@ public final class HazardReview {
   }
 
   /**
-   * Returns the share of unknown acute toxicity by one form of uptake.
+   * Returns the share of unknown acute toxicity by a route.
    *
    * @param form the form of uptake
-   * @return the share in per cent; zero if none is relevant
+   * @return the sum of those ingredients that are themselves there from 1 % on, in per cent
    */
   public double unknownAcutePercent(UptakeForm form) {
-    return new AcuteClassifier(mixture.ingredients(), form, rules).unknownPercent();
+    return new UnknownShares(mixture, rules).acutePercent(form);
+  }
+
+  /**
+   * Returns the share that is unknown for water.
+   *
+   * @return the sum of those ingredients that are themselves there from 1 % on, in per cent
+   */
+  public double unknownAquaticPercent() {
+    return new UnknownShares(mixture, rules).aquaticPercent();
+  }
+
+  /**
+   * Returns what a data sheet says of ingredients of which nothing is known; a label carries those
+   * of acute toxicity if the mixture is in a class.
+   *
+   * @param locale the reader's language; German for {@code de}, else English
+   * @return whole sentences; empty if there is nothing to say
+   */
+  public List<String> unknownStatements(Locale locale) {
+    return new UnknownShares(mixture, rules).statements(locale);
   }
 
   /**
@@ -236,8 +290,11 @@ public final class HazardReview {
             ? "no class reached on the data given"
             : categories().stream().map(HazardCategory::toString).collect(joining("; "));
     int open = open().size();
+    int missing = classesNotAssessed().size();
+    String assessed = missing == 0 ? reached : reached + "; " + missing + " classes not assessed";
+    String answer = rules.mayHaveChanged() ? assessed + "; the rules may have changed" : assessed;
     return open == 0
-        ? reached
-        : reached + "; " + open + (open == 1 ? " class open" : " classes open");
+        ? answer
+        : answer + "; " + open + (open == 1 ? " class open" : " classes open");
   }
 }

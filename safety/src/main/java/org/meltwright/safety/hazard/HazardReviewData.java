@@ -33,11 +33,16 @@ import org.jspecify.annotations.Nullable;
  *     mixture last
  * @param open the classes that something is missing for
  * @param dusts the pigments whose dust asks for care, strictest first
- * @param dataSheetOnRequestFor the names of ingredients for which a data sheet is due on request
+ * @param dataSheetAnnouncedFor the names of ingredients for which the label for professionals says
+ *     that there is a data sheet (EUH210)
+ * @param dataSheetOnRequestFor the names of ingredients for which a data sheet is due to a
+ *     professional who asks
+ * @param unknown what a data sheet says of ingredients of which nothing is known
  * @param notices pointers to other law
  * @param assumptions what was taken for granted
  * @param notAssessed what this aid never assesses, a phrase each
  * @param screening what a classification of this kind is worth, one or two sentences
+ * @param mayHaveChanged that the rules may have changed; absent within the days looked at
  */
 public record HazardReviewData(
     String rules,
@@ -46,11 +51,14 @@ public record HazardReviewData(
     List<Category> categories,
     List<OpenClass> open,
     List<Dust> dusts,
+    List<String> dataSheetAnnouncedFor,
     List<String> dataSheetOnRequestFor,
+    List<String> unknown,
     List<Coded> notices,
     List<Coded> assumptions,
     List<String> notAssessed,
-    String screening) {
+    String screening,
+    @Nullable String mayHaveChanged) {
 
   /**
    * A stable code with its text in the reader's language.
@@ -73,7 +81,7 @@ public record HazardReviewData(
   public record Category(
       String hazardClass,
       String name,
-      String category,
+      @Nullable String category,
       @Nullable String statement,
       boolean minimum,
       @Nullable String source) {
@@ -82,7 +90,7 @@ public record HazardReviewData(
       return new Category(
           c.hazardClass().id(),
           c.hazardClass().name(locale),
-          c.category(),
+          c.category() == org.meltwright.safety.hazard.Category.ONLY ? null : c.category().id(),
           c.statement().isEmpty() ? null : c.statement(),
           c.minimum(),
           source);
@@ -125,7 +133,7 @@ public record HazardReviewData(
           finding.hazardClass().name(locale),
           finding.status() == HazardStatus.INSUFFICIENT_DATA,
           finding.open().stream().map(i -> i.name(locale)).toList(),
-          finding.remarks().stream().map(r -> HazardTexts.remark(r, locale)).toList());
+          finding.remarks().stream().map(r -> r.text(locale)).toList());
     }
   }
 
@@ -154,16 +162,21 @@ public record HazardReviewData(
    * @param categories the categories reached
    * @param open the classes that something is missing for
    * @param dusts the pigments whose dust asks for care
-   * @param dataSheetOnRequestFor ingredients for which a data sheet is due on request
+   * @param dataSheetAnnouncedFor ingredients that ask for EUH210
+   * @param dataSheetOnRequestFor ingredients for which a sheet is due to a professional who asks
+   * @param unknown what a data sheet says of ingredients of which nothing is known
    * @param notices pointers to other law
    * @param assumptions what was taken for granted
    * @param notAssessed what this aid never assesses
    * @param screening what a classification of this kind is worth
+   * @param mayHaveChanged that the rules may have changed
    */
   public HazardReviewData {
     categories = List.copyOf(categories);
     open = List.copyOf(open);
     dusts = List.copyOf(dusts);
+    dataSheetAnnouncedFor = List.copyOf(dataSheetAnnouncedFor);
+    unknown = List.copyOf(unknown);
     dataSheetOnRequestFor = List.copyOf(dataSheetOnRequestFor);
     notices = List.copyOf(notices);
     assumptions = List.copyOf(assumptions);
@@ -185,11 +198,17 @@ public record HazardReviewData(
         categories(review, locale),
         review.open().stream().map(f -> OpenClass.of(f, locale)).toList(),
         review.dusts().stream().map(p -> Dust.of(p, locale)).toList(),
+        review.dataSheetAnnouncedFor().stream().map(i -> i.name(locale)).toList(),
         review.dataSheetOnRequestFor().stream().map(i -> i.name(locale)).toList(),
+        review.unknownStatements(locale),
         review.notices().stream().map(n -> new Coded(n.id(), n.text(locale))).toList(),
         review.assumptions().stream().map(a -> new Coded(a.kind().id(), a.text(locale))).toList(),
-        HazardLabel.notAssessed(locale),
-        HazardTexts.label("screening", locale));
+        Stream.concat(
+                review.classesNotAssessed().stream().map(c -> c.name(locale)),
+                HazardLabel.notAssessed(locale).stream())
+            .toList(),
+        HazardTexts.label("screening", locale),
+        HazardTexts.age(review.rules(), locale).orElse(null));
   }
 
   private static List<Category> categories(HazardReview review, Locale locale) {

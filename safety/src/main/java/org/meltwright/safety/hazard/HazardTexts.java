@@ -1,8 +1,12 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Messages;
 
 /** The one look-up of this package's own texts. */
@@ -12,16 +16,41 @@ final class HazardTexts {
 
   private HazardTexts() {}
 
-  static String remark(String key, Locale locale) {
-    return MESSAGES.text("remark." + key, locale);
-  }
-
   static String label(String key, Locale locale) {
     return MESSAGES.text("label." + key, locale);
   }
 
   static String label(String key, Locale locale, Map<String, String> values) {
     return MESSAGES.text("label." + key, locale, values);
+  }
+
+  static Optional<String> stated(String text) {
+    return text.isBlank() ? Optional.empty() : Optional.of(text);
+  }
+
+  /** A number for the reader, three figures or all of those before the point. */
+  static String shown(double value, Locale locale) {
+    BigDecimal exact = new BigDecimal(value);
+    int digits = Math.max(3, exact.precision() - exact.scale());
+    String plain = exact.round(new MathContext(digits)).stripTrailingZeros().toPlainString();
+    return isGerman(locale) ? plain.replace('.', ',') : plain;
+  }
+
+  static String shownPercent(double value, Locale locale) {
+    return shown(value, locale) + " %";
+  }
+
+  static Bilingual percent(double low, double high) {
+    Bilingual one = Bilingual.of(low);
+    return (low == high ? one : Bilingual.range(one, Bilingual.of(high))).plus(" %");
+  }
+
+  /** That the rules may have changed, if their day lies after those that were looked for. */
+  static Optional<String> age(RuleSet rules, Locale locale) {
+    return rules.mayHaveChanged()
+        ? Optional.of(
+            label("may-have-changed", locale, Map.of("until", rules.lookedUpTo().toString())))
+        : Optional.empty();
   }
 
   static String text(String key, Locale locale) {

@@ -25,7 +25,7 @@ import org.meltwright.units.TemperaturePoint;
  *         .batch("2026-11-A")
  *         .maximumTemperature(ofCelsius(90))
  *         .build();
- * details.productName(Locale.GERMAN); // Zinkweiß-Block
+ * details.productName(Locale.GERMAN).orElseThrow(); // Zinkweiß-Block
  * details.massKilograms(); // 0.04 kg
  * details.supplier().name().isEmpty(); // true
  * }</pre>
@@ -34,16 +34,13 @@ import org.meltwright.units.TemperaturePoint;
  */
 public final class LabelDetails {
 
-  private final String englishName;
-  private final String germanName;
-  private final double massKilograms;
-  private final String batch;
+  private final BothLanguages name;
+  private final @Nullable Double massKilograms;
+  private final @Nullable String batch;
   private final LabelSupplier supplier;
   private final @Nullable TemperaturePoint maximumTemperature;
-  private final String englishDisposal;
-  private final String germanDisposal;
-  private final String englishExtinguisher;
-  private final String germanExtinguisher;
+  private final BothLanguages disposal;
+  private final BothLanguages extinguisher;
   private final boolean forThePublic;
 
   /**
@@ -56,16 +53,13 @@ public final class LabelDetails {
   }
 
   private LabelDetails(Builder b) {
-    this.englishName = b.englishName;
-    this.germanName = b.germanName;
+    this.name = b.name;
     this.massKilograms = b.massKilograms;
     this.batch = b.batch;
     this.supplier = b.supplier;
     this.maximumTemperature = b.maximumTemperature;
-    this.englishDisposal = b.englishDisposal;
-    this.germanDisposal = b.germanDisposal;
-    this.englishExtinguisher = b.englishExtinguisher;
-    this.germanExtinguisher = b.germanExtinguisher;
+    this.disposal = b.disposal;
+    this.extinguisher = b.extinguisher;
     this.forThePublic = b.forThePublic;
   }
 
@@ -75,8 +69,8 @@ public final class LabelDetails {
    * @param locale the reader's language: German for {@code de}, English for all others
    * @return the name; empty if not stated
    */
-  public String productName(Locale locale) {
-    return HazardTexts.isGerman(locale) ? germanName : englishName;
+  public Optional<String> productName(Locale locale) {
+    return name.in(locale);
   }
 
   /**
@@ -85,7 +79,7 @@ public final class LabelDetails {
    * @return the mass in kilograms; empty if not stated
    */
   public OptionalDouble massKilograms() {
-    return massKilograms > 0 ? OptionalDouble.of(massKilograms) : OptionalDouble.empty();
+    return massKilograms == null ? OptionalDouble.empty() : OptionalDouble.of(massKilograms);
   }
 
   /**
@@ -93,8 +87,8 @@ public final class LabelDetails {
    *
    * @return the batch number or date; empty if not stated
    */
-  public String batch() {
-    return batch;
+  public Optional<String> batch() {
+    return Optional.ofNullable(batch);
   }
 
   /**
@@ -115,14 +109,26 @@ public final class LabelDetails {
     return Optional.ofNullable(maximumTemperature);
   }
 
+  BothLanguages disposal() {
+    return disposal;
+  }
+
+  BothLanguages extinguisher() {
+    return extinguisher;
+  }
+
+  BothLanguages productName() {
+    return name;
+  }
+
   /**
    * Returns where contents and container are to be taken.
    *
    * @param locale the reader's language: German for {@code de}, English for all others
    * @return a phrase, for example "a hazardous-waste collection point"; empty if not stated
    */
-  public String disposal(Locale locale) {
-    return HazardTexts.isGerman(locale) ? germanDisposal : englishDisposal;
+  public Optional<String> disposal(Locale locale) {
+    return disposal.in(locale);
   }
 
   /**
@@ -131,8 +137,8 @@ public final class LabelDetails {
    * @param locale the reader's language: German for {@code de}, English for all others
    * @return a phrase, for example "dry powder or foam"; empty if not stated
    */
-  public String extinguisher(Locale locale) {
-    return HazardTexts.isGerman(locale) ? germanExtinguisher : englishExtinguisher;
+  public Optional<String> extinguisher(Locale locale) {
+    return extinguisher.in(locale);
   }
 
   /**
@@ -147,16 +153,13 @@ public final class LabelDetails {
   /** Collects the details of a label; not thread-safe. */
   public static final class Builder {
 
-    private String englishName = "";
-    private String germanName = "";
-    private double massKilograms;
-    private String batch = "";
+    private BothLanguages name = BothLanguages.UNSTATED;
+    private @Nullable Double massKilograms;
+    private @Nullable String batch;
     private LabelSupplier supplier = LabelSupplier.UNSTATED;
     private @Nullable TemperaturePoint maximumTemperature;
-    private String englishDisposal = "";
-    private String germanDisposal = "";
-    private String englishExtinguisher = "";
-    private String germanExtinguisher = "";
+    private BothLanguages disposal = BothLanguages.UNSTATED;
+    private BothLanguages extinguisher = BothLanguages.UNSTATED;
     private boolean forThePublic = true;
 
     private Builder() {}
@@ -169,8 +172,7 @@ public final class LabelDetails {
      * @return this builder
      */
     public Builder productName(String english, String german) {
-      englishName = english;
-      germanName = german;
+      name = new BothLanguages(english, german);
       return this;
     }
 
@@ -192,7 +194,7 @@ public final class LabelDetails {
      * @return this builder
      */
     public Builder batch(String text) {
-      batch = text;
+      batch = text.isBlank() ? null : text;
       return this;
     }
 
@@ -228,8 +230,7 @@ public final class LabelDetails {
      * @return this builder
      */
     public Builder disposal(String english, String german) {
-      englishDisposal = english;
-      germanDisposal = german;
+      disposal = new BothLanguages(english, german);
       return this;
     }
 
@@ -241,8 +242,7 @@ public final class LabelDetails {
      * @return this builder
      */
     public Builder extinguisher(String english, String german) {
-      englishExtinguisher = english;
-      germanExtinguisher = german;
+      extinguisher = new BothLanguages(english, german);
       return this;
     }
 

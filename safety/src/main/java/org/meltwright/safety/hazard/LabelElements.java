@@ -1,13 +1,14 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -29,7 +30,8 @@ import org.meltwright.units.ProblemException;
  *             HazardCategory.parse("Acute Tox. 4 H302"),
  *             HazardCategory.parse("Acute Tox. 4 H332"),
  *             HazardCategory.parse("Aquatic Acute 1 H400"),
- *             HazardCategory.parse("Aquatic Chronic 1 H410")));
+ *             HazardCategory.parse("Aquatic Chronic 1 H410")),
+ *         RuleSet.clpOn(LocalDate.of(2026, 6, 1)));
  * elements.hazardStatements(); // [H302+H332, H410]
  * elements.pictograms(); // [GHS07, GHS09]
  * elements.signalWord(); // WARNING
@@ -39,35 +41,51 @@ import org.meltwright.units.ProblemException;
  */
 public final class LabelElements {
 
-  private static final Map<String, Row> ROWS = read();
+  private static final Map<String, List<Row>> ROWS = read();
 
-  private static final List<HazardCategory> CATEGORIES = categoriesOfTable();
+  /** Categories that the UN system has and the European rules have not: without a label. */
+  private static final Map<String, String> UN_STATEMENTS = unStatements();
+
+  private static final List<HazardCategory> CATEGORIES = categoriesOf("label-elements.txt");
+
+  private static final List<HazardCategory> UN_CATEGORIES = categoriesOf("un-categories.txt");
 
   private static final Set<HazardClass> IRRITATION = EnumSet.of(HazardClass.SKIN, HazardClass.EYE);
 
   private final List<HazardCategory> categories;
+  private final LocalDate day;
 
   /** One line of the table: what a category asks for. */
   private record Row(
       String statement,
       @Nullable Pictogram pictogram,
       @Nullable ChemicalSignalWord signalWord,
-      List<String> precautions) {}
+      List<String> precautions,
+      String paragraph,
+      LocalDate from,
+      @Nullable LocalDate until) {
+
+    private boolean holdsOn(LocalDate day) {
+      return !day.isBefore(from) && (until == null || !day.isAfter(until));
+    }
+  }
 
   /**
    * Returns the label elements of categories.
    *
    * @param categories the categories of a mixture, one or several of each class
+   * @param rules the rules; their day decides which table holds
    * @return its label elements
-   * @throws ProblemException if the European rules know no label for a category
+   * @throws ProblemException if the European rules know no label for a category on that day
    */
-  public static LabelElements of(List<HazardCategory> categories) {
-    return new LabelElements(categories);
+  public static LabelElements of(List<HazardCategory> categories, RuleSet rules) {
+    return new LabelElements(categories, rules.day());
   }
 
-  private LabelElements(List<HazardCategory> categories) {
+  private LabelElements(List<HazardCategory> categories, LocalDate day) {
+    this.day = day;
     categories.stream()
-        .filter(c -> !knows(c))
+        .filter(c -> find(c).isEmpty())
         .findFirst()
         .ifPresent(
             c -> {
@@ -141,6 +159,9 @@ public final class LabelElements {
             .map(HazardCategory::statement)
             .sorted()
             .collect(Collectors.toCollection(LinkedHashSet::new));
+    if (codes.contains("H222") || codes.contains("H223")) {
+      codes.add("H229");
+    }
     dropCovered(codes, "H410", "H400");
     dropCovered(codes, "H314", "H318");
     return joinRoutes(codes);
@@ -176,27 +197,42 @@ public final class LabelElements {
         .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
+  @Nullable Pictogram pictogram(HazardCategory c) {
+    return row(c).pictogram();
+  }
+
+  /** What the table of a category offers as precautionary statements. */
+  List<String> offered(HazardCategory c) {
+    return row(c).precautions();
+  }
+
   private Stream<Row> rows() {
-    return categories.stream().map(LabelElements::row);
+    return categories.stream().map(this::row);
   }
 
-  private static Row row(HazardCategory c) {
-    return row(c.hazardClass(), c.category());
+  private Row row(HazardCategory c) {
+    return find(c).orElseThrow(() -> new IllegalArgumentException(c.toString()));
   }
 
-  private static Row row(HazardClass hazardClass, String category) {
-    String key = hazardClass.id() + " " + category;
-    return Objects.requireNonNull(ROWS.get(key), key);
+  private Optional<Row> find(HazardCategory c) {
+    return ROWS.getOrDefault(key(c.hazardClass(), c.category()), List.of()).stream()
+        .filter(row -> row.holdsOn(day))
+        .findFirst();
   }
 
-  /** The statement of a category; acute categories of the UN system without one give empty text. */
-  static String statement(HazardClass hazardClass, String category) {
-    Row row = ROWS.get(hazardClass.id() + " " + category);
-    return row == null ? "" : row.statement();
+  /** The statement of a category; empty text for one that neither system knows. */
+  static String statement(HazardClass hazardClass, Category category) {
+    String key = key(hazardClass, category);
+    List<Row> rows = ROWS.get(key);
+    return rows == null ? UN_STATEMENTS.getOrDefault(key, "") : rows.get(0).statement();
+  }
+
+  private static String key(HazardClass hazardClass, Category category) {
+    return hazardClass.id() + " " + category.key();
   }
 
   static boolean knows(HazardCategory c) {
-    return ROWS.containsKey(c.hazardClass().id() + " " + c.category());
+    return ROWS.containsKey(key(c.hazardClass(), c.category()));
   }
 
   /** All categories of the table, most severe first of each class. */
@@ -204,16 +240,30 @@ public final class LabelElements {
     return CATEGORIES;
   }
 
-  private static List<HazardCategory> categoriesOfTable() {
-    return TextTable.rows("label-elements.txt").stream()
-        .map(r -> HazardCategory.of(HazardClass.ofId(r.get(0)), r.get(1), r.get(2)))
+  /** The categories of the UN system that the European rules have not. */
+  static List<HazardCategory> ofUnAlone() {
+    return UN_CATEGORIES;
+  }
+
+  private static List<HazardCategory> categoriesOf(String file) {
+    return TextTable.rows(file).stream()
+        .map(r -> HazardCategory.of(HazardClass.ofId(r.get(0)), Category.of(r.get(1)), r.get(2)))
+        .distinct()
         .toList();
   }
 
-  private static Map<String, Row> read() {
-    Map<String, Row> rows = new HashMap<>();
+  private static Map<String, String> unStatements() {
+    Map<String, String> statements = new HashMap<>();
+    TextTable.rows("un-categories.txt")
+        .forEach(r -> statements.put(r.get(0) + " " + r.get(1), r.get(2)));
+    return Map.copyOf(statements);
+  }
+
+  private static Map<String, List<Row>> read() {
+    Map<String, List<Row>> rows = new HashMap<>();
     for (List<String> cells : TextTable.rows("label-elements.txt")) {
-      rows.put(cells.get(0) + " " + cells.get(1), row(cells));
+      rows.computeIfAbsent(cells.get(0) + " " + cells.get(1), k -> new ArrayList<>())
+          .add(row(cells));
     }
     return Map.copyOf(rows);
   }
@@ -225,6 +275,9 @@ public final class LabelElements {
         cells.get(4).isEmpty()
             ? null
             : ChemicalSignalWord.valueOf(cells.get(4).toUpperCase(java.util.Locale.ROOT)),
-        TextTable.items(cells.get(5), " "));
+        TextTable.items(cells.get(5), " "),
+        cells.get(7),
+        LocalDate.parse(cells.get(8)),
+        cells.get(9).isEmpty() ? null : LocalDate.parse(cells.get(9)));
   }
 }

@@ -3,12 +3,11 @@ package org.meltwright.safety.hazard;
 
 import static java.util.stream.Collectors.joining;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** Writes a label as plain text, a line each. */
 final class LabelText {
@@ -43,9 +42,9 @@ final class LabelText {
 
   private void head() {
     LabelDetails d = label.details();
-    add("product", d.productName(locale));
+    add("product", d.productName(locale).orElse(""));
     d.massKilograms().ifPresent(kg -> add("mass", grams(kg)));
-    add("batch", d.batch());
+    add("batch", d.batch().orElse(""));
   }
 
   private void hazards() {
@@ -68,16 +67,8 @@ final class LabelText {
     List<String> remarks = new ArrayList<>();
     if (label.hazardStatements().isEmpty()) {
       remarks.add(HazardTexts.label("no-class", locale));
-    }
-    for (UptakeForm form : new UptakeForm[] {UptakeForm.ORAL, UptakeForm.DERMAL, UptakeForm.DUST}) {
-      double percent = label.review().unknownAcutePercent(form);
-      double above = label.review().rules().bound("unknown-stated-above-per-cent");
-      if (org.meltwright.units.Limit.exceeds(percent, above)) {
-        String route = HazardTexts.label("route." + form.id(), locale);
-        remarks.add(
-            HazardTexts.label(
-                "unknown-toxicity", locale, Map.of("percent", percent(percent), "route", route)));
-      }
+    } else {
+      remarks.addAll(label.acuteUnknown(locale));
     }
     return remarks;
   }
@@ -96,7 +87,7 @@ final class LabelText {
         "supplier",
         java.util.stream.Stream.of(
                 s.name(), s.postalAddress(), s.telephone(), s.electronicAddress())
-            .filter(part -> !part.isBlank())
+            .flatMap(Optional::stream)
             .collect(joining(", ")));
   }
 
@@ -117,7 +108,9 @@ final class LabelText {
         .maximumTemperature()
         .map(t -> Map.of("limit", number(t.celsius())))
         .ifPresent(t -> advice.add(HazardTexts.label("temperature", locale, t)));
-    advice.add(HazardTexts.label("use", locale));
+    if (label.mayBeMelted()) {
+      advice.add(HazardTexts.label("use", locale));
+    }
     advice.add(HazardTexts.label("not-a-toy", locale));
     for (PigmentHazard p : label.review().dusts()) {
       if (p.dust() != DustClass.FINE) {
@@ -133,15 +126,16 @@ final class LabelText {
   private void small() {
     section("assumed", label.review().assumptions().stream().map(a -> a.text(locale)).toList());
     section("open", label.review().open().stream().map(this::openLine).toList());
+    section("packaging", label.packaging().stream().map(p -> p.text(locale)).toList());
     section("notices", label.review().notices().stream().map(n -> n.text(locale)).toList());
     section("not-assessed", HazardLabel.notAssessed(locale));
     lines.add(HazardTexts.label("screening", locale));
+    HazardTexts.age(label.review().rules(), locale).ifPresent(lines::add);
   }
 
   private String openLine(HazardFinding f) {
     String who = f.open().stream().map(i -> i.name(locale)).collect(joining(", "));
-    String why =
-        f.remarks().stream().map(r -> HazardTexts.remark(r, locale)).collect(joining("; "));
+    String why = f.remarks().stream().map(r -> r.text(locale)).collect(joining("; "));
     String reason = who.isEmpty() ? why : HazardTexts.label("no-data-of", locale) + " " + who;
     return f.hazardClass().name(locale) + ": " + reason;
   }
@@ -170,14 +164,10 @@ final class LabelText {
   }
 
   private String percent(double value) {
-    return number(value) + " %";
+    return HazardTexts.shownPercent(value, locale);
   }
 
-  /** Three significant figures, or all digits before the point, with the language's own point. */
   private String number(double value) {
-    BigDecimal exact = new BigDecimal(value);
-    int digits = Math.max(3, exact.precision() - exact.scale());
-    String plain = exact.round(new MathContext(digits)).stripTrailingZeros().toPlainString();
-    return HazardTexts.isGerman(locale) ? plain.replace('.', ',') : plain;
+    return HazardTexts.shown(value, locale);
   }
 }

@@ -12,7 +12,7 @@ import java.util.Locale;
  * RuleSet rules = RuleSet.clpOn(LocalDate.of(2026, 6, 1));
  * HazardMixture mixture =
  *     HazardMixture.builder(rules).cas("8012-89-3", 90).cas("1306-23-6", 10).build();
- * HazardReview.of(mixture, rules).notices(); // [CADMIUM_PAINT, CMR_TO_THE_PUBLIC]
+ * HazardReview.of(mixture, rules).notices(); // [CADMIUM_PAINT, CMR_TO_THE_PUBLIC, NOTIFICATION]
  * LegalNotice.CADMIUM_PAINT.text(Locale.ENGLISH); // Cadmium in paints is restricted;…
  * }</pre>
  */
@@ -23,6 +23,8 @@ public enum LegalNotice {
   LEAD_CHROMATE_AUTHORISATION("lead-chromate-authorisation"),
   /** Carcinogens, mutagens and reprotoxicants for the public (REACH, Annex XVII, 28 to 30). */
   CMR_TO_THE_PUBLIC("cmr-to-the-public"),
+  /** Notified to the poison centres, with a unique formula identifier (UFI) on the label. */
+  NOTIFICATION("notification"),
   /** Cadmium in paints (REACH, Annex XVII, entry 23). */
   CADMIUM_PAINT("cadmium-paint");
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.units.Limit;
@@ -21,15 +22,18 @@ final class LimitClassifier {
   private final List<HazardIngredient> ingredients;
   private final ClassRule rule;
   private final LimitLadder ladder;
+  private final Function<SubstanceHazards, String> group;
 
   LimitClassifier(
       List<HazardIngredient> ingredients,
       ClassRule rule,
-      String strand,
-      @Nullable PhysicalState state) {
+      Effect effect,
+      @Nullable PhysicalState state,
+      Function<SubstanceHazards, String> groups) {
     this.ingredients = ingredients;
     this.rule = rule;
-    this.ladder = new LimitLadder(rule, strand, state);
+    this.group = rule.hazardClass() == HazardClass.REPRODUCTION ? groups : SubstanceHazards::key;
+    this.ladder = new LimitLadder(rule, effect, state);
   }
 
   /** The workings that reach a category, the most severe one only; empty if none is reached. */
@@ -50,24 +54,30 @@ final class LimitClassifier {
         .max(BY_VALUE);
   }
 
-  private Stream<Working> reachedAt(String level) {
+  private Stream<Working> reachedAt(Category level) {
     return workings(level).filter(w -> Limit.reaches(w.value(), 1));
   }
 
-  private Stream<Working> workings(String level) {
+  private Stream<Working> workings(Category level) {
     List<Contribution> contributions = contributions(level);
     return rule.isAdditive()
         ? Stream.concat(Stream.of(sum(level, contributions)), notAdditive(level))
-        : byGroup(contributions).stream().map(group -> highest(level, group));
+        : byGroup(contributions).stream()
+            .filter(members -> members.stream().anyMatch(c -> speaksOfEffect(c, level)))
+            .map(members -> highest(level, members));
   }
 
-  private static Working sum(String level, List<Contribution> contributions) {
-    return new Working(Working.Kind.SUM, level, total(contributions), 0, contributions);
+  private boolean speaksOfEffect(Contribution c, Category level) {
+    return ladder.limit(c.ingredient().hazards(), level).isPresent();
   }
 
-  private static Working highest(String level, List<Contribution> group) {
+  private static Working sum(Category level, List<Contribution> contributions) {
+    return Working.of(Working.Kind.SUM, level, total(contributions), contributions);
+  }
+
+  private static Working highest(Category level, List<Contribution> group) {
     Working.Kind kind = group.size() > 1 ? Working.Kind.SUM : Working.Kind.HIGHEST;
-    return new Working(kind, level, total(group), 0, group);
+    return Working.of(kind, level, total(group), group);
   }
 
   private static double total(List<Contribution> contributions) {
@@ -75,20 +85,18 @@ final class LimitClassifier {
   }
 
   /** Shares are held one by one, save in groups that the law adds up (notes 11 and 12). */
-  private static Collection<List<Contribution>> byGroup(List<Contribution> contributions) {
+  private Collection<List<Contribution>> byGroup(List<Contribution> contributions) {
     Map<String, List<Contribution>> groups = new LinkedHashMap<>();
     for (Contribution c : contributions) {
-      groups
-          .computeIfAbsent(c.ingredient().hazards().additiveGroup(), k -> new ArrayList<>())
-          .add(c);
+      groups.computeIfAbsent(group.apply(c.ingredient().hazards()), k -> new ArrayList<>()).add(c);
     }
     return groups.values();
   }
 
-  private List<Contribution> contributions(String level) {
+  private List<Contribution> contributions(Category level) {
     List<Contribution> contributions = new ArrayList<>();
     for (HazardIngredient i : ingredients) {
-      OptionalDouble limit = ladder.limit(i.hazards(), level);
+      OptionalDouble limit = limit(i.hazards(), level);
       if (limit.isPresent() && isRelevant(i)) {
         contributions.add(new Contribution(i, i.limitPercent(), limit.getAsDouble()));
       }
@@ -96,16 +104,22 @@ final class LimitClassifier {
     return contributions;
   }
 
-  private Stream<Working> notAdditive(String level) {
+  /** Notes 11 and 12 add up what harms reproduction, whichever harm each substance names. */
+  private OptionalDouble limit(SubstanceHazards s, Category level) {
+    OptionalDouble limit = ladder.limit(s, level);
+    boolean inGroup = !group.apply(s).equals(s.key());
+    return limit.isPresent() || !inGroup ? limit : ladder.limitOfAnyEffect(s, level);
+  }
+
+  private Stream<Working> notAdditive(Category level) {
     return ingredients.stream()
         .filter(i -> !i.hazards().isAdditive())
         .flatMap(i -> notAdditive(i, level).stream());
   }
 
-  private Optional<Working> notAdditive(HazardIngredient i, String level) {
-    boolean ownLimit = !i.hazards().limits(rule.hazardClass(), "").isEmpty();
+  private Optional<Working> notAdditive(HazardIngredient i, Category level) {
     OptionalDouble limit =
-        ownLimit
+        hasOwnLimit(i.hazards(), level)
             ? ladder.limit(i.hazards(), level)
             : categories(i.hazards())
                 .flatMapToDouble(c -> rule.nonAdditive(c, level).stream())
@@ -116,17 +130,27 @@ final class LimitClassifier {
             highest(level, List.of(new Contribution(i, i.limitPercent(), limit.getAsDouble()))));
   }
 
+  /** A limit of its own for the level or a worse one, or a milder one that ends where it begins. */
+  private boolean hasOwnLimit(SubstanceHazards s, Category level) {
+    return s.limits(rule.hazardClass(), Effect.WHOLE).stream()
+        .anyMatch(l -> rule.rank(l.category()) <= rule.rank(level) || l.belowPercent().isPresent());
+  }
+
   /** Below the cut-off an ingredient is not counted, unless a limit of its own lies lower. */
   private boolean isRelevant(HazardIngredient i) {
     SubstanceHazards s = i.hazards();
-    double cutOff = categories(s).mapToDouble(c -> rule.cutOff(c) / factor(s, c)).min().orElse(0);
-    double own =
-        LimitLadder.lowest(s.limits(rule.hazardClass(), "").stream()).orElse(Double.MAX_VALUE);
+    List<SpecificLimit> limits = s.limits(rule.hazardClass(), Effect.WHOLE);
+    double cutOff =
+        Stream.concat(categories(s), limits.stream().map(SpecificLimit::category))
+            .mapToDouble(c -> rule.cutOff(c) / factor(s, c))
+            .min()
+            .orElse(0);
+    double own = LimitLadder.lowest(limits.stream()).orElse(Double.MAX_VALUE);
     return Limit.reaches(i.percent(), Math.min(cutOff, own));
   }
 
-  private double factor(SubstanceHazards s, String category) {
-    if (!category.equals("1")) {
+  private double factor(SubstanceHazards s, Category category) {
+    if (category != Category.ONE) {
       return 1;
     }
     return switch (rule.hazardClass()) {
@@ -136,9 +160,9 @@ final class LimitClassifier {
     };
   }
 
-  private Stream<String> categories(SubstanceHazards s) {
+  private Stream<Category> categories(SubstanceHazards s) {
     if (rule.hazardClass() == HazardClass.EYE && EyeLadder.damages(s)) {
-      return Stream.of("1");
+      return Stream.of(Category.ONE);
     }
     return s.categories().stream()
         .filter(c -> c.hazardClass() == rule.hazardClass())

@@ -4,6 +4,7 @@ package org.meltwright.safety.hazard;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,12 +14,12 @@ import org.jspecify.annotations.Nullable;
 final class LimitLadder {
 
   private final ClassRule rule;
-  private final String strand;
+  private final Effect effect;
   private final @Nullable PhysicalState state;
 
-  LimitLadder(ClassRule rule, String strand, @Nullable PhysicalState state) {
+  LimitLadder(ClassRule rule, Effect effect, @Nullable PhysicalState state) {
     this.rule = rule;
-    this.strand = strand;
+    this.effect = effect;
     this.state = state;
   }
 
@@ -27,14 +28,23 @@ final class LimitLadder {
   }
 
   /** The limit in per cent; empty if the ingredient never leads to this level by itself. */
-  OptionalDouble limit(SubstanceHazards s, String level) {
+  OptionalDouble limit(SubstanceHazards s, Category level) {
     return switch (rule.hazardClass()) {
       case SKIN -> skin(s, level);
       case EYE -> EyeLadder.limit(s, level, rule);
       case AQUATIC_ACUTE -> general(s, level, factor(s.acuteFactor()));
-      case AQUATIC_CHRONIC -> general(s, level, level.equals("4") ? 1 : factor(s.chronicFactor()));
+      case AQUATIC_CHRONIC ->
+          general(s, level, level == Category.FOUR ? 1 : factor(s.chronicFactor()));
       default -> ownElseGeneral(s, level);
     };
+  }
+
+  /** The lowest limit of those that its effects have for a level. */
+  OptionalDouble limitOfAnyEffect(SubstanceHazards s, Category level) {
+    return Stream.of(Effect.values())
+        .filter(e -> e != Effect.WHOLE)
+        .flatMapToDouble(e -> new LimitLadder(rule, e, state).limit(s, level).stream())
+        .min();
   }
 
   private static double factor(OptionalDouble stated) {
@@ -45,9 +55,9 @@ final class LimitLadder {
    * A substance with a limit of its own for its category is held against nothing else in the class;
    * limits of its own for milder categories alone take nothing from the general one.
    */
-  private OptionalDouble ownElseGeneral(SubstanceHazards s, String level) {
-    List<SpecificLimit> own = s.limits(rule.hazardClass(), strand);
-    OptionalDouble ownLimit = lowest(own.stream().filter(l -> l.category().equals(level)));
+  private OptionalDouble ownElseGeneral(SubstanceHazards s, Category level) {
+    List<SpecificLimit> own = s.limits(rule.hazardClass(), effect);
+    OptionalDouble ownLimit = lowest(own.stream().filter(l -> l.category() == level));
     return coversItsCategory(s, own)
         ? ownLimit
         : DoubleStream.concat(ownLimit.stream(), general(s, level, 1).stream()).min();
@@ -56,16 +66,16 @@ final class LimitLadder {
   private boolean coversItsCategory(SubstanceHazards s, List<SpecificLimit> own) {
     int mostSevereLimit =
         own.stream().mapToInt(l -> rule.rank(l.category())).min().orElse(Integer.MAX_VALUE);
-    return s.claims(rule.hazardClass(), strand).stream()
+    return s.claims(rule.hazardClass(), effect).stream()
         .allMatch(c -> mostSevereLimit <= rule.rank(c.category()));
   }
 
-  private OptionalDouble general(SubstanceHazards s, String level, double factor) {
-    return s.claims(rule.hazardClass(), strand).stream()
-        .map(Claim::category)
+  private OptionalDouble general(SubstanceHazards s, Category level, double factor) {
+    return s.claims(rule.hazardClass(), effect).stream()
+        .map(c -> rule.asKnown(c.category()))
         .flatMapToDouble(
             c -> {
-              double m = c.equals("1") ? factor : 1;
+              double m = c == Category.ONE ? factor : 1;
               return rule.limit(c, level, state).stream().map(x -> x / m);
             })
         .min();
@@ -75,19 +85,19 @@ final class LimitLadder {
    * Corrosion and irritation: an own limit at the level or above it prevails; where only corrosion
    * has one, irritation begins at the lower of it and the general limit.
    */
-  private OptionalDouble skin(SubstanceHazards s, String level) {
-    List<SpecificLimit> own = s.limits(HazardClass.SKIN, "");
+  private OptionalDouble skin(SubstanceHazards s, Category level) {
+    List<SpecificLimit> own = s.limits(HazardClass.SKIN, Effect.WHOLE);
     OptionalDouble ownLimit =
         lowest(own.stream().filter(l -> rule.rank(l.category()) <= rule.rank(level)));
-    boolean ownAtLevel = own.stream().anyMatch(l -> l.category().equals(level));
-    if (ownLimit.isPresent() && (ownAtLevel || !level.equals("2"))) {
+    boolean ownAtLevel = own.stream().anyMatch(l -> l.category() == level);
+    if (ownLimit.isPresent() && (ownAtLevel || level != Category.TWO)) {
       return ownLimit;
     }
     OptionalDouble general = general(s, level, 1);
     return DoubleStream.concat(ownLimit.stream(), general.stream()).min();
   }
 
-  static OptionalDouble lowest(java.util.stream.Stream<SpecificLimit> limits) {
+  static OptionalDouble lowest(Stream<SpecificLimit> limits) {
     return limits.mapToDouble(SpecificLimit::fromPercent).min();
   }
 }

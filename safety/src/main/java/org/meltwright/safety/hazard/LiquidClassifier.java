@@ -17,22 +17,36 @@ final class LiquidClassifier {
 
   /** Takes the answer by shares back where the mixture is solid or thick, or cannot be decided. */
   static HazardFinding aspiration(HazardFinding byShares, HazardMixture mixture, RuleSet rules) {
-    if (mixture.state().filter(s -> s == PhysicalState.SOLID).isPresent()) {
-      return answer(byShares, HazardStatus.NOT_CLASSIFIED, "solid-at-40");
-    }
     OptionalDouble viscosity = mixture.viscosityAt40SquareMillimetresPerSecond();
     if (viscosity.isPresent()
         && Limit.exceeds(
-            viscosity.getAsDouble(), rules.bound("aspiration-viscosity-up-to-mm2-per-s"))) {
-      return answer(byShares, HazardStatus.NOT_CLASSIFIED, "viscous");
+            viscosity.getAsDouble(), rules.bound(Bound.ASPIRATION_VISCOSITY_UP_TO_MM2_PER_S))) {
+      return answer(byShares, HazardStatus.NOT_CLASSIFIED, HazardRemark.VISCOUS);
+    }
+    if (isTooThickForCategory2(byShares, viscosity, rules)) {
+      return answer(byShares, HazardStatus.NOT_CLASSIFIED, HazardRemark.VISCOUS);
+    }
+    if (mixture.state().filter(state -> state == PhysicalState.SOLID_AT_40).isPresent()) {
+      return answer(byShares, HazardStatus.NOT_CLASSIFIED, HazardRemark.SOLID_AT_40);
     }
     if (!byShares.isClassified() || viscosity.isPresent()) {
       return byShares;
     }
-    return answer(byShares, HazardStatus.INSUFFICIENT_DATA, "viscosity-missing");
+    return answer(byShares, HazardStatus.INSUFFICIENT_DATA, HazardRemark.VISCOSITY_MISSING);
   }
 
-  private static HazardFinding answer(HazardFinding found, HazardStatus status, String remark) {
+  /** The UN system has a category 2 with a lower limit of viscosity. */
+  private static boolean isTooThickForCategory2(
+      HazardFinding byShares, OptionalDouble viscosity, RuleSet rules) {
+    Bound bound = Bound.ASPIRATION_CATEGORY_2_VISCOSITY_UP_TO_MM2_PER_S;
+    return byShares.category().equals(Optional.of(Category.TWO))
+        && rules.has(bound)
+        && viscosity.isPresent()
+        && Limit.exceeds(viscosity.getAsDouble(), rules.bound(bound));
+  }
+
+  private static HazardFinding answer(
+      HazardFinding found, HazardStatus status, HazardRemark remark) {
     boolean settled = status == HazardStatus.NOT_CLASSIFIED;
     return new HazardFinding(
         found.hazardClass(),
@@ -47,53 +61,58 @@ final class LiquidClassifier {
   static HazardFinding flammable(Source rule, HazardMixture mixture, RuleSet rules) {
     Optional<PhysicalState> state = mixture.state();
     if (state.isEmpty()) {
-      return open(rule, "state-missing");
+      return open(rule, HazardRemark.STATE_MISSING);
     }
     return switch (state.orElseThrow()) {
-      case SOLID -> flammable(rule, HazardStatus.NOT_CLASSIFIED, List.of(), "not-a-liquid");
-      case GAS -> open(rule, "gas-not-assessed");
+      case SOLID, SOLID_AT_40 ->
+          flammable(rule, HazardStatus.NOT_CLASSIFIED, List.of(), HazardRemark.NOT_A_LIQUID);
+      case GAS -> open(rule, HazardRemark.GAS_NOT_ASSESSED);
       case LIQUID ->
           mixture
               .flashPoint()
               .map(flash -> flammable(rule, flash, mixture, rules))
-              .orElseGet(() -> open(rule, "flash-point-missing"));
+              .orElseGet(() -> open(rule, HazardRemark.FLASH_POINT_MISSING));
     };
   }
 
   private static HazardFinding flammable(
       Source rule, TemperaturePoint flash, HazardMixture mixture, RuleSet rules) {
-    if (Limit.exceeds(flash, bound(rules, "flash-flammable-up-to-celsius"))) {
-      return flammable(rule, HazardStatus.NOT_CLASSIFIED, List.of(), "flash-point-high");
+    if (Limit.exceeds(flash, bound(rules, Bound.FLASH_FLAMMABLE_UP_TO_CELSIUS))) {
+      if (rules.has(Bound.FLASH_COMBUSTIBLE_UP_TO_CELSIUS)
+          && !Limit.exceeds(flash, bound(rules, Bound.FLASH_COMBUSTIBLE_UP_TO_CELSIUS))) {
+        return classified(rule, Category.FOUR, HazardRemark.FLASH_POINT);
+      }
+      return flammable(rule, HazardStatus.NOT_CLASSIFIED, List.of(), HazardRemark.FLASH_POINT_HIGH);
     }
-    if (Limit.reaches(flash, bound(rules, "flash-highly-flammable-below-celsius"))) {
-      return classified(rule, "3", "flash-point");
+    if (Limit.reaches(flash, bound(rules, Bound.FLASH_HIGHLY_FLAMMABLE_BELOW_CELSIUS))) {
+      return classified(rule, Category.THREE, HazardRemark.FLASH_POINT);
     }
     return mixture
         .initialBoilingPoint()
         .map(
             t ->
-                Limit.exceeds(t, bound(rules, "boiling-extremely-flammable-up-to-celsius"))
-                    ? classified(rule, "2", "flash-point")
-                    : classified(rule, "1", "flash-point"))
-        .orElseGet(() -> classified(rule, "1", "boiling-point-missing"));
+                Limit.exceeds(t, bound(rules, Bound.BOILING_EXTREMELY_FLAMMABLE_UP_TO_CELSIUS))
+                    ? classified(rule, Category.TWO, HazardRemark.FLASH_POINT)
+                    : classified(rule, Category.ONE, HazardRemark.FLASH_POINT))
+        .orElseGet(() -> classified(rule, Category.ONE, HazardRemark.BOILING_POINT_MISSING));
   }
 
-  private static TemperaturePoint bound(RuleSet rules, String name) {
+  private static TemperaturePoint bound(RuleSet rules, Bound name) {
     return TemperaturePoint.ofCelsius(rules.bound(name));
   }
 
-  private static HazardFinding classified(Source rule, String category, String remark) {
+  private static HazardFinding classified(Source rule, Category category, HazardRemark remark) {
     HazardClass c = HazardClass.FLAMMABLE_LIQUID;
     HazardCategory reached = HazardCategory.of(c, category, LabelElements.statement(c, category));
     return flammable(rule, HazardStatus.CLASSIFIED, List.of(reached), remark);
   }
 
-  private static HazardFinding open(Source rule, String remark) {
+  private static HazardFinding open(Source rule, HazardRemark remark) {
     return flammable(rule, HazardStatus.INSUFFICIENT_DATA, List.of(), remark);
   }
 
   private static HazardFinding flammable(
-      Source rule, HazardStatus status, List<HazardCategory> categories, String remark) {
+      Source rule, HazardStatus status, List<HazardCategory> categories, HazardRemark remark) {
     return new HazardFinding(
         HazardClass.FLAMMABLE_LIQUID,
         status,

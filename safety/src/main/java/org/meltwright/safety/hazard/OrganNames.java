@@ -3,6 +3,7 @@ package org.meltwright.safety.hazard;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** Organs and routes as the entries name them, with their German names. */
 final class OrganNames {
@@ -33,6 +34,15 @@ final class OrganNames {
           "inhalation", "by inhalation", "oral", "if swallowed", "dermal", "in contact with skin");
 
   private OrganNames() {}
+
+  /** The English name of an organ or route that a sheet names in English or German. */
+  static Optional<String> english(String name) {
+    String key = name.strip().toLowerCase(Locale.ROOT);
+    return GERMAN.entrySet().stream()
+        .filter(e -> e.getKey().equals(key) || e.getValue().toLowerCase(Locale.ROOT).equals(key))
+        .map(Map.Entry::getKey)
+        .findFirst();
+  }
 
   static boolean isNamed(String english) {
     return GERMAN.containsKey(english);

@@ -9,8 +9,9 @@ import java.util.Locale;
  * <p>The symbol that a printed label draws, and the words for a reader who cannot see it:
  *
  * <pre>{@code
+ * RuleSet rules = RuleSet.clpOn(LocalDate.of(2026, 6, 1));
  * HazardCategory water = HazardCategory.parse("Aquatic Chronic 2 H411");
- * Pictogram symbol = LabelElements.of(List.of(water)).pictograms().get(0); // GHS09
+ * Pictogram symbol = LabelElements.of(List.of(water), rules).pictograms().get(0); // GHS09
  * symbol.symbol(Locale.ENGLISH); // environment
  * symbol.symbol(Locale.GERMAN); // Umwelt
  * }</pre>

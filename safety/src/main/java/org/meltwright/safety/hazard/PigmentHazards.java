@@ -7,12 +7,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.BinaryOperator;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.meltwright.core.material.IdentifierScheme;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.SourceKind;
+import org.meltwright.core.source.Sourced;
 
 /**
  * The one table of pigment hazards, read by the heating review and by the label.
@@ -21,25 +24,29 @@ import org.meltwright.core.source.SourceKind;
  * number or a Colour Index name fits several pigments, the strictest of them answers.
  *
  * <p>PBr7 names the siennas and the umbers, and umber holds manganese; a tube that says no more is
- * taken for umber. PY150 is not in the table, so it is not assessed:
+ * taken for umber. PY151 is not in the table, so it is not assessed:
  *
  * <pre>{@code
  * PigmentHazards.byColourIndexName("PBr7").orElseThrow().id(); // raw-umber
  * PigmentHazards.byCas("1309-37-1").orElseThrow().dust(); // FINE
  * Material tube = MaterialCatalogue.standard().require("cobalt-blue");
  * PigmentHazards.of(tube).orElseThrow().heatUse(); // FLAME_FREE
- * PigmentHazards.byColourIndexName("PY150").isEmpty(); // true
+ * PigmentHazards.byColourIndexName("PY151").isEmpty(); // true
  * }</pre>
  *
  * <p>Not instantiable; thread-safe.
  */
 public final class PigmentHazards {
 
-  private static final List<PigmentHazard> ALL = read();
-
   /** Strictest first: less heat, then more care with dust. */
   private static final Comparator<PigmentHazard> STRICTEST_FIRST =
       Comparator.comparing(PigmentHazard::heatUse).thenComparing(PigmentHazard::dust);
+
+  private static final List<PigmentHazard> ALL = read();
+  private static final Map<String, PigmentHazard> BY_ID = strictestBy(p -> List.of(p.id()));
+  private static final Map<String, PigmentHazard> BY_CAS = strictestBy(PigmentHazard::casNumbers);
+  private static final Map<String, PigmentHazard> BY_COLOUR_INDEX_NAME =
+      strictestBy(PigmentHazard::colourIndexNames);
 
   private PigmentHazards() {}
 
@@ -59,7 +66,7 @@ public final class PigmentHazards {
    * @return the pigment; empty if it is not in the table
    */
   public static Optional<PigmentHazard> byId(String id) {
-    return ALL.stream().filter(p -> p.id().equals(id)).findFirst();
+    return Optional.ofNullable(BY_ID.get(id));
   }
 
   /**
@@ -69,7 +76,7 @@ public final class PigmentHazards {
    * @return the pigment, the strictest of several; empty if it is not in the table
    */
   public static Optional<PigmentHazard> byCas(String number) {
-    return ALL.stream().filter(p -> p.casNumbers().contains(number)).min(STRICTEST_FIRST);
+    return Optional.ofNullable(BY_CAS.get(number));
   }
 
   /**
@@ -79,18 +86,18 @@ public final class PigmentHazards {
    * @return the pigment, the strictest of several; empty if it is not in the table
    */
   public static Optional<PigmentHazard> byColourIndexName(String name) {
-    String base = name.contains(":") ? name.substring(0, name.indexOf(':')) : name;
-    return ALL.stream()
-        .filter(p -> p.colourIndexNames().contains(name) || p.colourIndexNames().contains(base))
+    return Stream.of(name, base(name))
+        .flatMap(n -> Optional.ofNullable(BY_COLOUR_INDEX_NAME.get(n)).stream())
         .min(STRICTEST_FIRST);
   }
 
   /**
    * Finds the pigment that a material is.
    *
-   * <p>Asked in this order: the material's id, its CAS numbers, its Colour Index names. A CAS
-   * number that the table knows under another id than the material's own prevails if it is
-   * stricter.
+   * <p>Asked are the material's id, its CAS numbers, and those of its Colour Index names that
+   * neither of the pigments so found carries; the strictest prevails. An id that does not say which
+   * compound it is, such as {@code cobalt-violet}, gives way to a number or Colour Index name of a
+   * pigment of the same metal.
    *
    * @param material the material; one that may be several, or that has several numbers or names, is
    *     taken at the strictest
@@ -103,16 +110,51 @@ public final class PigmentHazards {
   }
 
   private static Optional<PigmentHazard> ofOne(Material material) {
-    Stream<PigmentHazard> byNumber =
-        material.identifiers(IdentifierScheme.CAS).stream()
-            .flatMap(cas -> byCas(cas.value()).stream());
-    Optional<PigmentHazard> found =
-        Stream.concat(byId(material.id()).stream(), byNumber).min(STRICTEST_FIRST);
-    return found.or(
-        () ->
-            material.identifiers(IdentifierScheme.COLOUR_INDEX_NAME).stream()
-                .flatMap(name -> byColourIndexName(name.value()).stream())
-                .min(STRICTEST_FIRST));
+    Optional<PigmentHazard> own = byId(material.id());
+    Optional<PigmentHazard> byCas =
+        identifiers(material, IdentifierScheme.CAS)
+            .flatMap(cas -> byCas(cas).stream())
+            .min(STRICTEST_FIRST);
+    Stream<PigmentHazard> byName =
+        identifiers(material, IdentifierScheme.COLOUR_INDEX_NAME)
+            .filter(name -> !carries(own, name) && !carries(byCas, name))
+            .flatMap(name -> byColourIndexName(name).stream());
+    Optional<PigmentHazard> numbered = Stream.concat(byCas.stream(), byName).min(STRICTEST_FIRST);
+    return Stream.concat(own.filter(p -> !isSettled(p, numbered)).stream(), numbered.stream())
+        .min(STRICTEST_FIRST);
+  }
+
+  private static Stream<String> identifiers(Material material, IdentifierScheme scheme) {
+    return material.identifiers(scheme).stream().map(Sourced::value);
+  }
+
+  private static boolean carries(Optional<PigmentHazard> pigment, String colourIndexName) {
+    return pigment.isPresent()
+        && (pigment.get().colourIndexNames().contains(colourIndexName)
+            || pigment.get().colourIndexNames().contains(base(colourIndexName)));
+  }
+
+  private static String base(String colourIndexName) {
+    int colon = colourIndexName.indexOf(':');
+    return colon < 0 ? colourIndexName : colourIndexName.substring(0, colon);
+  }
+
+  /** A row without numbers does not say which compound it is: one of the same metal says it. */
+  private static boolean isSettled(PigmentHazard row, Optional<PigmentHazard> numbered) {
+    return row.casNumbers().isEmpty()
+        && row.colourIndexNames().isEmpty()
+        && numbered.filter(p -> row.elements().stream().anyMatch(p::holds)).isPresent();
+  }
+
+  private static Map<String, PigmentHazard> strictestBy(
+      Function<PigmentHazard, List<String>> keys) {
+    Map<String, PigmentHazard> strictest = new HashMap<>();
+    for (PigmentHazard pigment : ALL) {
+      for (String key : keys.apply(pigment)) {
+        strictest.merge(key, pigment, BinaryOperator.minBy(STRICTEST_FIRST));
+      }
+    }
+    return strictest;
   }
 
   private static List<PigmentHazard> read() {

@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -43,13 +42,16 @@ public final class RuleSet {
   /** The first day that the European tables here hold for. */
   public static final LocalDate FIRST_CLP_DAY = LocalDate.of(2026, 5, 1);
 
-  private final String id;
-  private final String title;
+  /** Read once: the file does not change. */
+  private static final RuleFile CLP = RuleFile.read(TextTable.text("clp-2026-05-01.txt"));
+
+  private final RuleFile.Head head;
+  private final List<RuleRow> rows;
   private final LocalDate day;
   private final HarmonisedEntries entries;
   private final Map<HazardClass, ClassRule> rules = new EnumMap<>(HazardClass.class);
   private final List<AcuteLimit> acuteLimits = new ArrayList<>();
-  private final Map<String, Double> bounds = new HashMap<>();
+  private final Map<Bound, Double> bounds = new EnumMap<>(Bound.class);
   private final boolean labels;
 
   /**
@@ -65,36 +67,61 @@ public final class RuleSet {
           Problem.of(HazardProblem.DAY_TOO_EARLY, day.toString())
               .with("first", FIRST_CLP_DAY.toString()));
     }
-    return new RuleSet("clp-2026-05-01.txt", day, true);
+    return new RuleSet(CLP, day, true);
   }
 
   /**
-   * Returns the acute toxicity rules of the UN system (GHS) with category 5: a classification only,
-   * no label.
+   * Returns what the UN system (GHS) says otherwise than the European rules, as far as it is known
+   * here: a screening without a label.
    *
+   * <p>Acute toxicity with category 5, skin and eye with their milder categories, aspiration,
+   * hazards to water and flammable liquids. A class that is not among them is not assessed.
+   *
+   * @param day the day on which the mixture is handed over
    * @return the rules; they know no harmonised entries
    */
-  public static RuleSet unGhsAcuteToxicity() {
-    return new RuleSet("un-ghs-acute-toxicity.txt", FIRST_CLP_DAY, false);
+  public static RuleSet unGhsOn(LocalDate day) {
+    return new RuleSet(RuleFile.read(TextTable.text("un-ghs.txt")), day, false);
   }
 
-  private RuleSet(String file, LocalDate day, boolean labels) {
-    List<List<String>> rows = TextTable.rows(file);
-    this.id = rows.get(0).get(1);
-    this.title = rows.get(0).get(2);
+  /**
+   * Reads rules from a file of an app: a screening without a label and without harmonised entries.
+   *
+   * <p>The reference page on rule files says how one is written. A figure that holds on other days
+   * only is left out; a line that cannot be used is never dropped in silence.
+   *
+   * @param text the file
+   * @param day the day on which the mixture is handed over
+   * @return the rules of that day
+   * @throws ProblemException with every line that cannot be used, and what is missing
+   */
+  public static RuleSet read(String text, LocalDate day) {
+    return new RuleSet(RuleFile.read(text), day, false);
+  }
+
+  RuleSet(RuleFile file, LocalDate day, boolean labels) {
+    this.head = file.head();
     this.day = day;
     this.labels = labels;
     this.entries = labels ? HarmonisedEntries.on(day) : HarmonisedEntries.on(LocalDate.MIN);
+    this.rows = file.rowsOn(day);
+    rows.stream()
+        .filter(r -> r.kind() == RuleRow.Kind.CLASS)
+        .map(ClassRule::new)
+        .forEach(this::put);
     rows.forEach(this::read);
   }
 
-  private void read(List<String> row) {
-    switch (row.get(0)) {
-      case "rule-set" -> {}
-      case "class" -> rules.put(HazardClass.ofId(row.get(1)), ClassRule.of(row));
-      case "acute" -> acuteLimits.add(AcuteLimit.of(row));
-      case "bound" -> bounds.put(row.get(1), Double.parseDouble(row.get(2)));
-      default -> rule(HazardClass.ofId(row.get(1))).orElseThrow().add(row);
+  private void put(ClassRule rule) {
+    rules.put(rule.hazardClass(), rule);
+  }
+
+  private void read(RuleRow row) {
+    switch (row.kind()) {
+      case CLASS -> {}
+      case ACUTE -> acuteLimits.add(AcuteLimit.of(row));
+      case BOUND -> bounds.put(Bound.ofId(row.cell(0)), row.number(1));
+      default -> rule(HazardClass.ofId(row.cell(0))).ifPresent(rule -> rule.add(row));
     }
   }
 
@@ -104,7 +131,7 @@ public final class RuleSet {
    * @return for example {@code clp-2026-05-01}
    */
   public String id() {
-    return id;
+    return head.id();
   }
 
   /**
@@ -113,7 +140,7 @@ public final class RuleSet {
    * @return the title
    */
   public String title() {
-    return title;
+    return head.title();
   }
 
   /**
@@ -123,6 +150,28 @@ public final class RuleSet {
    */
   public LocalDate day() {
     return day;
+  }
+
+  /**
+   * Returns the day up to which amendments were looked for.
+   *
+   * @return the last day for which the rules are held to be the law's
+   */
+  public LocalDate lookedUpTo() {
+    return head.lookedUpTo();
+  }
+
+  /**
+   * Tells whether the rules may have changed on the day that they were asked for.
+   *
+   * @return whether the day lies after {@link #lookedUpTo()}; the answer and the label then say so
+   */
+  public boolean mayHaveChanged() {
+    return day.isAfter(lookedUpTo());
+  }
+
+  List<RuleRow> rows() {
+    return rows;
   }
 
   /**
@@ -143,8 +192,8 @@ public final class RuleSet {
    */
   Source source(String paragraph, Knowledge knowledge) {
     return new Source(
-        id,
-        title,
+        id(),
+        title(),
         paragraph + (knowledge == Knowledge.REMEMBERED ? ", remembered" : ""),
         String.valueOf(day.getYear()),
         SourceKind.REGULATION);
@@ -200,10 +249,34 @@ public final class RuleSet {
     return s.categories().size() * 2 + (s.evidence().isOpen() ? 1 : 0);
   }
 
+  /** The UN system's own sets, or the European one, as a whole file: for pages and tests. */
+  static RuleFile clpFile() {
+    return CLP;
+  }
+
   private static SubstanceHazards notLookedUp(Material material) {
-    SubstanceSheet b = SubstanceHazards.builder(material.id(), HazardEvidence.NOT_LOOKED_UP);
+    SubstanceSheet b = new SubstanceSheet(material.id(), HazardEvidence.NOT_LOOKED_UP);
     material.cas().ifPresent(b::cas);
     return b.build();
+  }
+
+  /**
+   * What adds up across substances although the class takes the highest share: boron compounds
+   * (note 11), and what falls under one entry with note 12, however that is known.
+   */
+  String additiveGroup(SubstanceHazards s) {
+    Optional<SubstanceHazards> entry = entries.entryOf(s);
+    if (hasNote("11", s, entry)) {
+      return "boron compounds (note 11)";
+    }
+    return hasNote("12", s, entry)
+        ? entry.flatMap(SubstanceHazards::indexNumber).orElse("") + " (note 12)"
+        : s.key();
+  }
+
+  private static boolean hasNote(
+      String note, SubstanceHazards s, Optional<SubstanceHazards> entry) {
+    return s.notes().contains(note) || entry.filter(e -> e.notes().contains(note)).isPresent();
   }
 
   List<SubstanceHazards> entries() {
@@ -215,15 +288,23 @@ public final class RuleSet {
   }
 
   List<AcuteLimit> acuteLimits(UptakeForm form) {
-    return acuteLimits.stream().filter(l -> l.form() == form).toList();
+    return acuteLimits.stream()
+        .filter(l -> l.form() == form)
+        .sorted(Comparator.comparingDouble(AcuteLimit::upTo))
+        .toList();
   }
 
-  double bound(String name) {
-    return Objects.requireNonNull(bounds.get(name), name);
+  /** Whether the rules hold a figure that not all have. */
+  boolean has(Bound bound) {
+    return bounds.containsKey(bound);
+  }
+
+  double bound(Bound bound) {
+    return Objects.requireNonNull(bounds.get(bound), bound::id);
   }
 
   @Override
   public String toString() {
-    return id + " on " + day;
+    return id() + " on " + day;
   }
 }

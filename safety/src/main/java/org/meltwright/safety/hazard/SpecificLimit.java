@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
+import java.util.OptionalDouble;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -13,10 +14,10 @@ import org.meltwright.units.ProblemException;
  *
  * <pre>{@code
  * SpecificLimit limit = SpecificLimit.parse("Skin Corr. 1B H314 2 to 5");
- * limit.category(); // 1B
+ * limit.category(); // ONE_B
  * limit.fromPercent(); // 2 %
  * limit.belowPercent(); // 5 %
- * SpecificLimit.parse("Carc. 1B H350i 0.01").belowPercent() > 100; // true
+ * SpecificLimit.parse("Carc. 1B H350i 0.01").belowPercent().isEmpty(); // true
  * SpecificLimit.parse("Carc. 1B H350 150"); // throws ProblemException
  * }</pre>
  *
@@ -26,14 +27,14 @@ import org.meltwright.units.ProblemException;
  * @param category the category that the mixture reaches
  * @param statement the code of the hazard statement
  * @param fromPercent the share by mass from which it is reached, in per cent
- * @param belowPercent the share below which it holds, in per cent; positive infinity if it is open
+ * @param belowPercent the share below which it holds, in per cent; empty if it is open
  */
 public record SpecificLimit(
     HazardClass hazardClass,
-    String category,
+    Category category,
     String statement,
     double fromPercent,
-    double belowPercent) {
+    OptionalDouble belowPercent) {
 
   /**
    * Guards the limit.
@@ -42,19 +43,23 @@ public record SpecificLimit(
    * @param category the category that the mixture reaches
    * @param statement the code of the hazard statement
    * @param fromPercent the share from which it is reached, above 0 and up to 100 %
-   * @param belowPercent the share below which it holds, above the other and up to 100 %; positive
-   *     infinity if it is open
+   * @param belowPercent the share below which it holds, above the other and up to 100 %; empty if
+   *     it is open
    * @throws ProblemException if class, category and statement do not belong together, or the shares
    *     lie outside or out of order
    */
   public SpecificLimit {
     HazardNotation.requireBelonging(hazardClass, category, statement);
-    boolean open = belowPercent == Double.POSITIVE_INFINITY;
-    boolean ordered = fromPercent > 0 && fromPercent <= 100 && fromPercent < belowPercent;
-    if (!ordered || !(open || belowPercent <= 100)) {
-      throw new ProblemException(
-          Problem.of(HazardProblem.LIMIT, shown(fromPercent, belowPercent, open)));
+    double below = belowPercent.orElse(Double.POSITIVE_INFINITY);
+    boolean ordered = fromPercent > 0 && fromPercent <= 100 && fromPercent < below;
+    if (!ordered || (belowPercent.isPresent() && !(below <= 100))) {
+      throw new ProblemException(Problem.of(HazardProblem.LIMIT, shown(fromPercent, belowPercent)));
     }
+  }
+
+  /** The same shares for category 2. */
+  SpecificLimit asSuspected(String suspected) {
+    return new SpecificLimit(hazardClass, Category.TWO, suspected, fromPercent, belowPercent);
   }
 
   /**
@@ -69,8 +74,10 @@ public record SpecificLimit(
     return HazardNotation.limit(text);
   }
 
-  private static Bilingual shown(double from, double below, boolean open) {
+  private static Bilingual shown(double from, OptionalDouble below) {
     Bilingual low = Bilingual.of(from);
-    return (open ? low : Bilingual.range(low, Bilingual.of(below))).plus(" %");
+    Bilingual all =
+        below.isPresent() ? Bilingual.range(low, Bilingual.of(below.getAsDouble())) : low;
+    return all.plus(" %");
   }
 }

@@ -32,14 +32,10 @@ final class StatementFilling {
   /** What is missing to finish a statement. */
   Optional<LabelGap> gap(String code) {
     if (code.equals("P501")) {
-      return missing(
-          LabelGap.DISPOSAL, details.disposal(Locale.ENGLISH), details.disposal(Locale.GERMAN));
+      return missing(LabelGap.DISPOSAL, details.disposal());
     }
     if (code.equals("P370+P378")) {
-      return missing(
-          LabelGap.EXTINGUISHER,
-          details.extinguisher(Locale.ENGLISH),
-          details.extinguisher(Locale.GERMAN));
+      return missing(LabelGap.EXTINGUISHER, details.extinguisher());
     }
     if (AIRBORNE.contains(code) && review.mixture().state().isEmpty()) {
       return Optional.of(LabelGap.STATE);
@@ -48,8 +44,8 @@ final class StatementFilling {
     return named ? Optional.empty() : Optional.of(LabelGap.ORGAN_NAME);
   }
 
-  private static Optional<LabelGap> missing(LabelGap gap, String english, String german) {
-    return english.isBlank() || german.isBlank() ? Optional.of(gap) : Optional.empty();
+  private static Optional<LabelGap> missing(LabelGap gap, BothLanguages stated) {
+    return stated.isComplete() ? Optional.empty() : Optional.of(gap);
   }
 
   String text(String code, Locale locale) {
@@ -59,13 +55,14 @@ final class StatementFilling {
 
   private Map<String, String> values(String code, Locale locale) {
     Map<String, String> values = new HashMap<>();
-    values.put("disposal", details.disposal(locale));
-    values.put("extinguisher", details.extinguisher(locale));
+    values.put("disposal", details.disposal(locale).orElse(""));
+    values.put("extinguisher", details.extinguisher(locale).orElse(""));
     values.put("gear", HazardTexts.label("gear." + gear(), locale));
     review
         .mixture()
         .state()
-        .ifPresent(s -> values.put("airborne", HazardTexts.label("airborne." + s.name(), locale)));
+        .ifPresent(
+            s -> values.put("airborne", HazardTexts.label("airborne." + s.airborne(), locale)));
     values.put("names", names(code, locale));
     values.put("organs", organs(code, locale));
     values.put("route", routes(code, locale));
@@ -78,7 +75,7 @@ final class StatementFilling {
             .anyMatch(
                 c ->
                     c.hazardClass() == HazardClass.EYE
-                        || (c.hazardClass() == HazardClass.SKIN && c.category().startsWith("1")));
+                        || (c.hazardClass() == HazardClass.SKIN && c.category().isOne()));
     return eyes ? "gloves-and-eyes" : "gloves";
   }
 

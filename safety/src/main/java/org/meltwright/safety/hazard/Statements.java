@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
 
 /** The law's statement texts in English and German, and the forms that close their gaps. */
 final class Statements {
@@ -23,16 +25,24 @@ final class Statements {
     return PUBLISHED.containsKey(code);
   }
 
+  /** A code of the supplements, or the reason why it is none. */
+  static String requireSupplement(String code) {
+    if (code.startsWith("EUH") && has(code)) {
+      return code;
+    }
+    throw new ProblemException(Problem.of(HazardProblem.SUPPLEMENT, code));
+  }
+
   static Set<String> codes() {
     return PUBLISHED.keySet();
   }
 
   /** Whether a code is a statement itself or one of its forms for an effect, as H360Df of H360. */
   static boolean isForm(String code, String statement) {
-    boolean lettersOnly =
-        code.startsWith(statement)
-            && code.substring(statement.length()).chars().allMatch(Character::isLetter);
-    return code.equals(statement) || (lettersOnly && has(code));
+    if (code.equals(statement) || !code.startsWith(statement)) {
+      return code.equals(statement);
+    }
+    return has(code) && code.chars().skip(statement.length()).allMatch(Character::isLetter);
   }
 
   /** The text as published, with the law's own gaps. */

@@ -1,12 +1,15 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
 import org.meltwright.units.Problem;
@@ -17,7 +20,7 @@ import org.meltwright.units.ProblemException;
  * estimates, with the evidence that they rest on.
  *
  * <p>Harmonised entries come from {@link RuleSet#find}; a user's own data sheet is entered with
- * {@link #ofDataSheet}.
+ * {@link #builder}.
  *
  * <p>A heavy naphtha is taken at its worst unless the supplier states that it holds less than 0.1 %
  * of benzene (note P):
@@ -30,30 +33,11 @@ import org.meltwright.units.ProblemException;
  * naphtha.withConditionMet("P").categories(); // [aspiration 1 H304]
  * }</pre>
  *
- * <p>Immutable and thread-safe.
+ * <p>Two are equal if they have the same name and say the same. Immutable and thread-safe.
  */
 public final class SubstanceHazards {
 
-  private final String name;
-  private final String germanName;
-  private final List<String> casNumbers;
-  private final String indexNumber;
-  private final HazardEvidence evidence;
-  private final Source source;
-  private final Knowledge knowledge;
-  private final String remark;
-  private final List<HazardCategory> categories;
-  private final List<SpecificLimit> specificLimits;
-  private final double acuteFactor;
-  private final double chronicFactor;
-  private final Map<UptakeForm, Double> estimates;
-  private final UptakeForm inhaledAs;
-  private final boolean additive;
-  private final Set<String> notes;
-  private final List<String> supplements;
-  private final String metal;
-  private final double metalShare;
-  private final Set<HazardClass> openClasses;
+  private final SubstanceSheet sheet;
 
   /**
    * Starts a classification from the user's own data sheet or test.
@@ -64,7 +48,7 @@ public final class SubstanceHazards {
    * @param name the name of the substance
    * @return a sheet to fill in
    */
-  public static SubstanceSheet ofDataSheet(String name) {
+  public static SubstanceSheet builder(String name) {
     return new SubstanceSheet(name, HazardEvidence.DATA_SHEET);
   }
 
@@ -88,31 +72,8 @@ public final class SubstanceHazards {
     return new SubstanceSheet(name, HazardEvidence.PRESUMED_NONE).build();
   }
 
-  static SubstanceSheet builder(String name, HazardEvidence evidence) {
-    return new SubstanceSheet(name, evidence);
-  }
-
-  SubstanceHazards(SubstanceSheet b) {
-    this.name = b.name;
-    this.germanName = b.germanName;
-    this.casNumbers = List.copyOf(b.casNumbers);
-    this.indexNumber = b.indexNumber;
-    this.evidence = b.evidence;
-    this.source = b.source;
-    this.knowledge = b.knowledge;
-    this.remark = b.remark;
-    this.categories = List.copyOf(b.categories);
-    this.specificLimits = List.copyOf(b.specificLimits);
-    this.acuteFactor = b.acuteFactor;
-    this.chronicFactor = b.chronicFactor;
-    this.estimates = Map.copyOf(b.estimates);
-    this.inhaledAs = b.inhaledAs;
-    this.additive = b.additive;
-    this.notes = Set.copyOf(b.notes);
-    this.supplements = List.copyOf(b.supplements);
-    this.metal = b.metal;
-    this.metalShare = b.metalShare;
-    this.openClasses = Set.copyOf(b.openClasses);
+  SubstanceHazards(SubstanceSheet sheet) {
+    this.sheet = sheet.copy();
   }
 
   /**
@@ -121,7 +82,7 @@ public final class SubstanceHazards {
    * @return the name, in English for the tables here, else as the user gave it
    */
   public String name() {
-    return name;
+    return sheet.name;
   }
 
   /**
@@ -130,7 +91,7 @@ public final class SubstanceHazards {
    * @return the name; empty if none is stated
    */
   public Optional<String> germanName() {
-    return germanName.isEmpty() ? Optional.empty() : Optional.of(germanName);
+    return Optional.ofNullable(sheet.germanName);
   }
 
   /**
@@ -139,7 +100,7 @@ public final class SubstanceHazards {
    * @return the numbers with hyphens; empty if none is stated
    */
   public List<String> casNumbers() {
-    return casNumbers;
+    return Collections.unmodifiableList(sheet.casNumbers);
   }
 
   /**
@@ -148,7 +109,7 @@ public final class SubstanceHazards {
    * @return for example "030-013-00-7"; empty if there is no entry
    */
   public Optional<String> indexNumber() {
-    return indexNumber.isEmpty() ? Optional.empty() : Optional.of(indexNumber);
+    return Optional.ofNullable(sheet.indexNumber);
   }
 
   /**
@@ -157,7 +118,7 @@ public final class SubstanceHazards {
    * @return the evidence
    */
   public HazardEvidence evidence() {
-    return evidence;
+    return sheet.evidence;
   }
 
   /**
@@ -166,7 +127,7 @@ public final class SubstanceHazards {
    * @return the source
    */
   public Source source() {
-    return source;
+    return sheet.source;
   }
 
   /**
@@ -175,7 +136,7 @@ public final class SubstanceHazards {
    * @return the second axis of evidence
    */
   public Knowledge knowledge() {
-    return knowledge;
+    return sheet.knowledge;
   }
 
   /**
@@ -183,8 +144,8 @@ public final class SubstanceHazards {
    *
    * @return a remark in English; empty if there is none
    */
-  public String remark() {
-    return remark;
+  public Optional<String> remark() {
+    return Optional.ofNullable(sheet.remark);
   }
 
   /**
@@ -193,7 +154,7 @@ public final class SubstanceHazards {
    * @return the categories, in the order of the source; empty if there is none
    */
   public List<HazardCategory> categories() {
-    return categories;
+    return Collections.unmodifiableList(sheet.categories);
   }
 
   /**
@@ -202,25 +163,25 @@ public final class SubstanceHazards {
    * @return the limits; empty if the general ones hold
    */
   public List<SpecificLimit> specificLimits() {
-    return specificLimits;
+    return Collections.unmodifiableList(sheet.specificLimits);
   }
 
   /**
    * Returns the M-factor for the short-term hazard to water.
    *
-   * @return the factor; empty if none is stated
+   * @return the factor, 1 or more; empty if none is stated
    */
   public OptionalDouble acuteFactor() {
-    return acuteFactor > 0 ? OptionalDouble.of(acuteFactor) : OptionalDouble.empty();
+    return optional(sheet.acuteFactor);
   }
 
   /**
    * Returns the M-factor for the long-term hazard to water.
    *
-   * @return the factor; empty if none is stated
+   * @return the factor, 1 or more; empty if none is stated
    */
   public OptionalDouble chronicFactor() {
-    return chronicFactor > 0 ? OptionalDouble.of(chronicFactor) : OptionalDouble.empty();
+    return optional(sheet.chronicFactor);
   }
 
   /**
@@ -230,17 +191,25 @@ public final class SubstanceHazards {
    * @return the estimate in the form's unit; empty if none is stated
    */
   public OptionalDouble estimate(UptakeForm form) {
-    Double value = estimates.get(form);
-    return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+    return optional(sheet.estimates.get(form));
   }
 
   /**
-   * Returns the form in which it is inhaled.
+   * Returns the forms in which it is inhaled.
    *
-   * @return gas, vapour or dust
+   * @return gas, vapour or dust; empty if none is stated
    */
-  public UptakeForm inhaledAs() {
-    return inhaledAs;
+  public Set<UptakeForm> inhaledAs() {
+    return Collections.unmodifiableSet(sheet.inhaledAs);
+  }
+
+  /**
+   * Returns how much of it the air can hold as vapour at 25 °C.
+   *
+   * @return the content in mg per litre of air; empty if no vapour pressure is stated
+   */
+  public OptionalDouble saturatedVapourMilligramsPerLitre() {
+    return optional(sheet.saturatedVapour);
   }
 
   /**
@@ -250,7 +219,16 @@ public final class SubstanceHazards {
    *     marked so
    */
   public boolean isAdditive() {
-    return additive;
+    return sheet.additive;
+  }
+
+  /**
+   * Tells whether the Union has set a limit for the air of workplaces for it.
+   *
+   * @return whether one is known here; false is not "there is none"
+   */
+  public boolean hasUnionWorkplaceLimit() {
+    return sheet.workplaceLimit;
   }
 
   /**
@@ -260,7 +238,7 @@ public final class SubstanceHazards {
    *     could not be carried over
    */
   public Set<String> notes() {
-    return notes;
+    return Collections.unmodifiableSet(sheet.notes);
   }
 
   /**
@@ -269,7 +247,7 @@ public final class SubstanceHazards {
    * @return codes, for example "EUH066"
    */
   public List<String> supplements() {
-    return supplements;
+    return Collections.unmodifiableList(sheet.supplements);
   }
 
   /**
@@ -277,17 +255,21 @@ public final class SubstanceHazards {
    *
    * @return the symbol; empty if none is stated
    */
-  public String metal() {
-    return metal;
+  public Optional<String> metal() {
+    return Optional.ofNullable(sheet.metal);
   }
 
   /**
    * Returns the share of that metal.
    *
-   * @return the share by mass, from 0 to 1; empty if none is stated
+   * @return the share by mass, above 0, up to 1; empty if none is stated
    */
   public OptionalDouble metalShare() {
-    return Double.isNaN(metalShare) ? OptionalDouble.empty() : OptionalDouble.of(metalShare);
+    return optional(sheet.metalShare);
+  }
+
+  private static OptionalDouble optional(@Nullable Double value) {
+    return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
   }
 
   /**
@@ -297,10 +279,10 @@ public final class SubstanceHazards {
    * @return whether the class stays open
    */
   public boolean isOpenFor(HazardClass hazardClass) {
-    if (evidence.isOpen() || openClasses.contains(hazardClass)) {
+    if (evidence().isOpen() || sheet.openClasses.contains(hazardClass)) {
       return true;
     }
-    return notes.contains("X") && !isClassifiedFor(hazardClass);
+    return sheet.notes.contains("X") && !isClassifiedFor(hazardClass);
   }
 
   /**
@@ -310,116 +292,100 @@ public final class SubstanceHazards {
    * @return whether a category or a limit of its own names the class
    */
   public boolean isClassifiedFor(HazardClass hazardClass) {
-    return categories.stream().anyMatch(c -> c.hazardClass() == hazardClass)
-        || specificLimits.stream().anyMatch(l -> l.hazardClass() == hazardClass);
+    return sheet.categories.stream().anyMatch(c -> c.hazardClass() == hazardClass)
+        || sheet.specificLimits.stream().anyMatch(l -> l.hazardClass() == hazardClass);
   }
 
   /**
    * Returns the classification without what a note's condition lifts.
    *
-   * <p>Notes P (benzene below 0.1 %) lifts carcinogenicity and mutagenicity; notes N (full refining
-   * history known, made from no carcinogen), L (less than 3 % DMSO extract) and M (less than 0.005
-   * % benzo[a]pyrene) lift carcinogenicity. The supplier must state that the condition is met.
+   * <p>Notes P and J (benzene below 0.1 %) and K (butadiene below 0.1 %) lift carcinogenicity and
+   * mutagenicity; notes N (full refining history known, made from no carcinogen), L (less than 3 %
+   * DMSO extract) and M (less than 0.005 % benzo[a]pyrene) lift carcinogenicity. The supplier must
+   * state that the condition is met. Notes P and K then ask for precautionary statements of their
+   * own.
    *
-   * @param note P, N, L or M
+   * @param note P, J, K, N, L or M
    * @return the lighter classification, as the user's own statement
    * @throws ProblemException if the entry does not carry the note or no condition lifts it
    */
   public SubstanceHazards withConditionMet(String note) {
-    if (!notes.contains(note) || !Set.of("P", "N", "L", "M").contains(note)) {
-      throw new ProblemException(Problem.of(HazardProblem.NOTE, note).with("name", name));
-    }
-    SubstanceSheet lighter = toSheet();
-    lighter.categories.removeIf(c -> c.hazardClass() == HazardClass.CARCINOGENICITY);
-    if (note.equals("P")) {
-      lighter.categories.removeIf(c -> c.hazardClass() == HazardClass.MUTAGENICITY);
-    }
+    ConditionNote condition =
+        ConditionNote.of(note)
+            .filter(n -> sheet.notes.contains(note))
+            .orElseThrow(
+                () ->
+                    new ProblemException(
+                        Problem.of(HazardProblem.NOTE, note).with("name", name())));
+    SubstanceSheet lighter = toBuilder();
+    lighter.categories.removeIf(c -> condition.lifts(c.hazardClass()));
     lighter.notes.remove(note);
+    lighter.notes.add(condition.metMark());
     lighter.remark = "condition of note " + note + " met by the supplier's statement";
     return lighter.build();
   }
 
-  SubstanceSheet toSheet() {
-    SubstanceSheet b = new SubstanceSheet(name, evidence);
-    b.casNumbers.addAll(casNumbers);
-    b.germanName = germanName;
-    b.indexNumber = indexNumber;
-    b.source = source;
-    b.knowledge = knowledge;
-    b.remark = remark;
-    b.categories.addAll(categories);
-    b.specificLimits.addAll(specificLimits);
-    b.acuteFactor = acuteFactor;
-    b.chronicFactor = chronicFactor;
-    b.estimates.putAll(estimates);
-    b.inhaledAs = inhaledAs;
-    b.additive = additive;
-    b.notes.addAll(notes);
-    b.supplements.addAll(supplements);
-    b.metal = metal;
-    b.metalShare = metalShare;
-    b.openClasses.addAll(openClasses);
-    return b;
+  /**
+   * Returns a sheet that says the same, to be changed.
+   *
+   * @return a new sheet
+   */
+  public SubstanceSheet toBuilder() {
+    return sheet.copy();
   }
 
   /** Returns the key under which lines of the same substance are added. */
   String key() {
-    return casNumbers.isEmpty() ? name.toLowerCase(Locale.ROOT) : casNumbers.get(0);
+    return sheet.casNumbers.isEmpty() ? name().toLowerCase(Locale.ROOT) : sheet.casNumbers.get(0);
   }
 
   /** Tells whether another leads to the same answers. */
   boolean saysTheSameAs(SubstanceHazards other) {
-    return this == other || says().equals(other.says());
+    return sheet.facts().equals(other.sheet.facts());
   }
 
-  private List<Object> says() {
-    return List.of(
-        evidence,
-        categories,
-        specificLimits,
-        acuteFactor,
-        chronicFactor,
-        estimates,
-        inhaledAs,
-        additive,
-        notes,
-        supplements,
-        metal,
-        metalShare,
-        openClasses);
-  }
-
-  List<Claim> claims(HazardClass hazardClass, String strand) {
-    return categories.stream()
+  List<Claim> claims(HazardClass hazardClass, Effect effect) {
+    return sheet.categories.stream()
         .filter(c -> c.hazardClass() == hazardClass)
         .flatMap(c -> Claim.of(c).stream())
-        .filter(c -> c.strand().equals(strand))
+        .filter(c -> effect == Effect.WHOLE || c.effect() == effect)
         .toList();
   }
 
   /** Returns the limits of its own for an effect; one that does not say which holds for all. */
-  List<SpecificLimit> limits(HazardClass hazardClass, String strand) {
-    return specificLimits.stream()
+  List<SpecificLimit> limits(HazardClass hazardClass, Effect effect) {
+    return sheet.specificLimits.stream()
         .filter(l -> l.hazardClass() == hazardClass)
-        .filter(l -> strand.isEmpty() || speaksOf(l, strand))
+        .flatMap(l -> effect == Effect.WHOLE ? Stream.of(l) : ofEffect(l, effect).stream())
         .toList();
   }
 
-  private static boolean speaksOf(SpecificLimit limit, String strand) {
-    return Claim.strands(limit.category(), limit.statement()).stream()
-        .anyMatch(pair -> pair[0].equals(strand) || pair[0].equals("U"));
+  /** What a limit says of an effect: the small letter of H360Df is category 2 of fertility. */
+  private static Optional<SpecificLimit> ofEffect(SpecificLimit limit, Effect effect) {
+    Map<Effect, Category> effects = Effect.of(limit.category(), limit.statement());
+    Category category = effects.getOrDefault(effect, effects.get(Effect.NOT_SAID));
+    if (category == null) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        category == limit.category() ? limit : limit.asSuspected("H361" + effect.letter(true)));
   }
 
-  /** Returns what adds up across substances although the class takes the highest share. */
-  String additiveGroup() {
-    if (notes.contains("11")) {
-      return "boron compounds (note 11)";
-    }
-    return notes.contains("12") ? indexNumber + " (note 12)" : key();
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof SubstanceHazards that
+        && name().equals(that.name())
+        && sheet.casNumbers.equals(that.sheet.casNumbers)
+        && saysTheSameAs(that);
+  }
+
+  @Override
+  public int hashCode() {
+    return name().hashCode();
   }
 
   @Override
   public String toString() {
-    return name + " " + categories;
+    return name() + " " + sheet.categories;
   }
 }

@@ -9,31 +9,39 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
+import org.meltwright.units.Bilingual;
+import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
 /**
  * Collects what is known of a substance, in the notation of safety data sheets; not thread-safe.
  *
- * <p>Started by {@link SubstanceHazards#ofDataSheet}.
+ * <p>Started by {@link SubstanceHazards#builder}. What is not stated stays unstated; a class that
+ * is not named is taken as not classified, and {@link #openFor} names what the sheet itself does
+ * not know.
  *
  * <p>What a maker reads on the data sheet of a pigment, typed in as it stands there:
  *
  * <pre>{@code
  * SubstanceHazards sheet =
- *     SubstanceHazards.ofDataSheet("Pigment red, coated")
+ *     SubstanceHazards.builder("Pigment red, coated")
  *         .classified("Skin Sens. 1 H317; Aquatic Chronic 3 H412")
  *         .limits("Skin Sens. 1 H317 0.5")
  *         .openFor(HazardClass.CARCINOGENICITY)
  *         .build();
  * sheet.categories(); // [skin-sensitisation 1 H317, aquatic-chronic 3 H412]
  * sheet.isOpenFor(HazardClass.CARCINOGENICITY); // true
- * SubstanceHazards.ofDataSheet("x").classified("harmless"); // throws ProblemException
- * SubstanceHazards.ofDataSheet("x").classified("Carc. 3 H351"); // throws ProblemException
+ * SubstanceHazards.builder("x").classified("harmless"); // throws ProblemException
+ * SubstanceHazards.builder("x").classified("Carc. 3 H351"); // throws ProblemException
  * }</pre>
  */
 public final class SubstanceSheet {
+
+  private static final double GAS_CONSTANT = 8.314462618;
+  private static final double ROOM_KELVIN = 298.15;
 
   final String name;
   final HazardEvidence evidence;
@@ -41,24 +49,87 @@ public final class SubstanceSheet {
   final List<HazardCategory> categories = new ArrayList<>();
   final List<SpecificLimit> specificLimits = new ArrayList<>();
   final Map<UptakeForm, Double> estimates = new EnumMap<>(UptakeForm.class);
+  final Set<UptakeForm> inhaledAs = EnumSet.noneOf(UptakeForm.class);
   final Set<String> notes = new TreeSet<>();
   final List<String> supplements = new ArrayList<>();
   final Set<HazardClass> openClasses = EnumSet.noneOf(HazardClass.class);
-  String germanName = "";
-  String indexNumber = "";
+  @Nullable String germanName;
+  @Nullable String indexNumber;
   Source source = Source.USER;
   Knowledge knowledge = Knowledge.READ;
-  String remark = "";
-  double acuteFactor;
-  double chronicFactor;
-  UptakeForm inhaledAs = UptakeForm.DUST;
+  @Nullable String remark;
+  @Nullable Double acuteFactor;
+  @Nullable Double chronicFactor;
+  @Nullable Double saturatedVapour;
   boolean additive = true;
-  String metal = "";
-  double metalShare = Double.NaN;
+  boolean workplaceLimit;
+  @Nullable String metal;
+  @Nullable Double metalShare;
 
   SubstanceSheet(String name, HazardEvidence evidence) {
     this.name = name;
     this.evidence = evidence;
+  }
+
+  SubstanceSheet copy() {
+    SubstanceSheet copy = new SubstanceSheet(name, evidence);
+    copy.casNumbers.addAll(casNumbers);
+    copy.categories.addAll(categories);
+    copy.specificLimits.addAll(specificLimits);
+    copy.estimates.putAll(estimates);
+    copy.inhaledAs.addAll(inhaledAs);
+    copy.notes.addAll(notes);
+    copy.supplements.addAll(supplements);
+    copy.openClasses.addAll(openClasses);
+    copy.germanName = germanName;
+    copy.indexNumber = indexNumber;
+    copy.source = source;
+    copy.knowledge = knowledge;
+    copy.remark = remark;
+    copy.acuteFactor = acuteFactor;
+    copy.chronicFactor = chronicFactor;
+    copy.saturatedVapour = saturatedVapour;
+    copy.additive = additive;
+    copy.workplaceLimit = workplaceLimit;
+    copy.metal = metal;
+    copy.metalShare = metalShare;
+    return copy;
+  }
+
+  /** Everything that leads to an answer: two that say the same are one substance. */
+  List<Object> facts() {
+    return List.of(
+        evidence,
+        categories,
+        specificLimits,
+        estimates,
+        inhaledAs,
+        notes,
+        supplements,
+        openClasses,
+        additive,
+        workplaceLimit,
+        stated(indexNumber),
+        stated(acuteFactor),
+        stated(chronicFactor),
+        stated(saturatedVapour),
+        stated(metal),
+        stated(metalShare));
+  }
+
+  boolean saysCategoriesAlone() {
+    return specificLimits.isEmpty()
+        && estimates.isEmpty()
+        && notes.isEmpty()
+        && supplements.isEmpty()
+        && openClasses.isEmpty()
+        && casNumbers.isEmpty()
+        && acuteFactor == null
+        && chronicFactor == null;
+  }
+
+  private static Object stated(@Nullable Object value) {
+    return java.util.Optional.ofNullable(value);
   }
 
   /**
@@ -84,15 +155,35 @@ public final class SubstanceSheet {
   }
 
   /**
-   * Adds categories in the notation of the law.
+   * Adds what a data sheet says of the substance, as copied from its section 2 or 3: categories,
+   * and with them limits, M-factors, estimates, notes and supplements, see {@link CopiedSheet}.
    *
-   * @param text categories between semicolons, for example "Skin Sens. 1 H317; Repr. 2 H361f"
+   * <p>A single substance without its share; use {@link CopiedSheet#read} for several, and to see
+   * what was read by a choice.
+   *
+   * @param text for example "Skin Sens. 1 H317; Repr. 2 H361f"; blank text adds nothing
    * @return this sheet
-   * @throws ProblemException if one cannot be read, or is no category of its class, see {@link
-   *     HazardCategory#parse}
+   * @throws ProblemException if anything in it is not understood, or is no category of its class;
+   *     with all problems and their places
    */
   public SubstanceSheet classified(String text) {
-    TextTable.items(text, ";").forEach(item -> categories.add(HazardCategory.parse(item)));
+    if (text.isBlank()) {
+      return this;
+    }
+    SheetReader reader = new SheetReader(text, false);
+    reader.into(this);
+    reader.findings().throwIfAny();
+    return this;
+  }
+
+  /**
+   * Adds a category.
+   *
+   * @param category the category
+   * @return this sheet
+   */
+  public SubstanceSheet classified(HazardCategory category) {
+    categories.add(category);
     return this;
   }
 
@@ -105,29 +196,54 @@ public final class SubstanceSheet {
    *     to 100 %
    */
   public SubstanceSheet limits(String text) {
-    TextTable.items(text, ";").forEach(item -> specificLimits.add(SpecificLimit.parse(item)));
+    TextTable.items(text, ";").forEach(item -> limit(SpecificLimit.parse(item)));
     return this;
   }
 
   /**
-   * Sets the M-factors.
+   * Adds a limit of its own.
    *
-   * @param acute the factor for the short-term hazard, at least 1; 0 if none is stated
-   * @param chronic the factor for the long-term hazard, at least 1; 0 if none is stated
+   * @param limit the limit
    * @return this sheet
-   * @throws ProblemException if one is neither 0 nor at least 1
    */
-  public SubstanceSheet factors(double acute, double chronic) {
-    acuteFactor = requireFactor(acute);
-    chronicFactor = requireFactor(chronic);
+  public SubstanceSheet limit(SpecificLimit limit) {
+    specificLimits.add(limit);
     return this;
   }
 
-  private static double requireFactor(double factor) {
-    if (factor == 0 || (factor >= 1 && factor < Double.POSITIVE_INFINITY)) {
-      return factor;
+  /**
+   * Sets the M-factor for the short-term hazard to water.
+   *
+   * @param factor the factor, at least 1
+   * @return this sheet
+   * @throws ProblemException if it is below 1 or not a number
+   */
+  public SubstanceSheet acuteFactor(double factor) {
+    acuteFactor = requireFactor(factor);
+    return this;
+  }
+
+  /**
+   * Sets the M-factor for the long-term hazard to water.
+   *
+   * @param factor the factor, at least 1
+   * @return this sheet
+   * @throws ProblemException if it is below 1 or not a number
+   */
+  public SubstanceSheet chronicFactor(double factor) {
+    chronicFactor = requireFactor(factor);
+    return this;
+  }
+
+  private double requireFactor(double factor) {
+    return require(factor, factor >= 1 && factor < Double.POSITIVE_INFINITY, HazardProblem.FACTOR);
+  }
+
+  private double require(double value, boolean possible, HazardProblem problem) {
+    if (possible) {
+      return value;
     }
-    throw HazardNotation.unreadable("M-factor " + factor);
+    throw new ProblemException(Problem.of(problem, Bilingual.of(value)).with("name", name));
   }
 
   /**
@@ -139,28 +255,51 @@ public final class SubstanceSheet {
    * @throws ProblemException if the value is not above zero
    */
   public SubstanceSheet estimate(UptakeForm form, double value) {
-    if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
-      throw HazardNotation.unreadable(form.id() + " " + value);
-    }
-    estimates.put(form, value);
-    if (form.hazardClass() == HazardClass.ACUTE_INHALATION) {
-      inhaledAs = form;
-    }
-    return this;
+    estimates.put(
+        form,
+        require(value, value > 0 && value < Double.POSITIVE_INFINITY, HazardProblem.ESTIMATE));
+    return form.isInhaled() ? inhaledAs(form) : this;
   }
 
   /**
-   * Sets the form in which it is inhaled.
+   * Adds a form in which it is inhaled; without one, vapour and dust are both reckoned and the
+   * worse is taken.
    *
-   * @param form gas, vapour or dust
+   * @param form gas, vapour or dust; a solid, a powder or a pigment can only be dust
    * @return this sheet
    * @throws ProblemException if it is not a form of breathing in
    */
   public SubstanceSheet inhaledAs(UptakeForm form) {
-    if (form.hazardClass() != HazardClass.ACUTE_INHALATION) {
+    if (!form.isInhaled()) {
       throw HazardNotation.unreadable("inhaled as " + form.id());
     }
-    inhaledAs = form;
+    inhaledAs.add(form);
+    return this;
+  }
+
+  /**
+   * Sets how much of it the air can hold as vapour at 25 °C, from its vapour pressure.
+   *
+   * <p>By p M / (R T), in g/m³, which is mg/l. What cannot reach the estimate of its category as
+   * vapour is inhaled as mist.
+   *
+   * @param pascals the vapour pressure at 25 °C, above zero
+   * @param gramsPerMole the molar mass, above zero
+   * @return this sheet
+   * @throws ProblemException if one is not above zero
+   */
+  public SubstanceSheet vapourPressure(double pascals, double gramsPerMole) {
+    return saturatedVapour(
+        positive(pascals) * positive(gramsPerMole) / (GAS_CONSTANT * ROOM_KELVIN));
+  }
+
+  private double positive(double value) {
+    return require(
+        value, value > 0 && value < Double.POSITIVE_INFINITY, HazardProblem.VAPOUR_PRESSURE);
+  }
+
+  SubstanceSheet saturatedVapour(double milligramsPerLitre) {
+    saturatedVapour = milligramsPerLitre;
     return this;
   }
 
@@ -176,20 +315,38 @@ public final class SubstanceSheet {
   }
 
   /**
+   * Says that the Union has set a limit for the air of workplaces for it: a data sheet is due on
+   * request even where nothing is classified.
+   *
+   * @return this sheet
+   */
+  public SubstanceSheet unionWorkplaceLimit() {
+    workplaceLimit = true;
+    return this;
+  }
+
+  /**
+   * Sets the metal that note 1 counts, of unknown share: the whole compound is counted.
+   *
+   * @param symbol the symbol of the metal
+   * @return this sheet
+   */
+  public SubstanceSheet metal(String symbol) {
+    metal = symbol;
+    return this;
+  }
+
+  /**
    * Sets the metal that note 1 counts.
    *
    * @param symbol the symbol of the metal
-   * @param share its share by mass, above 0, up to 1; not a number if it is not known
+   * @param share its share by mass, above 0, up to 1
    * @return this sheet
    * @throws ProblemException if the share lies outside
    */
   public SubstanceSheet metal(String symbol, double share) {
-    if (share <= 0 || share > 1) {
-      throw HazardNotation.unreadable(symbol + " " + share);
-    }
-    metal = symbol;
-    metalShare = share;
-    return this;
+    metalShare = require(share, share > 0 && share <= 1, HazardProblem.METAL_SHARE);
+    return metal(symbol);
   }
 
   /**
@@ -206,11 +363,14 @@ public final class SubstanceSheet {
   /**
    * Adds supplements of the label.
    *
-   * @param codes the codes between commas
+   * @param codes the codes between commas, for example "EUH066"
    * @return this sheet
+   * @throws ProblemException if the law has no such supplement
    */
   public SubstanceSheet supplements(String codes) {
-    supplements.addAll(TextTable.items(codes, ","));
+    TextTable.items(codes, ",").stream()
+        .map(Statements::requireSupplement)
+        .forEach(supplements::add);
     return this;
   }
 
@@ -249,7 +409,14 @@ public final class SubstanceSheet {
     return this;
   }
 
-  SubstanceSheet index(String number) {
+  /**
+   * Names the harmonised entry that it falls under: with notes 11 and 12 the law adds up what falls
+   * under it.
+   *
+   * @param number the index number, for example "607-230-00-6"
+   * @return this sheet
+   */
+  public SubstanceSheet entry(String number) {
     indexNumber = number;
     return this;
   }

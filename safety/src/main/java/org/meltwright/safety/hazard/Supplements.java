@@ -2,11 +2,11 @@
 package org.meltwright.safety.hazard;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import org.meltwright.units.Limit;
 
 /** Statements, notices and duties that follow from single ingredients. */
@@ -20,22 +20,58 @@ final class Supplements {
   private final HazardMixture mixture;
   private final RuleSet rules;
   private final List<HazardFinding> findings;
+  private final DataSheetDuty duty;
 
   Supplements(HazardMixture mixture, RuleSet rules, List<HazardFinding> findings) {
     this.mixture = mixture;
     this.rules = rules;
     this.findings = findings;
+    this.duty = new DataSheetDuty(mixture, rules);
   }
 
   List<SupplementalStatement> statements() {
     List<SupplementalStatement> all = new ArrayList<>();
+    add(all, "EUH066", dryingSkin());
+    add(all, "EUH071", corrodingAirways());
     add(all, "EUH201", lead());
     BY_CONTENT.stream().sorted().forEach(code -> add(all, code, containing(code)));
     boolean sensitises =
         isClassified(HazardClass.SKIN_SENSITISATION)
             || isClassified(HazardClass.RESPIRATORY_SENSITISATION);
-    add(all, "EUH208", sensitises ? List.of() : elicitors());
-    return List.copyOf(all);
+    add(all, "EUH208", sensitises ? List.of() : duty.elicitors());
+    mixture.supplements().stream()
+        .filter(code -> all.stream().noneMatch(s -> s.code().equals(code)))
+        .forEach(code -> all.add(new SupplementalStatement(code, List.of())));
+    return all.stream().sorted(Comparator.comparing(SupplementalStatement::code)).toList();
+  }
+
+  /**
+   * By convention from one fifth of what its own sheet says it of; not where the skin is classed.
+   */
+  private List<HazardIngredient> dryingSkin() {
+    return isClassified(HazardClass.SKIN)
+        ? List.of()
+        : where(
+            i ->
+                i.hazards().supplements().contains("EUH066")
+                    && Limit.reaches(
+                        i.percent(), rules.bound(Bound.DRYNESS_CONVENTION_FROM_PER_CENT)));
+  }
+
+  /** What corrodes and can be breathed in, and what poisons by corroding the airways. */
+  private List<HazardIngredient> corrodingAirways() {
+    boolean corrosive = finding(HazardClass.SKIN).filter(HazardFinding::isCategoryOne).isPresent();
+    if (corrosive && mixture.isBreathable() && !isClassified(HazardClass.ACUTE_INHALATION)) {
+      return finding(HazardClass.SKIN).stream().flatMap(f -> f.contributors().stream()).toList();
+    }
+    return finding(HazardClass.ACUTE_INHALATION).stream()
+        .flatMap(f -> f.contributors().stream())
+        .filter(i -> i.hazards().supplements().contains("EUH071"))
+        .toList();
+  }
+
+  private Optional<HazardFinding> finding(HazardClass c) {
+    return findings.stream().filter(f -> f.hazardClass() == c).findFirst();
   }
 
   private static void add(
@@ -51,9 +87,9 @@ final class Supplements {
 
   /** What holds lead, if the mixture's lead reaches the limit. */
   private List<HazardIngredient> lead() {
-    List<HazardIngredient> holding = where(i -> i.hazards().metal().equals("Pb"));
+    List<HazardIngredient> holding = where(i -> i.hazards().metal().equals(Optional.of("Pb")));
     double lead = holding.stream().mapToDouble(i -> metalPercent(i)).sum();
-    return lead > 0 && Limit.reaches(lead, rules.bound("lead-statement-above-per-cent"))
+    return lead > 0 && Limit.reaches(lead, rules.bound(Bound.LEAD_STATEMENT_FROM_PER_CENT))
         ? holding
         : List.of();
   }
@@ -64,42 +100,6 @@ final class Supplements {
 
   private List<HazardIngredient> containing(String code) {
     return where(i -> i.hazards().supplements().contains(code));
-  }
-
-  /** Sensitisers that are there in amounts that may set off an allergy. */
-  List<HazardIngredient> elicitors() {
-    return where(
-        i ->
-            Stream.of(HazardClass.SKIN_SENSITISATION, HazardClass.RESPIRATORY_SENSITISATION)
-                .anyMatch(c -> elicits(i, c)));
-  }
-
-  private boolean elicits(HazardIngredient i, HazardClass c) {
-    OptionalDouble own = LimitLadder.lowest(i.hazards().limits(c, "").stream());
-    OptionalDouble limit =
-        own.isPresent()
-            ? OptionalDouble.of(own.getAsDouble() / 10)
-            : rules.rule(c).stream()
-                .flatMap(
-                    r -> i.hazards().claims(c, "").stream().map(x -> r.elicitation(x.category())))
-                .flatMapToDouble(OptionalDouble::stream)
-                .min();
-    return limit.isPresent() && Limit.reaches(i.limitPercent(), limit.getAsDouble());
-  }
-
-  /** Ingredients for which a data sheet is due on request although nothing is classified. */
-  List<HazardIngredient> onRequest() {
-    return where(i -> elicitors().contains(i) || findings.stream().anyMatch(f -> onRequest(i, f)));
-  }
-
-  private boolean onRequest(HazardIngredient i, HazardFinding f) {
-    return rules.rule(f.hazardClass()).stream()
-        .flatMapToDouble(
-            r ->
-                i.hazards().categories().stream()
-                    .filter(c -> c.hazardClass() == f.hazardClass())
-                    .flatMapToDouble(c -> r.onRequest(c.category()).stream()))
-        .anyMatch(limit -> Limit.reaches(i.limitPercent(), limit));
   }
 
   List<LegalNotice> notices() {
@@ -116,12 +116,16 @@ final class Supplements {
     if (findings.stream().anyMatch(Supplements::isSevereCmr)) {
       notices.add(LegalNotice.CMR_TO_THE_PUBLIC);
     }
+    if (findings.stream().anyMatch(f -> f.isClassified() && f.hazardClass().isNotified())
+        || !mixture.tested().isEmpty()) {
+      notices.add(LegalNotice.NOTIFICATION);
+    }
     return List.copyOf(notices);
   }
 
   private static boolean isSevereCmr(HazardFinding f) {
     return switch (f.hazardClass()) {
-      case CARCINOGENICITY, MUTAGENICITY, REPRODUCTION -> f.category().startsWith("1");
+      case CARCINOGENICITY, MUTAGENICITY, REPRODUCTION -> f.isCategoryOne();
       default -> false;
     };
   }

@@ -16,13 +16,17 @@ final class TextTable {
 
   /** Returns the rows of a table, each cell trimmed. */
   static List<List<String>> rows(String name) {
+    return text(name)
+        .lines()
+        .filter(line -> !line.isBlank() && !line.startsWith("#"))
+        .map(TextTable::cells)
+        .toList();
+  }
+
+  /** Returns a file beside this class. */
+  static String text(String name) {
     try (InputStream in = TextTable.class.getResourceAsStream(name)) {
-      String text =
-          new String(Objects.requireNonNull(in, name).readAllBytes(), StandardCharsets.UTF_8);
-      return text.lines()
-          .filter(line -> !line.isBlank() && !line.startsWith("#"))
-          .map(TextTable::cells)
-          .toList();
+      return new String(Objects.requireNonNull(in, name).readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(name, e);
     }
@@ -36,7 +40,7 @@ final class TextTable {
         .toList();
   }
 
-  private static List<String> cells(String line) {
+  static List<String> cells(String line) {
     return Arrays.stream(line.split("\\|", -1)).map(String::trim).toList();
   }
 }

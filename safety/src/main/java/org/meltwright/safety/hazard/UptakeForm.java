@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -82,10 +83,27 @@ public enum UptakeForm {
     };
   }
 
+  boolean isInhaled() {
+    return hazardClass == HazardClass.ACUTE_INHALATION;
+  }
+
+  /** The forms by which a class is met. */
+  static Stream<UptakeForm> of(HazardClass hazardClass) {
+    return Stream.of(values()).filter(f -> f.hazardClass == hazardClass);
+  }
+
+  /** The form that a detail of a category names, such as "vapour" or "dust". */
+  static Optional<UptakeForm> inhaled(String detail) {
+    return detail.equals("mist")
+        ? Optional.of(DUST)
+        : Stream.of(values()).filter(f -> f.isInhaled() && f.id.equals(detail)).findFirst();
+  }
+
+  static Optional<UptakeForm> find(String id) {
+    return Stream.of(values()).filter(f -> f.id.equals(id)).findFirst();
+  }
+
   static UptakeForm ofId(String id) {
-    return Stream.of(values())
-        .filter(f -> f.id.equals(id))
-        .findFirst()
-        .orElseThrow(() -> new IllegalArgumentException(id));
+    return find(id).orElseThrow(() -> new IllegalArgumentException(id));
   }
 }

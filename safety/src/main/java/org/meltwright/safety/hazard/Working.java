@@ -2,61 +2,88 @@
 package org.meltwright.safety.hazard;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
- * The arithmetic behind one answer.
+ * The arithmetic of one answer: what is added up and what it is held against.
  *
- * <p>A quarter of turpentine, whose estimate is 500 mg/kg: 100/(25/500) for the mixture.
+ * <p>Five per cent of an irritant is half of the limit of 10 %, seven per cent more is above it:
  *
  * <pre>{@code
  * RuleSet rules = RuleSet.clpOn(LocalDate.of(2026, 6, 1));
- * HazardMixture polish =
- *     HazardMixture.builder(rules).cas("8006-64-2", 25).cas("8012-89-3", 75).build();
- * HazardFinding swallowed = HazardReview.of(polish, rules).finding(HazardClass.ACUTE_ORAL);
- * Working working = swallowed.workings().get(0);
- * working.kind(); // ACUTE
- * working.value(); // 2000 mg/kg
- * swallowed.category(); // 4
+ * SubstanceHazards soap = SubstanceHazards.builder("soap").classified("Skin Irrit. 2 H315").build();
+ * SubstanceHazards salt = SubstanceHazards.builder("salt").classified("Skin Irrit. 2 H315").build();
+ * HazardMixture mixture =
+ *     HazardMixture.builder(rules).substance(soap, 5).substance(salt, 7).restNotClassified().build();
+ * Working skin =
+ *     HazardReview.of(mixture, rules).finding(HazardClass.SKIN).workings().get(0);
+ * skin.kind(); // SUM
+ * skin.level(); // 2
+ * skin.value(); // 1.2
  * }</pre>
  *
  * <p>Immutable and thread-safe.
  *
- * @param kind how the shares were combined
- * @param level the category that the sum was held against; the form of uptake for acute toxicity
- * @param value the sum of quotients, or the highest of them, reached at 1; for acute toxicity the
- *     estimate of the mixture in the form's unit, infinite if nothing enters it
- * @param unknownPercent the share of unknown acute toxicity, in per cent
- * @param contributions what each ingredient added
+ * @param kind how the shares combine
+ * @param category the category that the sum is held against; empty for an estimate
+ * @param form the form of uptake of an estimate; empty for a sum of shares
+ * @param value the sum, or the acute toxicity estimate of the mixture in the form's unit
+ * @param unknownPercent the share of ingredients of which nothing is known, in per cent
+ * @param contributions what each ingredient adds
  */
 public record Working(
     Kind kind,
-    String level,
+    Optional<Category> category,
+    Optional<UptakeForm> form,
     double value,
     double unknownPercent,
     List<Contribution> contributions) {
 
-  /** How shares are combined. */
+  /** How shares combine. */
   public enum Kind {
-    /** Each share over its limit, added up. */
+    /** The sum of share divided by limit. */
     SUM,
-    /** Each share over its limit, the highest counts. */
+    /** The share of one ingredient divided by its limit. */
     HIGHEST,
-    /** The acute toxicity estimate of the mixture. */
+    /** The acute toxicity estimate by the formula. */
     ACUTE,
-    /** The acute toxicity estimate, corrected for a share of unknown toxicity above 10 %. */
+    /** The acute toxicity estimate, corrected for what is unknown. */
     ACUTE_CORRECTED
   }
 
   /**
    * Copies the contributions.
    *
-   * @param kind how the shares were combined
-   * @param level the category or form
-   * @param value the sum, the highest quotient or the estimate
-   * @param unknownPercent the share of unknown acute toxicity
-   * @param contributions what each ingredient added
+   * @param kind how the shares combine
+   * @param category the category that the sum is held against; empty for an estimate
+   * @param form the form of uptake of an estimate; empty for a sum of shares
+   * @param value the sum, or the estimate
+   * @param unknownPercent the share of ingredients of which nothing is known, in per cent
+   * @param contributions what each ingredient adds
    */
   public Working {
     contributions = List.copyOf(contributions);
+  }
+
+  static Working of(Kind kind, Category category, double value, List<Contribution> contributions) {
+    return new Working(kind, Optional.of(category), Optional.empty(), value, 0, contributions);
+  }
+
+  static Working of(
+      Kind kind, UptakeForm form, double value, double unknown, List<Contribution> contributions) {
+    return new Working(kind, Optional.empty(), Optional.of(form), value, unknown, contributions);
+  }
+
+  /**
+   * Returns what it is reckoned for.
+   *
+   * @return the category, such as "1B", or the form of uptake, such as "oral"
+   */
+  public String level() {
+    return category.map(Category::id).or(() -> form.map(UptakeForm::id)).orElse("");
+  }
+
+  boolean isEstimate() {
+    return form.isPresent();
   }
 }

@@ -7,6 +7,8 @@
  *       dust.
  *   <li>{@link org.meltwright.safety.hazard.RuleSet} — the law on one day, with what it says of
  *       single substances ({@link org.meltwright.safety.hazard.SubstanceHazards}).
+ *   <li>{@link org.meltwright.safety.hazard.CopiedSheet} — what a supplier's data sheet says, read
+ *       from a copy of its text.
  *   <li>{@link org.meltwright.safety.hazard.HazardMixture} — ingredients by mass, and what was
  *       measured on the whole.
  *   <li>{@link org.meltwright.safety.hazard.HazardReview} — the answer of each class, with its

@@ -2,8 +2,11 @@
 package org.meltwright.safety.heating;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.source.Source;
 
@@ -38,10 +41,14 @@ public final class Finding implements Comparable<Finding> {
 
   private final HeatingRule rule;
   private final Map<String, Object> details;
+  private final HeatingLimits limits;
+  private final List<HeatingLimits.Figure> tightened;
 
-  Finding(HeatingRule rule, Map<String, Object> details) {
+  Finding(HeatingRule rule, RuleOutcome outcome, HeatingLimits limits) {
     this.rule = rule;
-    this.details = details;
+    this.details = outcome.details();
+    this.limits = limits;
+    this.tightened = outcome.limits().stream().filter(limits::isTightened).toList();
   }
 
   /**
@@ -92,10 +99,20 @@ public final class Finding implements Comparable<Finding> {
   /**
    * Returns the values that the texts speak of.
    *
-   * @return an unmodifiable map by name: temperatures, differences, mass fractions, materials
+   * @return an unmodifiable map by name, in the order in which the rule gave them: temperatures,
+   *     differences, mass fractions, materials
    */
   public Map<String, Object> details() {
     return details;
+  }
+
+  /**
+   * Returns the tightened figures of the limits that the finding rests on.
+   *
+   * @return the figures; empty if it rests on none, or on standard ones
+   */
+  public List<HeatingLimits.Figure> tightenedLimits() {
+    return tightened;
   }
 
   /**
@@ -112,10 +129,14 @@ public final class Finding implements Comparable<Finding> {
    * Says why it matters.
    *
    * @param locale the reader's language: German for {@code de}, English for all others
-   * @return one or two sentences
+   * @return one or two sentences; where a tightened limit decided, one more that says so and why it
+   *     is tightened
    */
   public String reason(Locale locale) {
-    return text("reason", locale);
+    return Stream.concat(
+            Stream.of(text("reason", locale)),
+            tightened.stream().map(figure -> RuleTexts.tightened(limits, figure, locale)))
+        .collect(Collectors.joining(" "));
   }
 
   /**
@@ -129,7 +150,7 @@ public final class Finding implements Comparable<Finding> {
   }
 
   private String text(String part, Locale locale) {
-    return RuleTexts.finding(rule, part, locale, details);
+    return RuleTexts.finding(rule, part, locale, details, limits);
   }
 
   @Override
@@ -138,7 +159,7 @@ public final class Finding implements Comparable<Finding> {
   }
 
   /**
-   * Compares rule and values.
+   * Compares rule, values and limits.
    *
    * @param other the other object
    * @return whether both say the same of the same
@@ -147,7 +168,9 @@ public final class Finding implements Comparable<Finding> {
   public boolean equals(@Nullable Object other) {
     return other instanceof Finding that
         && info().equals(that.info())
-        && details.equals(that.details);
+        && details.equals(that.details)
+        && limits.equals(that.limits)
+        && tightened.equals(that.tightened);
   }
 
   @Override

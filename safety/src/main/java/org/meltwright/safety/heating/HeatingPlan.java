@@ -1,23 +1,21 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
-import static org.meltwright.safety.heating.Checks.CHECK;
-
-import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import javax.measure.Quantity;
-import javax.measure.quantity.Volume;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.equipment.HeatSource;
 import org.meltwright.core.equipment.Thermometer;
 import org.meltwright.core.equipment.Vessel;
 import org.meltwright.core.mixture.Composition;
-import org.meltwright.units.Problem;
-import org.meltwright.units.ProblemException;
+import org.meltwright.core.thermal.WorkingWindow;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
 
@@ -42,16 +40,23 @@ public final class HeatingPlan {
   private final Contents contents;
   private final @Nullable HeatSource heat;
   private final List<HeatSource> tools;
+  private final List<HeatSource> sources;
+  private final Set<HeatSource.Kind> kinds;
   private final @Nullable Vessel vessel;
-  private final double fillLevel;
+  private final OptionalDouble fillLevel;
   private final @Nullable Thermometer thermometer;
   private final @Nullable TemperaturePoint liquidReading;
   private final @Nullable TemperaturePoint surfaceReading;
+  private final @Nullable SurfaceMethod surfaceMethod;
   private final @Nullable TemperatureDifference measuredOffset;
-  private final double hoursHeld;
+  private final OptionalDouble hoursHeld;
   private final @Nullable Room room;
   private final @Nullable People people;
   private final Set<Circumstance> circumstances;
+  private final Set<Circumstance> denied;
+  private final HeatingLimits limits;
+  private final TemperatureTable table;
+  private volatile @Nullable PlanTemperatures temperatures;
 
   /**
    * Starts a plan.
@@ -59,8 +64,8 @@ public final class HeatingPlan {
    * @param mix what is to be heated
    * @return a builder
    */
-  public static Builder builder(Composition mix) {
-    return new Builder(mix);
+  public static HeatingPlanBuilder builder(Composition mix) {
+    return new HeatingPlanBuilder(mix);
   }
 
   /**
@@ -84,21 +89,33 @@ public final class HeatingPlan {
     return builder(mix).liquidReading(melt).build();
   }
 
-  private HeatingPlan(Builder builder) {
+  HeatingPlan(HeatingPlanBuilder builder) {
     this.mix = builder.mix;
     this.contents = new Contents(mix);
     this.heat = builder.heat;
     this.tools = List.copyOf(builder.tools);
+    this.sources = Stream.concat(Stream.ofNullable(heat), tools.stream()).toList();
+    this.kinds = EnumSet.noneOf(HeatSource.Kind.class);
+    sources.forEach(source -> kinds.add(source.kind()));
     this.vessel = builder.vessel;
     this.fillLevel = builder.fillLevel;
     this.thermometer = builder.thermometer;
     this.liquidReading = builder.liquidReading;
     this.surfaceReading = builder.surfaceReading;
+    this.surfaceMethod = builder.surfaceMethod;
     this.measuredOffset = builder.measuredOffset;
     this.hoursHeld = builder.hoursHeld;
     this.room = builder.room;
     this.people = builder.people;
-    this.circumstances = Set.copyOf(builder.circumstances);
+    this.circumstances = unmodifiable(builder.circumstances);
+    this.denied = unmodifiable(builder.denied);
+    this.limits = builder.limits;
+    this.table = TemperatureTable.of(limits);
+  }
+
+  /** In the order of their declaration, whatever the order in which they were stated. */
+  private static Set<Circumstance> unmodifiable(EnumSet<Circumstance> stated) {
+    return Collections.unmodifiableSet(EnumSet.copyOf(stated));
   }
 
   /**
@@ -152,7 +169,7 @@ public final class HeatingPlan {
    * @return the fill level, where 1 is full to the brim; empty if it is not stated
    */
   public OptionalDouble fillLevel() {
-    return Double.isNaN(fillLevel) ? OptionalDouble.empty() : OptionalDouble.of(fillLevel);
+    return fillLevel;
   }
 
   /**
@@ -174,12 +191,49 @@ public final class HeatingPlan {
   }
 
   /**
+   * Returns what was measured in the liquid wax, if it can be a reading of molten wax.
+   *
+   * <p>A reading more than 10 K below the low end of the mix's own clear point is none: the probe
+   * hangs in the air, or the unit is another. The bound is 40 °C where nothing is known of the
+   * melting, and at most that where a tenth or more is liquid at room temperature; a mix without
+   * wax has none. A reading at or above a ceiling always counts. The bounds are a policy of this
+   * library: waxes stay liquid a little below their clear point.
+   *
+   * @return the reading; empty if there is none, or if it counts as not measured
+   */
+  public Optional<TemperaturePoint> moltenReading() {
+    return temperatures().moltenReading();
+  }
+
+  /**
    * Returns the highest surface temperature measured on the plate over one thermostat cycle.
    *
    * @return the reading; empty if nothing was measured there
    */
   public Optional<TemperaturePoint> surfaceReading() {
     return Optional.ofNullable(surfaceReading);
+  }
+
+  /**
+   * Returns how the surface was measured.
+   *
+   * @return the method; empty if it is not stated, and then the reading counts upwards only
+   */
+  public Optional<SurfaceMethod> surfaceMethod() {
+    return Optional.ofNullable(surfaceMethod);
+  }
+
+  /**
+   * Tells whether the surface reading can be held against a limit in both directions.
+   *
+   * @return whether there is one, it was taken reliably, and the heat source is no ring with
+   *     numbers, which can get hotter at any time; else it counts upwards only
+   */
+  public boolean isSurfaceReadingReliable() {
+    return surfaceReading != null
+        && surfaceMethod != null
+        && surfaceMethod.isReliable()
+        && (heat == null || heat.kind().hasDegrees());
   }
 
   /**
@@ -197,7 +251,7 @@ public final class HeatingPlan {
    * @return the hours; empty if they are not stated
    */
   public OptionalDouble hoursHeld() {
-    return Double.isNaN(hoursHeld) ? OptionalDouble.empty() : OptionalDouble.of(hoursHeld);
+    return hoursHeld;
   }
 
   /**
@@ -219,9 +273,9 @@ public final class HeatingPlan {
   }
 
   /**
-   * Returns what else is stated.
+   * Returns what is wrong, as stated.
    *
-   * @return the circumstances; may be empty
+   * @return the circumstances, in the order of their declaration; may be empty
    */
   public Set<Circumstance> circumstances() {
     return circumstances;
@@ -238,22 +292,51 @@ public final class HeatingPlan {
   }
 
   /**
-   * Tells whether a tool of a kind is used.
+   * Tells whether a circumstance is denied: somebody looked, and it is not the case.
+   *
+   * @param circumstance the circumstance
+   * @return whether it is denied; false as well if nobody mentioned it
+   */
+  public boolean denies(Circumstance circumstance) {
+    return denied.contains(circumstance);
+  }
+
+  /**
+   * Returns everything that heats, the melt or the work.
+   *
+   * @return the heat source first, if it is stated, then the tools in the order given
+   */
+  public List<HeatSource> sources() {
+    return sources;
+  }
+
+  /**
+   * Tells whether something of a kind heats, the melt or the work.
    *
    * @param kind the kind
-   * @return whether one of the tools is of this kind
+   * @return whether the heat source or one of the tools is of this kind
    */
   public boolean uses(HeatSource.Kind kind) {
-    return tools.stream().anyMatch(tool -> tool.kind() == kind);
+    return kinds.contains(kind);
+  }
+
+  /**
+   * Returns the limits that the plan is held against.
+   *
+   * @return those of the rule set that reviews it, tightened by the age of the youngest; the
+   *     standard ones before a review
+   */
+  public HeatingLimits limits() {
+    return limits;
   }
 
   /**
    * Returns the temperature table that the plan is held against.
    *
-   * @return {@link TemperatureTable#STANDARD}
+   * @return the bands that follow from the {@link #limits}
    */
   public TemperatureTable table() {
-    return TemperatureTable.STANDARD;
+    return table;
   }
 
   /**
@@ -262,7 +345,26 @@ public final class HeatingPlan {
    * @return the temperature and how it was got; empty if nothing tells it
    */
   public Optional<BindingTemperature> bindingTemperature() {
-    return BindingTemperature.of(this);
+    return temperatures().binding();
+  }
+
+  /**
+   * Returns what the number of the liquid reading would be on the other scale, if that would fit: a
+   * reading too cold for molten wax, or too hot, that was probably read in the other unit.
+   *
+   * @return one sentence; empty if there is no reading, or it would not fit
+   */
+  public Optional<Bilingual> otherScale() {
+    return temperatures().otherScale().map(OtherScale::text);
+  }
+
+  /**
+   * Returns where the mix can be worked, up to the target of the limits.
+   *
+   * @return the working window; empty if nothing melts, or what melts has no melting range
+   */
+  public Optional<WorkingWindow> workingWindow() {
+    return temperatures().window();
   }
 
   /**
@@ -271,7 +373,7 @@ public final class HeatingPlan {
    * @return the floor; empty if there is none or nothing tells it
    */
   public Optional<PotFloor> potFloor() {
-    return PotFloor.of(this);
+    return temperatures().floor();
   }
 
   /**
@@ -279,8 +381,8 @@ public final class HeatingPlan {
    *
    * @return a builder
    */
-  public Builder toBuilder() {
-    Builder copy = new Builder(mix);
+  public HeatingPlanBuilder toBuilder() {
+    HeatingPlanBuilder copy = new HeatingPlanBuilder(mix);
     copy.heat = heat;
     copy.tools.addAll(tools);
     copy.vessel = vessel;
@@ -288,11 +390,14 @@ public final class HeatingPlan {
     copy.thermometer = thermometer;
     copy.liquidReading = liquidReading;
     copy.surfaceReading = surfaceReading;
+    copy.surfaceMethod = surfaceMethod;
     copy.measuredOffset = measuredOffset;
     copy.hoursHeld = hoursHeld;
     copy.room = room;
     copy.people = people;
     copy.circumstances.addAll(circumstances);
+    copy.denied.addAll(denied);
+    copy.limits = limits;
     return copy;
   }
 
@@ -303,198 +408,71 @@ public final class HeatingPlan {
    * @return the new plan
    */
   public HeatingPlan withMix(Composition other) {
-    Builder copy = toBuilder();
+    HeatingPlanBuilder copy = toBuilder();
     copy.mix = other;
     return copy.build();
+  }
+
+  /** This plan, held against the limits of a rule set and of the age of the youngest too. */
+  HeatingPlan heldAgainst(HeatingLimits own) {
+    HeatingLimits tightest = own.tightened(limits);
+    HeatingLimits all = people == null ? tightest : tightest.tightened(people.limits());
+    if (all.equals(limits)) {
+      return this;
+    }
+    HeatingPlanBuilder copy = toBuilder();
+    copy.limits = all;
+    return copy.build();
+  }
+
+  /** Worked out once; two threads that meet work out the same. */
+  private PlanTemperatures temperatures() {
+    PlanTemperatures known = temperatures;
+    if (known == null) {
+      known = PlanTemperatures.of(this);
+      temperatures = known;
+    }
+    return known;
+  }
+
+  private List<?> stated() {
+    return Arrays.asList(
+        mix,
+        sources,
+        heat,
+        vessel,
+        fillLevel,
+        thermometer,
+        liquidReading,
+        surfaceReading,
+        surfaceMethod,
+        measuredOffset,
+        hoursHeld,
+        room,
+        people,
+        circumstances,
+        denied,
+        limits);
+  }
+
+  /**
+   * Compares all that is stated, and the limits.
+   *
+   * @param other the other object
+   * @return whether both plans are the same
+   */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof HeatingPlan that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
   }
 
   @Override
   public String toString() {
     return "heating of " + mix + bindingTemperature().map(t -> " at " + t).orElse("");
-  }
-
-  /** Collects the parts of a plan; not thread-safe. */
-  public static final class Builder {
-
-    private final List<HeatSource> tools = new ArrayList<>();
-    private final Set<Circumstance> circumstances = EnumSet.noneOf(Circumstance.class);
-    private Composition mix;
-    private @Nullable HeatSource heat;
-    private @Nullable Vessel vessel;
-    private double fillLevel = Double.NaN;
-    private @Nullable Thermometer thermometer;
-    private @Nullable TemperaturePoint liquidReading;
-    private @Nullable TemperaturePoint surfaceReading;
-    private @Nullable TemperatureDifference measuredOffset;
-    private double hoursHeld = Double.NaN;
-    private @Nullable Room room;
-    private @Nullable People people;
-
-    private Builder(Composition mix) {
-      this.mix = mix;
-    }
-
-    /**
-     * Sets what keeps the melt hot.
-     *
-     * @param source a plate, a palette, a slow cooker, a bath; null for not stated
-     * @return this builder
-     */
-    public Builder heat(@Nullable HeatSource source) {
-      heat = source;
-      return this;
-    }
-
-    /**
-     * Adds a tool that heats the work.
-     *
-     * @param tool an iron, a gun, a torch, a lamp
-     * @return this builder
-     */
-    public Builder tool(HeatSource tool) {
-      tools.add(tool);
-      return this;
-    }
-
-    /**
-     * Sets the vessel.
-     *
-     * @param pot the vessel; null for not stated
-     * @return this builder
-     */
-    public Builder vessel(@Nullable Vessel pot) {
-      vessel = pot;
-      return this;
-    }
-
-    /**
-     * Sets how full the vessel is, hot.
-     *
-     * @param level the fill level, where 1 is full to the brim, from 0 to 1000; NaN for not stated
-     * @return this builder
-     * @throws ProblemException if it is negative
-     */
-    public Builder fillLevel(double level) {
-      fillLevel = Double.isNaN(level) ? level : CHECK.between(level, 0, 1000, "fill level");
-      return this;
-    }
-
-    /**
-     * Sets vessel and fill level from the hot volume in it.
-     *
-     * @param pot the vessel
-     * @param hot the volume of the melt, hot
-     * @return this builder
-     */
-    public Builder filled(Vessel pot, Quantity<Volume> hot) {
-      return vessel(pot).fillLevel(pot.fillLevel(hot));
-    }
-
-    /**
-     * Sets the thermometer.
-     *
-     * @param instrument the thermometer; null for none or not stated
-     * @return this builder
-     */
-    public Builder thermometer(@Nullable Thermometer instrument) {
-      thermometer = instrument;
-      return this;
-    }
-
-    /**
-     * Sets what was measured in the liquid wax.
-     *
-     * @param reading the reading; null for none
-     * @return this builder
-     */
-    public Builder liquidReading(@Nullable TemperaturePoint reading) {
-      liquidReading = reading;
-      return this;
-    }
-
-    /**
-     * Sets the highest surface temperature measured over one thermostat cycle.
-     *
-     * @param reading the reading; null for none
-     * @return this builder
-     */
-    public Builder surfaceReading(@Nullable TemperaturePoint reading) {
-      surfaceReading = reading;
-      return this;
-    }
-
-    /**
-     * Sets the offset of the liquid from the plate's reading, measured once with both. For a dial
-     * without degrees, read the plate's surface.
-     *
-     * @param liquidLessPlate liquid less plate, negative where the liquid is cooler; null for none
-     * @return this builder
-     */
-    public Builder measuredOffset(@Nullable TemperatureDifference liquidLessPlate) {
-      measuredOffset = liquidLessPlate;
-      return this;
-    }
-
-    /**
-     * Sets how long the melt is held.
-     *
-     * @param hours the hours, not negative; NaN for not stated
-     * @return this builder
-     * @throws ProblemException if they are negative
-     */
-    public Builder hoursHeld(double hours) {
-      hoursHeld = Double.isNaN(hours) ? hours : CHECK.between(hours, 0, 1e5, "hours held");
-      return this;
-    }
-
-    /**
-     * Sets the room.
-     *
-     * @param place the room; null for not stated
-     * @return this builder
-     */
-    public Builder room(@Nullable Room place) {
-      room = place;
-      return this;
-    }
-
-    /**
-     * Sets the people.
-     *
-     * @param who the people; null for not stated
-     * @return this builder
-     */
-    public Builder people(@Nullable People who) {
-      people = who;
-      return this;
-    }
-
-    /**
-     * Adds a circumstance.
-     *
-     * @param circumstance what else is the case
-     * @return this builder
-     */
-    public Builder circumstance(Circumstance circumstance) {
-      circumstances.add(circumstance);
-      return this;
-    }
-
-    /**
-     * Returns the plan.
-     *
-     * @return what was collected so far
-     * @throws ProblemException if there is a reading in the liquid and the thermometer measures
-     *     elsewhere
-     */
-    public HeatingPlan build() {
-      if (liquidReading != null
-          && thermometer != null
-          && thermometer.place() != Thermometer.Place.LIQUID) {
-        throw new ProblemException(
-            Problem.of(HeatingProblem.READING_PLACE, thermometer.place().toString()));
-      }
-      return new HeatingPlan(this);
-    }
   }
 }

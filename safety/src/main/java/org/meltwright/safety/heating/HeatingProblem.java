@@ -28,8 +28,10 @@ public enum HeatingProblem implements ProblemCode {
   RULE_UNKNOWN("heating.rule-unknown"),
   /** A rule of this id is in the set already. */
   RULE_TWICE("heating.rule-twice"),
-  /** A rule was to be switched off without saying why. */
-  REASON_MISSING("heating.reason-missing");
+  /** A rule was to be switched off, or a limit tightened, without saying why. */
+  REASON_MISSING("heating.reason-missing"),
+  /** A limit is looser than allowed. */
+  LIMIT_LOOSER("heating.limit-looser");
 
   private final String id;
 

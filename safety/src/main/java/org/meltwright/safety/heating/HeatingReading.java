@@ -3,7 +3,9 @@ package org.meltwright.safety.heating;
 
 import static org.meltwright.safety.heating.Checks.CHECK;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
+import org.meltwright.core.mixture.Composition;
 import org.meltwright.units.TemperaturePoint;
 
 /**
@@ -28,9 +30,11 @@ import org.meltwright.units.TemperaturePoint;
  *
  * @param place where the probe is
  * @param value what it shows
- * @param minutesHeld for how many minutes it has shown about that; NaN if not stated
+ * @param method how a surface was read; empty if it is not stated or the probe is elsewhere
+ * @param minutes for how many minutes it has shown about that; empty if not stated
  */
-public record HeatingReading(Place place, TemperaturePoint value, double minutesHeld) {
+public record HeatingReading(
+    Place place, TemperaturePoint value, Optional<SurfaceMethod> method, OptionalDouble minutes) {
 
   /** Where the probe is. */
   public enum Place {
@@ -49,56 +53,74 @@ public record HeatingReading(Place place, TemperaturePoint value, double minutes
    *
    * @param place where the probe is
    * @param value what it shows
-   * @param minutesHeld for how many minutes
-   * @throws org.meltwright.units.ProblemException if the minutes are negative
+   * @param method how a surface was read
+   * @param minutes for how many minutes it has shown about that
+   * @throws org.meltwright.units.ProblemException if the minutes are negative or above a million
    */
   public HeatingReading {
-    if (!Double.isNaN(minutesHeld)) {
-      CHECK.between(minutesHeld, 0, 1e6, "minutes held");
-    }
+    minutes.ifPresent(m -> CHECK.between(m, 0, 1e6, "minutes held"));
   }
 
   /**
-   * Returns a reading of which the duration is not stated.
+   * Returns a reading of which neither method nor duration is stated; one of a surface counts
+   * upwards only.
    *
    * @param place where the probe is
    * @param value what it shows
    * @return the reading
    */
   public static HeatingReading of(Place place, TemperaturePoint value) {
-    return new HeatingReading(place, value, Double.NaN);
+    return new HeatingReading(place, value, Optional.empty(), OptionalDouble.empty());
+  }
+
+  /**
+   * Returns a copy that says how a surface was read.
+   *
+   * @param how the method
+   * @return the new reading
+   */
+  public HeatingReading takenBy(SurfaceMethod how) {
+    return new HeatingReading(place, value, Optional.of(how), minutes);
   }
 
   /**
    * Returns a copy with a duration.
    *
-   * @param minutes for how many minutes it has shown about that
+   * @param held for how many minutes it has shown about that
    * @return the new reading
-   * @throws org.meltwright.units.ProblemException if they are negative
+   * @throws org.meltwright.units.ProblemException if they are negative or above a million
    */
-  public HeatingReading heldForMinutes(double minutes) {
-    return new HeatingReading(place, value, CHECK.between(minutes, 0, 1e6, "minutes held"));
+  public HeatingReading heldForMinutes(double held) {
+    return new HeatingReading(place, value, method, OptionalDouble.of(held));
   }
 
   /**
-   * Returns for how long it has shown about that.
+   * Returns what to do, by the standard limits and the lowest usable flash point of the waxes, fats
+   * and oils in the catalogue.
    *
-   * @return the minutes; empty if they are not stated
+   * @return the action, at once and later
    */
-  public OptionalDouble minutes() {
-    return Double.isNaN(minutesHeld) ? OptionalDouble.empty() : OptionalDouble.of(minutesHeld);
+  public HeatingAction action() {
+    return HeatingAction.of(this);
   }
 
   /**
    * Returns what to do.
    *
+   * @param limits the limits to hold it against
+   * @param mix what is in the pot
    * @return the action, at once and later
    */
-  public HeatingAction action() {
-    return new HeatingAction(this);
+  public HeatingAction action(HeatingLimits limits, Composition mix) {
+    return HeatingAction.of(this, limits, mix);
   }
 
   boolean isOfWax() {
     return place == Place.LIQUID || place == Place.PALETTE_SURFACE;
+  }
+
+  /** Whether it can be held against a limit in both directions. */
+  boolean countsDownwards() {
+    return place == Place.LIQUID || method.filter(SurfaceMethod::isReliable).isPresent();
   }
 }

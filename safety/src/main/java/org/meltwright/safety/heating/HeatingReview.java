@@ -1,10 +1,14 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.thermal.WorkingWindow;
@@ -13,9 +17,9 @@ import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.VolumeFraction;
 
 /**
- * What is to be said about a heating plan: findings, what was not assessed, and the cautions that
- * always hold. It never gives an all-clear: an empty list of findings means that the rules found
- * nothing in what was stated.
+ * What is to be said about a heating plan: findings, what was not assessed, what nobody was asked,
+ * and the cautions that always hold. It never gives an all-clear: an empty list of findings means
+ * that the rules found nothing in what was stated.
  *
  * <p>A screening aid; local codes, data sheets and licensed practice come first.
  *
@@ -29,7 +33,7 @@ import org.meltwright.units.VolumeFraction;
  * review.isBlocking(); // true
  * review.findings().get(0).ruleId(); // hard-ceiling
  * review.marginToHardCeiling().get(); // -3.7 K
- * review.isNotAssessed("vessel-too-full"); // true
+ * review.isNotAsked("vessel-too-full"); // true
  * }</pre>
  *
  * <p>This class is immutable and thread-safe.
@@ -45,44 +49,56 @@ public final class HeatingReview {
   private final HeatingPlan plan;
   private final List<Finding> findings;
   private final List<NotAssessed> notAssessed;
+  private final List<NotAsked> notAsked;
   private final Map<String, String> switchedOff;
 
   HeatingReview(
       HeatingPlan plan,
       List<Finding> findings,
       List<NotAssessed> notAssessed,
+      List<NotAsked> notAsked,
       Map<String, String> switchedOff) {
     this.plan = plan;
     this.findings = findings;
     this.notAssessed = notAssessed;
+    this.notAsked = notAsked;
     this.switchedOff = switchedOff;
   }
 
   /**
    * Returns the plan.
    *
-   * @return what was reviewed
+   * @return what was reviewed, with the limits it was held against
    */
   public HeatingPlan plan() {
     return plan;
   }
 
   /**
-   * Returns the target ceiling, 90.0 °C.
+   * Returns the limits that the plan was held against.
    *
-   * @return {@link TemperatureTable#target}
+   * @return those of the rule set, tightened by the age of the youngest
    */
-  public TemperaturePoint target() {
-    return plan.table().target();
+  public HeatingLimits limits() {
+    return plan.limits();
   }
 
   /**
-   * Returns the hard ceiling, 93.3 °C.
+   * Returns the target ceiling.
    *
-   * @return {@link TemperatureTable#hardCeiling}
+   * @return 90.0 °C, or less where it is tightened
+   */
+  public TemperaturePoint target() {
+    return limits().target();
+  }
+
+  /**
+   * Returns the hard ceiling.
+   *
+   * @return 93.3 °C, or less where it is tightened
    */
   public TemperaturePoint hardCeiling() {
-    return plan.table().hardCeiling();
+    return limits().hardCeiling();
   }
 
   /**
@@ -122,8 +138,8 @@ public final class HeatingReview {
   }
 
   /**
-   * Returns the lowest flash point that a rule may use, of what burns in the mix; the wax stays 50
-   * K below it.
+   * Returns the lowest flash point that a rule may use, of what burns in the mix; the wax stays the
+   * margin of the limits below it.
    *
    * @return the low end of its range; empty if none is known
    */
@@ -135,8 +151,8 @@ public final class HeatingReview {
    * Returns the temperature that the mix may be worked up to: the target, or less if something in
    * the mix has a flash point so low that the wax must stay below it.
    *
-   * @return the target, or the lowest usable flash point less {@link TemperatureTable#flashMargin},
-   *     whichever is lower; what has no usable flash point does not lower it and stands in {@link
+   * @return the target, or the lowest usable flash point less the margin of the limits, whichever
+   *     is lower; what has no usable flash point does not lower it and stands in {@link
    *     #withoutFlashPoint}
    */
   public TemperaturePoint workingCeiling() {
@@ -149,10 +165,9 @@ public final class HeatingReview {
   /**
    * Returns where the mix can be worked, up to the {@link #workingCeiling}.
    *
-   * @return the working window
-   * @throws org.meltwright.units.ProblemException if nothing melts, or what melts has no figure
+   * @return the working window; empty if nothing melts, or what melts has no melting range
    */
-  public WorkingWindow workingWindow() {
+  public Optional<WorkingWindow> workingWindow() {
     return plan.table().window(plan.mix(), workingCeiling());
   }
 
@@ -204,6 +219,25 @@ public final class HeatingReview {
   }
 
   /**
+   * Returns what nobody mentioned, though a rule would look at it.
+   *
+   * @return the entries, by id; to be said in one line, once for all pots: {@link NotAsked#line}
+   */
+  public List<NotAsked> notAsked() {
+    return notAsked;
+  }
+
+  /**
+   * Tells whether a rule would look at something that nobody mentioned.
+   *
+   * @param ruleId the id of the rule
+   * @return whether it would
+   */
+  public boolean isNotAsked(String ruleId) {
+    return notAsked.stream().anyMatch(n -> n.ruleIds().contains(ruleId));
+  }
+
+  /**
    * Returns the rules that were switched off, and why.
    *
    * @return the reasons by rule id; to be shown with the review
@@ -215,19 +249,20 @@ public final class HeatingReview {
   /**
    * Returns the cautions that always hold.
    *
-   * @return all of them, in the order to show them in
+   * @return those that hold for the plan, in the order to show them in
    */
   public List<StandingAdvice> standingAdvice() {
-    return List.of(StandingAdvice.values());
+    return Stream.of(StandingAdvice.values()).filter(a -> a.holdsFor(plan)).toList();
   }
 
   /**
    * Tells whether the work must not go on, and the tables of the recipe are to be withheld.
    *
-   * @return whether a finding blocks
+   * @return whether a finding blocks, or a rule failed that may block
    */
   public boolean isBlocking() {
-    return findings.stream().anyMatch(Finding::isBlocking);
+    return findings.stream().anyMatch(Finding::isBlocking)
+        || notAssessed.stream().anyMatch(NotAssessed::isBlocking);
   }
 
   /**
@@ -236,11 +271,10 @@ public final class HeatingReview {
    * @return the severity; empty if there are neither, which is no all-clear
    */
   public Optional<Severity> worstSeverity() {
-    Optional<Severity> found = findings.stream().map(Finding::severity).sorted().findFirst();
-    boolean unknown = !notAssessed.isEmpty();
-    return unknown && found.filter(s -> s.isAtLeast(Severity.CAUTION)).isEmpty()
-        ? Optional.of(Severity.CAUTION)
-        : found;
+    return Stream.concat(
+            findings.stream().map(Finding::severity),
+            notAssessed.stream().map(NotAssessed::severity))
+        .min(Comparator.naturalOrder());
   }
 
   /**
@@ -261,6 +295,43 @@ public final class HeatingReview {
           .source(finding.source());
     }
     notAssessed.forEach(n -> text.warning("not assessed: " + n.what(Locale.ENGLISH)));
+    if (!notAsked.isEmpty()) {
+      text.warning(NotAsked.line(notAsked, Locale.ENGLISH));
+    }
     return text.build();
+  }
+
+  /**
+   * Compares plan, findings, what was not assessed or not asked, and what was switched off.
+   *
+   * @param other the other object
+   * @return whether both reviews say the same
+   */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof HeatingReview that
+        && plan.equals(that.plan)
+        && findings.equals(that.findings)
+        && notAssessed.equals(that.notAssessed)
+        && notAsked.equals(that.notAsked)
+        && switchedOff.equals(that.switchedOff);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(plan, findings, notAssessed, notAsked, switchedOff);
+  }
+
+  /**
+   * Returns what was found and what was not assessed, by the ids of the rules.
+   *
+   * @return for example "blocks: [hard-ceiling]; not assessed: [overshoot]"
+   */
+  @Override
+  public String toString() {
+    return (isBlocking() ? "blocks: " : "found: ")
+        + findings.stream().map(Finding::ruleId).toList()
+        + "; not assessed: "
+        + notAssessed.stream().map(NotAssessed::property).toList();
   }
 }

@@ -4,6 +4,7 @@ package org.meltwright.safety.heating;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
 import org.meltwright.units.TemperatureDifference;
@@ -31,26 +32,132 @@ import org.meltwright.units.TemperatureDifference;
  * @param worstSeverity the id of the worst severity of findings and of what was not assessed:
  *     {@code danger}, {@code warning}, {@code caution} or {@code notice}; absent if there are
  *     neither, which is no all-clear
- * @param targetCelsius the target ceiling, in °C
- * @param hardCeilingCelsius the hard ceiling, in °C
+ * @param limits the limits that the plan was held against, with the reasons of those tightened
+ * @param readings all readings that were given, whether they count or not
  * @param wax the temperature that was held against them; absent if nothing tells it
  * @param potFloor the floor of the pot at its hottest; absent if there is none or nothing tells it
  * @param findings what the rules found: blocking first, then by severity, then by id
  * @param notAssessed what was not assessed for want of a datum
+ * @param notAsked what nobody mentioned, in one line; absent if there is nothing
  * @param switchedOff the rules that were switched off
  * @param standingAdvice the cautions that always hold, in the order to show them in
  */
 public record HeatingReviewData(
     boolean blocking,
     @Nullable String worstSeverity,
-    double targetCelsius,
-    double hardCeilingCelsius,
+    LimitsData limits,
+    List<ReadingData> readings,
     @Nullable Wax wax,
     @Nullable Floor potFloor,
     List<FindingData> findings,
     List<NotAssessedData> notAssessed,
+    @Nullable String notAsked,
     List<SwitchedOff> switchedOff,
     List<AdviceData> standingAdvice) {
+
+  /**
+   * The limits that the plan was held against.
+   *
+   * @param targetCelsius the target ceiling, in °C
+   * @param hardCeilingCelsius the hard ceiling, in °C
+   * @param floorLimitCelsius the limit of a pot's floor, in °C
+   * @param flashMarginKelvin the margin below the lowest flash point, in K
+   * @param leastWidthKelvin the least width of the working window, in K
+   * @param tightened each figure that is tightened, and why
+   */
+  public record LimitsData(
+      double targetCelsius,
+      double hardCeilingCelsius,
+      double floorLimitCelsius,
+      double flashMarginKelvin,
+      double leastWidthKelvin,
+      List<TightenedData> tightened) {
+
+    /**
+     * Copies the list.
+     *
+     * @param targetCelsius the target ceiling
+     * @param hardCeilingCelsius the hard ceiling
+     * @param floorLimitCelsius the limit of a pot's floor
+     * @param flashMarginKelvin the margin below the lowest flash point
+     * @param leastWidthKelvin the least width of the working window
+     * @param tightened each figure that is tightened, and why
+     */
+    public LimitsData {
+      tightened = List.copyOf(tightened);
+    }
+
+    private static LimitsData of(HeatingLimits limits, Locale locale) {
+      return new LimitsData(
+          limits.target().celsius(),
+          limits.hardCeiling().celsius(),
+          limits.floorLimit().celsius(),
+          limits.flashMargin().kelvin(),
+          limits.leastWidth().kelvin(),
+          Stream.of(HeatingLimits.Figure.values())
+              .filter(limits::isTightened)
+              .map(f -> TightenedData.of(limits, f, locale))
+              .toList());
+    }
+  }
+
+  /**
+   * A figure of the limits that is tightened.
+   *
+   * @param figure its id, for example {@code hard-ceiling}
+   * @param reasons why, in the user's words or the reader's language; may be empty
+   */
+  public record TightenedData(String figure, List<String> reasons) {
+
+    /**
+     * Copies the list.
+     *
+     * @param figure its id
+     * @param reasons why
+     */
+    public TightenedData {
+      reasons = List.copyOf(reasons);
+    }
+
+    private static TightenedData of(
+        HeatingLimits limits, HeatingLimits.Figure figure, Locale locale) {
+      return new TightenedData(
+          figure.id(), limits.reasons(figure).stream().map(r -> r.in(locale)).toList());
+    }
+  }
+
+  /**
+   * A reading that was given.
+   *
+   * @param place where it was taken: {@code liquid} or {@code surface}
+   * @param celsius what was read, in °C
+   * @param method how a surface was read, for example {@code probe}; absent if it is not stated or
+   *     the liquid was read
+   * @param counts whether it can be held against a limit in both directions; a reading in the
+   *     liquid that cannot be molten wax counts as not taken, a surface reading that is not
+   *     reliable counts upwards only
+   */
+  public record ReadingData(String place, double celsius, @Nullable String method, boolean counts) {
+
+    private static List<ReadingData> of(HeatingPlan plan) {
+      Stream<ReadingData> liquid =
+          plan.liquidReading().stream()
+              .map(
+                  t ->
+                      new ReadingData(
+                          "liquid", t.celsius(), null, plan.moltenReading().isPresent()));
+      Stream<ReadingData> surface =
+          plan.surfaceReading().stream()
+              .map(
+                  t ->
+                      new ReadingData(
+                          "surface",
+                          t.celsius(),
+                          plan.surfaceMethod().map(SurfaceMethod::id).orElse(null),
+                          plan.isSurfaceReadingReliable()));
+      return Stream.concat(liquid, surface).toList();
+    }
+  }
 
   /**
    * The temperature of the wax.
@@ -132,10 +239,13 @@ public record HeatingReviewData(
   }
 
   /**
-   * What was not assessed; it ranks as a caution.
+   * What was not assessed; it ranks as a caution at least.
    *
-   * @param property the id of what is missing, for example {@code flash-point}
+   * @param property the id of what is missing, for example {@code flash-point}; {@code rule} for a
+   *     rule that failed
    * @param material the id of the material that it is missing of; absent if it belongs to the plan
+   * @param severity the id of its severity, for example {@code caution}
+   * @param blocking whether the work must not go on until it is known
    * @param ruleIds the rules that wanted it
    * @param what what is missing, and of what, one sentence
    * @param remedy how to come by it, one sentence
@@ -143,6 +253,8 @@ public record HeatingReviewData(
   public record NotAssessedData(
       String property,
       @Nullable String material,
+      String severity,
+      boolean blocking,
       List<String> ruleIds,
       String what,
       String remedy) {
@@ -152,6 +264,8 @@ public record HeatingReviewData(
      *
      * @param property the id of what is missing
      * @param material the id of the material; absent if it belongs to the plan
+     * @param severity the id of its severity
+     * @param blocking whether the work must not go on
      * @param ruleIds the rules that wanted it
      * @param what what is missing
      * @param remedy how to come by it
@@ -164,6 +278,8 @@ public record HeatingReviewData(
       return new NotAssessedData(
           missing.property(),
           missing.material().map(Material::id).orElse(null),
+          missing.severity().id(),
+          missing.isBlocking(),
           missing.ruleIds(),
           missing.what(locale),
           missing.remedy(locale));
@@ -197,16 +313,18 @@ public record HeatingReviewData(
    *
    * @param blocking whether a finding blocks
    * @param worstSeverity the id of the worst severity; absent if there is nothing
-   * @param targetCelsius the target ceiling, in °C
-   * @param hardCeilingCelsius the hard ceiling, in °C
+   * @param limits the limits
+   * @param readings all readings that were given
    * @param wax the temperature of the wax; absent if nothing tells it
    * @param potFloor the floor of the pot; absent if nothing tells it
    * @param findings what the rules found
    * @param notAssessed what was not assessed
+   * @param notAsked what nobody mentioned; absent if there is nothing
    * @param switchedOff the rules that were switched off
    * @param standingAdvice the cautions that always hold
    */
   public HeatingReviewData {
+    readings = List.copyOf(readings);
     findings = List.copyOf(findings);
     notAssessed = List.copyOf(notAssessed);
     switchedOff = List.copyOf(switchedOff);
@@ -224,12 +342,13 @@ public record HeatingReviewData(
     return new HeatingReviewData(
         review.isBlocking(),
         review.worstSeverity().map(Severity::id).orElse(null),
-        review.target().celsius(),
-        review.hardCeiling().celsius(),
+        LimitsData.of(review.limits(), locale),
+        ReadingData.of(review.plan()),
         review.bindingTemperature().map(t -> Wax.of(review, t, locale)).orElse(null),
         review.potFloor().map(Floor::of).orElse(null),
         review.findings().stream().map(f -> FindingData.of(f, locale)).toList(),
         review.notAssessed().stream().map(n -> NotAssessedData.of(n, locale)).toList(),
+        review.notAsked().isEmpty() ? null : NotAsked.line(review.notAsked(), locale),
         review.switchedOff().entrySet().stream()
             .sorted(Map.Entry.comparingByKey())
             .map(off -> new SwitchedOff(off.getKey(), off.getValue()))

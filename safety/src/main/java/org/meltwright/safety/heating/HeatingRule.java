@@ -12,9 +12,11 @@ import org.meltwright.units.Messages;
  * stand in {@code messages_en.properties} and {@code messages_de.properties} beside its class,
  * under {@code rule.<id>.summary}, {@code rule.<id>.reason} and {@code rule.<id>.remedy}; for each
  * property that it may report as not assessed, and that the rules of this library do not know,
- * under {@code missing.<property>.what} and {@code missing.<property>.remedy}. A named module opens
- * that package to {@code org.meltwright.units}. An app with another place for texts overrides
- * {@link #text}.
+ * under {@code missing.<property>.what} and {@code missing.<property>.remedy}; for each thing that
+ * it may report as not asked, under {@code asked.<thing>}. Every text may speak of the limits that
+ * the plan was held against: {@code {target}}, {@code {ceiling}}, {@code {floorLimit}}, {@code
+ * {floorCaution}}, {@code {margin}}, {@code {leastWidth}}. A named module opens that package to
+ * {@code org.meltwright.units}. An app with another place for texts overrides {@link #text}.
  *
  * <p>A text that is found nowhere hides nothing: a German reader gets the English one, and where
  * that is missing too a sentence that names rule and severity, or the missing property.
@@ -31,7 +33,7 @@ import org.meltwright.units.Messages;
  *   public RuleInfo info() { return info; }
  *   public RuleOutcome review(HeatingPlan plan) {
  *     return plan.hoursHeld().isEmpty()
- *         ? RuleOutcome.notAssessed("hours-held")
+ *         ? RuleOutcome.notAsked("hours-held")
  *         : RuleOutcome.foundIf(Limit.exceeds(plan.hoursHeld().getAsDouble(), 8));
  *   }
  * }

@@ -4,23 +4,23 @@ package org.meltwright.safety.heating;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
-import org.meltwright.safety.heating.RuleOutcome.Missing;
 import org.meltwright.safety.heating.rule.StandardRules;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
 /**
- * A set of rules, and what was switched off in it and why.
+ * A set of rules and the limits they hold a plan against, with what was switched off or tightened
+ * and why.
  *
- * <p>{@link #standard} holds all rules of this library. An app adds its own, takes only those it
- * wants, or switches one off with a reason that each review shows. Fixed rules are part of every
- * set and cannot be switched off. What a switched-off rule could not assess is shown all the same.
+ * <p>{@link #standard} holds all rules of this library. An app adds its own, tightens the limits,
+ * or switches rules off with a reason that each review shows. Fixed rules cannot be switched off.
+ * What a switched-off rule could not assess is shown all the same.
  *
  * <p>For example:
  *
@@ -41,10 +41,11 @@ import org.meltwright.units.ProblemException;
 public final class HeatingRules {
 
   private static final HeatingRules STANDARD =
-      new HeatingRules(byId(StandardRules.all()), Map.of());
+      new HeatingRules(byId(StandardRules.all()), Map.of(), HeatingLimits.standard());
 
   private final Map<String, HeatingRule> rules;
   private final Map<String, String> switchedOff;
+  private final HeatingLimits limits;
 
   /**
    * Returns all rules of this library, none switched off.
@@ -55,9 +56,41 @@ public final class HeatingRules {
     return STANDARD;
   }
 
-  private HeatingRules(Map<String, HeatingRule> rules, Map<String, String> switchedOff) {
+  private HeatingRules(
+      Map<String, HeatingRule> rules, Map<String, String> switchedOff, HeatingLimits limits) {
     this.rules = rules;
     this.switchedOff = switchedOff;
+    this.limits = limits;
+  }
+
+  /**
+   * Returns the limits of the set.
+   *
+   * @return the limits that each plan is held against, tightened further by the age of the youngest
+   */
+  public HeatingLimits limits() {
+    return limits;
+  }
+
+  /**
+   * Returns a set with tighter limits; each finding at such a limit says so and why. All that
+   * depends on a limit follows: target, margins, texts, actions, record forms.
+   *
+   * @param tighter the limits, in no figure looser than those of the set
+   * @param reason why, in the user's words
+   * @return the new set
+   * @throws ProblemException if a figure is looser, each one a problem, or no reason is given
+   */
+  public HeatingRules withLimits(HeatingLimits tighter, String reason) {
+    List<Problem> problems = new ArrayList<>(tighter.looserThan(limits));
+    if (reason.isBlank()) {
+      problems.add(Problem.of(HeatingProblem.REASON_MISSING, "limits"));
+    }
+    if (!problems.isEmpty()) {
+      throw new ProblemException(problems);
+    }
+    HeatingLimits all = limits.tightened(tighter.because(Bilingual.of(reason.strip())));
+    return new HeatingRules(rules, switchedOff, all);
   }
 
   /**
@@ -101,7 +134,7 @@ public final class HeatingRules {
     }
     List<HeatingRule> more = new ArrayList<>(rules.values());
     more.add(rule);
-    return new HeatingRules(byId(more), switchedOff);
+    return new HeatingRules(byId(more), switchedOff, limits);
   }
 
   /**
@@ -119,62 +152,67 @@ public final class HeatingRules {
     if (rule.info().fixed()) {
       throw new ProblemException(Problem.of(HeatingProblem.RULE_FIXED, id));
     }
-    if (reason.isBlank()) {
-      throw new ProblemException(Problem.of(HeatingProblem.REASON_MISSING, id));
-    }
-    Map<String, String> off = new TreeMap<>(switchedOff);
-    off.put(id, reason.strip());
-    return new HeatingRules(rules, Collections.unmodifiableMap(off));
+    return switchingOff(List.of(id), reason);
   }
 
   /**
-   * Returns a set that keeps the rules that match, and always the fixed ones.
+   * Returns a set in which all rules are switched off that do not match, but for the fixed ones;
+   * each review shows them with the reason.
    *
    * <p>For example, only the rules of one topic, or none but what may hurt someone.
    *
    * @param wanted which rules to keep
-   * @return the new set
+   * @param reason why the others go, in the user's words
+   * @return the new set; what was switched off before keeps its reason
+   * @throws ProblemException if no reason is given
    */
-  public HeatingRules keeping(Predicate<RuleInfo> wanted) {
-    List<HeatingRule> kept =
-        rules.values().stream().filter(r -> r.info().fixed() || wanted.test(r.info())).toList();
+  public HeatingRules keeping(Predicate<RuleInfo> wanted, String reason) {
+    List<String> dropped =
+        rules.values().stream()
+            .map(HeatingRule::info)
+            .filter(info -> !info.fixed() && !wanted.test(info))
+            .map(RuleInfo::id)
+            .toList();
+    return switchingOff(dropped, reason);
+  }
+
+  /** A reason given before stays: what is switched off twice has both. */
+  private HeatingRules switchingOff(List<String> ids, String reason) {
+    if (reason.isBlank()) {
+      throw new ProblemException(Problem.of(HeatingProblem.REASON_MISSING, String.join(", ", ids)));
+    }
     Map<String, String> off = new TreeMap<>(switchedOff);
-    off.keySet().removeIf(id -> kept.stream().noneMatch(r -> r.info().id().equals(id)));
-    return new HeatingRules(byId(kept), Collections.unmodifiableMap(off));
+    for (String id : ids) {
+      off.merge(id, reason.strip(), (one, other) -> one.equals(other) ? one : one + "; " + other);
+    }
+    return new HeatingRules(rules, Collections.unmodifiableMap(off), limits);
   }
 
   /**
    * Holds all rules against a plan.
    *
+   * <p>A rule that fails is named and not assessed, blocks if it would block, and spoils no other.
+   *
    * @param plan what is to be heated, with what and where
    * @return the review
    */
   public HeatingReview review(HeatingPlan plan) {
-    List<Finding> findings = new ArrayList<>();
-    Map<Missing, List<HeatingRule>> missing = new LinkedHashMap<>();
-    for (HeatingRule rule : rules.values()) {
-      RuleOutcome outcome = rule.review(plan);
-      if (outcome.isFound() && !switchedOff.containsKey(rule.info().id())) {
-        findings.add(new Finding(rule, outcome.details()));
-      }
-      for (Missing datum : outcome.missing()) {
-        missing.computeIfAbsent(datum, d -> new ArrayList<>()).add(rule);
-      }
-    }
-    List<NotAssessed> notAssessed = new ArrayList<>();
-    missing.forEach(
-        (datum, wantedBy) ->
-            notAssessed.add(new NotAssessed(datum.material(), datum.property(), wantedBy)));
-    return new HeatingReview(
-        plan,
-        findings.stream().sorted().toList(),
-        notAssessed.stream().sorted().toList(),
-        switchedOff);
+    return new Reviewing(plan.heldAgainst(limits), switchedOff).review(rules.values());
   }
 
   private static Map<String, HeatingRule> byId(Collection<HeatingRule> rules) {
     Map<String, HeatingRule> sorted = new TreeMap<>();
     rules.forEach(rule -> sorted.put(rule.info().id(), rule));
     return Collections.unmodifiableMap(sorted);
+  }
+
+  /**
+   * Returns the ids of the rules, what is switched off, and the limits.
+   *
+   * @return for example "73 rules, switched off: {minors-consent=…}, target 90.0 °C, …"
+   */
+  @Override
+  public String toString() {
+    return rules.size() + " rules, switched off: " + switchedOff + ", " + limits;
   }
 }

@@ -10,24 +10,30 @@ import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
 
 /**
- * What could not be assessed because a datum is missing: which datum, of what, and which rules
- * wanted it. It ranks as a caution: unknown is an answer, and not a good one.
+ * What could not be assessed because a datum is missing of something that was mentioned: which
+ * datum, of what, and which rules wanted it. It ranks as a caution at least: unknown is an answer,
+ * and not a good one. A rule that failed stands here too, by its name.
  *
- * <p>The order looks at what is missing and of what, not at the rules, and is inconsistent with
- * equals: collect those of several reviews by equality, then sort.
+ * <p>Entries that block come first, then the graver ones, then by what is missing and of what. The
+ * order does not look at the rules and is inconsistent with equals: collect those of several
+ * reviews by equality, then sort.
  *
- * <p>For example, beeswax and damar resin at 80 °C: nobody publishes a flash point of the resin.
+ * <p>For example, beeswax at 80 °C with an oil of which nobody states a flash point.
  *
  * <pre>{@code
- * Material resin = MaterialCatalogue.standard().require("damar");
+ * Material oil =
+ *     Material.builder("own-oil")
+ *         .names("Own oil", "Eigenes Öl")
+ *         .family(MaterialFamily.DRYING_OIL, MaterialRole.OIL)
+ *         .build();
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
- * Composition medium = Composition.ofParts(List.of(resin, wax), 1, 8);
- * HeatingPlan plan = HeatingPlan.builder(medium).liquidReading(ofCelsius(80)).build();
+ * Composition mix = Composition.ofParts(List.of(wax, oil), 9, 1);
+ * HeatingPlan plan = HeatingPlan.builder(mix).liquidReading(ofCelsius(80)).build();
  * NotAssessed unknown =
  *     HeatingRules.standard().review(plan).notAssessed().stream()
  *         .filter(n -> n.property().equals("flash-point"))
  *         .findFirst().get();
- * unknown.material(); // damar
+ * unknown.material(); // own-oil
  * unknown.ruleIds(); // [flash-margin]
  * unknown.severity(); // CAUTION
  * }</pre>
@@ -36,18 +42,46 @@ import org.meltwright.core.material.Material;
  */
 public final class NotAssessed implements Comparable<NotAssessed> {
 
+  /** The property of an entry that names a rule which failed. */
+  private static final String FAILED = "rule";
+
   private static final Comparator<NotAssessed> ORDER =
-      Comparator.comparing(NotAssessed::property)
+      Comparator.comparing(NotAssessed::isBlocking)
+          .reversed()
+          .thenComparing(NotAssessed::severity)
+          .thenComparing(NotAssessed::property)
           .thenComparing(n -> n.material().map(Material::id).orElse(""));
 
   private final @Nullable Material material;
   private final String property;
+  private final Severity severity;
   private final List<HeatingRule> rules;
+  private final HeatingLimits limits;
+  private final @Nullable String failure;
 
-  NotAssessed(@Nullable Material material, String property, List<HeatingRule> rules) {
+  /** A datum that is missing, and the rules that wanted it. */
+  NotAssessed(RuleOutcome.Missing datum, List<HeatingRule> rules, HeatingLimits limits) {
+    this(datum.material(), datum.property(), datum.severity(), rules, limits, null);
+  }
+
+  /** A rule that could not be applied, for a reason that is no datum. */
+  static NotAssessed ofFailed(HeatingRule rule, String failure, HeatingLimits limits) {
+    return new NotAssessed(null, FAILED, Severity.WARNING, List.of(rule), limits, failure);
+  }
+
+  private NotAssessed(
+      @Nullable Material material,
+      String property,
+      Severity severity,
+      List<HeatingRule> rules,
+      HeatingLimits limits,
+      @Nullable String failure) {
     this.material = material;
     this.property = property;
+    this.severity = severity;
     this.rules = rules;
+    this.limits = limits;
+    this.failure = failure;
   }
 
   /**
@@ -62,7 +96,8 @@ public final class NotAssessed implements Comparable<NotAssessed> {
   /**
    * Returns the id of what is missing.
    *
-   * @return for example {@code flash-point} or {@code overshoot}
+   * @return for example {@code flash-point} or {@code overshoot}; {@code rule} for a rule that
+   *     failed
    */
   public String property() {
     return property;
@@ -80,10 +115,19 @@ public final class NotAssessed implements Comparable<NotAssessed> {
   /**
    * Returns how it ranks.
    *
-   * @return {@link Severity#CAUTION}
+   * @return {@link Severity#CAUTION} or worse
    */
   public Severity severity() {
-    return Severity.CAUTION;
+    return severity;
+  }
+
+  /**
+   * Tells whether the work must not go on until this is known.
+   *
+   * @return whether a rule failed that blocks
+   */
+  public boolean isBlocking() {
+    return failure != null && rules.stream().anyMatch(rule -> rule.info().blocking());
   }
 
   /**
@@ -107,8 +151,11 @@ public final class NotAssessed implements Comparable<NotAssessed> {
   }
 
   private String text(String part, Locale locale) {
+    if (failure != null) {
+      return RuleTexts.failed(rules.get(0), part, locale, failure);
+    }
     String name = material().map(m -> m.name(locale)).orElse("");
-    return RuleTexts.missing(rules, property, part, locale, name);
+    return RuleTexts.missing(rules, property, part, locale, name, limits);
   }
 
   @Override
@@ -117,7 +164,7 @@ public final class NotAssessed implements Comparable<NotAssessed> {
   }
 
   /**
-   * Compares what is missing, of what, and for which rules.
+   * Compares what is missing, of what, how it ranks, and for which rules.
    *
    * @param other the other object
    * @return whether both say the same
@@ -127,6 +174,8 @@ public final class NotAssessed implements Comparable<NotAssessed> {
     return other instanceof NotAssessed that
         && Objects.equals(material, that.material)
         && property.equals(that.property)
+        && severity == that.severity
+        && Objects.equals(failure, that.failure)
         && ruleIds().equals(that.ruleIds());
   }
 

@@ -6,7 +6,8 @@ import static org.meltwright.safety.heating.Checks.CHECK;
 import java.util.OptionalInt;
 
 /**
- * Who works: teachers, adults, minors, and the age of the youngest.
+ * Who works: how many teach, how many adults and how many under 18 learn, the age of the youngest,
+ * and whether adults alone handle the pot. No names.
  *
  * <p>For example:
  *
@@ -22,9 +23,12 @@ import java.util.OptionalInt;
  * @param teachers how many teach or supervise
  * @param adults how many other adults work
  * @param minors how many under 18 work
- * @param youngestAge the age of the youngest in years; 0 if not stated
+ * @param youngest the age of the youngest in years; empty if not stated
+ * @param potHandledByAdults whether it is stated that adults alone handle the pot, so that the
+ *     limits of an age do not bind it
  */
-public record People(int teachers, int adults, int minors, int youngestAge) {
+public record People(
+    int teachers, int adults, int minors, OptionalInt youngest, boolean potHandledByAdults) {
 
   /** From this age on a person counts as an adult, in years. */
   public static final int ADULT = 18;
@@ -35,14 +39,15 @@ public record People(int teachers, int adults, int minors, int youngestAge) {
    * @param teachers how many teach or supervise
    * @param adults how many other adults work
    * @param minors how many under 18 work
-   * @param youngestAge the age of the youngest
+   * @param youngest the age of the youngest
+   * @param potHandledByAdults whether adults alone handle the pot
    * @throws org.meltwright.units.ProblemException if a number is negative or beyond all measure
    */
   public People {
     CHECK.between(teachers, 0, 10_000, "number of teachers");
     CHECK.between(adults, 0, 10_000, "number of adults");
     CHECK.between(minors, 0, 10_000, "number of minors");
-    CHECK.between(youngestAge, 0, 150, "age in years");
+    youngest.ifPresent(age -> CHECK.between(age, 0, 150, "age in years"));
   }
 
   /**
@@ -51,7 +56,7 @@ public record People(int teachers, int adults, int minors, int youngestAge) {
    * @return the people
    */
   public static People alone() {
-    return new People(0, 1, 0, 0);
+    return classOf(0, 1, 0);
   }
 
   /**
@@ -63,16 +68,7 @@ public record People(int teachers, int adults, int minors, int youngestAge) {
    * @return the people
    */
   public static People classOf(int teachers, int adults, int minors) {
-    return new People(teachers, adults, minors, 0);
-  }
-
-  /**
-   * Returns the age of the youngest.
-   *
-   * @return the age in years; empty if it is not stated
-   */
-  public OptionalInt youngest() {
-    return youngestAge == 0 ? OptionalInt.empty() : OptionalInt.of(youngestAge);
+    return new People(teachers, adults, minors, OptionalInt.empty(), false);
   }
 
   /**
@@ -81,7 +77,7 @@ public record People(int teachers, int adults, int minors, int youngestAge) {
    * @return whether there are minors
    */
   public boolean hasMinors() {
-    return minors > 0 || (youngestAge > 0 && youngestAge < ADULT);
+    return minors > 0 || (youngest.isPresent() && youngest.getAsInt() < ADULT);
   }
 
   /**
@@ -96,12 +92,27 @@ public record People(int teachers, int adults, int minors, int youngestAge) {
   /**
    * Returns a copy with the age of the youngest.
    *
-   * @param years the age in years, above zero
+   * @param years the age in years, not negative
    * @return the new people
-   * @throws org.meltwright.units.ProblemException if it is not above zero
+   * @throws org.meltwright.units.ProblemException if it is negative or above 150
    */
   public People withYoungest(int years) {
-    CHECK.between(years, 1, 150, "age in years");
-    return new People(teachers, adults, minors, years);
+    return new People(teachers, adults, minors, OptionalInt.of(years), potHandledByAdults);
+  }
+
+  /**
+   * Returns a copy in which it is stated that adults alone handle the pot.
+   *
+   * @return the new people
+   */
+  public People withPotHandledByAdults() {
+    return new People(teachers, adults, minors, youngest, true);
+  }
+
+  /** The limits that the age of the youngest sets to what they handle. */
+  HeatingLimits limits() {
+    return youngest.isPresent() && !potHandledByAdults
+        ? HeatingLimits.forYoungest(youngest.getAsInt())
+        : HeatingLimits.standard();
   }
 }

@@ -8,7 +8,8 @@ import org.meltwright.units.TemperaturePoint;
 
 /**
  * The wetted floor of a pot at its hottest: set point plus overshoot, or what was measured there if
- * that is more. A heated palette has no floor of its own: its surface is the wax.
+ * that is more. A heated palette has no floor of its own: its surface is the wax. A reading that is
+ * not reliable counts upwards only.
  *
  * <p>For example, a plate set to 85 °C that overshoots by 9 K, and one of which that is not stated:
  *
@@ -26,43 +27,38 @@ import org.meltwright.units.TemperaturePoint;
  * <p>Immutable and thread-safe.
  *
  * @param value the temperature; a lower bound if it is not known
- * @param isKnown whether the overshoot or a reading is stated; else the value is the bare set point
+ * @param isKnown whether the overshoot or a reliable reading tells it; else the value is a bare set
+ *     point, or a reading that counts upwards only
  */
 public record PotFloor(TemperaturePoint value, boolean isKnown) {
 
-  /** A water bath is no hotter than water boils at sea level, as long as there is water in it. */
-  private static final TemperaturePoint BOILING_BATH = TemperaturePoint.ofCelsius(100);
-
   /**
-   * Works out the floor of a plan.
+   * Works out the floor of a plan. A heated palette has none of its own; that of a water bath is
+   * told by what is measured in the wax, or not at all. Where nobody says what heats, a surface
+   * that was read counts as the floor.
    *
    * @param plan the plan
    * @return the floor; empty if there is none or nothing tells it
    */
   static Optional<PotFloor> of(HeatingPlan plan) {
-    return plan.heat()
-        .filter(heat -> heat.kind() != Kind.HEATED_PALETTE)
-        .flatMap(heat -> of(heat, plan.surfaceReading()));
+    boolean hasNone =
+        plan.heat()
+            .map(HeatSource::kind)
+            .filter(kind -> kind == Kind.HEATED_PALETTE || kind == Kind.WATER_BATH)
+            .isPresent();
+    return hasNone ? Optional.empty() : ofPot(plan);
   }
 
-  private static Optional<PotFloor> of(HeatSource heat, Optional<TemperaturePoint> reading) {
-    Optional<TemperaturePoint> setPoint = heat.setPoint();
-    Optional<TemperaturePoint> stated = heat.highestSurface();
-    if (stated.isPresent()) {
-      return Optional.of(new PotFloor(higher(stated.get(), reading), true));
+  private static Optional<PotFloor> ofPot(HeatingPlan plan) {
+    Optional<TemperaturePoint> stated = plan.heat().flatMap(HeatSource::highestSurface);
+    Optional<TemperaturePoint> reading = plan.surfaceReading();
+    Optional<TemperaturePoint> least = stated.or(() -> plan.heat().flatMap(HeatSource::setPoint));
+    // a reading below the set point cannot be the highest over one thermostat cycle
+    boolean readingBinds =
+        reading.isPresent() && least.filter(l -> l.isAbove(reading.get())).isEmpty();
+    if (readingBinds) {
+      return Optional.of(new PotFloor(reading.get(), plan.isSurfaceReadingReliable()));
     }
-    if (reading.isPresent()) {
-      // a reading below the set point cannot be the highest over one thermostat cycle
-      TemperaturePoint floor = higher(reading.get(), setPoint);
-      return Optional.of(new PotFloor(floor, floor.equals(reading.get())));
-    }
-    if (heat.kind() == Kind.WATER_BATH && setPoint.isEmpty()) {
-      return Optional.of(new PotFloor(BOILING_BATH, true));
-    }
-    return setPoint.map(t -> new PotFloor(t, false));
-  }
-
-  private static TemperaturePoint higher(TemperaturePoint one, Optional<TemperaturePoint> other) {
-    return other.filter(o -> o.isAbove(one)).orElse(one);
+    return least.map(t -> new PotFloor(t, stated.isPresent()));
   }
 }

@@ -22,22 +22,20 @@ import javax.measure.quantity.Volume;
  * <p>Immutable and thread-safe.
  *
  * @param volumeCubicMetres the volume, in m³, above zero
- * @param extractionCubicMetresPerHour the air drawn out, in m³/h; NaN if not stated
+ * @param extractionCubicMetresPerHour the air drawn out, in m³/h; empty if not stated
  */
-public record Room(double volumeCubicMetres, double extractionCubicMetresPerHour) {
+public record Room(double volumeCubicMetres, OptionalDouble extractionCubicMetresPerHour) {
 
   /**
    * Guards the numbers.
    *
    * @param volumeCubicMetres the volume
-   * @param extractionCubicMetresPerHour the air drawn out; NaN if not stated
+   * @param extractionCubicMetresPerHour the air drawn out; empty if not stated
    * @throws org.meltwright.units.ProblemException if a number cannot be
    */
   public Room {
     CHECK.between(volumeCubicMetres, 1e-3, 1e7, "volume of the room in m³");
-    if (!Double.isNaN(extractionCubicMetresPerHour)) {
-      CHECK.between(extractionCubicMetresPerHour, 0, 1e8, "extraction in m³/h");
-    }
+    extractionCubicMetresPerHour.ifPresent(air -> CHECK.between(air, 0, 1e8, "extraction in m³/h"));
   }
 
   /**
@@ -48,7 +46,7 @@ public record Room(double volumeCubicMetres, double extractionCubicMetresPerHour
    * @throws org.meltwright.units.ProblemException if it is not above zero
    */
   public static Room of(Quantity<Volume> volume) {
-    return new Room(CHECK.between(volume, 1e-3, 1e7, "volume of the room"), Double.NaN);
+    return new Room(CHECK.between(volume, 1e-3, 1e7, "volume of the room"), OptionalDouble.empty());
   }
 
   /**
@@ -57,9 +55,9 @@ public record Room(double volumeCubicMetres, double extractionCubicMetresPerHour
    * @return the air changes per hour; empty if the extraction is not stated
    */
   public OptionalDouble airChangesPerHour() {
-    return Double.isNaN(extractionCubicMetresPerHour)
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(extractionCubicMetresPerHour / volumeCubicMetres);
+    return extractionCubicMetresPerHour.isPresent()
+        ? OptionalDouble.of(extractionCubicMetresPerHour.getAsDouble() / volumeCubicMetres)
+        : OptionalDouble.empty();
   }
 
   /**
@@ -70,7 +68,6 @@ public record Room(double volumeCubicMetres, double extractionCubicMetresPerHour
    * @throws org.meltwright.units.ProblemException if it is negative
    */
   public Room withExtractionCubicMetresPerHour(double cubicMetresPerHour) {
-    return new Room(
-        volumeCubicMetres, CHECK.between(cubicMetresPerHour, 0, 1e8, "extraction in m³/h"));
+    return new Room(volumeCubicMetres, OptionalDouble.of(cubicMetresPerHour));
   }
 }

@@ -4,27 +4,33 @@ package org.meltwright.safety.heating;
 import static org.meltwright.safety.heating.Checks.CHECK;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
 
 /**
- * What one rule makes of one plan: nothing, a finding with the numbers it speaks of, and what it
- * could not assess.
+ * What one rule makes of one plan: nothing, a finding with the numbers it speaks of, what it could
+ * not assess, and what nobody mentioned.
  *
- * <p>For example, what a rule answers about a pot that is 70 % full, of which no thermometer is
- * stated:
+ * <p><em>Not assessed</em> is a figure or a reading without which something that was mentioned
+ * cannot be judged: a pot without a probe, a wax without a flash point. <em>Not asked</em> is what
+ * nobody mentioned at all, such as the room.
+ *
+ * <p>For example, what a rule answers about a pot that is 70 % full on a plate of which the
+ * overshoot is not stated:
  *
  * <pre>{@code
  * double level = 0.7;
  * RuleOutcome outcome =
  *     RuleOutcome.foundIf(Limit.exceeds(level, 2.0 / 3))
  *         .with("percent", level * 100)
- *         .andNotAssessed("thermometer");
+ *         .andNotAssessed("overshoot");
  * outcome.isFound(); // true
- * RuleOutcome.notAssessed("fill-level").isFound(); // false
+ * RuleOutcome.notAsked("fill-level").isFound(); // false
  * }</pre>
  *
  * <p>Immutable and thread-safe.
@@ -32,21 +38,28 @@ import org.meltwright.core.material.Material;
 public final class RuleOutcome {
 
   /** Nothing found and nothing left unassessed. */
-  public static final RuleOutcome NOTHING = new RuleOutcome(null, List.of());
+  public static final RuleOutcome NOTHING = new RuleOutcome(null, List.of(), List.of(), List.of());
+
+  private static final RuleOutcome FOUND =
+      new RuleOutcome(Map.of(), List.of(), List.of(), List.of());
 
   private final @Nullable Map<String, Object> found;
   private final List<Missing> missing;
+  private final List<String> notAsked;
+  private final List<HeatingLimits.Figure> limits;
 
   /**
    * A datum that a rule needed and did not have.
    *
    * @param material the material it is missing of; null if it is missing of the plan
    * @param property the id of what is missing, for example {@code flash-point}
+   * @param severity how it ranks, a caution at least
    */
-  record Missing(@Nullable Material material, String property) {
+  record Missing(@Nullable Material material, String property, Severity severity) {
 
     Missing {
       CHECK.named(property, "what was not assessed");
+      severity = severity.isAtLeast(Severity.CAUTION) ? severity : Severity.CAUTION;
     }
   }
 
@@ -56,7 +69,7 @@ public final class RuleOutcome {
    * @return the outcome
    */
   public static RuleOutcome found() {
-    return new RuleOutcome(Map.of(), List.of());
+    return FOUND;
   }
 
   /**
@@ -80,9 +93,40 @@ public final class RuleOutcome {
     return NOTHING.andNotAssessed(property);
   }
 
-  private RuleOutcome(@Nullable Map<String, Object> found, List<Missing> missing) {
+  /**
+   * Returns that nobody mentioned something.
+   *
+   * @param what the id of what was not mentioned; its text stands beside the rule under {@code
+   *     asked.<what>}
+   * @return the outcome
+   */
+  public static RuleOutcome notAsked(String what) {
+    return NOTHING.andNotAsked(what);
+  }
+
+  /**
+   * Returns what a plan says of a circumstance.
+   *
+   * @param plan the plan
+   * @param circumstance what is always a wrong
+   * @return a finding if it is stated, nothing if it is denied; else that nobody mentioned it
+   */
+  public static RuleOutcome of(HeatingPlan plan, Circumstance circumstance) {
+    if (plan.has(circumstance)) {
+      return FOUND;
+    }
+    return plan.denies(circumstance) ? NOTHING : notAsked(circumstance.id());
+  }
+
+  private RuleOutcome(
+      @Nullable Map<String, Object> found,
+      List<Missing> missing,
+      List<String> notAsked,
+      List<HeatingLimits.Figure> limits) {
     this.found = found;
     this.missing = missing;
+    this.notAsked = notAsked;
+    this.limits = limits;
   }
 
   /**
@@ -108,7 +152,18 @@ public final class RuleOutcome {
     }
     Map<String, Object> more = new LinkedHashMap<>(found);
     more.put(name, value);
-    return new RuleOutcome(Map.copyOf(more), missing);
+    return new RuleOutcome(Collections.unmodifiableMap(more), missing, notAsked, limits);
+  }
+
+  /**
+   * Returns a copy whose finding rests on figures of the plan's limits: where one is tightened, the
+   * finding says so and why.
+   *
+   * @param figures the figures
+   * @return the new outcome
+   */
+  public RuleOutcome at(HeatingLimits.Figure... figures) {
+    return found == null ? this : new RuleOutcome(found, missing, notAsked, List.of(figures));
   }
 
   /**
@@ -118,7 +173,19 @@ public final class RuleOutcome {
    * @return the new outcome
    */
   public RuleOutcome andNotAssessed(String property) {
-    return and(new Missing(null, property));
+    return and(new Missing(null, property, Severity.CAUTION));
+  }
+
+  /**
+   * Returns a copy in which nobody mentioned something.
+   *
+   * @param what the id of what was not mentioned
+   * @return the new outcome
+   */
+  public RuleOutcome andNotAsked(String what) {
+    List<String> more = new ArrayList<>(notAsked);
+    more.add(CHECK.named(what, "what was not asked"));
+    return new RuleOutcome(found, missing, List.copyOf(more), limits);
   }
 
   /**
@@ -129,7 +196,19 @@ public final class RuleOutcome {
    * @return the new outcome
    */
   public RuleOutcome andNotAssessed(Material material, String property) {
-    return and(new Missing(material, property));
+    return andNotAssessed(material, property, Severity.CAUTION);
+  }
+
+  /**
+   * Returns a copy in which a datum of a material was missing that ranks above a caution.
+   *
+   * @param material the material
+   * @param property the id of what is missing
+   * @param severity how it ranks; below a caution it counts as one
+   * @return the new outcome
+   */
+  public RuleOutcome andNotAssessed(Material material, String property, Severity severity) {
+    return and(new Missing(material, property, severity));
   }
 
   /**
@@ -139,13 +218,13 @@ public final class RuleOutcome {
    * @return the new outcome
    */
   public RuleOutcome andFoundIf(boolean condition) {
-    return condition && found == null ? new RuleOutcome(Map.of(), missing) : this;
+    return condition && found == null ? new RuleOutcome(Map.of(), missing, notAsked, limits) : this;
   }
 
   private RuleOutcome and(Missing one) {
     List<Missing> more = new ArrayList<>(missing);
     more.add(one);
-    return new RuleOutcome(found, List.copyOf(more));
+    return new RuleOutcome(found, List.copyOf(more), notAsked, limits);
   }
 
   Map<String, Object> details() {
@@ -154,5 +233,40 @@ public final class RuleOutcome {
 
   List<Missing> missing() {
     return missing;
+  }
+
+  List<String> notAsked() {
+    return notAsked;
+  }
+
+  List<HeatingLimits.Figure> limits() {
+    return limits;
+  }
+
+  /**
+   * Compares the finding with its values, what was not assessed and what was not asked.
+   *
+   * @param other the other object
+   * @return whether both say the same
+   */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof RuleOutcome that
+        && Objects.equals(found, that.found)
+        && missing.equals(that.missing)
+        && notAsked.equals(that.notAsked)
+        && limits.equals(that.limits);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(found, missing, notAsked, limits);
+  }
+
+  @Override
+  public String toString() {
+    return (found == null ? "nothing found" : "found " + found)
+        + (missing.isEmpty() ? "" : ", not assessed " + missing)
+        + (notAsked.isEmpty() ? "" : ", not asked " + notAsked);
   }
 }

@@ -1,8 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
-import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.units.Limit;
@@ -26,7 +27,7 @@ import org.meltwright.units.TemperaturePoint;
  * table.band(ofFahrenheit(200)); // AT_CEILING
  * table.floorBand(ofCelsius(100)); // AT_CEILING
  * table.hasBegun(TemperatureTable.Band.ABOVE_TARGET, ofCelsius(90)); // false
- * table.hardCeiling().minus(table.target()); // 3.3 K
+ * table.limits().hardCeiling().minus(table.limits().target()); // 3.3 K
  * }</pre>
  *
  * <p>This class is immutable and thread-safe.
@@ -63,86 +64,41 @@ public final class TemperatureTable {
   /** From this, 110 °C, the fume text is shown. Reached at its value; not a measured onset. */
   public static final TemperaturePoint FUME = TemperaturePoint.ofCelsius(110);
 
+  static final double ABSOLUTE_ZERO_CELSIUS = -273.15;
+
   /** How far above its clear point a mix is kept so that it does not set on the brush. */
   private static final TemperatureDifference BRUSH_MARGIN = TemperatureDifference.ofKelvin(10);
 
+  /** The table of the standard limits. */
+  public static final TemperatureTable STANDARD = new TemperatureTable(HeatingLimits.standard());
+
+  private static final Band[] WORST_FIRST = {
+    Band.FUME, Band.AT_CEILING, Band.ABOVE_TARGET, Band.DARKENING
+  };
+
+  private final HeatingLimits limits;
+
   /**
-   * The table with the limits of this library: target 90.0 °C, which is 194 °F; hard ceiling 93.3
-   * °C, 200 °F rounded down; floor of a pot 110 °C; 50 K below the flash point; a window of 5 K.
+   * Returns the table of some limits.
+   *
+   * @param limits the limits
+   * @return the table
    */
-  public static final TemperatureTable STANDARD =
-      new TemperatureTable(
-          TemperaturePoint.ofCelsius(90),
-          TemperaturePoint.ofCelsius(93.3),
-          TemperaturePoint.ofCelsius(110),
-          TemperatureDifference.ofKelvin(50),
-          TemperatureDifference.ofKelvin(5));
+  public static TemperatureTable of(HeatingLimits limits) {
+    return limits.equals(STANDARD.limits) ? STANDARD : new TemperatureTable(limits);
+  }
 
-  private static final List<Band> WORST_FIRST =
-      List.of(Band.FUME, Band.AT_CEILING, Band.ABOVE_TARGET, Band.DARKENING);
-
-  private final TemperaturePoint target;
-  private final TemperaturePoint hardCeiling;
-  private final TemperaturePoint floorLimit;
-  private final TemperatureDifference flashMargin;
-  private final TemperatureDifference leastWidth;
-
-  private TemperatureTable(
-      TemperaturePoint target,
-      TemperaturePoint hardCeiling,
-      TemperaturePoint floorLimit,
-      TemperatureDifference flashMargin,
-      TemperatureDifference leastWidth) {
-    this.target = target;
-    this.hardCeiling = hardCeiling;
-    this.floorLimit = floorLimit;
-    this.flashMargin = flashMargin;
-    this.leastWidth = leastWidth;
+  private TemperatureTable(HeatingLimits limits) {
+    this.limits = limits;
   }
 
   /**
-   * Returns the target ceiling of the wax.
+   * Returns the limits that the bands follow from.
    *
-   * @return the temperature; it is passed only beyond its value
+   * @return the limits
    */
-  public TemperaturePoint target() {
-    return target;
-  }
-
-  /**
-   * Returns the hard ceiling of the wax.
-   *
-   * @return the temperature; it is reached at its value
-   */
-  public TemperaturePoint hardCeiling() {
-    return hardCeiling;
-  }
-
-  /**
-   * Returns the limit of the floor of a pot.
-   *
-   * @return the temperature; it is reached at its value
-   */
-  public TemperaturePoint floorLimit() {
-    return floorLimit;
-  }
-
-  /**
-   * Returns how far below the lowest usable flash point wax must stay.
-   *
-   * @return the difference, above zero
-   */
-  public TemperatureDifference flashMargin() {
-    return flashMargin;
-  }
-
-  /**
-   * Returns the least room between the bounds of a working window that one can work in.
-   *
-   * @return the difference, above zero
-   */
-  public TemperatureDifference leastWidth() {
-    return leastWidth;
+  public HeatingLimits limits() {
+    return limits;
   }
 
   /**
@@ -152,10 +108,12 @@ public final class TemperatureTable {
    * @return the band
    */
   public Band band(TemperaturePoint wax) {
-    return WORST_FIRST.stream()
-        .filter(band -> hasBegun(band, wax))
-        .findFirst()
-        .orElse(Band.WORKING);
+    for (Band band : WORST_FIRST) {
+      if (hasBegun(band, wax)) {
+        return band;
+      }
+    }
+    return Band.WORKING;
   }
 
   /**
@@ -169,8 +127,8 @@ public final class TemperatureTable {
     return switch (band) {
       case WORKING -> true;
       case DARKENING -> Limit.exceeds(wax, DARKENING);
-      case ABOVE_TARGET -> Limit.exceeds(wax, target);
-      case AT_CEILING -> Limit.reaches(wax, hardCeiling);
+      case ABOVE_TARGET -> Limit.exceeds(wax, limits.target());
+      case AT_CEILING -> Limit.reaches(wax, limits.hardCeiling());
       case FUME -> Limit.reaches(wax, FUME);
     };
   }
@@ -183,41 +141,73 @@ public final class TemperatureTable {
    *     the two never comes
    */
   public FloorBand floorBand(TemperaturePoint floor) {
-    if (Limit.reaches(floor, floorLimit)) {
+    if (Limit.reaches(floor, limits.floorLimit())) {
       return FloorBand.TOO_HOT;
     }
-    return Limit.reaches(floor, hardCeiling) ? FloorBand.AT_CEILING : FloorBand.WORKING;
+    return Limit.reaches(floor, limits.floorCaution()) ? FloorBand.AT_CEILING : FloorBand.WORKING;
   }
 
   /**
    * Returns the temperature that wax must stay below for a flash point.
    *
    * @param flashPoint the lowest usable flash point of the mix
-   * @return the flash point less the margin; it is reached at its value
+   * @return the flash point less the margin, absolute zero at least; it is reached at its value
    */
   public TemperaturePoint flashLimit(TemperaturePoint flashPoint) {
-    return flashPoint.minus(flashMargin);
+    return below(flashPoint, limits.flashMargin());
+  }
+
+  /** So much lower, or absolute zero. */
+  static TemperaturePoint below(TemperaturePoint point, TemperatureDifference margin) {
+    double celsius = point.celsius() - margin.kelvin();
+    return TemperaturePoint.ofCelsius(Math.max(celsius, ABSOLUTE_ZERO_CELSIUS));
   }
 
   /**
    * Returns where a mix can be worked: from 10 K above its clear point, so that it does not set on
-   * the brush (common practice), up to a ceiling, with the {@link #leastWidth} between them.
+   * the brush (common practice), up to a ceiling, with the {@link HeatingLimits#leastWidth} between
+   * them.
    *
    * @param mix what is heated
-   * @param ceiling the {@link #target}, or less where a flash point asks for it
-   * @return the working window
-   * @throws org.meltwright.units.ProblemException if nothing melts, or what melts has no figure
+   * @param ceiling the {@link HeatingLimits#target}, or less where a flash point asks for it
+   * @return the working window; empty if nothing melts, or what melts has no melting range
    */
-  public WorkingWindow window(Composition mix, TemperaturePoint ceiling) {
-    return WorkingWindow.of(mix, ceiling, BRUSH_MARGIN, leastWidth);
+  public Optional<WorkingWindow> window(Composition mix, TemperaturePoint ceiling) {
+    return WorkingWindow.find(mix, ceiling, BRUSH_MARGIN, limits.leastWidth());
   }
 
   /** Tells whether a limit of wax or floor lies between two temperatures, or at one of them. */
   boolean tellsApart(TemperaturePoint one, TemperaturePoint other) {
-    return Stream.of(target, hardCeiling, floorLimit, FUME)
+    return Stream.of(limits.target(), limits.hardCeiling(), limits.floorLimit(), DARKENING, FUME)
         .anyMatch(
             limit ->
                 Limit.reaches(one, limit) != Limit.reaches(other, limit)
                     || Limit.exceeds(one, limit) != Limit.exceeds(other, limit));
+  }
+
+  /**
+   * Compares the limits.
+   *
+   * @param other the other object
+   * @return whether both tables are the same
+   */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof TemperatureTable that && limits.equals(that.limits);
+  }
+
+  @Override
+  public int hashCode() {
+    return limits.hashCode();
+  }
+
+  /**
+   * Returns the limits.
+   *
+   * @return for example "target 90.0 °C, hard ceiling 93.3 °C, …"
+   */
+  @Override
+  public String toString() {
+    return limits.toString();
   }
 }

@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.assertj.core.data.Percentage;
+import org.meltwright.units.TemperaturePoint;
 
 /** One line of a file of cases: a mixture in a few words, and what is expected of it. */
 record HazardCase(
@@ -35,7 +38,9 @@ record HazardCase(
   }
 
   RuleSet rules() {
-    return day.equals("GHS") ? RuleSet.unGhsAcuteToxicity() : RuleSet.clpOn(LocalDate.parse(day));
+    return day.equals("GHS")
+        ? RuleSet.unGhsOn(LocalDate.of(2026, 6, 1))
+        : RuleSet.clpOn(LocalDate.parse(day));
   }
 
   HazardReview review() {
@@ -67,21 +72,33 @@ record HazardCase(
     if (known.equals("unknown")) {
       return SubstanceHazards.unknown(name);
     }
+    if (known.equals("none oel")) {
+      return SubstanceHazards.builder(name).unionWorkplaceLimit().build();
+    }
     if (known.startsWith("cas ")) {
       String cas = known.substring(4);
       return rules.find(cas).orElseGet(() -> SubstanceHazards.unknown("CAS " + cas));
     }
-    SubstanceSheet b = SubstanceHazards.ofDataSheet(name);
+    SubstanceSheet b = SubstanceHazards.builder(name);
     BRACES.matcher(known).results().forEach(r -> b.classified(r.group(1)));
     ESTIMATE
         .matcher(known)
         .results()
         .forEach(r -> b.estimate(UptakeForm.ofId(r.group(1)), Double.parseDouble(r.group(2))));
-    FACTORS
-        .matcher(known)
-        .results()
-        .forEach(r -> b.factors(Double.parseDouble(r.group(1)), Double.parseDouble(r.group(2))));
+    FACTORS.matcher(known).results().forEach(r -> factors(b, r.group(1), r.group(2)));
+    if (known.endsWith("note 12")) {
+      b.notes("12");
+    }
     return known.contains("not-additive") ? b.notAdditive().build() : b.build();
+  }
+
+  private static void factors(SubstanceSheet b, String acute, String chronic) {
+    if (!acute.equals("0")) {
+      b.acuteFactor(Double.parseDouble(acute));
+    }
+    if (!chronic.equals("0")) {
+      b.chronicFactor(Double.parseDouble(chronic));
+    }
   }
 
   private void facts(HazardMixture.Builder b) {
@@ -92,13 +109,36 @@ record HazardCase(
     String[] words = facts.split(" ", -1);
     for (int i = 0; i < words.length; i++) {
       switch (words[i]) {
-        case "solid" -> b.state(PhysicalState.SOLID);
+        case "solid" -> b.state(PhysicalState.SOLID_AT_40);
         case "liquid" -> b.state(PhysicalState.LIQUID);
         case "viscosity" -> b.viscosityAt40(Double.parseDouble(words[++i]));
+        case "flash" -> b.flashPoint(celsius(words[++i]));
+        case "boil" -> b.initialBoilingPoint(celsius(words[++i]));
+        case "reserve-tested" -> b.reserve(1).phRefutedByTest();
+        case "public", "professional", "paint" -> {}
         case "ph" -> b.ph(Double.parseDouble(words[++i]));
-        default -> assertThat(words[i]).isEmpty();
+        default -> supplement(b, words[i]);
       }
     }
+  }
+
+  private static void supplement(HazardMixture.Builder b, String word) {
+    if (!word.isEmpty()) {
+      b.supplement(word);
+    }
+  }
+
+  private static TemperaturePoint celsius(String text) {
+    return TemperaturePoint.ofCelsius(Double.parseDouble(text));
+  }
+
+  private HazardLabel label(HazardReview review) {
+    LabelDetails.Builder b =
+        LabelDetails.builder()
+            .disposal("a collection point", "einer Sammelstelle")
+            .extinguisher("dry powder", "Löschpulver");
+    return HazardLabel.of(
+        review, facts.contains("professional") ? b.forProfessionals().build() : b.build());
   }
 
   void check() {
@@ -114,8 +154,12 @@ record HazardCase(
       checkEstimate(review, UptakeForm.ofId(what.substring(4)), Double.parseDouble(value));
       return;
     }
+    if (checkLabel(review, what, value)) {
+      return;
+    }
     LabelElements elements =
-        LabelElements.of(review.rules().hasLabels() ? review.categories() : List.of());
+        LabelElements.of(
+            review.rules().hasLabels() ? review.categories() : List.of(), review.rules());
     switch (what) {
       case "H" -> assertThat(String.join(",", elements.hazardStatements())).isEqualTo(value);
       case "EUH" ->
@@ -134,6 +178,58 @@ record HazardCase(
     }
   }
 
+  /** Checks what a label or a whole review says; false if the word is not one of these. */
+  private boolean checkLabel(HazardReview review, String what, String value) {
+    List<String> expected = value.isEmpty() ? List.of() : List.of(value.split(","));
+    switch (what) {
+      case "classes" ->
+          assertThat(classes(review))
+              .containsExactlyInAnyOrderElementsOf(TextTable.items(value, ","));
+      case "label-H" ->
+          assertThat(statements(review, "H")).containsExactlyInAnyOrderElementsOf(expected);
+      case "label-EUH" ->
+          assertThat(statements(review, "EUH")).containsExactlyInAnyOrderElementsOf(expected);
+      case "P" ->
+          assertThat(
+                  label(review).precautions().stream()
+                      .filter(p -> p.verdict().isPrinted())
+                      .map(Precaution::code))
+              .containsAll(expected);
+      case "unknown" ->
+          assertThat(review.unknownAcutePercent(UptakeForm.ORAL))
+              .isEqualTo(Double.parseDouble(value));
+      case "named" ->
+          assertThat(label(review).namedIngredients())
+              .extracting(i -> i.name(Locale.ENGLISH))
+              .containsExactly(value);
+      default -> {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static List<String> classes(HazardReview review) {
+    return review.findings().stream()
+        .filter(HazardFinding::isClassified)
+        .map(f -> f.hazardClass().id() + " " + f.category().orElseThrow().key())
+        .toList();
+  }
+
+  /** By rules without labels the statements of the classes. */
+  private List<String> statements(HazardReview review, String start) {
+    Stream<String> codes =
+        review.rules().hasLabels()
+            ? Stream.concat(
+                label(review).hazardStatements().stream(),
+                label(review).supplementalStatements().stream())
+            : review.categories().stream().map(HazardCategory::statement);
+    return codes
+        .flatMap(code -> Stream.of(code.split("\\+")))
+        .filter(code -> code.startsWith(start))
+        .toList();
+  }
+
   private static void checkEstimate(HazardReview review, UptakeForm form, double expected) {
     Working w =
         review.finding(form.hazardClass()).workings().stream()
@@ -146,7 +242,7 @@ record HazardCase(
   private static void checkClass(HazardFinding finding, String value) {
     String found =
         switch (finding.status()) {
-          case CLASSIFIED -> finding.category();
+          case CLASSIFIED -> finding.category().map(Category::key).orElse("");
           case NOT_CLASSIFIED -> "-";
           case INSUFFICIENT_DATA -> "?";
         };

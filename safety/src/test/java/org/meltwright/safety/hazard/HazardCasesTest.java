@@ -4,6 +4,7 @@ package org.meltwright.safety.hazard;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -12,7 +13,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 class HazardCasesTest {
 
   static List<HazardCase> cases() {
-    return HazardCase.all("hazard-cases.txt");
+    return Stream.of("hazard-cases.txt", "hazard-cases-label.txt")
+        .flatMap(file -> HazardCase.all(file).stream())
+        .toList();
   }
 
   @ParameterizedTest(name = "{0}")

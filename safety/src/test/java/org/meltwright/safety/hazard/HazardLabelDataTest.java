@@ -26,7 +26,8 @@ class HazardLabelDataTest {
           .nominalMass(MetricUnits.grams(40))
           .batch("2026-11-A")
           .supplier(
-              new LabelSupplier("Studio Fern", "Mill Lane 1, Oldtown", "+00 123", "fern.example"))
+              LabelSupplier.of("Studio Fern", "Mill Lane 1, Oldtown", "+00 123")
+                  .withElectronicAddress("fern.example"))
           .maximumTemperature(TemperaturePoint.ofCelsius(90))
           .disposal("a collection point for hazardous waste", "einer Schadstoffsammelstelle")
           .build();

@@ -4,6 +4,7 @@ package org.meltwright.safety.hazard;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Locale;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -12,6 +13,9 @@ import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.core.material.MaterialFamily;
 
 class PigmentHazardsTest {
+
+  private static final Set<String> NEVER_HEATED =
+      Set.of("lead", "chromate", "mercury", "arsenic", "radioactive");
 
   @ParameterizedTest
   @CsvSource({
@@ -48,7 +52,7 @@ class PigmentHazardsTest {
   void sharedColourIndexName_givesTheStrictest() {
     assertThat(PigmentHazards.byColourIndexName("PBr7"))
         .map(PigmentHazard::dust)
-        .hasValue(DustClass.TOXIC_METAL);
+        .hasValue(DustClass.HARMFUL);
   }
 
   @Test
@@ -100,7 +104,61 @@ class PigmentHazardsTest {
   void nothingElse_isNeverHeated() {
     assertThat(PigmentHazards.all())
         .filteredOn(p -> p.heatUse() == HeatUse.NEVER_HEATED)
-        .allMatch(p -> p.holds("Pb") || p.holds("Hg") || p.holds("As"));
+        .allMatch(p -> NEVER_HEATED.contains(p.reasonKey()));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"7789-06-2", "10294-40-3", "13530-65-9", "11103-86-9", "13765-19-0"})
+  void chromates_areNeverHeated(String cas) {
+    assertThat(PigmentHazards.byCas(cas))
+        .map(PigmentHazard::heatUse)
+        .hasValue(HeatUse.NEVER_HEATED);
+  }
+
+  @Test
+  void leadTinYellow_isLead() {
+    assertThat(PigmentHazards.byCas("12036-31-6")).map(p -> p.holds("Pb")).hasValue(true);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "PY157, REFUSE_POWDER",
+    "PBr7,  HARMFUL",
+    "PG18,  HARMFUL",
+    "PG17,  HARMFUL",
+    "PY35:1, TOXIC_METAL"
+  })
+  void dust_followsTheListOfNames(String colourIndexName, DustClass dust) {
+    assertThat(PigmentHazards.byColourIndexName(colourIndexName))
+        .map(PigmentHazard::dust)
+        .hasValue(dust);
+  }
+
+  @Test
+  void cobaltViolet_isTheArsenateUntilANumberSettlesIt() {
+    Material.Builder unsettled = Material.builder("cobalt-violet");
+    assertThat(PigmentHazards.of(unsettled.build()))
+        .map(PigmentHazard::heatUse)
+        .hasValue(HeatUse.NEVER_HEATED);
+    assertThat(PigmentHazards.of(Material.builder("cobalt-violet").cas("13455-36-2").build()))
+        .map(PigmentHazard::id)
+        .hasValue("cobalt-violet-phosphate");
+    assertThat(PigmentHazards.of(Material.builder("cobalt-violet").colourIndexName("PV14").build()))
+        .map(PigmentHazard::heatUse)
+        .hasValue(HeatUse.FLAME_FREE);
+    assertThat(PigmentHazards.of(Material.builder("cobalt-violet").cas("13463-67-7").build()))
+        .map(PigmentHazard::heatUse)
+        .hasValue(HeatUse.NEVER_HEATED);
+  }
+
+  @Test
+  void colourIndexNameOfAWorsePigment_prevailsOverTheNumber() {
+    Material contradicted =
+        Material.builder("my-white").cas("13463-67-7").colourIndexName("PW1").build();
+    Material sienna =
+        Material.builder("my-sienna").cas("1309-37-1").colourIndexName("PBr7").build();
+    assertThat(PigmentHazards.of(contradicted)).map(PigmentHazard::id).hasValue("lead-white");
+    assertThat(PigmentHazards.of(sienna)).map(PigmentHazard::dust).hasValue(DustClass.FINE);
   }
 
   @Test

@@ -30,7 +30,7 @@ final class AppRule {
         public RuleInfo info() { return info; }
         public RuleOutcome review(HeatingPlan plan) {
           return plan.hoursHeld().isEmpty()
-              ? RuleOutcome.notAssessed("hours-held")
+              ? RuleOutcome.notAsked("hours-held")
               : RuleOutcome.foundIf(Limit.exceeds(plan.hoursHeld().getAsDouble(), 8));
         }
       }

@@ -4,6 +4,7 @@ package org.meltwright.safety.heating;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
@@ -72,8 +73,10 @@ class HeatingReviewDataTest {
     assertThat(wax.basis()).isEqualTo("liquid-measured");
     assertThat(wax.marginToTargetKelvin()).isCloseTo(2, within(1e-9));
     assertThat(wax.marginToHardCeilingKelvin()).isCloseTo(5.3, within(1e-9));
-    assertThat(data.targetCelsius()).isEqualTo(90);
-    assertThat(data.hardCeilingCelsius()).isEqualTo(93.3);
+    assertThat(data.limits())
+        .isEqualTo(new HeatingReviewData.LimitsData(90, 93.3, 110, 50, 5, List.of()));
+    assertThat(data.readings())
+        .containsExactly(new HeatingReviewData.ReadingData("liquid", 88, null, true));
     assertThat(data.potFloor()).isEqualTo(new HeatingReviewData.Floor(95, true));
   }
 

@@ -74,7 +74,8 @@ class OrdinaryRulesTest {
     "50, ''",
     "66.7, vessel-too-full",
     "66.6, ''",
-    "100, vessel-too-full",
+    "89.9, vessel-too-full",
+    "90, vessel-overflows",
     "101, vessel-overflows"
   })
   void vessel_holds_two_thirds(double percent, String expected) {

@@ -73,21 +73,34 @@ class RuleSetTest {
   void what_a_switched_off_rule_could_not_assess_stays_in_sight() {
     HeatingReview review =
         HeatingRules.standard()
-            .without("flash-margin", "asked the supplier")
-            .review(Plans.parse("mix damar; liquid 80"));
-    assertThat(review.isNotAssessed("flash-margin")).isTrue();
+            .without("air-changes", "measured last week")
+            .review(Plans.parse("mix beeswax-yellow; room 40"));
+    assertThat(review.isNotAssessed("air-changes")).isTrue();
   }
 
   @ParameterizedTest
   @ValueSource(
       strings = {
         "hard-ceiling",
+        "flash-margin",
         "water",
         "solvent",
+        "acrylic",
+        "plastic-vessel",
+        "plastic-lined-can",
+        "flame-near-plastic",
+        "flame-near-solvent",
+        "flame-under-pot",
+        "open-coil-or-gas",
         "lead",
         "arsenic",
         "mercury",
         "minors-with-flame",
+        "minors-alone",
+        "minors-dry-powder",
+        "minors-high-heat",
+        "children-nothing-hot",
+        "children-toxic-pigment",
         "missing-temperature"
       })
   void fixed_rule_stays_on(String id) {
@@ -109,17 +122,35 @@ class RuleSetTest {
     HeatingRules few =
         HeatingRules.standard()
             .without("darkening", "not wanted")
-            .keeping(info -> info.topic() == RuleInfo.Topic.VESSEL);
-    assertThat(few.find("hard-ceiling")).isPresent();
-    assertThat(few.find("darkening")).isEmpty();
-    assertThat(few.switchedOff()).isEmpty();
-    assertThat(few.find("round-bottom")).isPresent();
+            .keeping(info -> info.topic() == RuleInfo.Topic.VESSEL, "the pot only");
+    assertThat(few.switchedOff()).containsEntry("darkening", "not wanted; the pot only");
+    assertThat(few.switchedOff()).containsEntry("class-size", "the pot only");
+    assertThat(few.switchedOff()).doesNotContainKeys("hard-ceiling", "round-bottom");
     assertThat(few.review(HOT).finding("hard-ceiling")).isPresent();
+    assertThat(few.review(HOT).finding("darkening")).isEmpty();
+    assertThat(few.review(HOT).switchedOff()).isEqualTo(few.switchedOff());
+  }
+
+  @Test
+  void set_that_keeps_little_says_why() {
+    HeatingRules rules = HeatingRules.standard();
+    assertThatThrownBy(() -> rules.keeping(info -> false, " "))
+        .hasMessageContaining("reason-missing");
+  }
+
+  @Test
+  void set_that_keeps_nothing_but_the_fixed_rules_still_blocks_within_the_flash_margin() {
+    HeatingPlan hot = Plans.parse("mix beeswax-yellow; liquid 160; full 150");
+    HeatingReview review =
+        HeatingRules.standard().keeping(info -> false, "we know what we do").review(hot);
+    assertThat(review.finding("flash-margin")).isPresent();
+    assertThat(review.isBlocking()).isTrue();
+    assertThat(review.switchedOff()).containsEntry("vessel-overflows", "we know what we do");
   }
 
   @Test
   void liquid_reading_of_a_thermometer_elsewhere_is_a_problem() {
-    HeatingPlan.Builder builder = HOT.toBuilder();
+    HeatingPlanBuilder builder = HOT.toBuilder();
     builder.thermometer(
         new Thermometer(
             "infrared",

@@ -47,19 +47,37 @@ class RulesTest {
     assertThat(ids(rules().stream().filter(r -> r.info().fixed()).toList()))
         .containsExactlyInAnyOrder(
             "acrylic",
+            "aerosol-near",
             "arsenic",
+            "children-at-heat",
+            "children-hot-tools",
+            "children-nothing-hot",
+            "children-toxic-pigment",
+            "chromate",
+            "flame-near-plastic",
+            "flame-near-pot",
             "flame-near-solvent",
+            "flame-under-pot",
+            "flash-margin",
             "fume",
             "hard-ceiling",
             "lead",
             "mercury",
             "minors-alone",
+            "minors-dry-powder",
+            "minors-high-heat",
+            "minors-hot-air",
             "minors-with-flame",
             "missing-temperature",
+            "named-never-heated",
+            "open-coil-or-gas",
+            "plastic-lined-can",
+            "plastic-vessel",
             "solvent",
             "solvent-near-heat",
             "solvent-thinned-wax",
             "water",
+            "water-added",
             "water-mixable-oil-with-water",
             "wet-tools");
   }
@@ -94,9 +112,9 @@ class RulesTest {
       assertThat(advice.source().title()).isNotBlank();
     }
     assertThat(StandingAdvice.WAX_FIRE.text(Locale.ENGLISH))
-        .contains("Never use water", "class B", "Do not move the pot", "close the door");
+        .contains("Never water", "no foam", "do not move the pot", "close the door", "112");
     assertThat(StandingAdvice.BURN.text(Locale.ENGLISH))
-        .contains("20 minutes", "Do not pull wax", "No ice");
+        .contains("20 minutes", "Do not pull wax", "no ice");
   }
 
   private static void assertWhole(String text) {

@@ -57,19 +57,20 @@ class TemperatureTableTest {
 
   @Test
   void limits_are_those_of_the_policy() {
-    assertThat(TABLE.target()).isEqualTo(TemperaturePoint.ofFahrenheit(194));
-    assertThat(TABLE.hardCeiling().celsius()).isEqualTo(93.3);
+    assertThat(HeatingLimits.standard().target()).isEqualTo(TemperaturePoint.ofFahrenheit(194));
+    assertThat(HeatingLimits.standard().hardCeiling().celsius()).isEqualTo(93.3);
     assertThat(TABLE.flashLimit(TemperaturePoint.ofCelsius(204)).celsius()).isEqualTo(154);
-    assertThat(TABLE.leastWidth().kelvin()).isEqualTo(5);
-    assertThat(TABLE.floorLimit().celsius()).isEqualTo(110);
+    assertThat(HeatingLimits.standard().leastWidth().kelvin()).isEqualTo(5);
+    assertThat(HeatingLimits.standard().floorLimit().celsius()).isEqualTo(110);
   }
 
   @Test
   void window_begins_ten_kelvin_above_the_clear_point() {
-    WorkingWindow window = TABLE.window(Plans.mix("beeswax-yellow"), TABLE.target());
+    WorkingWindow window =
+        TABLE.window(Plans.mix("beeswax-yellow"), HeatingLimits.standard().target()).get();
     assertThat(window.lowerBound().low().minus(window.clearPoint().low()).kelvin())
         .isCloseTo(10, Offset.offset(1e-9));
-    assertThat(window.upperBound()).isEqualTo(TABLE.target());
+    assertThat(window.upperBound()).isEqualTo(HeatingLimits.standard().target());
   }
 
   @ParameterizedTest
@@ -125,7 +126,6 @@ class TemperatureTableTest {
     "plate 100 +10, pot-floor-hot",
     "plate 93.3, pot-floor",
     "plate 110, pot-floor-hot",
-    "bath, pot-floor",
     "plate 80 +5; surface 96, pot-floor",
     "palette 100 +10, ''",
   })
@@ -155,10 +155,9 @@ class TemperatureTableTest {
     "plate 90 +10; surface 101; offset -9, 92,  PLATE_AND_OFFSET",
     "plate 80 +7,                          87,  AS_HOT_AS_FLOOR",
     "plate 80,                             80,  AT_LEAST_SET_POINT",
-    "bath,                                 100, AS_HOT_AS_FLOOR",
     "palette 80 +7,                        87,  PALETTE_SET_POINT_AND_OVERSHOOT",
-    "palette 80 +7; surface 91,            91,  PALETTE_MEASURED",
-    "palette 80 +7; surface 91; liquid 85, 91,  PALETTE_MEASURED",
+    "palette 80 +7; surface 91 probe,      91,  PALETTE_MEASURED",
+    "palette 80 +7; surface 91 probe; liquid 85, 91,  PALETTE_MEASURED",
     "palette; liquid 85,                   85,  LIQUID_ON_PALETTE",
     "liquid 200F,                          93.33333333333333, LIQUID_MEASURED",
   })
@@ -216,12 +215,30 @@ class TemperatureTableTest {
   void what_burns_without_a_usable_flash_point_is_one_line_that_names_it() {
     HeatingReview review =
         Plans.review(
-            "mix beeswax-yellow 8, damar 1, titanium-white-rutile 1; plate 80 +5; liquid 88");
+            "mix beeswax-yellow 8, own:tallow 1, titanium-white-rutile 1; plate 80 +5; liquid 88");
     List<NotAssessed> flash =
         review.notAssessed().stream().filter(n -> n.property().equals("flash-point")).toList();
     assertThat(flash).hasSize(1);
-    assertThat(flash.get(0).material().orElseThrow().id()).isEqualTo("damar");
+    assertThat(flash.get(0).material().orElseThrow().id()).isEqualTo("tallow");
     assertThat(flash.get(0).ruleIds()).containsExactly("flash-margin");
+  }
+
+  @Test
+  void resin_that_nobody_knows_is_standing_advice_up_to_a_quarter_of_the_mix() {
+    HeatingReview quarter = Plans.review("mix beeswax-yellow 3, damar 1; liquid 85");
+    assertThat(quarter.isNotAssessed("flash-margin")).isFalse();
+    assertThat(quarter.standingAdvice()).contains(StandingAdvice.RESIN);
+    HeatingReview more = Plans.review("mix beeswax-yellow 2, damar 1; liquid 85");
+    assertThat(more.isNotAssessed("flash-margin")).isTrue();
+    assertThat(more.standingAdvice()).doesNotContain(StandingAdvice.RESIN);
+  }
+
+  @Test
+  void dry_pigment_is_not_asked_for_a_flash_point() {
+    assertThat(
+            Plans.review("mix beeswax-yellow 9, phthalo-blue 1; liquid 85")
+                .isNotAssessed("flash-margin"))
+        .isFalse();
   }
 
   @Test

@@ -51,19 +51,21 @@ class UnknownIsNotFineTest {
   void review_tells_the_lowest_flash_point_and_what_burns_without_one() {
     HeatingReview review =
         Plans.review(
-            "mix beeswax-yellow 8, colophony 1, damar 1, titanium-white-rutile 1; liquid 80");
+            "mix beeswax-yellow 8, colophony 1, own:tallow 1, titanium-white-rutile 1; liquid 80");
     assertThat(review.lowestFlashPoint()).contains(TemperaturePoint.ofCelsius(187));
     assertThat(review.workingCeiling()).isEqualTo(review.target());
-    assertThat(review.withoutFlashPoint()).extracting(Material::id).containsExactly("damar");
+    assertThat(review.withoutFlashPoint()).extracting(Material::id).containsExactly("tallow");
     assertThat(Plans.review("mix titanium-white-rutile; liquid 80").lowestFlashPoint()).isEmpty();
   }
 
   @Test
   void liquid_hotter_than_the_palette_binds() {
     String palette = "mix beeswax-yellow; palette 80 +5; ";
-    assertThat(Plans.review(palette + "surface 84; liquid 97").finding("hard-ceiling")).isPresent();
+    assertThat(Plans.review(palette + "surface 84 probe; liquid 97").finding("hard-ceiling"))
+        .isPresent();
     assertThat(Plans.review(palette + "liquid 97").finding("hard-ceiling")).isPresent();
-    assertThat(Plans.review(palette + "surface 95; liquid 80").finding("hard-ceiling")).isPresent();
+    assertThat(Plans.review(palette + "surface 95 probe; liquid 80").finding("hard-ceiling"))
+        .isPresent();
   }
 
   @Test
@@ -71,7 +73,7 @@ class UnknownIsNotFineTest {
     String palette = "mix beeswax-yellow; palette 80; ";
     assertThat(Plans.review(palette + "liquid 82").finding("estimated-temperature")).isPresent();
     assertThat(Plans.review(palette + "liquid 82").isNotAssessed("hard-ceiling")).isTrue();
-    assertThat(Plans.review(palette + "surface 84; liquid 82").isNotAssessed("hard-ceiling"))
+    assertThat(Plans.review(palette + "surface 84 probe; liquid 82").isNotAssessed("hard-ceiling"))
         .isFalse();
   }
 

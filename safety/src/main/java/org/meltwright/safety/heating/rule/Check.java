@@ -1,7 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating.rule;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.Predicate;
 import org.meltwright.core.equipment.HeatSource;
@@ -23,17 +22,58 @@ interface Check {
     return plan -> RuleOutcome.foundIf(condition.test(plan));
   }
 
-  /** Looks only where a condition holds; elsewhere nothing is found and nothing is missing. */
-  static Check when(Predicate<HeatingPlan> condition, Check check) {
-    return plan -> condition.test(plan) ? check.review(plan) : RuleOutcome.NOTHING;
+  /** Finds a wrong that is stated; what nobody mentioned is not asked. */
+  static Check stated(Circumstance circumstance) {
+    return plan -> RuleOutcome.of(plan, circumstance);
   }
 
-  static Predicate<HeatingPlan> has(Circumstance circumstance) {
-    return plan -> plan.has(circumstance);
+  /** Looks only where a wrong is stated; where nobody mentioned it, it is not asked. */
+  static Check whenStated(Circumstance circumstance, Check check) {
+    return plan -> {
+      RuleOutcome outcome = plan.denies(circumstance) ? RuleOutcome.NOTHING : check.review(plan);
+      return outcome.equals(RuleOutcome.NOTHING) || plan.has(circumstance)
+          ? outcome
+          : RuleOutcome.notAsked(circumstance.id());
+    };
+  }
+
+  /** Looks for one thing first, and for another if that is not found. */
+  static Check either(Check one, Check other) {
+    return plan -> {
+      RuleOutcome first = one.review(plan);
+      RuleOutcome second = first.isFound() ? first : other.review(plan);
+      return second.isFound() || first.equals(RuleOutcome.NOTHING) ? second : first;
+    };
+  }
+
+  static Predicate<HeatingPlan> not(Predicate<HeatingPlan> condition) {
+    return condition.negate();
+  }
+
+  /**
+   * Looks only where something of a kind heats, the melt or the work; where that is not found and
+   * nobody says what heats the melt, it is not asked.
+   */
+  static Check using(Predicate<HeatingPlan> uses, Check check) {
+    return plan -> {
+      RuleOutcome outcome = uses.test(plan) ? check.review(plan) : RuleOutcome.NOTHING;
+      return outcome.isFound() || plan.heat().isPresent()
+          ? outcome
+          : outcome.andNotAsked("heat-source");
+    };
+  }
+
+  /** Finds that something of a kind heats, the melt or the work. */
+  static Check using(Predicate<HeatingPlan> uses) {
+    return using(uses, plan -> RuleOutcome.found());
   }
 
   static Predicate<HeatingPlan> uses(HeatSource.Kind... anyOf) {
-    return plan -> Arrays.stream(anyOf).anyMatch(plan::uses);
+    Predicate<HeatingPlan> uses = plan -> false;
+    for (HeatSource.Kind kind : anyOf) {
+      uses = uses.or(plan -> plan.uses(kind));
+    }
+    return uses;
   }
 
   static Predicate<HeatingPlan> mixHolds(Predicate<Material> wanted) {
@@ -58,6 +98,6 @@ interface Check {
     return plan ->
         plan.people()
             .map(people -> RuleOutcome.foundIf(wanted.test(people)))
-            .orElseGet(() -> RuleOutcome.notAssessed("people"));
+            .orElseGet(() -> RuleOutcome.notAsked("people"));
   }
 }

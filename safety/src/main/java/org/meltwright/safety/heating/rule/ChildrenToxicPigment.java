@@ -21,7 +21,7 @@ final class ChildrenToxicPigment {
 
   private static RuleOutcome ofAge(HeatingPlan plan) {
     if (plan.people().isEmpty()) {
-      return RuleOutcome.notAssessed("people");
+      return RuleOutcome.notAsked("people");
     }
     People people = plan.people().get();
     if (people.youngest().isEmpty()) {

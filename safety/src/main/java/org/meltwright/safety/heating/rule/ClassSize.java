@@ -8,10 +8,13 @@ import org.meltwright.safety.heating.RuleOutcome;
 /** More than 12 learners to a teacher, more than 8 if any is under 18, or a class without one. */
 final class ClassSize {
 
+  /** So many adults share a studio without being a class; common practice. */
+  private static final int MOST_WITHOUT_TEACHER = 3;
+
   private ClassSize() {}
 
   static RuleOutcome review(HeatingPlan plan) {
-    return plan.people().map(ClassSize::review).orElseGet(() -> RuleOutcome.notAssessed("people"));
+    return plan.people().map(ClassSize::review).orElseGet(() -> RuleOutcome.notAsked("people"));
   }
 
   /** Young people are fewer to a teacher; no figure is known, so the low end of adults is taken. */
@@ -21,7 +24,8 @@ final class ClassSize {
 
   private static RuleOutcome review(People people) {
     int learners = people.adults() + people.minors();
-    boolean nobodyTeaches = people.teachers() == 0 && (people.hasMinors() || learners > 1);
+    boolean nobodyTeaches =
+        people.teachers() == 0 && (people.hasMinors() || learners > MOST_WITHOUT_TEACHER);
     boolean tooMany =
         nobodyTeaches || learners > mostPerTeacher(people) * Math.max(1, people.teachers());
     return RuleOutcome.foundIf(tooMany)

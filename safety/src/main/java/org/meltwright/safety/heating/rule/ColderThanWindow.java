@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating.rule;
 
+import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleOutcome;
@@ -11,9 +12,19 @@ final class ColderThanWindow {
 
   private ColderThanWindow() {}
 
+  /** From this share of wax and resin on a mix is brushed; below it is a balm. */
+  private static final double BRUSHED = 0.5;
+
   static RuleOutcome review(HeatingPlan plan) {
-    return WaxTemperature.review(
-        plan, wax -> WaxTemperature.ruledOut(below(plan, wax.value()), wax));
+    double solid = plan.contents().share(m -> isSolid(m.family())).high().value();
+    return solid < BRUSHED
+        ? RuleOutcome.NOTHING
+        : WaxTemperature.review(
+            plan, wax -> WaxTemperature.ruledOut(plan, below(plan, wax.value()), wax));
+  }
+
+  private static boolean isSolid(MaterialFamily family) {
+    return family == MaterialFamily.WAX || family == MaterialFamily.RESIN;
   }
 
   private static RuleOutcome below(HeatingPlan plan, TemperaturePoint wax) {

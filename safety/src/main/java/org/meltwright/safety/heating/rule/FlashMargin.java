@@ -4,6 +4,7 @@ package org.meltwright.safety.heating.rule;
 import java.util.Optional;
 import org.meltwright.core.material.Material;
 import org.meltwright.safety.heating.BindingTemperature;
+import org.meltwright.safety.heating.HeatingLimits.Figure;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleOutcome;
 import org.meltwright.units.Limit;
@@ -36,7 +37,8 @@ final class FlashMargin {
         RuleOutcome.foundIf(Limit.reaches(wax.value(), limit))
             .with("wax", wax.value())
             .with("flash", flash.get())
-            .with("limit", limit);
-    return WaxTemperature.ruledOut(outcome, wax);
+            .with("limit", limit)
+            .at(Figure.FLASH_MARGIN);
+    return WaxTemperature.ruledOut(plan, outcome, wax);
   }
 }

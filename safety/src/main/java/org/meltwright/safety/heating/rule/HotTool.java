@@ -2,8 +2,10 @@
 package org.meltwright.safety.heating.rule;
 
 import java.util.Optional;
+import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import org.meltwright.core.equipment.HeatSource.Kind;
+import org.meltwright.safety.heating.HeatingLimits.Figure;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleOutcome;
 import org.meltwright.safety.heating.TemperatureTable.Band;
@@ -30,10 +32,48 @@ final class HotTool {
         .with("flash", flash);
   }
 
-  /** Finds an iron or hot tool at the hard ceiling of the wax. */
+  /** Finds an iron within the margin below the lowest flash point, and not at it. */
+  static RuleOutcome ironWithinMargin(HeatingPlan plan) {
+    return iron(
+            plan,
+            (sole, flash) ->
+                Limit.reaches(sole, plan.table().flashLimit(flash)) && !Limit.reaches(sole, flash))
+        .at(Figure.FLASH_MARGIN);
+  }
+
+  /** Finds an iron at the lowest flash point: vapour over its sole lights from a spark. */
+  static RuleOutcome ironAtFlashPoint(HeatingPlan plan) {
+    return iron(plan, Limit::reaches);
+  }
+
+  private static RuleOutcome iron(
+      HeatingPlan plan, BiPredicate<TemperaturePoint, TemperaturePoint> tooHot) {
+    return plan.contents()
+        .lowestFlashPoint()
+        .map(
+            flash ->
+                review(plan, Kind.IRON, sole -> tooHot.test(sole, flash), "sole", "iron-sole")
+                    .with("flash", flash))
+        .map(outcome -> FlashMargin.withUnknown(plan, outcome))
+        .orElseGet(() -> FlashMargin.withUnknown(plan, RuleOutcome.NOTHING));
+  }
+
+  /** Finds an iron or hot tool at the hard ceiling of the wax, up to the flash margin. */
   static RuleOutcome iron(HeatingPlan plan) {
+    RuleOutcome worse = ironWithinMargin(plan);
+    return worse.isFound() || ironAtFlashPoint(plan).isFound()
+        ? RuleOutcome.NOTHING
+        : hotIron(plan);
+  }
+
+  private static RuleOutcome hotIron(HeatingPlan plan) {
     return review(
-        plan, Kind.IRON, sole -> plan.table().hasBegun(Band.AT_CEILING, sole), "sole", "iron-sole");
+            plan,
+            Kind.IRON,
+            sole -> plan.table().hasBegun(Band.AT_CEILING, sole),
+            "sole",
+            "iron-sole")
+        .at(Figure.HARD_CEILING);
   }
 
   /** What is not found is missing unless each tool of the kind states how hot it gets. */

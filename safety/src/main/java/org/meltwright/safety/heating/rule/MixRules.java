@@ -2,10 +2,11 @@
 package org.meltwright.safety.heating.rule;
 
 import static org.meltwright.safety.heating.RuleInfo.Topic.MIX;
+import static org.meltwright.safety.heating.rule.Check.either;
 import static org.meltwright.safety.heating.rule.Check.family;
-import static org.meltwright.safety.heating.rule.Check.has;
 import static org.meltwright.safety.heating.rule.Check.holding;
 import static org.meltwright.safety.heating.rule.Check.mixHolds;
+import static org.meltwright.safety.heating.rule.Check.stated;
 import static org.meltwright.safety.heating.rule.Check.whether;
 import static org.meltwright.safety.heating.rule.Rule.caution;
 import static org.meltwright.safety.heating.rule.Rule.danger;
@@ -14,6 +15,7 @@ import static org.meltwright.safety.heating.rule.Rule.warning;
 
 import java.util.List;
 import java.util.Set;
+import org.meltwright.core.equipment.HeatSource.Kind;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.PropertyKey;
@@ -23,11 +25,14 @@ import org.meltwright.safety.heating.Contents;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.HeatingRule;
 import org.meltwright.safety.heating.RuleOutcome;
+import org.meltwright.safety.heating.TemperatureTable.Band;
+import org.meltwright.units.Limit;
+import org.meltwright.units.MassFraction;
 
 /** What is in the pot. */
 final class MixRules {
 
-  private static final Set<String> GLYCERIDES = Set.of("soy-wax", "japan-wax", "stearic-acid");
+  private static final Set<String> GLYCERIDES = Set.of("soy-wax", "japan-wax");
 
   static final List<HeatingRule> ALL =
       List.of(
@@ -43,7 +48,10 @@ final class MixRules {
           new Rule(danger("water", MIX, Sources.WAX_FIRES).asBlocking().asFixed(), MixRules::water),
           new Rule(
               danger("wet-tools", MIX, Sources.WAX_FIRES).asBlocking().asFixed(),
-              whether(has(Circumstance.WET_TOOLS))),
+              stated(Circumstance.WET_TOOLS)),
+          new Rule(
+              danger("water-added", MIX, Sources.WAX_FIRES).asBlocking().asFixed(),
+              stated(Circumstance.WATER_ADDED)),
           new Rule(
               caution("water-mixable-oil", MIX, Source.COMMON_PRACTICE),
               holding(Wording.WATER_MIXABLE::isIn)),
@@ -54,28 +62,30 @@ final class MixRules {
               MixRules::waterMixableWithWater),
           new Rule(
               danger("acrylic", MIX, Source.COMMON_PRACTICE).asBlocking().asFixed(),
-              holding(family(MaterialFamily.DISPERSION))),
+              holding(m -> m.family() == MaterialFamily.DISPERSION || Wording.ACRYLIC.isIn(m))),
           new Rule(
               danger("solvent", MIX, Sources.STATE_ENCAUSTICS).asBlocking().asFixed(),
               holding(family(MaterialFamily.SOLVENT))),
+          new Rule(warning("fragrance-warm", MIX, Source.COMMON_PRACTICE), Fragrance::warns),
+          new Rule(
+              danger("fragrance-too-hot", MIX, Source.COMMON_PRACTICE).asBlocking(),
+              Fragrance::blocks),
           new Rule(
               danger("solvent-thinned-wax", MIX, Sources.STATE_ENCAUSTICS).asBlocking().asFixed(),
               holding(Wording.SOLVENT_THINNED::isIn)),
           new Rule(
               warning("varnish", MIX, Source.COMMON_PRACTICE).asBlocking(),
-              whether(mixHolds(Wording.VARNISH::isIn).or(has(Circumstance.VARNISH_ADDED)))),
+              either(whether(mixHolds(Wording.VARNISH::isIn)), stated(Circumstance.VARNISH_ADDED))),
           new Rule(
               warning("alkyd", MIX, Source.COMMON_PRACTICE).asBlocking(),
-              whether(mixHolds(Wording.ALKYD::isIn).or(has(Circumstance.ALKYD_ADDED)))),
+              either(whether(mixHolds(Wording.ALKYD::isIn)), stated(Circumstance.ALKYD_ADDED))),
           new Rule(
               caution("unknown-crayons", MIX, Source.COMMON_PRACTICE).asBlocking(),
-              whether(has(Circumstance.UNKNOWN_CRAYONS_ADDED))),
+              stated(Circumstance.UNKNOWN_CRAYONS_ADDED)),
           new Rule(
-              caution("bleached-wax", MIX, Source.COMMON_PRACTICE),
-              holding(Wording.BLEACHED::isIn)),
-          new Rule(
-              notice("glyceride-wax", MIX, Source.COMMON_PRACTICE),
-              holding(material -> GLYCERIDES.contains(material.id()))));
+              notice("bleached-wax", MIX, Source.COMMON_PRACTICE), holding(Wording.BLEACHED::isIn)),
+          new Rule(notice("glyceride-wax", MIX, Source.COMMON_PRACTICE), MixRules::glyceride),
+          new Rule(caution("drying-oil", MIX, Source.COMMON_PRACTICE), MixRules::dryingOil));
 
   private MixRules() {}
 
@@ -89,11 +99,41 @@ final class MixRules {
             .toList());
   }
 
+  /** From this share on drying oil that is no part of a paint is too much; common practice. */
+  private static final double MUCH_OIL = 0.10;
+
+  /** Finds drying oil that is weighed in as such: what a paint brings has rules of its own. */
+  private static RuleOutcome dryingOil(HeatingPlan plan) {
+    double share = 0;
+    for (Material material : plan.contents().materials()) {
+      if (material.family() == MaterialFamily.DRYING_OIL) {
+        share += plan.mix().massFractionValue(material);
+      }
+    }
+    return RuleOutcome.foundIf(Limit.reaches(share, MUCH_OIL))
+        .with("oil", MassFraction.of(Math.min(1, share)));
+  }
+
   private static RuleOutcome waterMixableWithWater(HeatingPlan plan) {
     List<Material> found = plan.contents().holding(Wording.WATER_MIXABLE::isIn);
-    boolean wet =
-        plan.has(Circumstance.WATER_ADDED) || found.stream().anyMatch(MixRules::isOrHoldsWater);
-    return wet ? Check.found(found) : RuleOutcome.NOTHING;
+    return Check.found(found.stream().filter(MixRules::isOrHoldsWater).toList());
+  }
+
+  /**
+   * Finds a fat where it is hot enough to fume before wax does: candles of it are poured cooler.
+   */
+  private static RuleOutcome glyceride(HeatingPlan plan) {
+    RuleOutcome fat = Check.found(plan.contents().holding(m -> GLYCERIDES.contains(m.id())));
+    if (!fat.isFound() || plan.uses(Kind.TORCH) || plan.uses(Kind.HEAT_GUN)) {
+      return fat;
+    }
+    return WaxTemperature.review(
+        plan,
+        wax ->
+            WaxTemperature.ruledOut(
+                plan,
+                plan.table().hasBegun(Band.DARKENING, wax.value()) ? fat : RuleOutcome.NOTHING,
+                wax));
   }
 
   private static boolean isOrHoldsWater(Material material) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.meltwright.core.equipment.HeatSource.Kind;
 import org.meltwright.core.equipment.VesselMaterial;
 import org.meltwright.safety.heating.Circumstance;
+import org.meltwright.safety.heating.HeatingLimits.Figure;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.PotFloor;
 import org.meltwright.safety.heating.RuleOutcome;
@@ -17,18 +18,30 @@ final class Paper {
 
   /** Finds paper that holds the wax. */
   static RuleOutcome review(HeatingPlan plan) {
-    boolean liner = plan.has(Circumstance.PAPER_LINER);
-    if (plan.vessel().isEmpty() && !liner) {
-      return RuleOutcome.notAssessed("vessel");
+    boolean cup = plan.vessel().filter(v -> v.material() == VesselMaterial.PAPER).isPresent();
+    if (cup) {
+      return RuleOutcome.found();
     }
-    return RuleOutcome.foundIf(
-        liner || plan.vessel().filter(v -> v.material() == VesselMaterial.PAPER).isPresent());
+    RuleOutcome liner = RuleOutcome.of(plan, Circumstance.PAPER_LINER);
+    return liner.isFound() ? liner : withVessel(plan, liner);
+  }
+
+  /** A vessel of which nobody says what it is made of may be one of paper. */
+  private static RuleOutcome withVessel(HeatingPlan plan, RuleOutcome liner) {
+    if (plan.vessel().isEmpty()) {
+      return liner.andNotAsked("vessel");
+    }
+    boolean isKnown = plan.vessel().get().material() != VesselMaterial.UNKNOWN;
+    return isKnown ? liner : liner.andNotAssessed("vessel-material");
   }
 
   /** Finds paper that holds the wax on what is too hot for the wax. */
   static RuleOutcome reviewHeat(HeatingPlan plan) {
     RuleOutcome paper = review(plan);
-    return paper.isFound() ? heat(plan) : paper;
+    RuleOutcome outcome = paper.isFound() ? heat(plan) : paper;
+    return outcome.isFound() || plan.heat().isPresent()
+        ? outcome
+        : outcome.andNotAsked("heat-source");
   }
 
   private static RuleOutcome heat(HeatingPlan plan) {
@@ -37,7 +50,9 @@ final class Paper {
       return RuleOutcome.notAssessed("set-point");
     }
     if (plan.table().floorBand(floor.get().value()) != FloorBand.WORKING) {
-      return RuleOutcome.found().with("floor", floor.get().value());
+      return RuleOutcome.found()
+          .with("floor", floor.get())
+          .at(Figure.HARD_CEILING, Figure.FLOOR_LIMIT);
     }
     return floor.get().isKnown() ? RuleOutcome.NOTHING : RuleOutcome.notAssessed("overshoot");
   }

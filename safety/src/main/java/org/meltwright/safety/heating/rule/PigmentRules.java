@@ -2,10 +2,11 @@
 package org.meltwright.safety.heating.rule;
 
 import static org.meltwright.safety.heating.RuleInfo.Topic.PIGMENT;
-import static org.meltwright.safety.heating.rule.Check.has;
+import static org.meltwright.safety.heating.rule.Check.either;
+import static org.meltwright.safety.heating.rule.Check.stated;
 import static org.meltwright.safety.heating.rule.Check.uses;
-import static org.meltwright.safety.heating.rule.Check.when;
-import static org.meltwright.safety.heating.rule.Check.whether;
+import static org.meltwright.safety.heating.rule.Check.using;
+import static org.meltwright.safety.heating.rule.Check.whenStated;
 import static org.meltwright.safety.heating.rule.Rule.caution;
 import static org.meltwright.safety.heating.rule.Rule.danger;
 import static org.meltwright.safety.heating.rule.Rule.notice;
@@ -25,29 +26,46 @@ final class PigmentRules {
       List.of(
           new Rule(
               danger("lead", PIGMENT, Sources.STATE_ENCAUSTICS).asBlocking().asFixed(),
-              Pigments.which(pigment -> pigment.holds("Pb"))),
+              either(Pigments.which(pigment -> pigment.holds("Pb")), Names.neverHeated("Pb"))),
           new Rule(
               danger("arsenic", PIGMENT, Sources.STUDIO_GUIDE).asBlocking().asFixed(),
-              Pigments.which(pigment -> pigment.holds("As"))),
+              either(Pigments.which(pigment -> pigment.holds("As")), Names.neverHeated("As"))),
           new Rule(
               danger("mercury", PIGMENT, Sources.STUDIO_GUIDE).asBlocking().asFixed(),
-              Pigments.which(pigment -> pigment.holds("Hg"))),
+              either(Pigments.which(pigment -> pigment.holds("Hg")), Names.neverHeated("Hg"))),
+          new Rule(
+              danger("chromate", PIGMENT, Source.COMMON_PRACTICE).asBlocking().asFixed(),
+              Pigments.which(Pigments::isNeverHeatedChromate)),
+          new Rule(
+              danger("named-never-heated", PIGMENT, Source.COMMON_PRACTICE).asBlocking().asFixed(),
+              Names::neverHeated),
+          new Rule(
+              warning("named-melted-only", PIGMENT, Source.COMMON_PRACTICE).asBlocking(),
+              using(
+                  uses(Kind.TORCH, Kind.OPEN_COIL_OR_GAS, Kind.HEAT_GUN, Kind.LAMP),
+                  Names::meltedOnly)),
+          new Rule(
+              warning("named-toxic-powder", PIGMENT, Source.COMMON_PRACTICE),
+              whenStated(Circumstance.DRY_POWDER, Names::toxicPowder)),
           new Rule(
               warning("pigment-melt-only", PIGMENT, Source.COMMON_PRACTICE).asBlocking(),
-              when(
-                  uses(Kind.TORCH, Kind.HEAT_GUN),
-                  Pigments.which(pigment -> pigment.heatUse() == HeatUse.MELTED_ONLY))),
+              using(
+                  uses(Kind.TORCH, Kind.OPEN_COIL_OR_GAS, Kind.HEAT_GUN, Kind.LAMP),
+                  Pigments.which(Pigments::isMeltedAtMost))),
           new Rule(
               caution("pigment-no-flame", PIGMENT, Source.COMMON_PRACTICE),
-              when(
-                  uses(Kind.TORCH),
+              using(
+                  uses(Kind.TORCH, Kind.OPEN_COIL_OR_GAS),
                   Pigments.which(pigment -> pigment.heatUse() == HeatUse.FLAME_FREE))),
           new Rule(
               notice("dry-powder", PIGMENT, Sources.STATE_ENCAUSTICS),
-              whether(has(Circumstance.DRY_POWDER))),
+              stated(Circumstance.DRY_POWDER)),
           new Rule(
               warning("toxic-powder", PIGMENT, Sources.STATE_ENCAUSTICS),
-              when(has(Circumstance.DRY_POWDER), Pigments.which(Pigments::hasToxicMetal))));
+              whenStated(Circumstance.DRY_POWDER, Pigments.which(Pigments::hasToxicMetal))),
+          new Rule(
+              notice("harmful-powder", PIGMENT, Source.COMMON_PRACTICE),
+              whenStated(Circumstance.DRY_POWDER, Pigments.which(Pigments::isHarmfulPowder))));
 
   private PigmentRules() {}
 }

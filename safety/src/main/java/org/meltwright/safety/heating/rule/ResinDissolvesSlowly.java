@@ -27,7 +27,7 @@ final class ResinDissolvesSlowly {
       return RuleOutcome.NOTHING;
     }
     return WaxTemperature.review(
-        plan, wax -> WaxTemperature.ruledOut(review(resins, wax.value()), wax));
+        plan, wax -> WaxTemperature.ruledOut(plan, review(resins, wax.value()), wax));
   }
 
   private static RuleOutcome review(List<Material> resins, TemperaturePoint wax) {

@@ -49,6 +49,47 @@ final class Sources {
           "The figures of each material, each with its own source",
           SourceKind.CALCULATED);
 
+  static final Source MICROWAVED_WAX =
+      new Source(
+          "eplasty-2011",
+          "Depilatory Wax Burns: Experience and Investigation, Eplasty 11:e25",
+          Source.NOT_STATED,
+          "2011",
+          SourceKind.PAPER);
+
+  static final Source GREASY_CLOTH =
+      source(
+          "emollients-mhra",
+          "Psoriasis Association quoting MHRA, Emollient residue potential fire risk",
+          SourceKind.WEB_PAGE);
+
+  static final Source HEAT_LAMPS =
+      source(
+          "osu-heat-lamps",
+          "Ohio State University Extension, Using heat lamps? Proceed with caution",
+          SourceKind.WEB_PAGE);
+
+  static final Source CABLE_REEL =
+      source(
+          "east-sussex-reel",
+          "East Sussex Fire and Rescue Service, Cable drum",
+          SourceKind.WEB_PAGE);
+
+  static final Source EXTENSION_LEADS =
+      source(
+          "rospa-leads",
+          "RoSPA Northern Ireland, Electricity and You: extension leads",
+          SourceKind.WEB_PAGE);
+
+  static final Source PAN_FIRES =
+      source(
+          "bedfordshire-pan-fires",
+          "Bedfordshire Fire and Rescue Service, Chip Pan Fires",
+          SourceKind.WEB_PAGE);
+
+  static final Source SCHOOL_BATIK =
+      source("school-batik", "A school risk assessment for batik", SourceKind.WEB_PAGE);
+
   private Sources() {}
 
   private static Source source(String id, String title, SourceKind kind) {

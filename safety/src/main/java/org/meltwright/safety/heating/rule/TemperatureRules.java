@@ -2,22 +2,28 @@
 package org.meltwright.safety.heating.rule;
 
 import static org.meltwright.safety.heating.RuleInfo.Topic.UPPER_LIMIT;
+import static org.meltwright.safety.heating.RuleInfo.Topic.WORKING;
 import static org.meltwright.safety.heating.rule.Check.whether;
 import static org.meltwright.safety.heating.rule.Rule.caution;
 import static org.meltwright.safety.heating.rule.Rule.danger;
 import static org.meltwright.safety.heating.rule.Rule.notice;
 import static org.meltwright.safety.heating.rule.Rule.warning;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
+import org.meltwright.core.equipment.HeatSource;
 import org.meltwright.core.equipment.HeatSource.Kind;
 import org.meltwright.core.source.Source;
 import org.meltwright.safety.heating.BindingTemperature;
+import org.meltwright.safety.heating.HeatingLimits.Figure;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.HeatingRule;
 import org.meltwright.safety.heating.PotFloor;
 import org.meltwright.safety.heating.RuleOutcome;
 import org.meltwright.safety.heating.TemperatureTable.Band;
 import org.meltwright.safety.heating.TemperatureTable.FloorBand;
+import org.meltwright.units.Limit;
 
 /** Upper limits: the one temperature table, held against the wax and the floor of the pot. */
 final class TemperatureRules {
@@ -37,7 +43,7 @@ final class TemperatureRules {
               danger("fume", UPPER_LIMIT, Source.COMMON_PRACTICE).asBlocking().asFixed(),
               plan -> wax(plan, Band.FUME)),
           new Rule(
-              danger("flash-margin", UPPER_LIMIT, Sources.MATERIAL_FIGURES).asBlocking(),
+              danger("flash-margin", UPPER_LIMIT, Sources.MATERIAL_FIGURES).asBlocking().asFixed(),
               FlashMargin::review),
           new Rule(
               caution("pot-floor", UPPER_LIMIT, Source.COMMON_PRACTICE),
@@ -50,13 +56,28 @@ final class TemperatureRules {
               TemperatureRules::estimated),
           new Rule(
               warning("missing-temperature", UPPER_LIMIT, Source.COMMON_PRACTICE).asFixed(),
-              whether(plan -> plan.bindingTemperature().isEmpty())),
+              whether(TemperatureRules::isMissing)),
+          new Rule(
+              caution("water-bath", UPPER_LIMIT, Source.COMMON_PRACTICE),
+              whether(TemperatureRules::isBathWithoutProbe)),
+          new Rule(
+              caution("reading-not-molten", WORKING, Source.COMMON_PRACTICE),
+              TemperatureRules::notMolten),
+          new Rule(
+              notice("reading-other-scale", WORKING, Source.COMMON_PRACTICE),
+              TemperatureRules::otherScale),
           new Rule(
               notice("thermometer-tolerance", UPPER_LIMIT, Source.COMMON_PRACTICE),
               ThermometerTolerance::review),
           new Rule(
               warning("ceiling-within-tolerance", UPPER_LIMIT, Source.COMMON_PRACTICE),
-              ThermometerTolerance::reviewCeiling));
+              ThermometerTolerance::reviewCeiling),
+          new Rule(
+              caution("long-heat", WORKING, Source.COMMON_PRACTICE), TemperatureRules::longHeat));
+
+  /** A palette is its own floor; a bath and a crock are told by what is measured in the wax. */
+  private static final Set<Kind> WITHOUT_FLOOR =
+      EnumSet.of(Kind.HEATED_PALETTE, Kind.WATER_BATH, Kind.SLOW_COOKER);
 
   private TemperatureRules() {}
 
@@ -66,8 +87,16 @@ final class TemperatureRules {
         plan,
         wax ->
             plan.table().hasBegun(band, wax.value())
-                ? RuleOutcome.found().with("wax", wax.value())
-                : WaxTemperature.ruledOut(RuleOutcome.NOTHING, wax));
+                ? RuleOutcome.found().with("wax", wax.value()).at(figures(band))
+                : WaxTemperature.ruledOut(plan, RuleOutcome.NOTHING, wax));
+  }
+
+  private static Figure[] figures(Band band) {
+    return switch (band) {
+      case ABOVE_TARGET -> new Figure[] {Figure.TARGET};
+      case AT_CEILING -> new Figure[] {Figure.HARD_CEILING};
+      default -> new Figure[0];
+    };
   }
 
   /** Finds wax in a band until a worse one takes over. */
@@ -85,35 +114,99 @@ final class TemperatureRules {
     }
     return plan.hoursHeld().isPresent()
         ? outcome.with("hours", plan.hoursHeld().getAsDouble())
-        : outcome.andNotAssessed("hours-held");
+        : outcome.andNotAsked("hours-held");
   }
 
   /** Finds the floor in a band; an overshoot that is not stated is never taken as zero. */
   private static RuleOutcome floor(HeatingPlan plan, FloorBand band) {
-    if (plan.heat().isEmpty()) {
-      return RuleOutcome.notAssessed("heat-source");
-    }
-    if (plan.heat().get().kind() == Kind.HEATED_PALETTE) {
+    if (plan.heat().map(HeatSource::kind).filter(WITHOUT_FLOOR::contains).isPresent()) {
       return RuleOutcome.NOTHING;
     }
-    return plan.potFloor()
-        .map(floor -> floor(plan, band, floor))
-        .orElseGet(() -> RuleOutcome.notAssessed("set-point"));
+    RuleOutcome outcome =
+        plan.potFloor()
+            .map(floor -> floor(plan, band, floor))
+            .orElseGet(() -> RuleOutcome.notAssessed(isOfNumbers(plan) ? "degrees" : "set-point"));
+    return outcome.isFound() || plan.heat().isPresent()
+        ? outcome
+        : RuleOutcome.notAsked("heat-source");
+  }
+
+  private static boolean isOn(Kind kind, HeatingPlan plan) {
+    return plan.heat().filter(heat -> heat.kind() == kind).isPresent();
   }
 
   /** What may yet be hotter stays unassessed, unless a worse band has taken over. */
   private static RuleOutcome floor(HeatingPlan plan, FloorBand band, PotFloor floor) {
     FloorBand reached = plan.table().floorBand(floor.value());
     if (reached.compareTo(band) >= 0) {
-      return RuleOutcome.foundIf(reached == band).with("floor", floor.value());
+      return RuleOutcome.foundIf(reached == band)
+          .with("floor", floor)
+          .at(band == FloorBand.TOO_HOT ? Figure.FLOOR_LIMIT : Figure.HARD_CEILING);
     }
-    return floor.isKnown() ? RuleOutcome.NOTHING : RuleOutcome.notAssessed("overshoot");
+    return floor.isKnown() ? RuleOutcome.NOTHING : RuleOutcome.notAssessed(missing(plan));
   }
 
+  /** A plate of which only the set point is stated, or that was only read in a doubtful way. */
+  private static String missing(HeatingPlan plan) {
+    if (isOfNumbers(plan)) {
+      return "degrees";
+    }
+    boolean isSet = plan.heat().flatMap(HeatSource::setPoint).isPresent();
+    boolean rises = plan.heat().flatMap(HeatSource::overshoot).isPresent();
+    return isSet && !rises ? "overshoot" : "surface-method";
+  }
+
+  private static boolean isOfNumbers(HeatingPlan plan) {
+    return plan.heat().filter(heat -> !heat.kind().hasDegrees()).isPresent();
+  }
+
+  /** Finds a reading in the liquid that cannot be one of molten wax. */
+  private static RuleOutcome notMolten(HeatingPlan plan) {
+    boolean isFound = plan.liquidReading().isPresent() && plan.moltenReading().isEmpty();
+    RuleOutcome outcome = RuleOutcome.foundIf(isFound).with("reading", plan.liquidReading());
+    return isFound
+        ? plan.otherScale().map(in -> outcome.with("other", in)).orElse(outcome)
+        : outcome;
+  }
+
+  /** Finds a reading at the hard ceiling or above whose number would fit on the other scale. */
+  private static RuleOutcome otherScale(HeatingPlan plan) {
+    return plan.moltenReading()
+        .flatMap(reading -> plan.otherScale())
+        .map(in -> RuleOutcome.found().with("reading", plan.liquidReading()).with("other", in))
+        .orElse(RuleOutcome.NOTHING)
+        .at(Figure.HARD_CEILING);
+  }
+
+  private static boolean isBathWithoutProbe(HeatingPlan plan) {
+    return isOn(Kind.WATER_BATH, plan) && plan.moltenReading().isEmpty();
+  }
+
+  /** Hours from which on a pot is kept too long, whatever it reads; policy. */
+  private static final double LONG_HOURS = 24;
+
+  private static RuleOutcome longHeat(HeatingPlan plan) {
+    return plan.hoursHeld().isEmpty()
+        ? RuleOutcome.notAsked("hours-held")
+        : RuleOutcome.foundIf(Limit.reaches(plan.hoursHeld().getAsDouble(), LONG_HOURS))
+            .with("hours", plan.hoursHeld().getAsDouble());
+  }
+
+  /** Where a bath, a ring or a cooker has a rule of its own, that one speaks. */
+  private static boolean isMissing(HeatingPlan plan) {
+    return plan.bindingTemperature().isEmpty()
+        && !isBathWithoutProbe(plan)
+        && !VesselRules.isRingWithoutProbe(plan)
+        && !VesselRules.isCookerWithoutProbe(plan);
+  }
+
+  /** Finds an estimate, unless nothing that tells the temperature was stated: a graver rule. */
   private static RuleOutcome estimated(HeatingPlan plan) {
-    return plan.bindingTemperature()
-        .filter(BindingTemperature::isEstimated)
-        .map(wax -> RuleOutcome.found().with("wax", wax.value()))
-        .orElse(RuleOutcome.NOTHING);
+    if (plan.bindingTemperature().isEmpty()) {
+      return isMissing(plan) ? RuleOutcome.NOTHING : RuleOutcome.notAssessed("liquid-reading");
+    }
+    BindingTemperature wax = plan.bindingTemperature().get();
+    RuleOutcome outcome = RuleOutcome.foundIf(wax.isEstimated()).with("wax", wax.value());
+    return WaxTemperature.ruledOut(plan, outcome, wax);
   }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import org.meltwright.core.equipment.Thermometer;
 import org.meltwright.safety.heating.BindingTemperature;
+import org.meltwright.safety.heating.HeatingLimits.Figure;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleOutcome;
 import org.meltwright.safety.heating.TemperatureTable.Band;
@@ -30,18 +31,20 @@ final class ThermometerTolerance {
 
   /** Asks for what was measured, in the liquid or on a surface, and for its thermometer. */
   private static RuleOutcome review(HeatingPlan plan, Predicate<Predicate<Band>> wanted) {
+    Optional<BindingTemperature> wax = plan.bindingTemperature();
     Optional<TemperaturePoint> measured =
-        plan.bindingTemperature()
-            .filter(BindingTemperature::isMeasured)
+        wax.filter(BindingTemperature::isMeasured)
             .map(BindingTemperature::value)
-            .or(plan::liquidReading);
+            .or(plan::moltenReading);
     if (measured.isEmpty()) {
       return RuleOutcome.notAssessed("liquid-reading");
     }
     TemperaturePoint reading = measured.get();
-    return plan.thermometer()
-        .map(thermometer -> review(plan, reading, thermometer, wanted))
-        .orElseGet(() -> RuleOutcome.notAssessed("thermometer"));
+    RuleOutcome outcome =
+        plan.thermometer()
+            .map(thermometer -> review(plan, reading, thermometer, wanted))
+            .orElseGet(() -> RuleOutcome.notAsked("thermometer"));
+    return WaxTemperature.ruledOut(plan, outcome, wax.orElseThrow());
   }
 
   private static RuleOutcome review(
@@ -55,6 +58,7 @@ final class ThermometerTolerance {
     return RuleOutcome.foundIf(wanted.test(hidden))
         .with("wax", reading)
         .with("high", high)
-        .with("tolerance", thermometer.tolerance());
+        .with("tolerance", thermometer.tolerance())
+        .at(Figure.TARGET, Figure.HARD_CEILING);
   }
 }

@@ -8,14 +8,14 @@ import org.meltwright.core.equipment.HeatSource.Kind;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.units.TemperaturePoint;
 
-/** The tools of a plan: how hot they get, and whether one is an open fire. */
+/** What heats in a plan, the melt or the work: how hot it gets. */
 final class Tools {
 
   private Tools() {}
 
   /**
-   * Returns the hottest of the tools of a kind: set point plus overshoot where that is stated, else
-   * the set point; empty if none states a set point.
+   * Returns the hottest of a kind: set point plus overshoot where that is stated, else the set
+   * point; empty if none states a set point.
    */
   static Optional<TemperaturePoint> hottest(HeatingPlan plan, Kind kind) {
     return of(plan, kind).stream()
@@ -28,13 +28,7 @@ final class Tools {
     return of(plan, kind).stream().allMatch(tool -> tool.highestSurface().isPresent());
   }
 
-  /** Returns whether an open coil or a gas flame is under the pot or beside it. */
-  static boolean isOpenCoilOrGas(HeatingPlan plan) {
-    return plan.uses(Kind.OPEN_COIL_OR_GAS)
-        || plan.heat().filter(heat -> heat.kind() == Kind.OPEN_COIL_OR_GAS).isPresent();
-  }
-
   private static List<HeatSource> of(HeatingPlan plan, Kind kind) {
-    return plan.tools().stream().filter(tool -> tool.kind() == kind).toList();
+    return plan.sources().stream().filter(tool -> tool.kind() == kind).toList();
   }
 }

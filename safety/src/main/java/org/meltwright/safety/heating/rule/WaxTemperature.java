@@ -14,19 +14,30 @@ final class WaxTemperature {
   static RuleOutcome review(HeatingPlan plan, Function<BindingTemperature, RuleOutcome> check) {
     return plan.bindingTemperature()
         .map(check)
-        .orElseGet(() -> RuleOutcome.notAssessed("wax-temperature"));
+        .orElseGet(() -> RuleOutcome.notAssessed(missing(plan)));
   }
 
-  /** What an estimate does not find stays unassessed. */
-  static RuleOutcome ruledOut(RuleOutcome outcome, BindingTemperature wax) {
-    return outcome.isFound() || wax.isMeasured()
-        ? outcome
-        : outcome.andNotAssessed(missing(wax.basis()));
+  /**
+   * What an estimate does not find stays unassessed; where nobody says what heats, it may be a
+   * palette, of which the liquid does not tell the hottest.
+   */
+  static RuleOutcome ruledOut(HeatingPlan plan, RuleOutcome outcome, BindingTemperature wax) {
+    if (outcome.isFound()) {
+      return outcome;
+    } else if (wax.isEstimated()) {
+      return outcome.andNotAssessed(missing(wax.basis()));
+    }
+    return plan.heat().isPresent() ? outcome : outcome.andNotAsked("heat-source");
+  }
+
+  private static String missing(HeatingPlan plan) {
+    return plan.heat().isPresent() ? "liquid-reading" : "wax-temperature";
   }
 
   private static String missing(BindingTemperature.Basis basis) {
     return switch (basis) {
       case AT_LEAST_SET_POINT -> "overshoot";
+      case AT_LEAST_SURFACE -> "surface-method";
       case PALETTE_SET_POINT_AND_OVERSHOOT, LIQUID_ON_PALETTE -> "surface-reading";
       default -> "liquid-reading";
     };

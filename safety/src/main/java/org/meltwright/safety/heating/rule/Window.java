@@ -2,15 +2,14 @@
 package org.meltwright.safety.heating.rule;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Predicate;
 import org.meltwright.core.material.Material;
-import org.meltwright.core.material.MaterialProblem;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.thermal.WorkingWindow;
+import org.meltwright.safety.heating.Contents;
+import org.meltwright.safety.heating.HeatingLimits.Figure;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleOutcome;
-import org.meltwright.units.ProblemException;
 
 /** The working window of a mix below the target ceiling. */
 final class Window {
@@ -41,36 +40,30 @@ final class Window {
 
   /** Returns a finding if the window of the plan's mix is as asked for. */
   static RuleOutcome review(HeatingPlan plan, Predicate<WorkingWindow> wanted) {
-    WorkingWindow window;
-    try {
-      window = plan.table().window(plan.mix(), plan.table().target());
-    } catch (ProblemException e) {
-      return unknown(plan, e);
-    }
-    return RuleOutcome.foundIf(wanted.test(window))
-        .with("low", window.lowerBound().low())
-        .with("high", window.lowerBound().high())
-        .with("ceiling", plan.table().target())
-        .with("component", window.highestMelting().map(List::of).orElse(List.of()));
+    return plan.workingWindow()
+        .map(window -> review(window, wanted))
+        .orElseGet(() -> unknown(plan));
   }
 
-  private static RuleOutcome unknown(HeatingPlan plan, ProblemException why) {
+  private static RuleOutcome review(WorkingWindow window, Predicate<WorkingWindow> wanted) {
+    return wanted.test(window)
+        ? RuleOutcome.found()
+            .with("low", window.lowerBound().low())
+            .with("high", window.lowerBound().high())
+            .with("component", window.highestMelting().map(List::of).orElse(List.of()))
+            .at(Figure.TARGET, Figure.LEAST_WIDTH)
+        : RuleOutcome.NOTHING;
+  }
+
+  private static RuleOutcome unknown(HeatingPlan plan) {
     RuleOutcome outcome = RuleOutcome.NOTHING;
+    List<Material> unknown = WorkingWindow.withoutMeltingRange(plan.mix());
     for (Material material : plan.contents().materials()) {
-      if (isNamed(material, why)) {
-        outcome = outcome.andNotAssessed(material, "melting-range");
+      if (Contents.parts(material).anyMatch(unknown::contains)) {
+        outcome = outcome.andNotAsked("melting-range");
+        break;
       }
     }
     return outcome;
-  }
-
-  private static boolean isNamed(Material material, ProblemException why) {
-    Optional<String> id =
-        why.problems().stream()
-            .filter(p -> p.code() == MaterialProblem.PROPERTY_MISSING)
-            .map(p -> p.found())
-            .filter(material.id()::equals)
-            .findFirst();
-    return id.isPresent();
   }
 }

@@ -2,10 +2,14 @@
 package org.meltwright.safety.heating.rule;
 
 import java.text.Normalizer;
+import java.util.EnumSet;
+import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.meltwright.core.material.Material;
+import org.meltwright.core.material.PerMaterial;
 
 /**
  * What a material calls itself, in whole English or German words of its id or one of its names. A
@@ -14,6 +18,8 @@ import org.meltwright.core.material.Material;
 enum Wording {
   /** Alkyd paint or medium; German compounds begin with the word. */
   ALKYD("alkyd(?!frei)\\S*"),
+  /** Acrylic paint, medium or polymer. */
+  ACRYLIC("acryl\\S*"),
   /** Varnish; German compounds end with the word. */
   VARNISH("varnish(?:es)?|\\S*firnis(?:se|sen)?"),
   /** Wax thinned with solvent, for work without heat. */
@@ -27,6 +33,7 @@ enum Wording {
 
   private static final String NOT = "(?<! (?:un|non|not|nicht|without|ohne))";
   private static final Pattern BETWEEN_WORDS = Pattern.compile("[^\\p{L}\\p{N}]+");
+  private static final PerMaterial<Set<Wording>> FOUND = PerMaterial.of(Wording::find);
 
   private final Pattern pattern;
 
@@ -35,10 +42,20 @@ enum Wording {
   }
 
   boolean isIn(Material material) {
-    Stream<String> given =
-        Stream.of(material.id(), material.name(Locale.ENGLISH), material.name(Locale.GERMAN));
-    return Stream.concat(given, material.otherNames().stream())
-        .anyMatch(text -> pattern.matcher(spaced(text)).find());
+    return FOUND.get(material).contains(this);
+  }
+
+  private static Set<Wording> find(Material material) {
+    List<String> texts =
+        Stream.concat(
+                Stream.of(
+                    material.id(), material.name(Locale.ENGLISH), material.name(Locale.GERMAN)),
+                material.otherNames().stream())
+            .map(Wording::spaced)
+            .toList();
+    EnumSet<Wording> found = EnumSet.allOf(Wording.class);
+    found.removeIf(words -> texts.stream().noneMatch(text -> words.pattern.matcher(text).find()));
+    return found;
   }
 
   private static String spaced(String text) {

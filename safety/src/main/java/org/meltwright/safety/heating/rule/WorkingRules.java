@@ -2,11 +2,11 @@
 package org.meltwright.safety.heating.rule;
 
 import static org.meltwright.safety.heating.RuleInfo.Topic.WORKING;
-import static org.meltwright.safety.heating.rule.Check.has;
 import static org.meltwright.safety.heating.rule.Check.holding;
-import static org.meltwright.safety.heating.rule.Check.whether;
+import static org.meltwright.safety.heating.rule.Check.stated;
 import static org.meltwright.safety.heating.rule.Rule.caution;
 import static org.meltwright.safety.heating.rule.Rule.notice;
+import static org.meltwright.safety.heating.rule.Rule.warning;
 
 import java.util.List;
 import java.util.Set;
@@ -46,8 +46,8 @@ final class WorkingRules {
               caution("resin-unsuitable", WORKING, Source.COMMON_PRACTICE).asBlocking(),
               holding(WorkingRules::isRefusedResin)),
           new Rule(
-              caution("melting-order", WORKING, Source.COMMON_PRACTICE),
-              whether(has(Circumstance.RESIN_FIRST))),
+              warning("melting-order", WORKING, Source.COMMON_PRACTICE),
+              stated(Circumstance.RESIN_FIRST)),
           new Rule(
               notice("brittle-resin-share", WORKING, Source.COMMON_PRACTICE),
               WorkingRules::brittle),

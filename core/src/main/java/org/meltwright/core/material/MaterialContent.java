@@ -1,0 +1,124 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.material;
+
+import static org.meltwright.core.material.MaterialProblem.CHECK;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.core.source.Sourced;
+import org.meltwright.units.Bilingual;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+
+/** All that is stated of a material: a builder collects it, a material keeps a copy that stays. */
+final class MaterialContent {
+
+  final String id;
+  final Map<IdentifierScheme, List<Sourced<String>>> identifiers =
+      new EnumMap<>(IdentifierScheme.class);
+  final Map<PropertyKey<?>, List<Sourced<?>>> figures = new LinkedHashMap<>();
+  final Map<PropertyKey<?>, String> absences = new LinkedHashMap<>();
+  List<String> otherNames = new ArrayList<>();
+  List<Constituent> constituents = new ArrayList<>();
+  List<Material> alternatives = new ArrayList<>();
+  @Nullable String lot;
+  @Nullable String englishName;
+  @Nullable String germanName;
+  @Nullable MaterialFamily family;
+  @Nullable MaterialRole role;
+
+  MaterialContent(String id) {
+    this.id = id;
+  }
+
+  /** A copy to keep, with the figures that follow from what the material may be. */
+  MaterialContent kept() {
+    MaterialContent kept = withSingleFieldsOf(this);
+    kept.otherNames = List.copyOf(otherNames);
+    kept.constituents = List.copyOf(constituents);
+    kept.alternatives = List.copyOf(alternatives);
+    ListsByKey.copy(kept.identifiers, identifiers);
+    ListsByKey.copy(kept.figures, figures);
+    Envelope.add(kept.alternatives, kept.figures);
+    kept.absences.putAll(absences);
+    return kept;
+  }
+
+  /** A copy to change, without what follows from what the material may be. */
+  MaterialContent changeable() {
+    MaterialContent copy = withSingleFieldsOf(this);
+    copy.otherNames.addAll(otherNames);
+    copy.constituents.addAll(constituents);
+    copy.alternatives.addAll(alternatives);
+    identifiers.forEach((k, list) -> copy.identifiers.put(k, new ArrayList<>(list)));
+    figures.forEach((k, list) -> copy.figures.put(k, new ArrayList<>(list)));
+    copy.figures.values().removeIf(list -> list.size() == 1 && Envelope.made(list.get(0)));
+    copy.absences.putAll(absences);
+    return copy;
+  }
+
+  private static MaterialContent withSingleFieldsOf(MaterialContent other) {
+    MaterialContent copy = new MaterialContent(other.id);
+    copy.lot = other.lot;
+    copy.englishName = other.englishName;
+    copy.germanName = other.germanName;
+    copy.family = other.family;
+    copy.role = other.role;
+    return copy;
+  }
+
+  /** Puts a figure that is there in front of the others of its property. */
+  void prefer(PropertyKey<?> key, Sourced<?> figure) {
+    List<Sourced<?>> order = new ArrayList<>(figures.getOrDefault(key, List.of()));
+    order.remove(figure);
+    order.add(0, figure.preferred("chosen by the caller"));
+    figures.put(key, order);
+  }
+
+  /** The properties that have a figure, in the order of all properties. */
+  List<PropertyKey<?>> keys() {
+    return PropertyKey.all().stream()
+        .<PropertyKey<?>>map(k -> k)
+        .filter(figures::containsKey)
+        .toList();
+  }
+
+  Optional<String> absence(PropertyKey<?> key) {
+    return figures.containsKey(key) ? Optional.empty() : Optional.ofNullable(absences.get(key));
+  }
+
+  ProblemException missing(MaterialProblem code, PropertyKey<?> key, String sourceId) {
+    return new ProblemException(
+        Problem.of(code, id)
+            .with("property", key.inWords())
+            .with("source", sourceId)
+            .with("because", absence(key).map(CHECK::name).orElse(Bilingual.of(""))));
+  }
+
+  /** What was looked for in vain and found nowhere else. */
+  Map<PropertyKey<?>, String> openAbsences() {
+    Map<PropertyKey<?>, String> open = new LinkedHashMap<>(absences);
+    open.keySet().removeAll(figures.keySet());
+    return open;
+  }
+
+  /** Compares all but constituents and alternatives, which are materials again. */
+  boolean statesTheSameAs(MaterialContent that) {
+    return id.equals(that.id)
+        && Objects.equals(lot, that.lot)
+        && Objects.equals(englishName, that.englishName)
+        && Objects.equals(germanName, that.germanName)
+        && family == that.family
+        && role == that.role
+        && otherNames.equals(that.otherNames)
+        && identifiers.equals(that.identifiers)
+        && figures.equals(that.figures)
+        && openAbsences().equals(that.openAbsences());
+  }
+}

@@ -1,0 +1,144 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.meltwright.units.Limit;
+
+/**
+ * Which ingredients a label names (Article 18(3)(b)): all that lead to a class by themselves, of
+ * those that add up the fewest that together do, up to four unless more lead to a grave class.
+ */
+final class NamedIngredients {
+
+  private static final int USUAL_NUMBER = 4;
+
+  /** Classes of which the highest share decides: each at or above its limit is named. */
+  private static final Set<HazardClass> EACH =
+      EnumSet.of(
+          HazardClass.RESPIRATORY_SENSITISATION,
+          HazardClass.SKIN_SENSITISATION,
+          HazardClass.MUTAGENICITY,
+          HazardClass.CARCINOGENICITY,
+          HazardClass.REPRODUCTION,
+          HazardClass.LACTATION,
+          HazardClass.STOT_SINGLE,
+          HazardClass.STOT_REPEATED,
+          // not asserted by law: named as a proposal
+          HazardClass.ENDOCRINE_HUMAN,
+          HazardClass.ENDOCRINE_ENVIRONMENT,
+          HazardClass.PBT,
+          HazardClass.VPVB,
+          HazardClass.PMT,
+          HazardClass.VPVM);
+
+  private static final Set<HazardClass> SUMMED =
+      EnumSet.of(
+          HazardClass.ACUTE_ORAL,
+          HazardClass.ACUTE_DERMAL,
+          HazardClass.ACUTE_INHALATION,
+          HazardClass.SKIN,
+          HazardClass.EYE,
+          HazardClass.STOT_SINGLE_IRRITATION,
+          HazardClass.STOT_SINGLE_NARCOSIS,
+          HazardClass.ASPIRATION);
+
+  private static final Comparator<Named> ORDER =
+      Comparator.comparing(Named::summed)
+          .thenComparing(Named::category)
+          .thenComparing(Comparator.comparingDouble(Named::weight).reversed())
+          .thenComparing(n -> n.ingredient().name(Locale.ENGLISH));
+
+  private final HazardReview review;
+
+  /** One name with what decides its place. */
+  private record Named(
+      HazardIngredient ingredient, boolean summed, Category category, double weight) {}
+
+  NamedIngredients(HazardReview review) {
+    this.review = review;
+  }
+
+  List<HazardIngredient> names() {
+    List<Named> all =
+        Stream.concat(
+                review.findings().stream()
+                    .filter(HazardFinding::isClassified)
+                    .flatMap(f -> of(f).stream()),
+                elicitors())
+            .sorted(ORDER)
+            .toList();
+    Map<String, Named> first = new LinkedHashMap<>();
+    all.forEach(n -> first.putIfAbsent(n.ingredient().key(), n));
+    List<HazardIngredient> names = new ArrayList<>();
+    for (Named n : first.values()) {
+      if (!n.summed() || names.size() < USUAL_NUMBER) {
+        names.add(n.ingredient());
+      }
+    }
+    return List.copyOf(names);
+  }
+
+  /** Annex II 2.8: further sensitisers in amounts that may set off an allergy. */
+  private Stream<Named> elicitors() {
+    return review.elicitors().stream().map(i -> new Named(i, false, Category.FIVE, i.percent()));
+  }
+
+  private List<Named> of(HazardFinding f) {
+    boolean irritation =
+        (f.hazardClass() == HazardClass.SKIN || f.hazardClass() == HazardClass.EYE)
+            && !f.isCategoryOne();
+    if (irritation || !(EACH.contains(f.hazardClass()) || SUMMED.contains(f.hazardClass()))) {
+      return List.of();
+    }
+    return f.workings().stream().flatMap(w -> of(f, w).stream()).toList();
+  }
+
+  private List<Named> of(HazardFinding f, Working w) {
+    boolean each = EACH.contains(f.hazardClass());
+    List<Contribution> named = each ? w.contributions() : fewest(f, w);
+    return named.stream()
+        .map(c -> new Named(c.ingredient(), !each, f.category().orElseThrow(), c.quotient()))
+        .toList();
+  }
+
+  /** All that reach the category alone; if none does, the fewest that together do. */
+  private List<Contribution> fewest(HazardFinding f, Working w) {
+    List<Contribution> byWeight =
+        w.contributions().stream()
+            .sorted(Comparator.comparingDouble(Contribution::quotient).reversed())
+            .toList();
+    List<Contribution> alone = byWeight.stream().filter(c -> reaches(f, w, c.quotient())).toList();
+    if (!alone.isEmpty()) {
+      return alone;
+    }
+    double sum = 0;
+    List<Contribution> few = new ArrayList<>();
+    for (Contribution c : byWeight) {
+      if (!reaches(f, w, sum)) {
+        few.add(c);
+        sum += c.quotient();
+      }
+    }
+    return reaches(f, w, sum) ? few : List.of();
+  }
+
+  /** Whether a sum leads to the category that was reached; of an estimate, by its formula. */
+  private boolean reaches(HazardFinding f, Working w, double sum) {
+    if (!w.isEstimate()) {
+      return Limit.reaches(sum, 1);
+    }
+    double numerator = w.kind() == Working.Kind.ACUTE_CORRECTED ? 100 - w.unknownPercent() : 100;
+    return sum > 0
+        && review.rules().acuteLimits(w.form().orElseThrow()).stream()
+            .filter(l -> f.category().filter(c -> c == l.category()).isPresent())
+            .anyMatch(l -> !Limit.exceeds(numerator / sum, l.upTo()));
+  }
+}

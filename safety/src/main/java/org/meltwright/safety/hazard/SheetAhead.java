@@ -1,0 +1,244 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.meltwright.safety.hazard.SheetToken.Kind;
+import org.meltwright.safety.hazard.SheetWords.Match;
+import org.meltwright.safety.hazard.SheetWords.Meaning;
+import org.meltwright.safety.hazard.SheetWords.Sort;
+
+/** Looks ahead from a place of a copied text, never further than a bounded number of tokens. */
+final class SheetAhead {
+
+  /** How far the reader looks for what words lead to. */
+  private static final int AHEAD = 60;
+
+  static final Set<String> ROUTES = Set.of("oral", "dermal", "inhalation", "vapour", "dust", "gas");
+
+  private static final Set<String> END_A_RUN =
+      Set.of("not classified", "estimate", "factor", "limit", "workplace limit");
+
+  private final List<SheetToken> tokens;
+
+  SheetAhead(List<SheetToken> tokens) {
+    this.tokens = tokens;
+  }
+
+  /** A name of a class counts where a category, a code or "no data" follows; else it is prose. */
+  boolean leadsToClass(Match name) {
+    boolean physical = name.meaning().sort() == Sort.PHYSICAL;
+    int lines = 0;
+    int i = name.end();
+    int limit = Math.min(tokens.size(), i + AHEAD);
+    while (i >= 0 && i < limit && lines <= 1) {
+      if (isOfClass(i, physical)) {
+        return true;
+      }
+      lines += tokens.get(i).is(Kind.NEWLINE) ? 1 : 0;
+      i = behindFiller(i, physical && lines == 0);
+    }
+    return false;
+  }
+
+  /** A code, a category, or the word that there is none. */
+  private boolean isOfClass(int i, boolean physical) {
+    return switch (tokens.get(i).kind()) {
+      case HAZARD_CODE, SUPPLEMENT_CODE, RANK -> true;
+      case NUMBER -> isCategory(i) || (physical && codeFollows(i + 1));
+      case WORD -> SheetWords.match(tokens, i).filter(m -> isOfClaim(m.meaning())).isPresent();
+      default -> false;
+    };
+  }
+
+  private boolean isCategory(int i) {
+    return isDigit(tokens.get(i)) && SheetRange.at(tokens, i, false).isEmpty();
+  }
+
+  private static boolean isOfClaim(Meaning meaning) {
+    return meaning.is("category") || meaning.is("unknown") || meaning.is("not classified");
+  }
+
+  /** Behind what may stand between name and category: marks, routes, the kind of a gas; else -1. */
+  private int behindFiller(int i, boolean words) {
+    SheetToken token = tokens.get(i);
+    Optional<Match> route =
+        SheetWords.match(tokens, i)
+            .filter(m -> m.meaning().sort() == Sort.WORD && ROUTES.contains(m.meaning().target()));
+    if (route.isPresent()) {
+      return route.get().end();
+    }
+    boolean filler = token.isPunctuation() || token.is(Kind.STARS);
+    return filler || (words && token.is(Kind.WORD)) ? i + 1 : -1;
+  }
+
+  boolean estimateFollows(int from) {
+    int i = from;
+    while (i < tokens.size() && i < from + AHEAD / 4 && !tokens.get(i).is(Kind.NEWLINE)) {
+      if (SheetEstimate.at(tokens, i).isPresent()) {
+        return true;
+      }
+      i++;
+    }
+    return false;
+  }
+
+  /** The place behind words that the list does not have, up to the next thing that is known. */
+  int endOfRun(int at) {
+    int open = 0;
+    int end = at + 1;
+    for (int i = at + 1; i < tokens.size(); i++) {
+      SheetToken token = tokens.get(i);
+      open += token.is(Kind.OPEN) ? 1 : token.is(Kind.CLOSE) ? -1 : 0;
+      if (open < 0 || endsRun(token, i)) {
+        return end;
+      }
+      if (!token.isPunctuation() || token.is(Kind.CLOSE)) {
+        end = i + 1;
+      }
+    }
+    return end;
+  }
+
+  private boolean endsRun(SheetToken token, int i) {
+    return switch (token.kind()) {
+      case NEWLINE, SEPARATOR -> true;
+      case WORD -> isKnownInRun(i);
+      case NUMBER, BELOW, ABOVE -> isShare(token, i) || SheetEstimate.at(tokens, i).isPresent();
+      default -> token.isIdentifier() || token.isCode();
+    };
+  }
+
+  /** "Hydrocarbons, &lt; 2 % aromatics" is a name. */
+  boolean isOfName(SheetRange range) {
+    return SheetWords.match(tokens, range.end())
+        .filter(m -> m.meaning().is("part of a name"))
+        .isPresent();
+  }
+
+  private boolean isKnownInRun(int i) {
+    return SheetWords.match(tokens, i).filter(m -> endsRun(m, i)).isPresent()
+        || SheetFactor.isFactor(tokens, i)
+        || SheetRange.at(tokens, i, false).filter(SheetRange::ofConcentration).isPresent();
+  }
+
+  private boolean endsRun(Match match, int i) {
+    Meaning meaning = match.meaning();
+    return switch (meaning.sort()) {
+      case CLASS, PHYSICAL -> leadsToClass(match);
+      case HEADING -> isHeadingInRun(match);
+      case WORD ->
+          END_A_RUN.contains(meaning.target()) || (meaning.is("unknown") && match.end() > i + 1);
+    };
+  }
+
+  private boolean isHeadingInRun(Match match) {
+    int next = match.end();
+    while (next < tokens.size()
+        && (tokens.get(next).is(Kind.DOT) || tokens.get(next).is(Kind.COLON))) {
+      next++;
+    }
+    return next < tokens.size() && tokens.get(next).isIdentifier();
+  }
+
+  /** Behind words, a category and perhaps a code: a class that the list does not have; else -1. */
+  int leadsToUnknownClass(int from, int end) {
+    for (int i = from; i < end; i++) {
+      int code = i > from && isRankOrDigit(tokens.get(i)) ? codeAfter(i + 1) : -1;
+      if (code >= 0) {
+        return code + 1;
+      }
+      if (isCategoryWithWord(i)) {
+        return Math.max(end, codeAfter(i + 2) + 1);
+      }
+    }
+    return -1;
+  }
+
+  private boolean isCategoryWithWord(int i) {
+    return SheetWords.match(tokens, i)
+        .filter(m -> m.meaning().is("category"))
+        .filter(m -> m.end() < tokens.size() && isRankOrDigit(tokens.get(m.end())))
+        .isPresent();
+  }
+
+  static boolean isDigit(SheetToken token) {
+    return token.is(Kind.NUMBER) && token.text().length() == 1;
+  }
+
+  private static boolean isRankOrDigit(SheetToken token) {
+    return token.is(Kind.RANK) || isDigit(token);
+  }
+
+  /** The place of a code behind marks and stars; -1 if something else stands there. */
+  private int codeAfter(int from) {
+    int i = from;
+    while (i < tokens.size()
+        && i < from + AHEAD / 4
+        && (tokens.get(i).isPunctuation() || tokens.get(i).is(Kind.STARS))) {
+      i++;
+    }
+    return i < tokens.size() && tokens.get(i).is(Kind.HAZARD_CODE) ? i : -1;
+  }
+
+  boolean codeFollows(int from) {
+    return codeAfter(from) >= 0;
+  }
+
+  /** Whether a name leads to a number of a register or a share, before any class. */
+  boolean identifierFollows(int from) {
+    for (int i = from; i < tokens.size() && i < from + AHEAD; i++) {
+      SheetToken token = tokens.get(i);
+      if (token.isIdentifier()) {
+        return true;
+      }
+      if (token.isCode() || isClass(i)) {
+        return false;
+      }
+      if (isShare(token, i)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean isClass(int i) {
+    return SheetWords.match(tokens, i)
+        .filter(m -> m.meaning().isClass() && leadsToClass(m))
+        .isPresent();
+  }
+
+  private boolean isShare(SheetToken token, int i) {
+    return (token.is(Kind.NUMBER) || token.is(Kind.BELOW) || token.is(Kind.ABOVE))
+        && SheetRange.at(tokens, i, false).filter(r -> !isOfName(r)).isPresent();
+  }
+
+  boolean holdsNumber(int from, int end) {
+    return tokens.subList(from, end).stream().anyMatch(t -> t.is(Kind.NUMBER) || t.is(Kind.RANK));
+  }
+
+  /** The place behind the letters and numbers of notes. */
+  int endOfNotes(int from) {
+    int end = from;
+    int i = from;
+    while (i < tokens.size() && i < from + AHEAD && !tokens.get(i).is(Kind.NEWLINE)) {
+      if (isNote(tokens.get(i))) {
+        end = i + 1;
+      } else if (!tokens.get(i).isMark()) {
+        break;
+      }
+      i++;
+    }
+    return end;
+  }
+
+  /** A capital letter, or a number of at most two digits. */
+  static boolean isNote(SheetToken token) {
+    return switch (token.kind()) {
+      case WORD -> token.text().length() == 1 && Character.isUpperCase(token.text().charAt(0));
+      case NUMBER -> token.text().length() <= 2;
+      default -> false;
+    };
+  }
+}

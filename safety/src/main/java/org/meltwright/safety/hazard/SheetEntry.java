@@ -1,0 +1,495 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.core.material.IdentifierScheme;
+import org.meltwright.safety.hazard.SheetToken.Kind;
+import org.meltwright.units.ProblemException;
+
+/** What a sheet says of one substance, as it is being read. */
+final class SheetEntry {
+
+  private static final int MOST_CLAIMS = 200;
+
+  /** An M-factor with the class behind which it stands. */
+  record Factor(SheetFactor factor, @Nullable SheetClaim claim, boolean attached) {}
+
+  /** An estimate with the words around it. */
+  record Estimate(SheetEstimate estimate, Set<String> routes, @Nullable SheetClaim claim) {}
+
+  /** A code that is not of the class behind which it stands, until a class takes it. */
+  static final class Alone {
+    final SheetToken code;
+    final @Nullable SheetClaim claim;
+    boolean taken;
+
+    Alone(SheetToken code, @Nullable SheetClaim claim) {
+      this.code = code;
+      this.claim = claim;
+    }
+  }
+
+  /** Words with their first and their last token. */
+  private record Words(SheetToken first, SheetToken last) {}
+
+  private final SheetFindings findings;
+  final List<SheetClaim> claims = new ArrayList<>();
+  final Map<String, List<Alone>> alone = new LinkedHashMap<>();
+  final List<Factor> factors = new ArrayList<>();
+  final List<Estimate> estimates = new ArrayList<>();
+  final List<SheetToken> supplements = new ArrayList<>();
+  final List<String> notes = new ArrayList<>();
+  private final List<SheetToken> casNumbers = new ArrayList<>();
+  private final SheetName name;
+  private final Set<String> estimateRoutes = new LinkedHashSet<>();
+  private @Nullable SheetToken index;
+  private @Nullable Words notClassified;
+  private @Nullable SheetRange share;
+  private @Nullable Words shareWords;
+  private @Nullable SheetRange pendingLimit;
+  private @Nullable SheetToken pendingFirst;
+  private @Nullable SheetToken pendingLast;
+  private @Nullable SheetToken lastCas;
+  private int identifiers;
+  private boolean unknown;
+  private boolean workplaceLimit;
+  private boolean limits;
+  private boolean inEstimate;
+  private boolean flawed;
+
+  SheetEntry(SheetFindings findings) {
+    this.findings = findings;
+    this.name = new SheetName(findings);
+  }
+
+  // What the reader asks
+
+  boolean isEmpty() {
+    return !hasContent() && name.isEmpty() && !flawed;
+  }
+
+  boolean hasContent() {
+    return hasIdentifier()
+        || share != null
+        || !claims.isEmpty()
+        || !alone.isEmpty()
+        || !supplements.isEmpty()
+        || !factors.isEmpty()
+        || !estimates.isEmpty()
+        || !notes.isEmpty()
+        || unknown
+        || notClassified != null;
+  }
+
+  /** Whether a further name is that of a further substance. */
+  boolean isComplete() {
+    return hasIdentifier() || !claims.isEmpty() || (share != null && !name.isEmpty());
+  }
+
+  /** A class that only a test can tell has kinds: "Org. Perox. D", "Press. Gas (Comp.)". */
+  boolean takesKind(boolean codeFollows) {
+    SheetClaim claim = claim();
+    return codeFollows && claim != null && claim.isPhysical() && claim.codes.isEmpty();
+  }
+
+  /** No substance is in so many classes. */
+  boolean isFull() {
+    return claims.size() >= MOST_CLAIMS;
+  }
+
+  boolean hasIdentifier() {
+    return identifiers > 0;
+  }
+
+  boolean hasShare() {
+    return share != null;
+  }
+
+  boolean hasShare(SheetRange range) {
+    return share != null
+        && share.lowPercent() == range.lowPercent()
+        && share.highPercent() == range.highPercent();
+  }
+
+  /** A further CAS number is a further substance, but for several in a row. */
+  boolean startsNewWithCas(List<SheetToken> tokens, int at) {
+    if (lastCas == null) {
+      return !claims.isEmpty() && identifiers == 0 && share == null && name.isEmpty();
+    }
+    int i = at - 1;
+    while (i >= 0 && (tokens.get(i).is(Kind.COMMA) || tokens.get(i).is(Kind.SLASH))) {
+      i--;
+    }
+    return i < 0 || !tokens.get(i).equals(lastCas);
+  }
+
+  /** Tables whose lines begin with the share. */
+  boolean startsNewWithShare(boolean startOfLine) {
+    return startOfLine && share != null && (hasIdentifier() || !claims.isEmpty());
+  }
+
+  private @Nullable SheetClaim claim() {
+    return claims.isEmpty() ? null : claims.get(claims.size() - 1);
+  }
+
+  boolean expectsCategory() {
+    SheetClaim claim = claim();
+    return claim != null && claim.lacksCategory() && claim.codes.isEmpty();
+  }
+
+  boolean expectsEstimate() {
+    inEstimate = true;
+    estimateRoutes.clear();
+    return true;
+  }
+
+  boolean isInEstimate() {
+    return inEstimate;
+  }
+
+  boolean limitsFollow() {
+    limits = hasIdentifier() || !claims.isEmpty();
+    return true;
+  }
+
+  /**
+   * Behind the colon of a statement or in brackets behind it; below a heading of limits also in the
+   * cell behind the statement, or in front of a class.
+   */
+  boolean expectsLimit(List<SheetToken> tokens, int at, boolean inBrackets, boolean ofNext) {
+    SheetClaim claim = claim();
+    if (claim == null || claim.codes.isEmpty()) {
+      return limits && ofNext;
+    }
+    int i = at - 1;
+    boolean colon = false;
+    while (i >= 0 && isBetweenCodeAndLimit(tokens.get(i))) {
+      colon |= tokens.get(i).is(Kind.COLON);
+      i--;
+    }
+    boolean behind = i >= 0 && tokens.get(i).equals(lastCode(claim));
+    return behind ? limits || colon || inBrackets : limits && ofNext;
+  }
+
+  private static boolean isBetweenCodeAndLimit(SheetToken token) {
+    return switch (token.kind()) {
+      case STARS, OPEN, CLOSE, COLON, SEPARATOR, COMMA -> true;
+      default -> false;
+    };
+  }
+
+  private static SheetToken lastCode(SheetClaim claim) {
+    return claim.codes.get(claim.codes.size() - 1);
+  }
+
+  // What the reader finds
+
+  /** Says that something was not understood. */
+  void flaw() {
+    flawed = true;
+  }
+
+  void claim(SheetClaim claim) {
+    if (pendingLimit != null) {
+      claim.limit = pendingLimit;
+      pendingLimit = null;
+    }
+    inEstimate = false;
+    claims.add(claim);
+  }
+
+  void category(SheetToken token) {
+    SheetClaim claim = claim();
+    if (claim != null) {
+      claim.category(token);
+    }
+  }
+
+  boolean stars(SheetToken token) {
+    SheetClaim claim = claim();
+    boolean ofCategory =
+        claim != null && claim.hasCategory() && claim.codes.isEmpty() && token.text().length() == 1;
+    if (claim != null && ofCategory) {
+      claim.minimum = true;
+    }
+    return ofCategory;
+  }
+
+  void code(SheetToken token) {
+    SheetClaim claim = claim();
+    if (claim == null || claim.limitApart || !claim.mayHave(token.text())) {
+      codeAlone(token, claim);
+    } else {
+      claim.code(token);
+    }
+  }
+
+  void codeAlone(SheetToken token, @Nullable SheetClaim claim) {
+    Alone code = new Alone(token, claim);
+    alone.computeIfAbsent(token.text(), t -> new ArrayList<>()).add(code);
+    if (claim != null) {
+      claim.notOwn.add(code);
+    }
+  }
+
+  void supplement(SheetToken token) {
+    supplements.add(token);
+  }
+
+  void identifier(SheetToken token) {
+    identifiers++;
+    if (identifiers == 1) {
+      name.passOverWordsFarAbove(token, claims.isEmpty());
+    }
+    if (token.is(Kind.INDEX)) {
+      index = token;
+    }
+    if (!token.is(Kind.CAS)) {
+      return;
+    }
+    lastCas = token;
+    if (IdentifierScheme.CAS.accepts(token.text())) {
+      casNumbers.add(token);
+    } else {
+      problemOf(() -> IdentifierScheme.CAS.require(token.text()), token);
+    }
+  }
+
+  void share(SheetRange range, SheetToken first, SheetToken last) {
+    share = range;
+    shareWords = new Words(first, last);
+  }
+
+  void limit(
+      SheetRange range, SheetToken first, SheetToken last, boolean ofNext, boolean startOfCell) {
+    SheetClaim claim = claim();
+    if (ofNext || claim == null) {
+      reportPendingLimit();
+      pendingLimit = range;
+      pendingFirst = first;
+      pendingLast = last;
+    } else if (claim.limit == null) {
+      claim.limit = range;
+      claim.limitApart = startOfCell;
+    } else {
+      flawed = true;
+      findings.problem(SheetProblem.LIMIT_WITHOUT_CLASS, first, last);
+    }
+  }
+
+  private void reportPendingLimit() {
+    if (pendingLimit != null && pendingFirst != null && pendingLast != null) {
+      flawed = true;
+      findings.problem(SheetProblem.LIMIT_WITHOUT_CLASS, pendingFirst, pendingLast);
+      pendingLimit = null;
+    }
+  }
+
+  /** "Carc. 1B H350 0.1 to 1", as the tables here write it: the place behind it. */
+  OptionalInt bareLimit(List<SheetToken> tokens, int at) {
+    SheetClaim claim = claim();
+    boolean behindCode =
+        claim != null && !claim.codes.isEmpty() && tokens.get(at - 1).equals(lastCode(claim));
+    if (claim == null || !behindCode) {
+      return OptionalInt.empty();
+    }
+    OptionalDouble from = SheetRange.number(tokens.get(at).text());
+    int end = at + 1;
+    OptionalDouble below = OptionalDouble.empty();
+    boolean to =
+        end + 1 < tokens.size()
+            && SheetWords.key(tokens.get(end)).equals("to")
+            && tokens.get(end + 1).is(Kind.NUMBER);
+    if (to) {
+      below = SheetRange.number(tokens.get(end + 1).text());
+      end += 2;
+    }
+    if (end < tokens.size() && tokens.get(end).is(Kind.PERCENT)) {
+      end++;
+    }
+    if (from.isEmpty() || (to && below.isEmpty())) {
+      return OptionalInt.empty();
+    }
+    claim.limit = new SheetRange(from, below, true, end);
+    return OptionalInt.of(end);
+  }
+
+  /** A cell without anything: no word of harmlessness if nothing else is said. */
+  void emptyCell() {
+    unknown = true;
+  }
+
+  boolean unknown() {
+    SheetClaim claim = claim();
+    if (claim != null && claim.lacksCategory() && claim.codes.isEmpty()) {
+      claim.unknown = true;
+    } else {
+      unknown = true;
+    }
+    return true;
+  }
+
+  boolean notClassified(SheetToken first, SheetToken last) {
+    SheetClaim claim = claim();
+    if (claim != null && claim.lacksCategory() && claim.codes.isEmpty()) {
+      claim.none = true;
+    } else {
+      notClassified = new Words(first, last);
+    }
+    return true;
+  }
+
+  boolean route(String word, boolean estimateFollows) {
+    SheetClaim claim = claim();
+    if (inEstimate || estimateFollows) {
+      estimateRoutes.add(word);
+      return true;
+    }
+    if (claim != null) {
+      claim.routes.add(word);
+    }
+    return claim != null;
+  }
+
+  /** The words in brackets or cells beside a class that names organs. */
+  boolean organ(List<SheetToken> run, boolean inBrackets, boolean afterCode, boolean codeFollows) {
+    SheetClaim claim = claim();
+    if (claim == null || !claim.hasCategory() || !claim.namesOrgans()) {
+      return false;
+    }
+    String words = findings.words(run.get(0), run.get(run.size() - 1));
+    boolean known = OrganNames.english(words).isPresent();
+    boolean organ = inBrackets || (known && claim.limit == null) || (codeFollows && !afterCode);
+    if (organ) {
+      TextTable.items(words, ",").forEach(o -> claim.organs.add(OrganNames.english(o).orElse(o)));
+    }
+    return organ;
+  }
+
+  void words(SheetToken first, SheetToken last) {
+    name.add(first, last);
+  }
+
+  void factor(SheetFactor factor, boolean startOfCell) {
+    factors.add(new Factor(factor, claim(), !startOfCell));
+  }
+
+  void estimate(SheetEstimate estimate) {
+    if (!estimate.point()) {
+      findings.remark(CopiedSheet.Remark.Kind.NO_POINT, estimate.first(), estimate.last());
+    } else {
+      estimates.add(new Estimate(estimate, new LinkedHashSet<>(estimateRoutes), claim()));
+    }
+    inEstimate = true;
+  }
+
+  boolean workplaceLimit() {
+    workplaceLimit = true;
+    return true;
+  }
+
+  void notes(List<String> marks) {
+    notes.addAll(marks);
+  }
+
+  // What comes of it
+
+  private void problemOf(Runnable check, SheetToken token) {
+    try {
+      check.run();
+    } catch (ProblemException e) {
+      flawed = true;
+      e.problems().forEach(p -> findings.problem(p, token));
+    }
+  }
+
+  /** The substance with its share; empty if the text says nothing of any. */
+  Optional<CopiedSheet.Line> toLine() {
+    reportPendingLimit();
+    reportWordsThatAreNoName();
+    if (!hasContent() && !flawed) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new CopiedSheet.Line(
+            addTo(SubstanceHazards.builder(name())).build(),
+            end(SheetRange::lowPercent),
+            end(SheetRange::highPercent)));
+  }
+
+  /** Adds what was read to a sheet of a substance that is named elsewhere. */
+  void into(SubstanceSheet sheet) {
+    reportPendingLimit();
+    reportWordsThatAreNoName();
+    if (shareWords != null) {
+      findings.problem(SheetProblem.ONE_SUBSTANCE, shareWords.first(), shareWords.last());
+    }
+    addTo(sheet);
+  }
+
+  /** Says that a second substance stands where one is meant. */
+  void reportSecond() {
+    SheetToken first =
+        !casNumbers.isEmpty()
+            ? casNumbers.get(0)
+            : !claims.isEmpty()
+                ? claims.get(0).first
+                : shareWords == null ? null : shareWords.first();
+    if (first != null) {
+      findings.problem(SheetProblem.ONE_SUBSTANCE, first, first);
+    }
+    reportWordsThatAreNoName();
+  }
+
+  private SubstanceSheet addTo(SubstanceSheet sheet) {
+    casNumbers.forEach(cas -> sheet.cas(cas.text()));
+    if (index != null) {
+      sheet.entry(index.text());
+    }
+    if (workplaceLimit) {
+      sheet.unionWorkplaceLimit();
+    }
+    SheetResolver resolver = new SheetResolver(this, findings);
+    resolver.resolve(sheet);
+    if (notClassified != null && resolver.saysAnything()) {
+      flawed = true;
+      findings.problem(SheetProblem.CONTRADICTION, notClassified.first(), notClassified.last());
+    }
+    boolean silent = notClassified == null && !resolver.saysAnything();
+    if (flawed || resolver.isFlawed() || silent) {
+      resolver.openAllBut(sheet);
+    }
+    return sheet;
+  }
+
+  private boolean mayBeNamed() {
+    return hasIdentifier() || share != null;
+  }
+
+  private void reportWordsThatAreNoName() {
+    flawed |= name.reportOthers(mayBeNamed(), firstClaim());
+  }
+
+  private int firstClaim() {
+    return claims.isEmpty() ? Integer.MAX_VALUE : claims.get(0).first.start();
+  }
+
+  private String name() {
+    String unnamed = casNumbers.isEmpty() ? "copied sheet" : "CAS " + casNumbers.get(0).text();
+    return mayBeNamed() ? name.text(firstClaim()).orElse(unnamed) : unnamed;
+  }
+
+  private OptionalDouble end(ToDoubleFunction<SheetRange> which) {
+    return share == null ? OptionalDouble.empty() : OptionalDouble.of(which.applyAsDouble(share));
+  }
+}

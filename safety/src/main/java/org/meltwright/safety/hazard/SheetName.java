@@ -1,0 +1,64 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The words of an entry that may be the name of its substance. */
+final class SheetName {
+
+  private record Words(SheetToken first, SheetToken last) {}
+
+  private final SheetFindings findings;
+  private final List<Words> words = new ArrayList<>();
+
+  SheetName(SheetFindings findings) {
+    this.findings = findings;
+  }
+
+  boolean isEmpty() {
+    return words.isEmpty();
+  }
+
+  void add(SheetToken first, SheetToken last) {
+    words.add(new Words(first, last));
+  }
+
+  /** What stands some lines above the first number of a register describes the whole. */
+  void passOverWordsFarAbove(SheetToken identifier, boolean noClassYet) {
+    boolean far =
+        !words.isEmpty() && words.get(words.size() - 1).last().line() < identifier.line() - 1;
+    if (far && noClassYet) {
+      words.forEach(w -> findings.passOver(w.first(), w.last()));
+      words.clear();
+    }
+  }
+
+  /** The name: the first words, and those of the next lines before a class; empty if none are. */
+  Optional<String> text(int firstClass) {
+    int leading = leading(firstClass);
+    return leading == 0
+        ? Optional.empty()
+        : Optional.of(findings.words(words.get(0).first(), words.get(leading - 1).last()));
+  }
+
+  /** Shows back the words that are no name; tells whether there are any. */
+  boolean reportOthers(boolean named, int firstClass) {
+    List<Words> others = words.subList(named ? leading(firstClass) : 0, words.size());
+    others.forEach(w -> findings.problem(SheetProblem.NOT_UNDERSTOOD, w.first(), w.last()));
+    return !others.isEmpty();
+  }
+
+  private int leading(int firstClass) {
+    int i = 0;
+    while (i < words.size() && isNextLine(i) && words.get(i).first().start() < firstClass) {
+      i++;
+    }
+    return i;
+  }
+
+  private boolean isNextLine(int i) {
+    return i == 0 || words.get(i).first().line() <= words.get(i - 1).last().line() + 1;
+  }
+}

@@ -1,0 +1,500 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.hazard;
+
+import java.util.List;
+import java.util.Optional;
+import org.meltwright.safety.hazard.SheetToken.Kind;
+import org.meltwright.safety.hazard.SheetWords.Match;
+import org.meltwright.safety.hazard.SheetWords.Meaning;
+import org.meltwright.safety.hazard.SheetWords.Sort;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+
+/** Goes through the tokens of a copied text once and hands what it finds to its entries. */
+final class SheetReader {
+
+  /** In which part of the form the reader is. */
+  private enum Part {
+    /** Classes and substances. */
+    ENTRIES,
+    /** The elements of the label, which repeat statements. */
+    LABEL,
+    /** The text of precautions. */
+    PRECAUTIONS,
+    /** Other hazards, in prose. */
+    PROSE
+  }
+
+  private final List<SheetToken> tokens;
+  private final SheetAhead ahead;
+  private final boolean limitsOnly;
+  private final SheetFindings findings;
+  private final SheetEntries entries;
+  private Part part = Part.ENTRIES;
+  private int at;
+  private int depth;
+
+  /** Whether a statement's code stands before, on the same line and in the same cell. */
+  private boolean afterCode;
+
+  /** Whether nothing but marks stands before in the line or cell. */
+  private boolean startOfCell = true;
+
+  private boolean startOfLine = true;
+
+  SheetReader(String copied, boolean limitsOnly) {
+    if (copied.length() > CopiedSheet.LONGEST) {
+      throw new ProblemException(
+          Problem.of(SheetProblem.TOO_LONG, String.valueOf(copied.length()))
+              .with("longest", String.valueOf(CopiedSheet.LONGEST))
+              .with("line", "1")
+              .with("column", "1"));
+    }
+    String text = SheetLexer.plain(copied);
+    this.tokens = SheetLexer.tokens(text);
+    this.ahead = new SheetAhead(tokens);
+    this.limitsOnly = limitsOnly;
+    this.findings = new SheetFindings(text);
+    this.entries = new SheetEntries(findings);
+  }
+
+  CopiedSheet read() {
+    readAll();
+    return entries.toSheet();
+  }
+
+  /** Adds to a sheet what the text says of its substance: one alone, without a share. */
+  void into(SubstanceSheet sheet) {
+    findings.loseRemarks();
+    readAll();
+    entries.into(sheet);
+  }
+
+  private void readAll() {
+    while (at < tokens.size()) {
+      step(tokens.get(at));
+    }
+  }
+
+  SheetFindings findings() {
+    return findings;
+  }
+
+  private SheetEntry entry() {
+    return entries.now();
+  }
+
+  private void step(SheetToken token) {
+    switch (token.kind()) {
+      case NEWLINE -> endOfLine();
+      case SEPARATOR -> endOfCell();
+      case HAZARD_CODE -> hazardCode(token);
+      case SUPPLEMENT_CODE -> supplement(token);
+      case PRECAUTION_CODE -> precaution(token);
+      case OLD_PHRASE -> problem(SheetProblem.OLD_LAW, at, at + 1);
+      case CAS, EC, INDEX, REGISTRATION -> identifier(token);
+      case STARS -> stars(token);
+      case WORD -> word();
+      case NUMBER, RANK -> orHeading(() -> number(token));
+      case BELOW, ABOVE -> comparison();
+      case OPEN -> bracket(1);
+      case CLOSE -> bracket(-1);
+      case OTHER -> stray();
+      case PERCENT -> orHeading(this::stray);
+      case DASH -> dash();
+      case PICTOGRAM, EQUALS, COMMA, COLON, DOT, SLASH, PLUS -> at++;
+    }
+  }
+
+  /** Headings may begin with a number or a sign: "2.1", "% w/w". */
+  private void orHeading(Runnable other) {
+    Optional<Match> match = headingAt(at).or(() -> headingAt(behindNumber()));
+    if (match.isEmpty() || !heading(match.get())) {
+      other.run();
+    }
+  }
+
+  private Optional<Match> headingAt(int place) {
+    return SheetWords.match(tokens, place).filter(m -> m.meaning().sort() == Sort.HEADING);
+  }
+
+  /** "2. Hazards identification": the place behind the number and its point. */
+  private int behindNumber() {
+    boolean numbered =
+        startOfLine
+            && at + 1 < tokens.size()
+            && tokens.get(at + 1).is(Kind.DOT)
+            && SheetAhead.isDigit(tokens.get(at));
+    return numbered ? at + 2 : at;
+  }
+
+  private void endOfLine() {
+    at++;
+    afterCode = false;
+    startOfLine = true;
+    startOfCell = true;
+    depth = 0;
+  }
+
+  private void endOfCell() {
+    at++;
+    afterCode = false;
+    startOfCell = true;
+  }
+
+  /** A dash alone in its cell says that nothing is said. */
+  private void dash() {
+    boolean alone = startOfCell && (at + 1 == tokens.size() || tokens.get(at + 1).endsCell());
+    if (alone) {
+      entry().emptyCell();
+    }
+    at++;
+  }
+
+  private void bracket(int step) {
+    at++;
+    depth = Math.max(0, depth + step);
+  }
+
+  private void inCell() {
+    startOfCell = false;
+    startOfLine = false;
+  }
+
+  private void stray() {
+    boolean header = startOfCell && tokens.get(at).is(Kind.PERCENT);
+    if (part == Part.ENTRIES && !header) {
+      problem(SheetProblem.NOT_UNDERSTOOD, at, at + 1);
+    } else {
+      at++;
+    }
+  }
+
+  private void problem(SheetProblem code, int from, int to) {
+    findings.problem(code, tokens.get(from), tokens.get(to - 1));
+    entry().flaw();
+    at = to;
+    inCell();
+  }
+
+  private void remark(CopiedSheet.Remark.Kind kind, int from, int to) {
+    findings.remark(kind, tokens.get(from), tokens.get(to - 1));
+    at = to;
+    inCell();
+  }
+
+  private void passOver(int from, int to) {
+    findings.passOver(tokens.get(from), tokens.get(to - 1));
+    at = to;
+    inCell();
+  }
+
+  // Codes
+
+  private void hazardCode(SheetToken token) {
+    if (part == Part.LABEL || part == Part.PRECAUTIONS) {
+      part = Part.LABEL;
+      entry().codeAlone(token, null);
+    } else {
+      entry().code(token);
+    }
+    afterText(token.text());
+  }
+
+  /** The law's own text behind a code says nothing that the code does not. */
+  private void afterText(String code) {
+    at = SheetText.end(tokens, at + 1, code);
+    afterCode = true;
+    inCell();
+  }
+
+  private void supplement(SheetToken token) {
+    boolean ofClass =
+        LabelElements.all().stream().anyMatch(c -> c.statement().equals(token.text()));
+    if (ofClass) {
+      hazardCode(token);
+    } else {
+      entry().supplement(token);
+      afterText(token.text());
+    }
+  }
+
+  private void precaution(SheetToken token) {
+    part = Part.PRECAUTIONS;
+    afterText(token.text());
+  }
+
+  private void stars(SheetToken token) {
+    if (entry().stars(token)) {
+      at++;
+    } else {
+      remark(CopiedSheet.Remark.Kind.STARS, at, at + 1);
+    }
+  }
+
+  // Substances and shares
+
+  private void identifier(SheetToken token) {
+    part = Part.ENTRIES;
+    entries.turnTo(token, tokens, at);
+    entry().identifier(token);
+    at++;
+    afterCode = false;
+    inCell();
+  }
+
+  private void comparison() {
+    Optional<SheetEstimate> estimate = SheetEstimate.at(tokens, at);
+    if (estimate.isPresent()) {
+      estimate(estimate.get());
+      return;
+    }
+    Optional<SheetRange> range = SheetRange.at(tokens, at, false);
+    if (range.isEmpty()) {
+      stray();
+    } else {
+      range(range.get());
+    }
+  }
+
+  private void range(SheetRange range) {
+    int from = at;
+    boolean ofNext = isOfNext(range.end());
+    boolean limit =
+        range.ofConcentration()
+            || entry().expectsLimit(tokens, at, depth > 0, ofNext && !startOfLine);
+    if (part == Part.PRECAUTIONS) {
+      at = range.end();
+    } else if (range.isTurnedRound() || !range.isPossible()) {
+      problem(SheetProblem.SHARE, from, range.end());
+    } else if (limit) {
+      entry().limit(range, tokens.get(from), tokens.get(range.end() - 1), ofNext, startOfCell);
+      at = range.end();
+    } else {
+      share(range);
+    }
+    inCell();
+  }
+
+  /** A limit in front of its class: "C ≥ 5 %: Skin Corr. 1A", or a cell before the class's. */
+  private boolean isOfNext(int from) {
+    int i = from;
+    while (i < tokens.size() && tokens.get(i).is(Kind.CLOSE)) {
+      i++;
+    }
+    if (i >= tokens.size() || tokens.get(i).is(Kind.COLON)) {
+      return i < tokens.size();
+    }
+    return startOfCell
+        && SheetWords.match(tokens, i).filter(m -> m.meaning().isClass()).isPresent();
+  }
+
+  private void share(SheetRange range) {
+    if (entry().startsNewWithShare(startOfLine)) {
+      entries.startNew();
+    }
+    if (entry().hasShare() && !entry().hasShare(range)) {
+      problem(SheetProblem.TWO_SHARES, at, range.end());
+    } else {
+      entry().share(range, tokens.get(at), tokens.get(range.end() - 1));
+      at = range.end();
+    }
+    afterCode = false;
+  }
+
+  private void number(SheetToken token) {
+    Optional<SheetEstimate> estimate = SheetEstimate.at(tokens, at);
+    boolean ofClaim = entry().expectsCategory();
+    if (estimate.isPresent()) {
+      estimate(estimate.get());
+    } else if (ofClaim && isCategory(token)) {
+      entry().category(token);
+      at++;
+      inCell();
+    } else if (limitsOnly && entry().bareLimit(tokens, at).isPresent()) {
+      at = entry().bareLimit(tokens, at).getAsInt();
+    } else {
+      SheetRange.at(tokens, at, entry().hasIdentifier()).ifPresentOrElse(this::range, this::run);
+    }
+  }
+
+  private void estimate(SheetEstimate estimate) {
+    entry().estimate(estimate);
+    at = estimate.end();
+    inCell();
+  }
+
+  private static boolean isCategory(SheetToken token) {
+    return token.is(Kind.RANK) || token.text().length() == 1;
+  }
+
+  // Words
+
+  private void word() {
+    Optional<SheetRange> ofConcentration =
+        SheetRange.at(tokens, at, false).filter(SheetRange::ofConcentration);
+    Optional<Match> match = SheetWords.match(tokens, at);
+    if (ofConcentration.isPresent()) {
+      range(ofConcentration.get());
+    } else if (SheetFactor.isFactor(tokens, at)) {
+      factor(at + 1);
+    } else if (match.isEmpty() || !known(match.get())) {
+      run();
+    }
+  }
+
+  private boolean known(Match match) {
+    Meaning meaning = match.meaning();
+    return switch (meaning.sort()) {
+      case CLASS, PHYSICAL -> claim(match);
+      case HEADING -> heading(match);
+      case WORD -> word(match);
+    };
+  }
+
+  private boolean claim(Match match) {
+    if (!ahead.leadsToClass(match)) {
+      return false;
+    }
+    if (entry().isFull()) {
+      problem(SheetProblem.NOT_UNDERSTOOD, at, match.end());
+      return true;
+    }
+    part = part == Part.LABEL || part == Part.PRECAUTIONS ? Part.ENTRIES : part;
+    entry().claim(new SheetClaim(tokens.get(at), tokens.get(match.end() - 1), match.meaning()));
+    at = match.end();
+    afterCode = false;
+    inCell();
+    return true;
+  }
+
+  private boolean heading(Match match) {
+    if (!isHeading(match)) {
+      return false;
+    }
+    String target = match.meaning().target();
+    part =
+        switch (target) {
+          case "label" -> Part.LABEL;
+          case "prose" -> Part.PROSE;
+          default -> Part.ENTRIES;
+        };
+    if (target.equals("section") && !entry().isEmpty()) {
+      entries.startNew();
+    }
+    at = match.end();
+    return true;
+  }
+
+  /** A heading begins a line or cell, or stands before a colon or a number of a register. */
+  private boolean isHeading(Match match) {
+    if (startOfCell || match.end() >= tokens.size()) {
+      return true;
+    }
+    int next = match.end();
+    while (next < tokens.size() && tokens.get(next).is(Kind.DOT)) {
+      next++;
+    }
+    return next < tokens.size()
+        && (tokens.get(next).is(Kind.COLON)
+            || tokens.get(next).isIdentifier()
+            || tokens.get(next).is(Kind.NEWLINE)
+            || tokens.get(next).is(Kind.CLOSE));
+  }
+
+  private boolean word(Match match) {
+    String target = match.meaning().target();
+    if (SheetAhead.ROUTES.contains(target)) {
+      return route(match, target);
+    }
+    return switch (target) {
+      case "category" -> take(match, entry().expectsCategory());
+      case "unknown" -> take(match, entry().unknown());
+      case "not classified" ->
+          take(match, entry().notClassified(tokens.get(at), tokens.get(match.end() - 1)));
+      case "factor" -> factor(match.end());
+      case "estimate" -> take(match, entry().expectsEstimate());
+      case "limit" -> take(match, entry().limitsFollow());
+      case "note" -> note(match.end());
+      case "workplace limit" -> take(match, entry().workplaceLimit());
+      case "below" -> below(match);
+      case "about" -> take(match, SheetRange.at(tokens, match.end(), false).isPresent());
+      case "of" -> take(match, entry().isInEstimate());
+      default -> false;
+    };
+  }
+
+  private boolean take(Match match, boolean taken) {
+    if (taken) {
+      at = match.end();
+      inCell();
+    }
+    return taken;
+  }
+
+  private boolean route(Match match, String target) {
+    boolean prose = part != Part.ENTRIES || (afterCode && depth == 0 && !entry().isInEstimate());
+    return !prose && take(match, entry().route(target, ahead.estimateFollows(match.end())));
+  }
+
+  private boolean factor(int from) {
+    Optional<SheetFactor> factor = SheetFactor.at(tokens, at, from);
+    if (factor.isEmpty()) {
+      return take(new Match(new Meaning(Sort.WORD, "factor"), from), entry().hasIdentifier());
+    }
+    entry().factor(factor.get(), startOfCell);
+    at = factor.get().end();
+    inCell();
+    return true;
+  }
+
+  private boolean note(int from) {
+    int end = ahead.endOfNotes(from);
+    List<String> notes =
+        tokens.subList(from, end).stream()
+            .filter(SheetAhead::isNote)
+            .map(SheetToken::text)
+            .toList();
+    entry().notes(notes);
+    return take(new Match(new Meaning(Sort.WORD, "note"), end), !notes.isEmpty());
+  }
+
+  private boolean below(Match match) {
+    Optional<SheetRange> range = SheetRange.at(tokens, match.end(), false);
+    range.ifPresent(
+        r -> range(new SheetRange(java.util.OptionalDouble.empty(), r.high(), false, r.end())));
+    return range.isPresent();
+  }
+
+  // What no word of the list names
+
+  /** Takes the words up to the next thing that is known, and asks what they can be. */
+  private void run() {
+    int from = at;
+    int end = ahead.endOfRun(at);
+    if (part == Part.PRECAUTIONS || entry().takesKind(ahead.codeFollows(end))) {
+      at = end;
+    } else if (ahead.leadsToUnknownClass(from, end) >= 0) {
+      problem(SheetProblem.NOT_UNDERSTOOD, from, ahead.leadsToUnknownClass(from, end));
+    } else if (entry()
+        .organ(tokens.subList(from, end), depth > 0, afterCode, ahead.codeFollows(end))) {
+      at = end;
+      inCell();
+    } else if (part != Part.ENTRIES || (afterCode && !ahead.holdsNumber(from, end))) {
+      passOver(from, end);
+    } else if (afterCode) {
+      problem(SheetProblem.NOT_UNDERSTOOD, from, end);
+    } else {
+      name(from, end);
+    }
+  }
+
+  private void name(int from, int end) {
+    if (entry().isComplete() && ahead.identifierFollows(end)) {
+      entries.startNew();
+    }
+    entry().words(tokens.get(from), tokens.get(end - 1));
+    at = end;
+    inCell();
+  }
+}

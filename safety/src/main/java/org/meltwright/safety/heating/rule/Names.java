@@ -1,0 +1,75 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.heating.rule;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.Predicate;
+import org.meltwright.core.material.Material;
+import org.meltwright.core.material.PerMaterial;
+import org.meltwright.safety.hazard.DustClass;
+import org.meltwright.safety.hazard.HeatUse;
+import org.meltwright.safety.hazard.PigmentHazards;
+import org.meltwright.safety.heating.HeatingPlan;
+import org.meltwright.safety.heating.RuleOutcome;
+import org.meltwright.safety.naming.HazardNames;
+import org.meltwright.safety.naming.NameKind;
+import org.meltwright.safety.naming.NamedHazard;
+import org.meltwright.units.Bilingual;
+
+/** What the names of materials that are none of the catalogue's own tell. */
+final class Names {
+
+  /** Metals whose pigments have a rule of their own. */
+  private static final List<String> METALS_WITH_A_RULE = List.of("Pb", "As", "Hg");
+
+  /** A wax of unknown make is asked for, a fragrance is judged by its share and flash point. */
+  private static final Set<NameKind> JUDGED_ELSEWHERE = Set.of(NameKind.WAX, NameKind.FRAGRANCE);
+
+  /** What a number tells, the pigment table judges. */
+  private static final PerMaterial<List<NamedHazard>> TOLD =
+      PerMaterial.of(m -> PigmentHazards.of(m).isPresent() ? List.of() : HazardNames.of(m));
+
+  private Names() {}
+
+  /** Finds a name that tells a compound of a metal which is never heated. */
+  static Check neverHeated(String metal) {
+    return plan -> named(plan, n -> isNeverHeated(n) && n.hazard().mayHold(metal));
+  }
+
+  /** Finds any other name of what is never heated; what the pigment table knows is told there. */
+  static RuleOutcome neverHeated(HeatingPlan plan) {
+    return named(
+        plan, n -> isNeverHeated(n) && METALS_WITH_A_RULE.stream().noneMatch(n.hazard()::mayHold));
+  }
+
+  static RuleOutcome meltedOnly(HeatingPlan plan) {
+    return named(plan, n -> n.isBinding() && n.heatUse() == HeatUse.MELTED_ONLY);
+  }
+
+  static RuleOutcome toxicPowder(HeatingPlan plan) {
+    return named(plan, n -> n.isBinding() && n.dust().filter(Names::isToxic).isPresent());
+  }
+
+  private static boolean isToxic(DustClass dust) {
+    return dust == DustClass.TOXIC_METAL || dust == DustClass.REFUSE_POWDER;
+  }
+
+  private static boolean isNeverHeated(NamedHazard name) {
+    return name.isBinding()
+        && name.heatUse() == HeatUse.NEVER_HEATED
+        && !JUDGED_ELSEWHERE.contains(name.hazard().kind());
+  }
+
+  private static RuleOutcome named(HeatingPlan plan, Predicate<NamedHazard> wanted) {
+    List<Material> materials = new ArrayList<>();
+    List<Bilingual> words = new ArrayList<>();
+    for (Material material : plan.contents().materials()) {
+      List<NamedHazard> told = TOLD.get(material).stream().filter(wanted).limit(1).toList();
+      told.forEach(n -> words.add(new Bilingual(n.text(Locale.ENGLISH), n.text(Locale.GERMAN))));
+      materials.addAll(told.isEmpty() ? List.of() : List.of(material));
+    }
+    return Check.found(materials).with("names", words);
+  }
+}

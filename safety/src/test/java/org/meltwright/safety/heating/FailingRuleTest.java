@@ -1,0 +1,73 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.safety.heating;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Named;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** One rule that fails does not silence the others, nor is it silent itself. */
+class FailingRuleTest {
+
+  private static final HeatingPlan HOT = Plans.parse("mix beeswax-yellow; liquid 97");
+
+  static Stream<Named<Function<HeatingPlan, RuleOutcome>>> failures() {
+    return Stream.of(
+        Named.of("throws", plan -> fail(new IllegalStateException("boom"))),
+        Named.of("asserts", plan -> fail(new AssertionError("boom"))),
+        Named.of("is null", plan -> null),
+        Named.of("overflows", FailingRuleTest::overflow));
+  }
+
+  private static RuleOutcome fail(RuntimeException failure) {
+    throw failure;
+  }
+
+  private static RuleOutcome fail(Error failure) {
+    throw failure;
+  }
+
+  @SuppressWarnings("InfiniteRecursion") // that is the point
+  private static RuleOutcome overflow(HeatingPlan plan) {
+    return overflow(plan);
+  }
+
+  @ParameterizedTest
+  @MethodSource("failures")
+  void ruleThatFails_isNamedAndNotAssessed(Function<HeatingPlan, RuleOutcome> failure) {
+    HeatingReview review = HeatingRules.standard().with(OwnRule.of("own", failure)).review(HOT);
+    assertThat(review.isNotAssessed("own")).isTrue();
+    NotAssessed failed = review.notAssessed().get(0);
+    assertThat(failed.ruleIds()).containsExactly("own");
+    assertThat(failed.severity()).isEqualTo(Severity.WARNING);
+    assertThat(failed.isBlocking()).isFalse();
+    assertThat(failed.what(Locale.ENGLISH)).startsWith("The rule \"own\" failed");
+    assertThat(failed.what(Locale.GERMAN)).startsWith("Die Regel „own“ ist gescheitert");
+    assertThat(review.findings()).isEqualTo(HeatingRules.standard().review(HOT).findings());
+  }
+
+  @ParameterizedTest
+  @MethodSource("failures")
+  void ruleThatFailsAndBlocks_blocks(Function<HeatingPlan, RuleOutcome> failure) {
+    HeatingPlan calm = Plans.parse("mix beeswax-yellow; plate 80 +5; liquid 82");
+    HeatingReview review =
+        HeatingRules.standard().with(OwnRule.of("own", failure).blocking()).review(calm);
+    assertThat(HeatingRules.standard().review(calm).isBlocking()).isFalse();
+    assertThat(review.isBlocking()).isTrue();
+    assertThat(HeatingReviewData.of(review, Locale.ENGLISH).notAssessed().get(0).blocking())
+        .isTrue();
+  }
+
+  @ParameterizedTest
+  @MethodSource("failures")
+  void worstSeverity_countsAFailedRuleAsAWarning(Function<HeatingPlan, RuleOutcome> failure) {
+    HeatingPlan calm = Plans.parse("mix beeswax-yellow; plate 80 +5; liquid 82");
+    assertThat(
+            HeatingRules.standard().with(OwnRule.of("own", failure)).review(calm).worstSeverity())
+        .contains(Severity.WARNING);
+  }
+}

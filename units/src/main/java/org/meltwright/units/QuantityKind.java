@@ -38,6 +38,8 @@ import tech.units.indriya.quantity.Quantities;
  *
  * <p>This class is immutable and thread-safe.
  *
+ * <p>Compared by identity: there is one of each kind.
+ *
  * @param <Q> the kind as a type
  */
 public final class QuantityKind<Q extends Quantity<Q>> {

@@ -8,6 +8,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Mass;
 import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
@@ -186,5 +187,20 @@ public final class CostRollUp {
       builder.step(leaf.label() + ": " + leaf.amount());
     }
     return builder.step(exactTotal() + " is rounded to " + total()).build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof CostRollUp that && root.equals(that.root);
+  }
+
+  @Override
+  public int hashCode() {
+    return root.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "cost of " + root;
   }
 }

@@ -1,7 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.UnitsProblem;
 
@@ -138,5 +140,24 @@ public final class HeatSupply {
       power *= f;
     }
     return sum;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof HeatSupply that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(wattsAtZeroCelsius, wattsPerKelvin);
+  }
+
+  @Override
+  public String toString() {
+    return wattsAtZeroCelsius + " W at 0 °C, " + wattsPerKelvin + " W more a kelvin";
   }
 }

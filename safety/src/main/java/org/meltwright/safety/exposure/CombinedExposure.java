@@ -2,6 +2,7 @@
 package org.meltwright.safety.exposure;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.safety.exposure.Agent.Trait;
 import org.meltwright.units.Limit;
 import org.meltwright.units.UnitsProblem;
@@ -25,8 +26,9 @@ import org.meltwright.units.UnitsProblem;
  *           ExposureLimit.Averaging.EIGHT_HOURS, "as entered", day);
  *   parts.add(new CombinedExposure.Part(limit, entry[0]));
  * }
- * CombinedExposure.of(parts).sumOfShares(); // 0.925
- * CombinedExposure.of(parts).isExceeded(); // false
+ * CombinedExposure together = CombinedExposure.of(parts);
+ * together.sumOfShares(); // 0.925
+ * together.isExceeded(); // false
  * }</pre>
  */
 public final class CombinedExposure {
@@ -174,5 +176,20 @@ public final class CombinedExposure {
       throw ExposureProblem.of(
           ExposureProblem.LIMITS_DIFFER, ones.size() + ", " + others.size(), "number of entries");
     }
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof CombinedExposure that && parts.equals(that.parts);
+  }
+
+  @Override
+  public int hashCode() {
+    return parts.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "combined exposure to " + parts;
   }
 }

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.cost;
 
+import static org.meltwright.core.cost.CostProblem.CHECK;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -19,7 +21,6 @@ import org.meltwright.core.material.Material;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * What batches cost: their materials per mass, what another recipe makes by what making that much
@@ -153,8 +154,7 @@ public final class BatchPrices {
    * @throws ProblemException if nothing is left of the batch
    */
   public BatchPrices withMade(Recipe used, Batch batch, List<CostItem> beside) {
-    UnitsProblem.requireBetween(
-        batch.net().massKilograms(), 1e-12, 1e9, "net mass of " + batch.recipe().name());
+    CHECK.between(batch.net().massKilograms(), 1e-12, 1e9, "net mass", batch.recipe().name());
     return with(used, new OwnBatch(batch, List.copyOf(beside)));
   }
 

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.cost;
 
+import static org.meltwright.core.cost.CostProblem.CHECK;
+
 import java.math.BigDecimal;
 import java.util.List;
 import org.joda.money.BigMoneyProvider;
@@ -27,6 +29,8 @@ import org.meltwright.units.ProblemException;
  * <p>Immutable and thread-safe.
  */
 public final class BreakEven {
+
+  private static final double MOST_UNITS = 1e15;
 
   private final ExactMoney fixed;
   private final ExactMoney price;
@@ -64,7 +68,8 @@ public final class BreakEven {
     }
     if (price.compareTo(perUnit) <= 0) {
       throw new ProblemException(
-          Problem.of(CostProblem.NO_CONTRIBUTION, price + " against " + perUnit));
+          Problem.of(CostProblem.NO_CONTRIBUTION, MoneyText.inWords(price))
+              .with("cost", MoneyText.inWords(perUnit)));
     }
     return new BreakEven(fixed, price, perUnit);
   }
@@ -116,10 +121,11 @@ public final class BreakEven {
    *
    * @param profit the profit wanted, before tax on it
    * @return the number
-   * @throws ProblemException if the currency differs
+   * @throws ProblemException if the currency differs, or they are more than 10¹⁵
    */
   public long wholeUnitsFor(ExactMoney profit) {
     Ratio units = fixed.plus(profit).amount().dividedBy(contribution().amount());
+    CHECK.between(units.toDouble(), -MOST_UNITS, MOST_UNITS, "number of units");
     return Math.max(0, units.ceiling().longValueExact());
   }
 

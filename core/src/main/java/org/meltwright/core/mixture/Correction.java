@@ -80,6 +80,9 @@ public final class Correction {
    */
   public static Correction toShares(
       Mixture pot, List<ShareTarget> targets, List<Composition> additions) {
+    if (targets.isEmpty()) {
+      return new Correction(pot, List.of());
+    }
     List<Composition> all = new ArrayList<>(List.of(pot.composition()));
     all.addAll(additions);
     Blend blend = Blend.of(all, targets);

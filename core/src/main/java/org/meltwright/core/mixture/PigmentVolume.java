@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.mixture;
 
+import static org.meltwright.core.mixture.MixtureProblem.CHECK;
+
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
@@ -12,7 +14,6 @@ import org.meltwright.core.material.NumberRange;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.SourceKind;
-import org.meltwright.units.UnitsProblem;
 import org.meltwright.units.VolumeFraction;
 
 /**
@@ -176,7 +177,7 @@ public final class PigmentVolume {
     double voids =
         Amounts.require(oilAbsorption, "g/100 g")
             / 100
-            * UnitsProblem.requireBetween(kilogramsPerCubicMetre, LEAST_DENSITY, MOST, "density")
+            * CHECK.between(kilogramsPerCubicMetre, LEAST_DENSITY, MOST, "density")
             / OIL_KILOGRAMS_PER_CUBIC_METRE;
     return VolumeFraction.of(1 / (1 + voids));
   }

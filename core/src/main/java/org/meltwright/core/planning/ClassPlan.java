@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.planning;
 
+import static org.meltwright.core.planning.PlanningProblem.CHECK;
+
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,7 +15,6 @@ import org.meltwright.core.mixture.Composition;
 import org.meltwright.units.Limit;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * What a class needs: people × pieces × sizes × layers, what stays in their tins, and a spare.
@@ -57,7 +58,7 @@ public final class ClassPlan {
    * @throws ProblemException if nobody comes
    */
   public static ClassPlan of(int people, List<Piece> pieces, Coverage coverage) {
-    UnitsProblem.requireBetween(people, 1, 1e6, "number of people");
+    CHECK.between(people, 1, 1e6, "number of people");
     return new ClassPlan(people, List.copyOf(pieces), coverage, 0, 0, List.of());
   }
 
@@ -84,8 +85,7 @@ public final class ClassPlan {
    * @throws ProblemException if the mass is below zero
    */
   public ClassPlan withLeftInTins(Quantity<Mass> perPerson) {
-    double kilograms = QuantityKind.MASS.toSi(perPerson);
-    UnitsProblem.requireBetween(kilograms, 0, 1e3, "mass left in tins in kg");
+    double kilograms = CHECK.between(perPerson, 0, 1e3, "mass left in tins");
     return new ClassPlan(people, pieces, coverage, kilograms, spare, colours);
   }
 
@@ -97,7 +97,7 @@ public final class ClassPlan {
    * @throws ProblemException if the share is below zero
    */
   public ClassPlan withSpare(double share) {
-    UnitsProblem.requireBetween(share, 0, 10, "spare share");
+    CHECK.between(share, 0, 10, "spare share");
     return new ClassPlan(people, pieces, coverage, leftInTinsKilograms, share, colours);
   }
 

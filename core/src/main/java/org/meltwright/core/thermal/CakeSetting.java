@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.Length;
@@ -14,7 +16,6 @@ import org.meltwright.units.Estimate;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityRange;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * How long a cast cake takes until it is solid throughout and can leave its mould, as an estimate:
@@ -79,9 +80,9 @@ public final class CakeSetting {
       TemperaturePoint pour,
       Surroundings surroundings,
       Faces faces) {
-    UnitsProblem.requireBetween(pour.celsius(), -100, 1000, "temperature of pouring in °C");
-    UnitsProblem.requireBetween(thickness.lowSi(), 1e-4, 1, "thickness of the cake in m");
-    UnitsProblem.requireBetween(thickness.highSi(), 1e-4, 1, "thickness of the cake in m");
+    CHECK.between(pour.celsius(), -100, 1000, "temperature of pouring in °C");
+    CHECK.between(thickness.lowSi(), 1e-4, 1, "thickness of the cake in m");
+    CHECK.between(thickness.highSi(), 1e-4, 1, "thickness of the cake in m");
     return new CakeSetting(melt, thickness, pour, surroundings, faces);
   }
 

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -14,11 +16,9 @@ import org.meltwright.core.mixture.Mixture;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.thermal.EstimateInput.Corner;
 import org.meltwright.units.Estimate;
-import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * The heat that a mix and its vessel take up between two temperatures, as an estimate in four
@@ -90,9 +90,7 @@ public final class HeatDemand {
 
   private static void requireOrder(TemperaturePoint from, TemperaturePoint to) {
     if (to.isBelow(from)) {
-      throw new ProblemException(
-          Problem.of(ThermalProblem.TEMPERATURES_OUT_OF_ORDER, from + ", " + to)
-              .with("order", "from ≤ to"));
+      throw ThermalProblem.outOfOrder("from ≤ to", from.celsius(), to.celsius());
     }
   }
 
@@ -130,7 +128,7 @@ public final class HeatDemand {
    * @throws ProblemException if the capacity cannot be
    */
   public HeatDemand withVesselCapacity(double joulesPerKelvin) {
-    UnitsProblem.requireBetween(joulesPerKelvin, 0, 1e9, "heat capacity of the vessel in J/K");
+    CHECK.between(joulesPerKelvin, 0, 1e9, "heat capacity of the vessel in J/K");
     return new HeatDemand(
         mixture,
         from,

@@ -96,13 +96,13 @@ public final class NoFreezePanel {
    *     freezes by itself
    */
   public String text(Locale locale) {
-    return temperature().map(t -> Texts.celsius(t.celsius())).orElseGet(() -> without(locale));
+    return temperature().map(t -> Texts.celsius(t, locale)).orElseGet(() -> without(locale));
   }
 
   private String without(Locale locale) {
     String key = Double.isInfinite(ruleCelsius) ? "no-freeze.on-none" : "no-freeze.above";
     return Messages.beside(NoFreezePanel.class)
-        .text(key, locale, Map.of("cap", Texts.celsius(cap.celsius())));
+        .text(key, locale, Map.of("cap", Texts.celsius(cap, locale)));
   }
 
   @Override

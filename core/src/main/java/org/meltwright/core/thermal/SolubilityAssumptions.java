@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -8,7 +10,6 @@ import org.meltwright.core.material.ByMaterial;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.PropertyKey;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * What an ideal-solubility estimate has to assume: molar masses, and a heat of fusion where a
@@ -73,7 +74,7 @@ public final class SolubilityAssumptions {
    * @throws org.meltwright.units.ProblemException if the molar mass cannot be
    */
   public SolubilityAssumptions withMolarMass(Material material, double kilogramsPerMole) {
-    UnitsProblem.requireBetween(kilogramsPerMole, 0.001, 100, "molar mass in kg/mol");
+    CHECK.between(kilogramsPerMole, 0.001, 100, "molar mass in kg/mol");
     return new SolubilityAssumptions(
         meltingMolarMass,
         resinMolarMass,
@@ -94,7 +95,7 @@ public final class SolubilityAssumptions {
         meltingMolarMass,
         resinMolarMass,
         oilMolarMass,
-        UnitsProblem.requireBetween(joulesPerKilogram, 1e3, 1e6, "heat of fusion in J/kg"),
+        CHECK.between(joulesPerKilogram, 1e3, 1e6, "heat of fusion in J/kg"),
         own);
   }
 

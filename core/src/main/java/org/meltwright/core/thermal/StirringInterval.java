@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
 import java.util.Comparator;
 import java.util.List;
 import javax.measure.quantity.Length;
@@ -15,7 +17,6 @@ import org.meltwright.units.Density;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityRange;
-import org.meltwright.units.UnitsProblem;
 import org.meltwright.units.VolumeFraction;
 
 /**
@@ -84,7 +85,7 @@ public final class StirringInterval {
         pieces,
         Settling.hindrance(content, Settling.HINDRANCE_EXPONENT),
         bath,
-        UnitsProblem.requireBetween(lostShare, 1e-6, Math.nextDown(1.0), "share lost"));
+        CHECK.between(lostShare, 1e-6, Math.nextDown(1.0), "share lost"));
   }
 
   private StirringInterval(
@@ -103,7 +104,7 @@ public final class StirringInterval {
     this.meltDensity = input("density of the melt", bath.density(), "kg/m³", Direction.RAISES);
     this.viscosity = input("viscosity of the melt", bath.viscosity(), "Pa s", Direction.RAISES);
     for (Corner corner : Corner.values()) {
-      UnitsProblem.requireFinite(velocity(corner), "velocity in m/s");
+      CHECK.finite(velocity(corner), "velocity in m/s");
     }
   }
 

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.exposure;
 
+import static org.meltwright.safety.exposure.ExposureProblem.CHECK;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -9,7 +11,6 @@ import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.units.Limit;
 import org.meltwright.units.Messages;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * What hangs on one circuit: plates, guns, irons by their nameplates, held against the rating of
@@ -71,7 +72,7 @@ public final class CircuitLoad {
      */
     public Device {
       if (!Double.isNaN(watts)) {
-        UnitsProblem.requireBetween(watts, 0, 1e6, "power in W");
+        CHECK.between(watts, 0, 1e6, "power in W");
       }
     }
 
@@ -107,9 +108,9 @@ public final class CircuitLoad {
    */
   public static CircuitLoad of(double volts, double ratedAmperes, double continuousFactor) {
     return new CircuitLoad(
-        UnitsProblem.requireBetween(volts, 1, 1000, "voltage in V"),
-        UnitsProblem.requireBetween(ratedAmperes, 0.1, 1000, "rating in A"),
-        UnitsProblem.requireBetween(continuousFactor, 1, 2, "factor on continuous loads"),
+        CHECK.between(volts, 1, 1000, "voltage in V"),
+        CHECK.between(ratedAmperes, 0.1, 1000, "rating in A"),
+        CHECK.between(continuousFactor, 1, 2, "factor on continuous loads"),
         List.of());
   }
 
@@ -216,7 +217,7 @@ public final class CircuitLoad {
    * @return the devices whose nameplate exceeds it; those of {@link #unknown} are not among them
    */
   public List<Device> abovePlug(double plugAmperes) {
-    double limit = volts * UnitsProblem.requireBetween(plugAmperes, 0.1, 1000, "plug in A");
+    double limit = volts * CHECK.between(plugAmperes, 0.1, 1000, "plug in A");
     return devices.stream().filter(d -> Limit.exceeds(d.watts(), limit)).toList();
   }
 

@@ -1,7 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.exposure;
 
-import org.meltwright.units.UnitsProblem;
+import static org.meltwright.safety.exposure.ExposureProblem.CHECK;
 
 /**
  * The air of a room and its exchange: air changes, build-up, and the time until a share of the
@@ -42,9 +42,9 @@ public record RoomAir(
    * @throws org.meltwright.units.ProblemException if a number cannot be
    */
   public RoomAir {
-    UnitsProblem.requireBetween(volumeCubicMetres, 1e-3, 1e7, "volume of the room in m³");
-    UnitsProblem.requireBetween(flowCubicMetresPerHour, 1e-6, 1e9, "air exchanged in m³/h");
-    UnitsProblem.requireBetween(mixingFactor, 1, 10, "mixing factor");
+    CHECK.between(volumeCubicMetres, 1e-3, 1e7, "volume of the room in m³");
+    CHECK.between(flowCubicMetresPerHour, 1e-6, 1e9, "air exchanged in m³/h");
+    CHECK.between(mixingFactor, 1, 10, "mixing factor");
   }
 
   /**
@@ -79,8 +79,8 @@ public record RoomAir(
    * @return the flow, in m³/h
    */
   public static double flowFor(double volumeCubicMetres, double airChangesPerHour) {
-    return UnitsProblem.requireBetween(volumeCubicMetres, 1e-3, 1e7, "volume of the room in m³")
-        * UnitsProblem.requireBetween(airChangesPerHour, 0, 1e6, "air changes per hour");
+    return CHECK.between(volumeCubicMetres, 1e-3, 1e7, "volume of the room in m³")
+        * CHECK.between(airChangesPerHour, 0, 1e6, "air changes per hour");
   }
 
   /**
@@ -91,7 +91,7 @@ public record RoomAir(
    * @throws org.meltwright.units.ProblemException if the share lies outside that range
    */
   public double minutesToShareOfStart(double share) {
-    UnitsProblem.requireBetween(share, 1e-12, 1, "share of the start");
+    CHECK.between(share, 1e-12, 1, "share of the start");
     return -60 * mixingFactor * Math.log(share) / airChangesPerHour();
   }
 
@@ -102,7 +102,7 @@ public record RoomAir(
    * @return the share, from 0 to 1
    */
   public double shareOfStartAfter(double minutes) {
-    UnitsProblem.requireBetween(minutes, 0, 1e9, "minutes");
+    CHECK.between(minutes, 0, 1e9, "minutes");
     return Math.exp(-airChangesPerHour() * minutes / 60 / mixingFactor);
   }
 
@@ -114,7 +114,7 @@ public record RoomAir(
    * @return the average volume fraction in the room
    */
   public double volumeFractionAfter(double vapourCubicMetresPerHour, double minutes) {
-    UnitsProblem.requireBetween(vapourCubicMetresPerHour, 0, 1e6, "vapour in m³/h");
+    CHECK.between(vapourCubicMetresPerHour, 0, 1e6, "vapour in m³/h");
     double effective = flowCubicMetresPerHour / mixingFactor;
     return vapourCubicMetresPerHour / effective * (1 - shareOfStartAfter(minutes));
   }

@@ -11,6 +11,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.Composition;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.TemperaturePoint;
@@ -507,12 +508,13 @@ public final class HazardMixture {
     }
 
     private void requireNoContradiction() {
-      boolean cannotFlow = state == PhysicalState.SOLID_AT_40 || state == PhysicalState.GAS;
-      if (cannotFlow && viscosityAt40 != null) {
+      PhysicalState given = state;
+      if ((given == PhysicalState.SOLID_AT_40 || given == PhysicalState.GAS)
+          && viscosityAt40 != null) {
         throw new ProblemException(
             Problem.of(
                 HazardProblem.STATE_AGAINST_VISCOSITY,
-                state + ", " + HazardTexts.found(viscosityAt40) + " mm²/s"));
+                Bilingual.list(given.inWords(), Bilingual.of(viscosityAt40).plus(" mm²/s"))));
       }
     }
 
@@ -520,7 +522,7 @@ public final class HazardMixture {
       if (possible) {
         return value;
       }
-      throw new ProblemException(Problem.of(problem, HazardTexts.found(value)));
+      throw new ProblemException(Problem.of(problem, Bilingual.of(value)));
     }
   }
 }

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
@@ -243,7 +244,7 @@ public final class SubstanceSheet {
     if (possible) {
       return value;
     }
-    throw new ProblemException(Problem.of(problem, HazardTexts.found(value)).with("name", name));
+    throw new ProblemException(Problem.of(problem, Bilingual.of(value)).with("name", name));
   }
 
   /**

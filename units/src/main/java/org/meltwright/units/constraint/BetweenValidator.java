@@ -45,7 +45,7 @@ public final class BetweenValidator implements ConstraintValidator<Between, Obje
     if (value == null) {
       return true;
     }
-    Amount amount = Amount.of(value);
+    Amount<?> amount = Amount.of(value);
     return Violations.report(
         amount.atLeast(declared.low(), true).or(() -> amount.atMost(declared.high(), true)),
         declared.message().equals("must be between {low} and {high}"),

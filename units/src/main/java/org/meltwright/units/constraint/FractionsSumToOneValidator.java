@@ -53,7 +53,7 @@ public final class FractionsSumToOneValidator
       return true;
     }
     return Violations.report(
-        problem(Fractions.of(value, declared)),
+        problem(Fractions.of(value, declared, Locales.parser(declared.decimalSign(), context))),
         declared.message().equals("must have fractions that sum to one"),
         context);
   }

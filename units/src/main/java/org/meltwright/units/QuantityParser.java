@@ -12,6 +12,7 @@ import javax.measure.quantity.Power;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads what people write: "1 1/2 lb", "62–65 °C", "1:8 resin:wax", "10 % by volume".
@@ -389,5 +390,20 @@ public final class QuantityParser {
 
   QuantityText read(CharSequence text) {
     return new QuantityText(text, decimalSign);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof QuantityParser that && decimalSign.equals(that.decimalSign);
+  }
+
+  @Override
+  public int hashCode() {
+    return decimalSign.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "parser of quantities with decimal sign " + decimalSign;
   }
 }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.units.Limit;
 import org.meltwright.units.Messages;
@@ -292,5 +293,24 @@ public final class CircuitLoad {
         .step("I " + (unknown().isEmpty() ? "= " : "is at least ") + requiredAmperes() + " A")
         .warning(text(Locale.ENGLISH))
         .build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof CircuitLoad that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(volts, ratedAmperes, continuousFactor, devices);
+  }
+
+  @Override
+  public String toString() {
+    return devices.size() + " devices on " + ratedAmperes + " A at " + volts + " V";
   }
 }

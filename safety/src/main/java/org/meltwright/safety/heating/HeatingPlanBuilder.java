@@ -39,6 +39,8 @@ import org.meltwright.units.TemperaturePoint;
  * }</pre>
  *
  * <p>Mutable, for one thread; not a value: two builders are never equal.
+ *
+ * <p>Compared by identity: a builder changes.
  */
 public final class HeatingPlanBuilder {
 

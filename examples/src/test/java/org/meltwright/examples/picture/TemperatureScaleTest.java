@@ -17,6 +17,7 @@ import org.meltwright.examples.page.Block.Picture;
 import org.meltwright.examples.page.Say;
 import org.meltwright.safety.heating.HeatingLimits;
 import org.meltwright.safety.heating.HeatingReview;
+import org.meltwright.safety.heating.TemperatureTable;
 import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.TemperatureRange;
 

@@ -26,7 +26,7 @@ import java.util.OptionalDouble;
  * real.shareOfStartAfter(60); // 0.1353
  * // a litre of vapour an hour: how long until 3 ppm, and 5 ppm
  * real.minutesToVolumeFraction(0.001, 3e-6); // 38.19 min
- * real.minutesToVolumeFraction(0.001, 5e-6); // empty: never
+ * real.minutesToVolumeFraction(0.001, 5e-6); // OptionalDouble.empty
  * }</pre>
  *
  * <p>Immutable and thread-safe.

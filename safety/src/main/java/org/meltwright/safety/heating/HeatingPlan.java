@@ -389,9 +389,16 @@ public final class HeatingPlan {
     copy.people = people;
     copy.circumstances.addAll(circumstances);
     copy.denied.addAll(denied);
-    copy.limits = limits;
-    copy.targetOfAdults = targetOfAdults;
     return copy;
+  }
+
+  /**
+   * Returns what the temperature that the table binds calls for.
+   *
+   * @return what to do at once and later; empty if nothing tells how hot the wax is
+   */
+  public Optional<HeatingAction> action() {
+    return bindingTemperature().map(wax -> HeatingAction.of(this, wax.value()));
   }
 
   /**
@@ -425,7 +432,7 @@ public final class HeatingPlan {
   }
 
   /** Worked out once; two threads that meet work out the same. */
-  private PlanTemperatures temperatures() {
+  PlanTemperatures temperatures() {
     PlanTemperatures known = temperatures;
     if (known == null) {
       known = PlanTemperatures.of(this);

@@ -10,6 +10,7 @@ import org.meltwright.units.TemperaturePoint;
  * What a plan says of its temperatures, worked out once.
  *
  * @param window where the mix can be worked, up to the target
+ * @param moltenBound from which reading on the wax can be molten
  * @param moltenReading the reading in the liquid, if it can be one of molten wax or is at a ceiling
  * @param otherScale what its number would be on the other scale, if that fits
  * @param floor the floor of the pot at its hottest
@@ -17,6 +18,7 @@ import org.meltwright.units.TemperaturePoint;
  */
 record PlanTemperatures(
     Optional<WorkingWindow> window,
+    Optional<TemperaturePoint> moltenBound,
     Optional<TemperaturePoint> moltenReading,
     Optional<OtherScale> otherScale,
     Optional<PotFloor> floor,
@@ -33,7 +35,7 @@ record PlanTemperatures(
     Optional<PotFloor> floor = PotFloor.of(plan);
     boolean isBelieved = molten.filter(t -> MoltenBound.isReached(t, bound)).isPresent();
     Optional<BindingTemperature> binding = BindingTemperature.of(plan, molten, isBelieved, floor);
-    return new PlanTemperatures(window, molten, otherScale, floor, binding);
+    return new PlanTemperatures(window, bound, molten, otherScale, floor, binding);
   }
 
   /**

@@ -150,7 +150,7 @@ public final class RuleOutcome {
       return this;
     }
     Map<String, Object> more = new LinkedHashMap<>(found);
-    more.put(name, value);
+    more.put(name, Objects.requireNonNull(value, name));
     return new RuleOutcome(Collections.unmodifiableMap(more), missing, notAsked, limits);
   }
 

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.core.mixture.Composition;
@@ -57,7 +58,8 @@ class DangerousPlansTest {
   }
 
   @Test
-  void heat_gun_as_heat_without_set_point_is_not_assessed() {
+  void heat_gun_as_heat_blocks_and_without_set_point_its_outlet_is_not_assessed() {
+    blocks(MEDIUM + "heat-gun; liquid 82", "hot-air-at-pot");
     assertThat(Plans.review(MEDIUM + "heat-gun; liquid 82").isNotAssessed("heat-gun-outlet"))
         .isTrue();
   }
@@ -107,13 +109,14 @@ class DangerousPlansTest {
                 .finding("reading-not-molten")
                 .get()
                 .reason(Locale.ENGLISH))
-        .endsWith("If the thermometer shows °C, 97 means 97.0 °C (206.6 °F).");
+        .endsWith("If you read 97 off a thermometer in °C, that is 97.0 °C (206.6 °F).");
     assertThat(
             Plans.review("mix beeswax-yellow; liquid 187")
                 .finding("reading-other-scale")
                 .get()
                 .summary(Locale.GERMAN))
-        .endsWith("Zeigt das Thermometer °F, so bedeutet 187: 86,1 °C (187,0 °F).");
+        .endsWith(
+            "Wurde 187 auf einem Thermometer in °F abgelesen, so sind das 86,1 °C (187,0 °F).");
   }
 
   @ParameterizedTest
@@ -129,13 +132,13 @@ class DangerousPlansTest {
 
   @Test
   void action_changes_at_the_flash_margin_the_flash_point_and_autoignition() {
-    Composition paraffin = Composition.of(MaterialCatalogue.standard().require("gum-turpentine"));
+    Composition turpentine = Composition.of(MaterialCatalogue.standard().require("gum-turpentine"));
     HeatingLimits limits = HeatingLimits.standard();
     assertThat(level(160)).isEqualTo(HeatingAction.Level.OUT_AND_WATCH);
     assertThat(level(210)).isEqualTo(HeatingAction.Level.OUT_AND_CALL);
     assertThat(
             HeatingReading.of(Place.LIQUID, TemperaturePoint.ofCelsius(253))
-                .action(limits, paraffin)
+                .action(limits, turpentine)
                 .level())
         .isEqualTo(HeatingAction.Level.OUT_AND_STAY_OUT);
   }
@@ -154,6 +157,90 @@ class DangerousPlansTest {
             .doesNotContainPattern("(?<!not )\\bstir\\b|(?<!not )\\bStir\\b");
       }
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "plate 90 +10; liquid 95",
+        "plate 90 +5; liquid 97F",
+        "liquid 187",
+        "palette 95 +5; surface 96 probe",
+        "plate 180 +20",
+        "bath; liquid 97"
+      })
+  void no_finding_tells_to_stir_or_to_come_back_in_at_the_hard_ceiling(String hot) {
+    HeatingReview review = Plans.review(MEDIUM + hot);
+    assertThat(review.isBlocking()).isTrue();
+    assertThat(texts(review, Locale.ENGLISH))
+        .noneMatch(t -> t.matches("(?is).*(?<!not )\\bstir\\b.*") || t.contains("ome back"));
+    assertThat(texts(review, Locale.GERMAN))
+        .noneMatch(t -> t.matches("(?s).*(?<!icht )\\b(rühren|umrühren)\\b.*"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {160, 210, 300})
+  void finding_at_the_flash_margin_says_what_the_action_says(double celsius) {
+    HeatingReview review = Plans.review("mix beeswax-yellow; plate 80 +5; liquid " + celsius);
+    String action = review.plan().action().orElseThrow().toDo(Locale.ENGLISH);
+    for (String rule : List.of("flash-margin", "fume", "hard-ceiling")) {
+      assertThat(review.finding(rule).get().remedy(Locale.ENGLISH)).contains(action);
+    }
+    Finding margin = review.finding("flash-margin").get();
+    assertThat(margin.remedy(Locale.ENGLISH)).contains("keep it below 90.0 °C");
+    assertThat(margin.summary(Locale.ENGLISH)).doesNotContain("less than 50 K");
+  }
+
+  @Test
+  void at_the_flash_point_the_lid_comes_before_the_way_out_and_nobody_goes_back() {
+    String action =
+        HeatingReading.of(Place.LIQUID, TemperaturePoint.ofCelsius(210))
+            .action()
+            .atOnce(Locale.ENGLISH);
+    assertThat(action).containsSubsequence("off", "lid", "straight out", "nobody goes back", "112");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"cooker 150 +20; liquid 84", "cooker; surface 220 probe; liquid 88"})
+  void slow_cooker_of_which_the_floor_is_stated_is_held_to_it(String cooker) {
+    blocks(MEDIUM + cooker, "pot-floor-hot");
+  }
+
+  @Test
+  void slow_cooker_without_degrees_is_not_told_to_state_a_set_point() {
+    HeatingReview review = Plans.review(MEDIUM + "cooker; liquid 84");
+    assertThat(review.isNotAssessed("pot-floor-hot")).isFalse();
+    assertThat(review.notAsked()).anyMatch(n -> n.ruleIds().contains("pot-floor-hot"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"mix linseed-oil; liquid 20", "mix titanium-white-rutile; liquid 22"})
+  void cold_reading_of_a_mix_without_wax_is_not_called_hot(String cold) {
+    assertThat(Plans.review(cold).finding("reading-other-scale")).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"plate 150 +10; liquid 70", "plate 90 +10; liquid 70"})
+  void nobody_is_told_to_warm_wax_on_a_floor_that_is_too_hot(String hot) {
+    assertThat(Plans.review(MEDIUM + hot).finding("colder-than-window")).isEmpty();
+    assertThat(Plans.review(MEDIUM + "plate 70 +5; liquid 70").finding("colder-than-window"))
+        .isPresent();
+  }
+
+  @Test
+  void infrared_reading_of_bare_metal_is_not_assessed_whatever_else_is_said() {
+    HeatingReview unheated = Plans.review(MEDIUM + "surface 84 metal; liquid 84");
+    assertThat(unheated.isNotAssessed("pot-floor-hot")).isTrue();
+    assertThat(texts(Plans.review(MEDIUM + "palette 80 +5; surface 60 metal"), Locale.ENGLISH))
+        .noneMatch(t -> t.contains("The surface of the palette was not measured"));
+  }
+
+  @Test
+  void explanation_tells_a_floor_that_is_a_lower_bound_and_what_was_read() {
+    Explanation text = Plans.review(MEDIUM + "plate 90; liquid 84").explanation();
+    assertThat(text.inputs())
+        .anyMatch(line -> line.startsWith("pot floor at least 90.0 °C"))
+        .anyMatch(line -> line.startsWith("read in the liquid 84.0 °C"));
   }
 
   // A water bath is its own case

@@ -44,7 +44,8 @@ final class FlashMargin {
         RuleOutcome.foundIf(Limit.reaches(wax.value(), limit))
             .with("wax", wax.value())
             .with("flash", flash.get())
-            .with("limit", limit)
+            .with("action", plan.action())
+            .with("most", limit.isBelow(plan.limits().target()) ? limit : plan.limits().target())
             .at(Figure.FLASH_MARGIN);
     return WaxTemperature.ruledOut(plan, outcome, wax);
   }

@@ -87,7 +87,7 @@ final class PlaceRules {
               warning("gas-cylinder-near", PLACE, Source.COMMON_PRACTICE),
               stated(Circumstance.GAS_CYLINDER_NEAR)),
           new Rule(
-              danger("oxidiser-near", PLACE, Source.COMMON_PRACTICE),
+              danger("oxidiser-near", PLACE, Source.COMMON_PRACTICE).asFixed(),
               stated(Circumstance.OXIDISER_NEAR)),
           new Rule(
               danger("coiled-reel", PLACE, Sources.CABLE_REEL), stated(Circumstance.COILED_REEL)),

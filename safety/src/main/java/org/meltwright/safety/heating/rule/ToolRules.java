@@ -76,7 +76,7 @@ final class ToolRules {
               warning("iron-within-flash-margin", TOOL, Sources.MATERIAL_FIGURES),
               using(uses(Kind.IRON), HotTool::ironWithinMargin)),
           new Rule(
-              danger("iron-at-flash-point", TOOL, Sources.MATERIAL_FIGURES).asBlocking(),
+              danger("iron-at-flash-point", TOOL, Sources.MATERIAL_FIGURES).asBlocking().asFixed(),
               using(uses(Kind.IRON), HotTool::ironAtFlashPoint)),
           new Rule(
               danger("flame-without-air", TOOL, Source.COMMON_PRACTICE),

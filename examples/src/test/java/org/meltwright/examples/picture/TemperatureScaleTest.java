@@ -80,7 +80,7 @@ class TemperatureScaleTest {
     assertThat(turpentine.workingCeiling().celsius()).isCloseTo(-19.4, within(1e-9));
     assertThat(Samples.drawn(blocked).select("rect.good, rect.window, rect.doubtful")).isEmpty();
     assertThat(blocked.alternative())
-        .contains("Working window: closed", "stay below -19.4 °C")
+        .contains("Working window: closed", "keep the wax within -19.4 °C")
         .doesNotContain("up to 90");
     assertThat(svg.select("rect.good")).hasSizeGreaterThan(3);
   }

@@ -168,7 +168,8 @@ public final class StudioSheet implements Callable<Integer> {
         .orElseThrow(
             () ->
                 new ProblemException(
-                    Problem.of(StudioProblem.CLASS_MISSING, "nothing").under("/classDay")));
+                    Problem.of(StudioProblem.CLASS_MISSING, StudioProblem.CHECK.name("nothing"))
+                        .under("/classDay")));
   }
 
   private static void requireWritable(Path place, Path other, String name) {

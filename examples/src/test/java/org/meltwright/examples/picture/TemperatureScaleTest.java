@@ -80,7 +80,7 @@ class TemperatureScaleTest {
     assertThat(turpentine.workingCeiling().celsius()).isCloseTo(-19.4, within(1e-9));
     assertThat(Samples.drawn(blocked).select("rect.good, rect.window, rect.doubtful")).isEmpty();
     assertThat(blocked.alternative())
-        .contains("Working window: closed", "keep the wax within -19.4 °C")
+        .contains("Working window: closed", "stay below -19.4 °C")
         .doesNotContain("up to 90");
     assertThat(svg.select("rect.good")).hasSizeGreaterThan(3);
   }
@@ -153,13 +153,16 @@ class TemperatureScaleTest {
   }
 
   @Test
-  void known_flash_point_is_said_with_what_the_wax_is_kept_within() {
+  void known_flash_point_that_does_not_bind_is_no_temperature_to_stay_below() {
     TemperaturePoint lowest = REVIEW.lowestFlashPoint().orElseThrow();
 
     assertThat(picture.alternative())
         .contains(
-            "Lowest flash point known: " + Say.celsius(lowest) + "; keep the wax within 90.0 °C")
-        .doesNotContain("154");
+            "Lowest flash point known: "
+                + Say.celsius(lowest)
+                + "; its margin begins at "
+                + Say.celsius(TemperatureTable.STANDARD.flashLimit(lowest)))
+        .doesNotContain("stay below");
   }
 
   @Test

@@ -1,14 +1,16 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.exposure;
 
+import static org.meltwright.safety.exposure.ExposureProblem.CHECK;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.units.Limit;
 import org.meltwright.units.Messages;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * What hangs on one circuit: plates, guns, irons by their nameplates, held against the rating of
@@ -71,7 +73,7 @@ public final class CircuitLoad {
      */
     public Device {
       if (!Double.isNaN(watts)) {
-        UnitsProblem.requireBetween(watts, 0, 1e6, "power in W");
+        CHECK.between(watts, 0, 1e6, "power in W");
       }
     }
 
@@ -107,9 +109,9 @@ public final class CircuitLoad {
    */
   public static CircuitLoad of(double volts, double ratedAmperes, double continuousFactor) {
     return new CircuitLoad(
-        UnitsProblem.requireBetween(volts, 1, 1000, "voltage in V"),
-        UnitsProblem.requireBetween(ratedAmperes, 0.1, 1000, "rating in A"),
-        UnitsProblem.requireBetween(continuousFactor, 1, 2, "factor on continuous loads"),
+        CHECK.between(volts, 1, 1000, "voltage in V"),
+        CHECK.between(ratedAmperes, 0.1, 1000, "rating in A"),
+        CHECK.between(continuousFactor, 1, 2, "factor on continuous loads"),
         List.of());
   }
 
@@ -154,7 +156,7 @@ public final class CircuitLoad {
    * @throws org.meltwright.units.ProblemException if the current cannot be
    */
   public CircuitLoad withAmperes(String name, double amperes, boolean isContinuous) {
-    UnitsProblem.requireBetween(amperes, 0, 1000, "current in A");
+    CHECK.between(amperes, 0, 1000, "current in A");
     return with(new Device(name, amperes * volts, isContinuous));
   }
 
@@ -241,7 +243,7 @@ public final class CircuitLoad {
    * @return the devices whose nameplate exceeds it; those of {@link #unknown} are not among them
    */
   public List<Device> abovePlug(double plugAmperes) {
-    double limit = volts * UnitsProblem.requireBetween(plugAmperes, 0.1, 1000, "plug in A");
+    double limit = volts * CHECK.between(plugAmperes, 0.1, 1000, "plug in A");
     return devices.stream().filter(d -> Limit.exceeds(d.watts(), limit)).toList();
   }
 
@@ -291,5 +293,24 @@ public final class CircuitLoad {
         .step("I " + (unknown().isEmpty() ? "= " : "is at least ") + requiredAmperes() + " A")
         .warning(text(Locale.ENGLISH))
         .build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof CircuitLoad that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(volts, ratedAmperes, continuousFactor, devices);
+  }
+
+  @Override
+  public String toString() {
+    return devices.size() + " devices on " + ratedAmperes + " A at " + volts + " V";
   }
 }

@@ -1,12 +1,14 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.exposure;
 
+import static org.meltwright.safety.exposure.ExposureProblem.CHECK;
+
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.SourceKind;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Limit;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * The air that thins an evaporating vapour to a limit: Q = G K ⁄ C.
@@ -63,17 +65,23 @@ public record DilutionVentilation(
    *     cannot be
    */
   public DilutionVentilation {
-    UnitsProblem.requireBetween(evaporationGramsPerHour, 0, 1e9, "evaporation in g/h");
-    UnitsProblem.requireBetween(mixingFactor, 1, 10, "mixing factor");
+    CHECK.between(evaporationGramsPerHour, 0, 1e9, "evaporation in g/h");
+    CHECK.between(mixingFactor, 1, 10, "mixing factor");
     if (!limit.agent().traits().isEmpty()) {
       throw ExposureProblem.of(
           ExposureProblem.NOT_FOR_DILUTION,
-          limit.agent().name(),
-          limit.agent().traits().stream().sorted().toList().toString());
+          Bilingual.of(limit.agent().name()),
+          Bilingual.list(
+              limit.agent().traits().stream()
+                  .sorted()
+                  .map(trait -> CHECK.name(trait.name()))
+                  .toArray(Bilingual[]::new)));
     }
     if (!Limit.reaches(limit.partsPerMillion(), LEAST_LIMIT_PPM)) {
       throw ExposureProblem.of(
-          ExposureProblem.NOT_FOR_DILUTION, limit.agent().name(), limit.partsPerMillion() + " ppm");
+          ExposureProblem.NOT_FOR_DILUTION,
+          Bilingual.of(limit.agent().name()),
+          Bilingual.of(limit.partsPerMillion()).plus(" ppm"));
     }
   }
 
@@ -86,7 +94,7 @@ public record DilutionVentilation(
    * @throws org.meltwright.units.ProblemException if the temperature is none of a room
    */
   public double flowCubicMetresPerHour(TemperaturePoint room) {
-    UnitsProblem.requireBetween(room.celsius(), 0, 60, "temperature of the room in °C");
+    CHECK.between(room.celsius(), 0, 60, "temperature of the room in °C");
     double warmer =
         limit.unit() == ExposureLimit.Unit.PPM ? room.kelvin() / AT_25_CELSIUS_KELVIN : 1;
     return warmer * flowCubicMetresPerHour();

@@ -1,8 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.exposure;
 
+import static org.meltwright.safety.exposure.ExposureProblem.CHECK;
+
 import java.util.OptionalDouble;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * The air of a room and its exchange: air changes, build-up and how long it takes, and the time
@@ -46,9 +47,9 @@ public record RoomAir(
    * @throws org.meltwright.units.ProblemException if a number cannot be
    */
   public RoomAir {
-    UnitsProblem.requireBetween(volumeCubicMetres, 1e-3, 1e7, "volume of the room in m³");
-    UnitsProblem.requireBetween(flowCubicMetresPerHour, 1e-6, 1e9, "air exchanged in m³/h");
-    UnitsProblem.requireBetween(mixingFactor, 1, 10, "mixing factor");
+    CHECK.between(volumeCubicMetres, 1e-3, 1e7, "volume of the room in m³");
+    CHECK.between(flowCubicMetresPerHour, 1e-6, 1e9, "air exchanged in m³/h");
+    CHECK.between(mixingFactor, 1, 10, "mixing factor");
   }
 
   /**
@@ -83,8 +84,8 @@ public record RoomAir(
    * @return the flow, in m³/h
    */
   public static double flowFor(double volumeCubicMetres, double airChangesPerHour) {
-    return UnitsProblem.requireBetween(volumeCubicMetres, 1e-3, 1e7, "volume of the room in m³")
-        * UnitsProblem.requireBetween(airChangesPerHour, 0, 1e6, "air changes per hour");
+    return CHECK.between(volumeCubicMetres, 1e-3, 1e7, "volume of the room in m³")
+        * CHECK.between(airChangesPerHour, 0, 1e6, "air changes per hour");
   }
 
   /**
@@ -95,7 +96,7 @@ public record RoomAir(
    * @throws org.meltwright.units.ProblemException if the share lies outside that range
    */
   public double minutesToShareOfStart(double share) {
-    return minutesToShare(UnitsProblem.requireBetween(share, 1e-12, 1, "share of the start"));
+    return minutesToShare(CHECK.between(share, 1e-12, 1, "share of the start"));
   }
 
   private double minutesToShare(double share) {
@@ -109,7 +110,7 @@ public record RoomAir(
    * @return the share, from 0 to 1
    */
   public double shareOfStartAfter(double minutes) {
-    UnitsProblem.requireBetween(minutes, 0, 1e9, "minutes");
+    CHECK.between(minutes, 0, 1e9, "minutes");
     return Math.exp(-airChangesPerHour() * minutes / 60 / mixingFactor);
   }
 
@@ -121,7 +122,7 @@ public record RoomAir(
    * @return the average volume fraction in the room
    */
   public double volumeFractionAfter(double vapourCubicMetresPerHour, double minutes) {
-    UnitsProblem.requireBetween(vapourCubicMetresPerHour, 0, 1e6, "vapour in m³/h");
+    CHECK.between(vapourCubicMetresPerHour, 0, 1e6, "vapour in m³/h");
     double effective = flowCubicMetresPerHour / mixingFactor;
     return vapourCubicMetresPerHour / effective * (1 - shareOfStartAfter(minutes));
   }
@@ -140,8 +141,8 @@ public record RoomAir(
    */
   public OptionalDouble minutesToVolumeFraction(
       double vapourCubicMetresPerHour, double volumeFraction) {
-    UnitsProblem.requireBetween(vapourCubicMetresPerHour, 0, 1e6, "vapour in m³/h");
-    UnitsProblem.requireBetween(volumeFraction, 1e-12, 1, "volume fraction");
+    CHECK.between(vapourCubicMetresPerHour, 0, 1e6, "vapour in m³/h");
+    CHECK.between(volumeFraction, 1e-12, 1, "volume fraction");
     double steady = vapourCubicMetresPerHour * mixingFactor / flowCubicMetresPerHour;
     double left = 1 - volumeFraction / steady;
     return left > 0 ? OptionalDouble.of(minutesToShare(left)) : OptionalDouble.empty();

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
+import static org.meltwright.safety.heating.Checks.CHECK;
+
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -314,16 +316,20 @@ public final class HeatingLimits {
 
   private static void requireBelow(Figure figure, TemperaturePoint found, TemperaturePoint most) {
     boolean fits = found.celsius() > 0 && !found.isAbove(most);
-    require(fits, figure, found.toString(), "0 °C < t ≤ " + most);
+    Bilingual to = Bilingual.of(most);
+    Bilingual below =
+        new Bilingual("above 0 °C, to " + to.english(), "über 0 °C, bis " + to.german());
+    require(fits, figure, Bilingual.of(found), below);
   }
 
   private static void requireWide(
       Figure figure, TemperatureDifference found, TemperatureDifference least, int mostKelvin) {
     boolean fits = found.kelvin() >= least.kelvin() && found.kelvin() <= mostKelvin;
-    require(fits, figure, found.toString(), least + " ≤ Δ ≤ " + mostKelvin + " K");
+    Bilingual range = Bilingual.range(kelvin(least), Bilingual.of(mostKelvin).plus(" K"));
+    require(fits, figure, kelvin(found), range);
   }
 
-  private static void require(boolean fits, Figure figure, String found, String allowed) {
+  private static void require(boolean fits, Figure figure, Bilingual found, Bilingual allowed) {
     if (!fits) {
       throw new ProblemException(
           Problem.of(HeatingProblem.LIMIT_LOOSER, found)
@@ -337,8 +343,11 @@ public final class HeatingLimits {
    *
    * @param reason why
    * @return the new limits
+   * @throws ProblemException if the reason is blank
    */
   public HeatingLimits because(Bilingual reason) {
+    CHECK.named(reason.english(), "reason");
+    CHECK.named(reason.german(), "reason");
     Map<Figure, List<Bilingual>> more = new EnumMap<>(Figure.class);
     more.putAll(reasons);
     for (Figure figure : Figure.values()) {
@@ -412,14 +421,18 @@ public final class HeatingLimits {
     return problems;
   }
 
-  private String shown(Figure figure) {
+  private Bilingual shown(Figure figure) {
     return switch (figure) {
-      case TARGET -> target.toString();
-      case HARD_CEILING -> hardCeiling.toString();
-      case FLOOR_LIMIT -> floorLimit.toString();
-      case FLASH_MARGIN -> flashMargin.toString();
-      case LEAST_WIDTH -> leastWidth.toString();
+      case TARGET -> Bilingual.of(target);
+      case HARD_CEILING -> Bilingual.of(hardCeiling);
+      case FLOOR_LIMIT -> Bilingual.of(floorLimit);
+      case FLASH_MARGIN -> kelvin(flashMargin);
+      case LEAST_WIDTH -> kelvin(leastWidth);
     };
+  }
+
+  private static Bilingual kelvin(TemperatureDifference difference) {
+    return Bilingual.of(difference.kelvin()).plus(" K");
   }
 
   /**

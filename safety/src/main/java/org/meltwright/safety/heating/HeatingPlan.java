@@ -79,6 +79,17 @@ public final class HeatingPlan {
     return builder(mix).build();
   }
 
+  /**
+   * Returns the plan of a mix that has a temperature, of which nothing else is stated.
+   *
+   * @param mix what is heated
+   * @param melt what a thermometer in the melt reads
+   * @return the plan
+   */
+  public static HeatingPlan of(Composition mix, TemperaturePoint melt) {
+    return builder(mix).liquidReading(melt).build();
+  }
+
   HeatingPlan(HeatingPlanBuilder builder) {
     this.mix = builder.mix;
     this.contents = new Contents(mix);

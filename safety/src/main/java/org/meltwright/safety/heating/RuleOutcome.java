@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
+import static org.meltwright.safety.heating.Checks.CHECK;
+
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -9,7 +11,6 @@ import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * What one rule makes of one plan: nothing, a finding with the numbers it speaks of, what it could
@@ -57,7 +58,7 @@ public final class RuleOutcome {
   record Missing(@Nullable Material material, String property, Severity severity) {
 
     Missing {
-      UnitsProblem.requireName(property, "what was not assessed");
+      CHECK.named(property, "what was not assessed");
       severity = severity.isAtLeast(Severity.CAUTION) ? severity : Severity.CAUTION;
     }
   }
@@ -183,7 +184,7 @@ public final class RuleOutcome {
    */
   public RuleOutcome andNotAsked(String what) {
     List<String> more = new ArrayList<>(notAsked);
-    more.add(UnitsProblem.requireName(what, "what was not asked"));
+    more.add(CHECK.named(what, "what was not asked"));
     return new RuleOutcome(found, missing, List.copyOf(more), limits);
   }
 

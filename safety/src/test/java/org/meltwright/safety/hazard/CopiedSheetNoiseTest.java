@@ -146,15 +146,31 @@ class CopiedSheetNoiseTest {
     assertThat(eightfold / once).as("64 if it grew as the square").isLessThan(32);
   }
 
-  /** The best of five: what else runs on the machine counts least then. */
+  /** The best of five, in time of this thread: what else runs on the machine does not count. */
   private static double nanoseconds(String text) {
     double best = Double.MAX_VALUE;
     for (int i = 0; i < 5; i++) {
-      long start = System.nanoTime();
+      long start = ofThisThread();
       CopiedSheet.read(text);
-      best = Math.min(best, (double) (System.nanoTime() - start));
+      best = Math.min(best, (double) (ofThisThread() - start));
     }
     return Math.max(best, 2e6);
+  }
+
+  /** By reflection, since the module that holds the tests does not read its interface. */
+  private static long ofThisThread() {
+    try {
+      Object threads =
+          Class.forName("java.lang.management.ManagementFactory")
+              .getMethod("getThreadMXBean")
+              .invoke(null);
+      return (long)
+          Class.forName("java.lang.management.ThreadMXBean")
+              .getMethod("getCurrentThreadCpuTime")
+              .invoke(threads);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   @Test

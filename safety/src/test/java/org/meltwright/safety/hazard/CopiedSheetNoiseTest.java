@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -19,8 +20,8 @@ import org.meltwright.units.ProblemException;
 /** Whatever is pasted gives substances or problems, in a time that grows as its length. */
 class CopiedSheetNoiseTest {
 
-  private static final int LINES = Integer.getInteger("sheet.lines", 5_000);
-  private static final long SEED = Long.getLong("hazard.seed", 20260501L);
+  private static final int LINES = Integer.getInteger("random.lines", 5_000);
+  private static final long SEED = Long.getLong("random.seed", 20260501L);
   private static final String MARKS =
       " \t\n.,;:-–/()[]{}<>≤≥=*%|•+'\"\\$&#@~^_!?…\u00a0\u200b\ufeff\u0000";
 
@@ -73,6 +74,7 @@ class CopiedSheetNoiseTest {
   }
 
   @Test
+  @Tag("random")
   void lineOfNoise_givesSubstancesOrProblemsAndNothingElse() {
     for (int i = 0; i < LINES; i++) {
       String line = line();

@@ -184,4 +184,22 @@ class HeatingLimitsTest {
     assertThat(rules.review(Plans.parse(plan + " adults")).finding("window-closed")).isPresent();
     assertThat(rules.review(Plans.parse(plan)).finding("window-closed")).isPresent();
   }
+
+  /**
+   * At a ceiling lowered for a child the reading counts, and still does not vouch for the probe.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "cooker, slow-cooker",
+    "bath, water-bath",
+    "numbers, ring-with-numbers",
+    "oven 80, oven"
+  })
+  void reading_tooColdForMoltenWax_leavesTheHeatUnprobed(String heat, String rule) {
+    String plan = "mix microcrystalline; %s; liquid 41.6; people 1 1 1 2".formatted(heat);
+
+    assertThat(Plans.review(plan + " adults").finding(rule)).isPresent();
+    assertThat(Plans.review(plan).finding(rule)).isPresent();
+    assertThat(Plans.review(plan).finding("hard-ceiling")).isPresent();
+  }
 }

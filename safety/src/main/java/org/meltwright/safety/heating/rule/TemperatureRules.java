@@ -179,7 +179,7 @@ final class TemperatureRules {
   }
 
   private static boolean isBathWithoutProbe(HeatingPlan plan) {
-    return isOn(Kind.WATER_BATH, plan) && plan.moltenReading().isEmpty();
+    return isOn(Kind.WATER_BATH, plan) && !WaxTemperature.isMeasured(plan);
   }
 
   /** Hours from which on a pot is kept too long, whatever it reads; policy. */

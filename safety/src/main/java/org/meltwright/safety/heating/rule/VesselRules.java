@@ -140,7 +140,7 @@ final class VesselRules {
   private static boolean isHotOven(HeatingPlan plan) {
     boolean low =
         plan.heat().flatMap(HeatSource::setPoint).filter(t -> !t.isAbove(OVEN_DIAL)).isPresent();
-    return isHeatedBy(plan, Kind.OVEN) && !(low && plan.moltenReading().isPresent());
+    return isHeatedBy(plan, Kind.OVEN) && !(low && WaxTemperature.isMeasured(plan));
   }
 
   private static boolean isInBath(HeatingPlan plan) {
@@ -148,11 +148,11 @@ final class VesselRules {
   }
 
   static boolean isRingWithoutProbe(HeatingPlan plan) {
-    return isHeatedBy(plan, Kind.RING_WITH_NUMBERS) && plan.moltenReading().isEmpty();
+    return isHeatedBy(plan, Kind.RING_WITH_NUMBERS) && !WaxTemperature.isMeasured(plan);
   }
 
   static boolean isCookerWithoutProbe(HeatingPlan plan) {
-    return isHeatedBy(plan, Kind.SLOW_COOKER) && plan.moltenReading().isEmpty();
+    return isHeatedBy(plan, Kind.SLOW_COOKER) && !WaxTemperature.isMeasured(plan);
   }
 
   /** Finds a vessel of one of some materials. */

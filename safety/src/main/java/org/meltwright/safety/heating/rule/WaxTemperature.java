@@ -17,6 +17,11 @@ final class WaxTemperature {
         .orElseGet(() -> RuleOutcome.notAssessed(missing(plan)));
   }
 
+  /** Whether a thermometer tells it; a reading that only counts upwards does not. */
+  static boolean isMeasured(HeatingPlan plan) {
+    return plan.bindingTemperature().filter(BindingTemperature::isMeasured).isPresent();
+  }
+
   /**
    * What an estimate does not find stays unassessed; where nobody says what heats, it may be a
    * palette, of which the liquid does not tell the hottest.

@@ -165,6 +165,7 @@ final class SheetAhead {
     return switch (token.kind()) {
       case NEWLINE, SEPARATOR -> true;
       case WORD -> isKnownInRun(i);
+      case OPEN -> headingAt(i + 1).filter(this::isHeadingInRun).isPresent();
       case NUMBER, BELOW, ABOVE -> isShare(token, i) || SheetEstimate.at(tokens, i).isPresent();
       default -> token.isIdentifier() || token.isCode();
     };
@@ -195,8 +196,7 @@ final class SheetAhead {
 
   private boolean isHeadingInRun(Match match) {
     int next = match.end();
-    while (next < tokens.size()
-        && (tokens.get(next).is(Kind.DOT) || tokens.get(next).is(Kind.COLON))) {
+    while (is(Kind.DOT, next) || is(Kind.COLON, next) || is(Kind.CLOSE, next)) {
       next++;
     }
     return next < tokens.size() && tokens.get(next).isIdentifier();

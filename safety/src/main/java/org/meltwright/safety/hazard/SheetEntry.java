@@ -88,7 +88,8 @@ final class SheetEntry {
 
   /** Whether a further name is that of a further substance. */
   boolean isComplete(SheetToken next) {
-    return hasIdentifier()
+    boolean nameGoesOn = name.mayGoOnWith(next) && share == null && claims.isEmpty();
+    return (hasIdentifier() && !nameGoesOn)
         || (!claims.isEmpty() && !beginsLineOf(next))
         || (share != null && !name.isEmpty());
   }
@@ -205,7 +206,6 @@ final class SheetEntry {
 
   // What the reader finds
 
-  /** Says that something was not understood. */
   void flaw() {
     flawed = true;
   }
@@ -263,6 +263,7 @@ final class SheetEntry {
   void identifier(SheetToken token) {
     identifiers++;
     if (identifiers == 1) {
+      name.standsBehindNumber(name.isEmpty());
       classFirst = !claims.isEmpty() && claims.get(0).first.line() == token.line();
       name.passOverWordsFarAbove(token, claims.isEmpty());
     }

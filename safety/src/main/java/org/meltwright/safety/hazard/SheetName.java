@@ -16,6 +16,8 @@ final class SheetName {
   private final List<Words> words = new ArrayList<>();
   private final Map<Integer, Integer> headings = new HashMap<>();
 
+  private boolean behindNumber;
+
   SheetName(SheetFindings findings) {
     this.findings = findings;
   }
@@ -26,6 +28,16 @@ final class SheetName {
 
   void heading(int line) {
     headings.merge(line, 1, Integer::sum);
+  }
+
+  void standsBehindNumber(boolean behind) {
+    behindNumber = behind;
+  }
+
+  /** Behind a number of a register the name may have several parts, all in one line. */
+  boolean mayGoOnWith(SheetToken next) {
+    return behindNumber
+        && (words.isEmpty() || words.get(words.size() - 1).last().line() == next.line());
   }
 
   void add(SheetToken first, SheetToken last) {

@@ -56,6 +56,7 @@ class BundlesTest {
     for (String name : packages) {
       Set<String> english = ResourceBundle.getBundle(name + ".messages", Locale.ENGLISH).keySet();
       Set<String> german = ResourceBundle.getBundle(name + ".messages", Locale.GERMAN).keySet();
+      german.removeIf(key -> key.startsWith("what.")); // the English stands in the code
       assertThat(german).as(name).isEqualTo(english);
     }
   }

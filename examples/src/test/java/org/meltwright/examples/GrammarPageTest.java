@@ -41,6 +41,10 @@ class GrammarPageTest {
     return switch (row.kind()) {
       case "mass" -> QuantityKind.MASS.toSi(PARSER.parseMass(row.text()));
       case "volume" -> QuantityKind.VOLUME.toSi(PARSER.parseVolume(row.text()));
+      case "area" -> QuantityKind.AREA.toSi(PARSER.parseArea(row.text()));
+      case "length" -> QuantityKind.LENGTH.toSi(PARSER.parseLength(row.text()));
+      case "time" -> QuantityKind.TIME.toSi(PARSER.parseTime(row.text()));
+      case "density" -> QuantityKind.DENSITY.toSi(PARSER.parseDensity(row.text()));
       case "temperature" -> PARSER.parseTemperature(row.text()).celsius();
       case "difference" -> PARSER.parseTemperatureDifference(row.text()).kelvin();
       case "mass fraction" -> PARSER.parseMassFraction(row.text()).value();
@@ -74,7 +78,7 @@ class GrammarPageTest {
 
   @Test
   void page_has_texts_of_every_kind_read_and_refused() throws IOException {
-    assertThat(rows().stream().map(Row::kind).distinct()).hasSize(8);
-    assertThat(rows()).hasSizeGreaterThan(20);
+    assertThat(rows().stream().map(Row::kind).distinct()).hasSize(12);
+    assertThat(rows()).hasSizeGreaterThan(55);
   }
 }

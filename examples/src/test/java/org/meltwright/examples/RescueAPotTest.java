@@ -15,6 +15,6 @@ class RescueAPotTest {
         .contains("before: 35.0 % oil paint")
         .contains("add 500 g of medium")
         .contains("after: 10.0 % oil paint")
-        .contains("nearest: 35.00 % by mass");
+        .contains("nearest: 35 % by mass");
   }
 }

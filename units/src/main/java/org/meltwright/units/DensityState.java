@@ -26,7 +26,7 @@ public enum DensityState {
   /** Loose powder or grains with the air between them, as a scoop measures them. */
   BULK("bulk");
 
-  private static final Map<String, DensityState> BY_WORD =
+  static final Map<String, DensityState> BY_WORD =
       Map.of(
           "solid", SOLID,
           "fest", SOLID,

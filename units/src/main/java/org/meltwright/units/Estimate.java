@@ -42,15 +42,19 @@ public record Estimate<Q extends Quantity<Q>>(
    *     not without beginning
    */
   public Estimate {
-    boolean mayNotEnd = kind.equals(QuantityKind.TIME);
-    UnitsProblem.requireFinite(mayNotEnd && lowSi > 0 ? Math.min(lowSi, 0) : lowSi, kind.id());
-    UnitsProblem.requireFinite(mayNotEnd && highSi > 0 ? 0 : highSi, kind.id());
+    requireFinite(kind, lowSi);
+    requireFinite(kind, highSi);
     if (!(lowSi <= centralSi && centralSi <= highSi)) {
-      throw new ProblemException(
-          Problem.of(
-                  UnitsProblem.RANGE_REVERSED,
-                  lowSi + ", " + centralSi + ", " + highSi + " " + kind.siUnit())
-              .with("what", kind.id()));
+      throw UnitsProblem.CHECK.reversed(
+          Bilingual.list(kind.inWords(lowSi), kind.inWords(centralSi), kind.inWords(highSi)),
+          kind.noun());
+    }
+  }
+
+  /** A time may have no end: what never melts takes as long as you like. */
+  private static void requireFinite(QuantityKind<?> kind, double si) {
+    if (!(si == Double.POSITIVE_INFINITY && kind.equals(QuantityKind.TIME))) {
+      UnitsProblem.CHECK.finite(si, kind.noun());
     }
   }
 
@@ -58,6 +62,7 @@ public record Estimate<Q extends Quantity<Q>>(
    * Returns the low value.
    *
    * @return the quantity, in the SI unit
+   * @throws ProblemException if it is a time without end, which no quantity holds
    */
   public Quantity<Q> low() {
     return kind.ofSi(lowSi);
@@ -67,6 +72,7 @@ public record Estimate<Q extends Quantity<Q>>(
    * Returns the central value.
    *
    * @return the quantity, in the SI unit
+   * @throws ProblemException if it is a time without end, which no quantity holds
    */
   public Quantity<Q> central() {
     return kind.ofSi(centralSi);
@@ -76,6 +82,7 @@ public record Estimate<Q extends Quantity<Q>>(
    * Returns the high value.
    *
    * @return the quantity, in the SI unit
+   * @throws ProblemException if it is a time without end, which no quantity holds
    */
   public Quantity<Q> high() {
     return kind.ofSi(highSi);

@@ -34,7 +34,7 @@ public record ExactLine(double kilograms, ScaleInterval interval) {
    * @throws ProblemException if the mass is negative, not finite or above 1e9 kg
    */
   public ExactLine {
-    UnitsProblem.requireBetween(kilograms, 0, MOST, "mass");
+    UnitsProblem.CHECK.between(kilograms, 0, MOST, "mass in kg");
     Objects.requireNonNull(interval, "interval");
   }
 
@@ -47,6 +47,6 @@ public record ExactLine(double kilograms, ScaleInterval interval) {
    * @throws ProblemException if the mass is negative, not finite or above 1e9 kg
    */
   public static ExactLine of(Quantity<Mass> mass, ScaleInterval interval) {
-    return new ExactLine(QuantityKind.MASS.toSi(mass), interval);
+    return new ExactLine(UnitsProblem.CHECK.between(mass, 0, MOST, "mass"), interval);
   }
 }

@@ -38,7 +38,7 @@ public final class MassFraction implements Comparable<MassFraction> {
    * @throws ProblemException if the number is not from 0 to 1
    */
   public static MassFraction of(double value) {
-    return new MassFraction(UnitsProblem.requireBetween(value, 0, 1, "mass-fraction"));
+    return new MassFraction(UnitsProblem.CHECK.between(value, 0, 1, "mass fraction"));
   }
 
   /**
@@ -50,7 +50,7 @@ public final class MassFraction implements Comparable<MassFraction> {
    */
   public static MassFraction ofPercent(double percent) {
     return new MassFraction(
-        UnitsProblem.requireBetween(percent, 0, 100, "mass-fraction-percent") / 100);
+        UnitsProblem.CHECK.between(percent, 0, 100, "mass fraction in per cent") / 100);
   }
 
   private MassFraction(double value) {

@@ -4,6 +4,7 @@ package org.meltwright.units;
 import java.util.Locale;
 import java.util.Map;
 import java.util.MissingResourceException;
+import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
@@ -14,8 +15,9 @@ import java.util.regex.Pattern;
  *
  * <p>The bundle of a class is {@code messages_en.properties} and {@code messages_de.properties} in
  * its own package and module. A text holds named places such as {@code {found}}; a place without a
- * value is left out. A place such as {@code {kind:expected}} is filled with the bundle's own text
- * for the value, under the key {@code kind.<value>}, or with the value itself if there is none.
+ * value is left out, and so is all that stands with it between {@code [[} and {@code ]]}. A place
+ * such as {@code {kind:expected}} is filled with the bundle's own text for the value, under the key
+ * {@code kind.<value>}, or with the value itself if there is none.
  *
  * <p>For example:
  *
@@ -28,10 +30,13 @@ import java.util.regex.Pattern;
  * }</pre>
  *
  * <p>This class is immutable and thread-safe.
+ *
+ * <p>Compared by identity: it reads one bundle for one class, which keeps it in a constant.
  */
 public final class Messages {
 
   private static final Pattern PLACE = Pattern.compile("\\{(?:([a-z]+):)?([a-zA-Z]+)}");
+  private static final Pattern OPTIONAL = Pattern.compile("\\[\\[(.*?)]]");
 
   private final Module module;
   private final String bundle;
@@ -63,9 +68,19 @@ public final class Messages {
    */
   public String text(String key, Locale locale, Map<String, String> values) {
     ResourceBundle texts = bundle(locale);
+    String whole =
+        OPTIONAL
+            .matcher(texts.getString(key))
+            .replaceAll(m -> Matcher.quoteReplacement(isSaid(m, values) ? m.group(1) : ""));
+    return PLACE.matcher(whole).replaceAll(m -> Matcher.quoteReplacement(place(texts, m, values)));
+  }
+
+  /** Whether each place between the brackets has a value. */
+  private static boolean isSaid(MatchResult optional, Map<String, String> values) {
     return PLACE
-        .matcher(texts.getString(key))
-        .replaceAll(m -> Matcher.quoteReplacement(place(texts, m, values)));
+        .matcher(optional.group(1))
+        .results()
+        .noneMatch(place -> values.getOrDefault(place.group(2), "").isBlank());
   }
 
   private static String place(ResourceBundle texts, MatchResult place, Map<String, String> values) {
@@ -86,9 +101,24 @@ public final class Messages {
     return text(key, locale, Map.of());
   }
 
+  /**
+   * Looks for a text without places.
+   *
+   * @param key the key in the bundle
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @return the text; empty if there is no such text, or no bundle
+   */
+  public Optional<String> find(String key, Locale locale) {
+    try {
+      return Optional.of(text(key, locale));
+    } catch (MissingResourceException e) {
+      return Optional.empty();
+    }
+  }
+
   /** Only these two: else the JVM's own locale would decide for a reader whose language we lack. */
   private ResourceBundle bundle(Locale locale) {
-    boolean german = locale.getLanguage().equals(Locale.GERMAN.getLanguage());
-    return ResourceBundle.getBundle(bundle, german ? Locale.GERMAN : Locale.ENGLISH, module);
+    Locale language = Bilingual.isGerman(locale) ? Locale.GERMAN : Locale.ENGLISH;
+    return ResourceBundle.getBundle(bundle, language, module);
   }
 }

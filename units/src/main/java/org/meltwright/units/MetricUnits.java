@@ -1,7 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.units;
 
-import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Area;
@@ -13,7 +12,6 @@ import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
-import tech.units.indriya.quantity.Quantities;
 
 /**
  * The units of the SI and those used beside it, with short factories such as {@code grams(730)}.
@@ -37,84 +35,65 @@ import tech.units.indriya.quantity.Quantities;
 public final class MetricUnits {
 
   static final UnitTable TABLE = new UnitTable();
-  private static final List<String> METRIC = List.of("metric");
 
   /** Kilogram, kg. */
   public static final Unit<Mass> KILOGRAM =
-      TABLE.si(QuantityKind.MASS, "kilo, kilogram, kilograms, Kilogramm, kilogramme, kilogrammes");
+      TABLE.si(QuantityKind.MASS, "kilo, kilogram, Kilogramm, kilogramme");
 
   /** Gram, g: 0.001 kg. */
   public static final Unit<Mass> GRAM =
-      TABLE.unit(QuantityKind.MASS, "g", 1, 1000, "gram, grams, Gramm, gramme, grammes");
+      TABLE.unit(QuantityKind.MASS, "g", 1, 1000, "gm, gram, Gramm, gramme");
+
+  /** Decagram, dag, also written dkg: 0.01 kg. */
+  public static final Unit<Mass> DECAGRAM =
+      TABLE.unit(QuantityKind.MASS, "dag", 1, 100, "dkg, Deka, decagram, dekagram, Dekagramm");
 
   /** Milligram, mg: 0.000 001 kg. */
   public static final Unit<Mass> MILLIGRAM =
-      TABLE.unit(QuantityKind.MASS, "mg", 1, 1_000_000, "milligram, milligrams, Milligramm");
+      TABLE.unit(QuantityKind.MASS, "mg", 1, 1_000_000, "milligram, Milligramm, milligramme");
 
   /** Microgram, µg: 1e-9 kg. */
   public static final Unit<Mass> MICROGRAM =
-      TABLE.unit(QuantityKind.MASS, "µg", 1, 1_000_000_000, "microgram, micrograms, Mikrogramm");
+      TABLE.unit(QuantityKind.MASS, "µg", 1, 1_000_000_000, "ug, mcg, microgram, Mikrogramm");
 
   /** Tonne, t: 1000 kg, also called a metric ton. */
   public static final Unit<Mass> TONNE =
-      TABLE.unit(QuantityKind.MASS, "t", 1000, 1, "tonne, tonnes, Tonnen, metric ton, metric tons");
+      TABLE.unit(QuantityKind.MASS, "t", 1000, 1, "tonne, Tonnen, metric ton");
 
   /** Cubic metre, m³. */
-  public static final Unit<Volume> CUBIC_METRE =
-      TABLE.si(QuantityKind.VOLUME, "cubic metre, cubic metres, Kubikmeter");
+  public static final Unit<Volume> CUBIC_METRE = TABLE.si(QuantityKind.VOLUME, "cbm");
 
   /** Cubic decimetre, dm³: 0.001 m³. */
   public static final Unit<Volume> CUBIC_DECIMETRE =
-      TABLE.unit(QuantityKind.VOLUME, "dm³", 1, 1000, "Kubikdezimeter");
+      TABLE.unit(QuantityKind.VOLUME, "dm³", 1, 1000);
 
   /** Cubic centimetre, cm³: 0.000 001 m³. */
   public static final Unit<Volume> CUBIC_CENTIMETRE =
-      TABLE.unit(
-          QuantityKind.VOLUME,
-          "cm³",
-          1,
-          1_000_000,
-          "ccm, cubic centimetre, cubic centimetres, Kubikzentimeter");
+      TABLE.unit(QuantityKind.VOLUME, "cm³", 1, 1_000_000, "ccm, cc");
 
   /** Cubic millimetre, mm³: 1e-9 m³. */
   public static final Unit<Volume> CUBIC_MILLIMETRE =
-      TABLE.unit(
-          QuantityKind.VOLUME,
-          "mm³",
-          1,
-          1_000_000_000,
-          "cubic millimetre, cubic millimetres, Kubikmillimeter");
+      TABLE.unit(QuantityKind.VOLUME, "mm³", 1, 1_000_000_000);
+
+  /** Hectolitre, hl: 0.1 m³. */
+  public static final Unit<Volume> HECTOLITRE =
+      TABLE.unit(QuantityKind.VOLUME, "hl", 1, 10, "hL, hectolitre, hectoliter, Hektoliter");
 
   /** Litre, l: 0.001 m³. */
   public static final Unit<Volume> LITRE =
-      TABLE.unit(QuantityKind.VOLUME, "l", 1, 1000, "L, litre, litres, liter, liters");
+      TABLE.unit(QuantityKind.VOLUME, "l", 1, 1000, "L, ltr, litre, liter");
 
   /** Decilitre, dl: 0.0001 m³. */
   public static final Unit<Volume> DECILITRE =
-      TABLE.unit(
-          QuantityKind.VOLUME,
-          "dl",
-          1,
-          10_000,
-          "dL, decilitre, decilitres, deciliter, deciliters, Deziliter");
+      TABLE.unit(QuantityKind.VOLUME, "dl", 1, 10_000, "dL, decilitre, deciliter, Deziliter");
 
   /** Centilitre, cl: 0.000 01 m³. */
   public static final Unit<Volume> CENTILITRE =
-      TABLE.unit(
-          QuantityKind.VOLUME,
-          "cl",
-          1,
-          100_000,
-          "cL, centilitre, centilitres, centiliter, centiliters, Zentiliter");
+      TABLE.unit(QuantityKind.VOLUME, "cl", 1, 100_000, "cL, centilitre, centiliter, Zentiliter");
 
   /** Millilitre, ml: 0.000 001 m³. */
   public static final Unit<Volume> MILLILITRE =
-      TABLE.unit(
-          QuantityKind.VOLUME,
-          "ml",
-          1,
-          1_000_000,
-          "mL, millilitre, millilitres, milliliter, milliliters");
+      TABLE.unit(QuantityKind.VOLUME, "ml", 1, 1_000_000, "mL, millilitre, milliliter");
 
   /** Microlitre, µl: 1e-9 m³. */
   public static final Unit<Volume> MICROLITRE =
@@ -123,44 +102,44 @@ public final class MetricUnits {
           "µl",
           1,
           1_000_000_000,
-          "µL, microlitre, microlitres, microliter, microliters, Mikroliter");
+          "µL, ul, uL, microlitre, microliter, Mikroliter");
 
   /** Metric cup: 250 ml (common practice in kitchens of metric countries). */
   public static final Unit<Volume> METRIC_CUP =
-      TABLE.national(QuantityKind.VOLUME, " metric", METRIC, 1, 4000, "cup, cups");
+      TABLE.national(QuantityKind.VOLUME, " metric", 1, 4000, "cup, cups, Tasse, Tassen");
 
   /** Metric tablespoon: 15 ml (common practice; 20 ml in Australia). */
   public static final Unit<Volume> METRIC_TABLESPOON =
       TABLE.national(
-          QuantityKind.VOLUME, " metric", METRIC, 15, 1_000_000, "tbsp, tablespoon, tablespoons");
+          QuantityKind.VOLUME,
+          " metric",
+          15,
+          1_000_000,
+          "tbsp, tablespoon, tablespoons, EL, Esslöffel");
 
   /** Metric teaspoon: 5 ml (common practice). */
   public static final Unit<Volume> METRIC_TEASPOON =
       TABLE.national(
-          QuantityKind.VOLUME, " metric", METRIC, 5, 1_000_000, "tsp, teaspoon, teaspoons");
+          QuantityKind.VOLUME, " metric", 5, 1_000_000, "tsp, teaspoon, teaspoons, TL, Teelöffel");
 
   /** Metre, m. */
-  public static final Unit<Length> METRE =
-      TABLE.si(QuantityKind.LENGTH, "metre, metres, meter, meters");
+  public static final Unit<Length> METRE = TABLE.si(QuantityKind.LENGTH, "metre, meter");
 
   /** Kilometre, km: 1000 m. */
   public static final Unit<Length> KILOMETRE =
-      TABLE.unit(
-          QuantityKind.LENGTH, "km", 1000, 1, "kilometre, kilometres, kilometer, kilometers");
+      TABLE.unit(QuantityKind.LENGTH, "km", 1000, 1, "kilometre, kilometer");
+
+  /** Decimetre, dm: 0.1 m. */
+  public static final Unit<Length> DECIMETRE =
+      TABLE.unit(QuantityKind.LENGTH, "dm", 1, 10, "decimetre, decimeter, Dezimeter");
 
   /** Centimetre, cm: 0.01 m. */
   public static final Unit<Length> CENTIMETRE =
-      TABLE.unit(
-          QuantityKind.LENGTH,
-          "cm",
-          1,
-          100,
-          "centimetre, centimetres, centimeter, centimeters, Zentimeter");
+      TABLE.unit(QuantityKind.LENGTH, "cm", 1, 100, "centimetre, centimeter, Zentimeter");
 
   /** Millimetre, mm: 0.001 m. */
   public static final Unit<Length> MILLIMETRE =
-      TABLE.unit(
-          QuantityKind.LENGTH, "mm", 1, 1000, "millimetre, millimetres, millimeter, millimeters");
+      TABLE.unit(QuantityKind.LENGTH, "mm", 1, 1000, "millimetre, millimeter");
 
   /** Micrometre, µm: 0.000 001 m. */
   public static final Unit<Length> MICROMETRE =
@@ -169,68 +148,64 @@ public final class MetricUnits {
           "µm",
           1,
           1_000_000,
-          "micrometre, micrometres, micrometer, micrometers, Mikrometer");
+          "um, micrometre, micrometer, Mikrometer, micron");
 
   /** Square metre, m². */
-  public static final Unit<Area> SQUARE_METRE =
-      TABLE.si(QuantityKind.AREA, "square metre, square metres, Quadratmeter");
+  public static final Unit<Area> SQUARE_METRE = TABLE.si(QuantityKind.AREA, "qm");
+
+  /** Square decimetre, dm²: 0.01 m². */
+  public static final Unit<Area> SQUARE_DECIMETRE =
+      TABLE.unit(QuantityKind.AREA, "dm²", 1, 100, "qdm");
 
   /** Square centimetre, cm²: 0.0001 m². */
   public static final Unit<Area> SQUARE_CENTIMETRE =
-      TABLE.unit(
-          QuantityKind.AREA,
-          "cm²",
-          1,
-          10_000,
-          "square centimetre, square centimetres, Quadratzentimeter");
+      TABLE.unit(QuantityKind.AREA, "cm²", 1, 10_000, "qcm");
 
   /** Square millimetre, mm²: 0.000 001 m². */
   public static final Unit<Area> SQUARE_MILLIMETRE =
-      TABLE.unit(
-          QuantityKind.AREA,
-          "mm²",
-          1,
-          1_000_000,
-          "square millimetre, square millimetres, Quadratmillimeter");
+      TABLE.unit(QuantityKind.AREA, "mm²", 1, 1_000_000, "qmm");
 
   /** Second, s. */
   public static final Unit<Time> SECOND =
-      TABLE.si(QuantityKind.TIME, "sec, second, seconds, Sekunde, Sekunden");
+      TABLE.si(QuantityKind.TIME, "sec, second, Sek, Sekunde, Sekunden");
 
   /** Minute, min: 60 s. */
   public static final Unit<Time> MINUTE =
-      TABLE.unit(QuantityKind.TIME, "min", 60, 1, "mins, minute, minutes, Minuten");
+      TABLE.unit(QuantityKind.TIME, "min", 60, 1, "minute, Minuten");
 
   /** Hour, h: 3600 s. */
   public static final Unit<Time> HOUR =
-      TABLE.unit(QuantityKind.TIME, "h", 3600, 1, "hr, hrs, hour, hours, Std, Stunde, Stunden");
+      TABLE.unit(QuantityKind.TIME, "h", 3600, 1, "hr, hour, Std, Stunde, Stunden");
 
   /** Day, d: 86 400 s. */
   public static final Unit<Time> DAY =
-      TABLE.unit(QuantityKind.TIME, "d", 86_400, 1, "day, days, Tag, Tage");
+      TABLE.unit(QuantityKind.TIME, "d", 86_400, 1, "day, Tag, Tage, Tagen");
+
+  /** Week: 7 days. */
+  public static final Unit<Time> WEEK =
+      TABLE.unit(QuantityKind.TIME, "wk", 604_800, 1, "week, Woche, Wochen");
 
   /** Watt, W. */
-  public static final Unit<Power> WATT = TABLE.si(QuantityKind.POWER, "watt, watts");
+  public static final Unit<Power> WATT = TABLE.si(QuantityKind.POWER, "watt");
 
   /** Kilowatt, kW: 1000 W. */
   public static final Unit<Power> KILOWATT =
-      TABLE.unit(QuantityKind.POWER, "kW", 1000, 1, "kilowatt, kilowatts");
+      TABLE.unit(QuantityKind.POWER, "kW", 1000, 1, "kilowatt");
 
   /** Joule, J. */
-  public static final Unit<Energy> JOULE = TABLE.si(QuantityKind.ENERGY, "joule, joules");
+  public static final Unit<Energy> JOULE = TABLE.si(QuantityKind.ENERGY, "joule");
 
   /** Kilojoule, kJ: 1000 J. */
   public static final Unit<Energy> KILOJOULE =
-      TABLE.unit(QuantityKind.ENERGY, "kJ", 1000, 1, "kilojoule, kilojoules");
+      TABLE.unit(QuantityKind.ENERGY, "kJ", 1000, 1, "kilojoule");
 
   /** Megajoule, MJ: 1 000 000 J. */
   public static final Unit<Energy> MEGAJOULE =
-      TABLE.unit(QuantityKind.ENERGY, "MJ", 1_000_000, 1, "megajoule, megajoules");
+      TABLE.unit(QuantityKind.ENERGY, "MJ", 1_000_000, 1, "megajoule");
 
   /** Watt hour, Wh: 3600 J. */
   public static final Unit<Energy> WATT_HOUR =
-      TABLE.unit(
-          QuantityKind.ENERGY, "Wh", 3600, 1, "watt hour, watt hours, Wattstunde, Wattstunden");
+      TABLE.unit(QuantityKind.ENERGY, "Wh", 3600, 1, "watt hour, Wattstunde, Wattstunden");
 
   /** Kilowatt hour, kWh: 3 600 000 J. */
   public static final Unit<Energy> KILOWATT_HOUR =
@@ -239,7 +214,7 @@ public final class MetricUnits {
           "kWh",
           3_600_000,
           1,
-          "kilowatt hour, kilowatt hours, Kilowattstunde, Kilowattstunden");
+          "kilowatt hour, Kilowattstunde, Kilowattstunden");
 
   /** Thermochemical kilocalorie, kcal(th): 4184 J. */
   public static final Unit<Energy> THERMOCHEMICAL_KILOCALORIE =
@@ -250,47 +225,53 @@ public final class MetricUnits {
       TABLE.unit(QuantityKind.ENERGY, "kcal(IT)", 41_868, 10, "kcal_IT, kcalIT, kcal (IT)");
 
   /** Pascal, Pa. */
-  public static final Unit<Pressure> PASCAL = TABLE.si(QuantityKind.PRESSURE, "pascal, pascals");
+  public static final Unit<Pressure> PASCAL = TABLE.si(QuantityKind.PRESSURE, "pascal");
 
   /** Hectopascal, hPa: 100 Pa. */
   public static final Unit<Pressure> HECTOPASCAL =
-      TABLE.unit(QuantityKind.PRESSURE, "hPa", 100, 1, "hectopascal, hectopascals, Hektopascal");
+      TABLE.unit(QuantityKind.PRESSURE, "hPa", 100, 1, "hectopascal, Hektopascal");
 
   /** Kilopascal, kPa: 1000 Pa. */
   public static final Unit<Pressure> KILOPASCAL =
-      TABLE.unit(QuantityKind.PRESSURE, "kPa", 1000, 1, "kilopascal, kilopascals");
+      TABLE.unit(QuantityKind.PRESSURE, "kPa", 1000, 1, "kilopascal");
 
   /** Millibar, mbar: 100 Pa. */
   public static final Unit<Pressure> MILLIBAR =
-      TABLE.unit(QuantityKind.PRESSURE, "mbar", 100, 1, "millibar, millibars");
+      TABLE.unit(QuantityKind.PRESSURE, "mbar", 100, 1, "millibar");
 
   /** Bar, bar: 100 000 Pa. */
-  public static final Unit<Pressure> BAR =
-      TABLE.unit(QuantityKind.PRESSURE, "bar", 100_000, 1, "bars");
+  public static final Unit<Pressure> BAR = TABLE.unit(QuantityKind.PRESSURE, "bar", 100_000, 1);
 
   /** Standard atmosphere, atm: 101 325 Pa. */
   public static final Unit<Pressure> STANDARD_ATMOSPHERE =
-      TABLE.unit(
-          QuantityKind.PRESSURE, "atm", 101_325, 1, "standard atmosphere, standard atmospheres");
+      TABLE.unit(QuantityKind.PRESSURE, "atm", 101_325, 1, "standard atmosphere");
 
   /** Kilogram per cubic metre, kg/m³. */
   public static final Unit<Density> KILOGRAM_PER_CUBIC_METRE = TABLE.si(QuantityKind.DENSITY);
 
   /** Gram per millilitre, g/ml: 1000 kg/m³. */
   public static final Unit<Density> GRAM_PER_MILLILITRE =
-      TABLE.unit(QuantityKind.DENSITY, "g/ml", 1000, 1, "g/mL");
+      TABLE.unit(QuantityKind.DENSITY, "g/ml", 1000, 1);
 
   /** Gram per cubic centimetre, g/cm³: 1000 kg/m³. */
   public static final Unit<Density> GRAM_PER_CUBIC_CENTIMETRE =
-      TABLE.unit(QuantityKind.DENSITY, "g/cm³", 1000, 1, "g/cc, g/ccm");
+      TABLE.unit(QuantityKind.DENSITY, "g/cm³", 1000, 1, "g/cc");
+
+  /** Tonne per cubic metre, t/m³: 1000 kg/m³. */
+  public static final Unit<Density> TONNE_PER_CUBIC_METRE =
+      TABLE.unit(QuantityKind.DENSITY, "t/m³", 1000, 1);
 
   /** Kilogram per litre, kg/l: 1000 kg/m³. */
   public static final Unit<Density> KILOGRAM_PER_LITRE =
-      TABLE.unit(QuantityKind.DENSITY, "kg/l", 1000, 1, "kg/L, kg/dm3");
+      TABLE.unit(QuantityKind.DENSITY, "kg/l", 1000, 1, "kg/dm³");
 
   /** Gram per litre, g/l: 1 kg/m³. */
   public static final Unit<Density> GRAM_PER_LITRE =
-      TABLE.unit(QuantityKind.DENSITY, "g/l", 1, 1, "g/L");
+      TABLE.unit(QuantityKind.DENSITY, "g/l", 1, 1, "g/dm³, mg/ml");
+
+  /** Milligram per litre, mg/l: 0.001 kg/m³. */
+  public static final Unit<Density> MILLIGRAM_PER_LITRE =
+      TABLE.unit(QuantityKind.DENSITY, "mg/l", 1, 1000);
 
   /** Joule per kilogram and kelvin, J/(kg K). */
   public static final Unit<SpecificHeatCapacity> JOULE_PER_KILOGRAM_KELVIN =
@@ -359,8 +340,11 @@ public final class MetricUnits {
   public static final Unit<Temperature> CELSIUS = SiUnits.CELSIUS;
 
   static {
+    TABLE.shared("gr", GRAM);
+    TABLE.shared("mil", MILLIMETRE);
+    TABLE.also(METRIC_TABLESPOON, "EL, Esslöffel");
+    TABLE.also(METRIC_TEASPOON, "TL, Teelöffel");
     TABLE.shared("ton", TONNE);
-    TABLE.shared("tons", TONNE);
     TABLE.shared("kcal", THERMOCHEMICAL_KILOCALORIE);
     TABLE.shared("kcal", INTERNATIONAL_TABLE_KILOCALORIE);
   }
@@ -370,100 +354,110 @@ public final class MetricUnits {
   /**
    * Returns a mass in grams.
    *
-   * @param value the number of grams
+   * @param value the number of grams, finite
    * @return the mass
+   * @throws ProblemException if the number is not finite
    */
   public static Quantity<Mass> grams(double value) {
-    return Quantities.getQuantity(value, GRAM);
+    return Quantities.of(value, GRAM);
   }
 
   /**
    * Returns a mass in kilograms.
    *
-   * @param value the number of kilograms
+   * @param value the number of kilograms, finite
    * @return the mass
+   * @throws ProblemException if the number is not finite
    */
   public static Quantity<Mass> kilograms(double value) {
-    return Quantities.getQuantity(value, KILOGRAM);
+    return Quantities.of(value, KILOGRAM);
   }
 
   /**
    * Returns a volume in millilitres.
    *
-   * @param value the number of millilitres
+   * @param value the number of millilitres, finite
    * @return the volume
+   * @throws ProblemException if the number is not finite
    */
   public static Quantity<Volume> millilitres(double value) {
-    return Quantities.getQuantity(value, MILLILITRE);
+    return Quantities.of(value, MILLILITRE);
   }
 
   /**
    * Returns a volume in litres.
    *
-   * @param value the number of litres
+   * @param value the number of litres, finite
    * @return the volume
+   * @throws ProblemException if the number is not finite
    */
   public static Quantity<Volume> litres(double value) {
-    return Quantities.getQuantity(value, LITRE);
+    return Quantities.of(value, LITRE);
   }
 
   /**
    * Returns a density in grams per millilitre.
    *
-   * @param value the number of grams per millilitre
+   * @param value the number of grams per millilitre, finite
    * @return the density
+   * @throws ProblemException if the number is not finite
    */
   public static Quantity<Density> gramsPerMillilitre(double value) {
-    return Quantities.getQuantity(value, GRAM_PER_MILLILITRE);
+    return Quantities.of(value, GRAM_PER_MILLILITRE);
   }
 
   /**
    * Returns a length in millimetres.
    *
-   * @param value the number of millimetres
+   * @param value the number of millimetres, finite
    * @return the length
+   * @throws ProblemException if the number is not finite
    */
   public static Quantity<Length> millimetres(double value) {
-    return Quantities.getQuantity(value, MILLIMETRE);
+    return Quantities.of(value, MILLIMETRE);
   }
 
   /**
    * Returns an area in square centimetres.
    *
-   * @param value the number of square centimetres
+   * @param value the number of square centimetres, finite
    * @return the area
+   * @throws ProblemException if the number is not finite
    */
   public static Quantity<Area> squareCentimetres(double value) {
-    return Quantities.getQuantity(value, SQUARE_CENTIMETRE);
+    return Quantities.of(value, SQUARE_CENTIMETRE);
   }
 
   /**
    * Returns a time in minutes.
    *
-   * @param value the number of minutes
+   * @param value the number of minutes, finite
    * @return the time
+   * @throws ProblemException if the number is not finite
    */
   public static Quantity<Time> minutes(double value) {
-    return Quantities.getQuantity(value, MINUTE);
+    return Quantities.of(value, MINUTE);
   }
 
   /**
    * Returns a power in watts.
    *
-   * @param value the number of watts
+   * @param value the number of watts, finite
    * @return the power
+   * @throws ProblemException if the number is not finite
    */
   public static Quantity<Power> watts(double value) {
-    return Quantities.getQuantity(value, WATT);
+    return Quantities.of(value, WATT);
   }
 
   /**
    * Returns an energy in kilowatt hours.
    *
-   * @param value the number of kilowatt hours
+   * @param value the number of kilowatt hours, finite
    * @return the energy
+   * @throws ProblemException if the number is not finite
    */
   public static Quantity<Energy> kilowattHours(double value) {
-    return Quantities.getQuantity(value, KILOWATT_HOUR);
+    return Quantities.of(value, KILOWATT_HOUR);
   }
 }

@@ -11,7 +11,7 @@ package org.meltwright.units;
  *
  * <pre>{@code
  * // one part of resin to eight of wax, in 900 g
- * MixingRatio ratio = QuantityParser.localeFree().parseMixingRatio("1:8 resin:wax");
+ * MixingRatio ratio = MixingRatio.parse("1:8 resin:wax");
  * ratio; // 1.0:8.0 resin:wax
  * double resin = 900 * ratio.firstShare(); // 100.00 g
  * double wax = 900 * ratio.secondShare(); // 800.00 g
@@ -42,15 +42,31 @@ public record MixingRatio(
    *     are equal, or one is not a name as stated
    */
   public MixingRatio {
-    UnitsProblem.requireBetween(firstParts, 0, MOST, "ratio");
-    UnitsProblem.requireBetween(secondParts, 0, MOST, "ratio");
-    UnitsProblem.requireBetween(firstParts + secondParts, Double.MIN_NORMAL, 2 * MOST, "ratio");
+    UnitsProblem.CHECK.between(firstParts, 0, MOST, "part of the ratio");
+    UnitsProblem.CHECK.between(secondParts, 0, MOST, "part of the ratio");
+    UnitsProblem.CHECK.between(
+        firstParts + secondParts, Double.MIN_NORMAL, 2 * MOST, "part of the ratio");
     firstParts += 0.0;
     secondParts += 0.0;
     if (!isSide(firstSide) || !isSide(secondSide) || firstSide.equals(secondSide)) {
       String found = Shown.text(firstSide + ":" + secondSide);
       throw new ProblemException(Problem.of(UnitsProblem.RATIO_SIDES, found));
     }
+  }
+
+  /**
+   * Reads a ratio that names its sides, with a decimal point.
+   *
+   * <p>A bare "1:8" is refused: of 1:8 and 8:1 nobody can tell which is meant. {@link
+   * QuantityParser#parseMixingRatio(CharSequence, String, String)} reads it where the question
+   * names the sides.
+   *
+   * @param text for example "1:8 resin:wax"
+   * @return the ratio
+   * @throws ProblemException if the text is not a ratio with two different sides
+   */
+  public static MixingRatio parse(CharSequence text) {
+    return QuantityParser.localeFree().parseMixingRatio(text);
   }
 
   /** A name that a text can hold in front of or behind a colon. */

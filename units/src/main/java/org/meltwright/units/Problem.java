@@ -1,10 +1,16 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.units;
 
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
+import java.io.Serializable;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One thing that is wrong with what was given: a stable code, where it is, what was found, what is
@@ -28,13 +34,22 @@ import java.util.Objects;
  * problem.remedy(Locale.ENGLISH); // Give the value in a unit of the kind asked for.
  * }</pre>
  *
+ * <p>A text is never missing: a code whose bundle lacks it is told by its id and the problem's
+ * details. Serialised, a problem keeps its code (one that is no constant of an enum by its id
+ * alone), its path, its details and its texts in both languages.
+ *
  * <p>This class is immutable and thread-safe.
  */
-public final class Problem {
+public final class Problem implements Serializable {
 
-  private final ProblemCode code;
+  private static final long serialVersionUID = 1L;
+
+  private static final String FOUND = "found";
+
+  private final transient ProblemCode code;
   private final String path;
-  private final Map<String, String> details;
+  private final transient Map<String, Bilingual> details;
+  private final transient @Nullable Map<String, Bilingual> kept;
 
   /**
    * Creates a problem at the root of what was given.
@@ -44,13 +59,29 @@ public final class Problem {
    * @return the problem
    */
   public static Problem of(ProblemCode code, String found) {
-    return new Problem(code, "", Map.of("found", found));
+    return of(code, Bilingual.of(found));
   }
 
-  private Problem(ProblemCode code, String path, Map<String, String> details) {
+  /**
+   * Creates a problem at the root of what was given, about a value that no one wrote as text.
+   *
+   * @param code what kind of problem it is
+   * @param found what was found, as each reader reads it
+   * @return the problem
+   */
+  public static Problem of(ProblemCode code, Bilingual found) {
+    return new Problem(code, "", Map.of(FOUND, found), null);
+  }
+
+  Problem(
+      ProblemCode code,
+      String path,
+      Map<String, Bilingual> details,
+      @Nullable Map<String, Bilingual> kept) {
     this.code = Objects.requireNonNull(code, "code");
     this.path = path;
     this.details = details;
+    this.kept = kept;
   }
 
   /**
@@ -74,19 +105,37 @@ public final class Problem {
   /**
    * Returns what was found.
    *
-   * @return what was found, as the person wrote it
+   * @return what was found, as the person wrote it; a value that was not text, locale-free
    */
   public String found() {
-    return details.getOrDefault("found", "");
+    return found(Locale.ENGLISH);
+  }
+
+  /**
+   * Returns what was found, for a reader.
+   *
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @return what was found, as the person wrote it; a value that was not text in the reader's
+   *     notation
+   */
+  public String found(Locale locale) {
+    Bilingual found = details.get(FOUND);
+    return found == null ? "" : found.in(locale);
   }
 
   /**
    * Returns the values that the texts speak of, by name, "found" among them.
    *
-   * @return an unmodifiable map
+   * @return an unmodifiable map in the order given, in English
    */
   public Map<String, String> details() {
-    return details;
+    return details(Locale.ENGLISH);
+  }
+
+  private Map<String, String> details(Locale locale) {
+    Map<String, String> said = new LinkedHashMap<>();
+    details.forEach((name, value) -> said.put(name, value.in(locale)));
+    return Collections.unmodifiableMap(said);
   }
 
   /**
@@ -97,9 +146,20 @@ public final class Problem {
    * @return the new problem
    */
   public Problem with(String name, String value) {
-    Map<String, String> more = new LinkedHashMap<>(details);
+    return with(name, Bilingual.of(value));
+  }
+
+  /**
+   * Returns a copy with one more value for the texts, said in each language.
+   *
+   * @param name the name of the place in the texts, letters only
+   * @param value what stands there
+   * @return the new problem
+   */
+  public Problem with(String name, Bilingual value) {
+    Map<String, Bilingual> more = new LinkedHashMap<>(details);
     more.put(name, value);
-    return new Problem(code, path, Map.copyOf(more));
+    return new Problem(code, path, more, null);
   }
 
   /**
@@ -109,7 +169,7 @@ public final class Problem {
    * @return the new problem, at {@code pointer + path()}
    */
   public Problem under(String pointer) {
-    return new Problem(code, pointer + path, details);
+    return new Problem(code, pointer + path, details, kept);
   }
 
   /**
@@ -126,7 +186,7 @@ public final class Problem {
    * Says what is allowed.
    *
    * @param locale the reader's language: German for {@code de}, English for all others
-   * @return one phrase
+   * @return one phrase; empty if the code has no such text
    */
   public String allowed(Locale locale) {
     return text("allowed", locale);
@@ -136,7 +196,7 @@ public final class Problem {
    * Says what to do.
    *
    * @param locale the reader's language: German for {@code de}, English for all others
-   * @return one sentence
+   * @return one sentence; empty if the code has no such text
    */
   public String remedy(Locale locale) {
     return text("remedy", locale);
@@ -154,15 +214,51 @@ public final class Problem {
             "problem.line",
             locale,
             Map.of(
-                "what", what(locale),
-                "found", found(),
-                "allowed", allowed(locale),
-                "remedy", remedy(locale)));
+                "what",
+                what(locale),
+                FOUND,
+                found(locale),
+                "allowed",
+                allowed(locale),
+                "remedy",
+                remedy(locale)));
   }
 
-  private String text(String part, Locale locale) {
-    return Messages.beside(code.getClass())
-        .text("problem." + code.id() + "." + part, locale, details);
+  String text(String part, Locale locale) {
+    Bilingual before = kept == null ? null : kept.get(part);
+    return before == null ? lookedUp(part, locale) : before.in(locale);
+  }
+
+  /** An app's code may come without a bundle, or with one that cannot be read: never a failure. */
+  private String lookedUp(String part, Locale locale) {
+    try {
+      return Messages.beside(code.getClass())
+          .text("problem." + code.id() + "." + part, locale, details(locale));
+    } catch (RuntimeException e) {
+      return part.equals("what") ? withoutText(locale) : "";
+    }
+  }
+
+  private String withoutText(Locale locale) {
+    String values =
+        details.entrySet().stream()
+            .filter(detail -> !detail.getKey().equals(FOUND))
+            .map(detail -> detail.getKey() + ": " + detail.getValue().in(locale))
+            .collect(Collectors.joining(", "));
+    return code.id() + (values.isEmpty() ? "." : " (" + values + ").");
+  }
+
+  Map<String, Bilingual> bilingualDetails() {
+    return details;
+  }
+
+  private Object writeReplace() {
+    return SavedProblem.of(this);
+  }
+
+  @SuppressWarnings("unused") // called by the JDK; a stream can only hold what stands for a problem
+  private void readObject(ObjectInputStream stream) throws InvalidObjectException {
+    throw new InvalidObjectException("a problem is read from what stands for it");
   }
 
   /**
@@ -172,7 +268,7 @@ public final class Problem {
    * @return whether both are the same problem at the same place
    */
   @Override
-  public boolean equals(@org.jspecify.annotations.Nullable Object other) {
+  public boolean equals(@Nullable Object other) {
     return other instanceof Problem that
         && code.equals(that.code)
         && path.equals(that.path)

@@ -18,7 +18,10 @@ package org.meltwright.units;
  *     return "kiln.door-open";
  *   }
  * }
- * Problem.of(KilnProblem.DOOR_OPEN, "ajar").code().id(); // kiln.door-open
+ * Problem ajar = Problem.of(KilnProblem.DOOR_OPEN, "ajar");
+ * ajar.code().id(); // kiln.door-open
+ * // without a bundle the id speaks for itself
+ * ajar.inWords(Locale.ENGLISH); // kiln.door-open. Found: ajar.
  * }</pre>
  */
 public interface ProblemCode {

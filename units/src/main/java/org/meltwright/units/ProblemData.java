@@ -19,7 +19,8 @@ import java.util.Locale;
  * @param code the stable code, for example {@code quantity.wrong-kind}
  * @param path where it is, as a JSON pointer (RFC 6901); empty for the whole of what was given
  * @param what what is wrong, one sentence
- * @param found what was found, as the person wrote it
+ * @param found what was found, as the person wrote it; a value that was not text in the reader's
+ *     notation
  * @param allowed what is allowed, one phrase
  * @param remedy what to do, one sentence
  */
@@ -38,7 +39,7 @@ public record ProblemData(
         problem.code().id(),
         problem.path(),
         problem.what(locale),
-        problem.found(),
+        problem.found(locale),
         problem.allowed(locale),
         problem.remedy(locale));
   }

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
  * many problems, all that were found.
  *
  * <p>Defects of ours (a {@code null}, an index out of bounds) are reported as the JDK does.
+ * Message, stack trace and serialised form hold all problems, whatever codes an app reports.
  *
  * <p>For example:
  *
@@ -28,7 +29,7 @@ public final class ProblemException extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
 
-  private final transient List<Problem> problems;
+  private final List<Problem> problems;
 
   /**
    * Creates an exception that carries one problem.

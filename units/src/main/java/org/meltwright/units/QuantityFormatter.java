@@ -4,11 +4,12 @@ package org.meltwright.units;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.text.DecimalFormatSymbols;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Writes values as text: the unit, the digits and the decimal sign are the caller's.
@@ -16,7 +17,7 @@ import javax.measure.Unit;
  * <p>What {@link #exact()} writes, {@link QuantityParser} reads back as the same value: for a
  * quantity the same number in the SI unit to the last bit, in every unit of this library. It takes
  * the fewest digits that do so. Digits are never grouped, and unit symbols are the same in all
- * languages.
+ * languages; the basis of a share is said in the reader's.
  *
  * <p>For example:
  *
@@ -25,7 +26,8 @@ import javax.measure.Unit;
  * QuantityFormatter.exact().format(resin); // 91.25 g
  * QuantityFormatter.ofDecimals(1).format(resin); // 91.3 g
  * QuantityFormatter.ofSignificantDigits(3).format(resin, UsCustomaryUnits.OUNCE); // 3.22 oz
- * QuantityFormatter.exact().withLocale(Locale.GERMANY).format(resin); // 91,25 g
+ * QuantityFormatter german = QuantityFormatter.exact().withLocale(Locale.GERMANY);
+ * german.format(resin); // 91,25 g
  * TemperatureScale celsius = TemperatureScale.CELSIUS;
  * QuantityFormatter.ofDecimals(1).format(ofFahrenheit(200), celsius); // 93.3 °C
  * }</pre>
@@ -47,7 +49,8 @@ public final class QuantityFormatter {
 
   private final Digits digits;
   private final int count;
-  private final char decimalSign;
+  private final DecimalSign decimalSign;
+  private final boolean german;
 
   /**
    * Returns the formatter whose text reads back as the same value.
@@ -55,7 +58,7 @@ public final class QuantityFormatter {
    * @return the formatter, with a decimal point
    */
   public static QuantityFormatter exact() {
-    return new QuantityFormatter(Digits.EXACT, 0, '.');
+    return new QuantityFormatter(Digits.EXACT, 0, DecimalSign.POINT, false);
   }
 
   /**
@@ -66,8 +69,8 @@ public final class QuantityFormatter {
    * @throws ProblemException if the count lies outside that range
    */
   public static QuantityFormatter ofSignificantDigits(int count) {
-    UnitsProblem.requireBetween(count, 1, MOST_DIGITS, "digits");
-    return new QuantityFormatter(Digits.SIGNIFICANT, count, '.');
+    UnitsProblem.CHECK.between(count, 1, MOST_DIGITS, "number of digits");
+    return new QuantityFormatter(Digits.SIGNIFICANT, count, DecimalSign.POINT, false);
   }
 
   /**
@@ -78,14 +81,15 @@ public final class QuantityFormatter {
    * @throws ProblemException if the count lies outside that range
    */
   public static QuantityFormatter ofDecimals(int count) {
-    UnitsProblem.requireBetween(count, 0, MOST_DIGITS, "digits");
-    return new QuantityFormatter(Digits.DECIMALS, count, '.');
+    UnitsProblem.CHECK.between(count, 0, MOST_DIGITS, "number of digits");
+    return new QuantityFormatter(Digits.DECIMALS, count, DecimalSign.POINT, false);
   }
 
-  private QuantityFormatter(Digits digits, int count, char decimalSign) {
+  private QuantityFormatter(Digits digits, int count, DecimalSign decimalSign, boolean german) {
     this.digits = digits;
     this.count = count;
     this.decimalSign = decimalSign;
+    this.german = german;
   }
 
   /**
@@ -94,19 +98,30 @@ public final class QuantityFormatter {
    * @return the formatter
    */
   public QuantityFormatter withDecimalComma() {
-    return new QuantityFormatter(digits, count, ',');
+    return new QuantityFormatter(digits, count, DecimalSign.COMMA, german);
   }
 
   /**
-   * Returns a formatter that writes the decimal sign of a locale: a comma where the locale has one,
-   * else a point.
+   * Returns a formatter that writes for a reader: the decimal sign of a locale, by the table of
+   * {@link DecimalSign#of}, and German words for {@code de}.
    *
    * @param locale the reader's locale
    * @return the formatter
    */
   public QuantityFormatter withLocale(Locale locale) {
-    boolean comma = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator() == ',';
-    return new QuantityFormatter(digits, count, comma ? ',' : '.');
+    return new QuantityFormatter(digits, count, DecimalSign.of(locale), Bilingual.isGerman(locale));
+  }
+
+  /**
+   * Writes a number that has no unit.
+   *
+   * @param number the number
+   * @return for example "0.5"; what is not finite as {@link Double#toString} writes it
+   */
+  public String format(double number) {
+    return Double.isFinite(number)
+        ? plain(rounded(BigDecimal.valueOf(number)))
+        : Double.toString(number);
   }
 
   /**
@@ -159,7 +174,7 @@ public final class QuantityFormatter {
    * @throws ProblemException if the unit has no symbol here, or the value is not finite
    */
   public <Q extends Quantity<Q>> String format(QuantityKind<Q> kind, double si, Unit<Q> unit) {
-    return format(UnitsProblem.requireFinite(si, kind.id()), kind.known(unit));
+    return format(UnitsProblem.CHECK.finite(si, kind.noun()), kind.known(unit));
   }
 
   /**
@@ -217,20 +232,20 @@ public final class QuantityFormatter {
    * Writes a mass fraction in per cent.
    *
    * @param fraction the fraction
-   * @return for example "10 % by mass"
+   * @return for example "10 % by mass", or "10 Masse-%" in German
    */
   public String format(MassFraction fraction) {
-    return join(percent(fraction.value()), "% by mass");
+    return join(percent(fraction.value()), german ? "Masse-%" : "% by mass");
   }
 
   /**
    * Writes a volume fraction in per cent.
    *
    * @param fraction the fraction
-   * @return for example "10 % by volume"
+   * @return for example "10 % by volume", or "10 Vol.-%" in German
    */
   public String format(VolumeFraction fraction) {
-    return join(percent(fraction.value()), "% by volume");
+    return join(percent(fraction.value()), german ? "Vol.-%" : "% by volume");
   }
 
   /**
@@ -299,7 +314,7 @@ public final class QuantityFormatter {
   }
 
   private String signed(String text) {
-    return decimalSign == '.' ? text : text.replace('.', decimalSign);
+    return decimalSign == DecimalSign.COMMA ? text.replace('.', ',') : text;
   }
 
   private static String dashed(String low, String high) {
@@ -308,5 +323,24 @@ public final class QuantityFormatter {
 
   private static String join(String number, String symbol) {
     return number + ' ' + symbol;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof QuantityFormatter that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(digits, count, decimalSign, german);
+  }
+
+  @Override
+  public String toString() {
+    return "formatter of quantities by " + digits + " " + count + ", decimal sign " + decimalSign;
   }
 }

@@ -15,7 +15,6 @@ import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import org.jspecify.annotations.Nullable;
-import tech.units.indriya.quantity.Quantities;
 
 /**
  * A kind of quantity, and the door of the library: a quantity in, one {@code double} in the kind's
@@ -37,6 +36,8 @@ import tech.units.indriya.quantity.Quantities;
  * }</pre>
  *
  * <p>This class is immutable and thread-safe.
+ *
+ * <p>Compared by identity: there is one of each kind.
  *
  * @param <Q> the kind as a type
  */
@@ -114,6 +115,7 @@ public final class QuantityKind<Q extends Quantity<Q>> {
           DYNAMIC_VISCOSITY);
 
   private final String id;
+  private final String noun;
   private final Unit<Q> siUnit;
   private final UnitDefinition<Q> siDefinition;
   private final UnitFactors<Q> factors = new UnitFactors<>(this);
@@ -130,6 +132,7 @@ public final class QuantityKind<Q extends Quantity<Q>> {
   @SuppressWarnings("ThisEscapedInObjectConstruction")
   private QuantityKind(String id, String siSymbol, Unit<Q> siUnit) {
     this.id = id;
+    this.noun = id.replace('-', ' ');
     this.siUnit = siUnit;
     this.siDefinition = UnitDefinition.si(this, siSymbol, siUnit);
   }
@@ -178,7 +181,7 @@ public final class QuantityKind<Q extends Quantity<Q>> {
     if (precise != null) {
       UnitDefinition<Q> definition = definition(quantity.getUnit());
       if (definition != null) {
-        return UnitsProblem.requireFinite(definition.toSi(precise), id);
+        return UnitsProblem.CHECK.finite(definition.toSi(precise), noun);
       }
     }
     return toSi(value.doubleValue(), quantity.getUnit());
@@ -194,17 +197,32 @@ public final class QuantityKind<Q extends Quantity<Q>> {
    */
   public double toSi(double value, Unit<Q> unit) {
     double si = unit == siUnit ? value : factors.get(unit).toSi(value);
-    return UnitsProblem.requireFinite(si, id);
+    return UnitsProblem.CHECK.finite(si, noun);
+  }
+
+  /**
+   * Returns a quantity as a number in a unit: the one step from a quantity to plain arithmetic.
+   *
+   * @param quantity the quantity, in any unit of this kind
+   * @param unit the unit wanted
+   * @return the number in that unit, finite
+   * @throws ProblemException if the value is not finite or a unit is of another kind
+   */
+  public double in(Quantity<Q> quantity, Unit<Q> unit) {
+    return quantity.getUnit() == unit
+        ? UnitsProblem.CHECK.finite(quantity.getValue().doubleValue(), noun)
+        : fromSi(toSi(quantity), unit);
   }
 
   /**
    * Turns a number in the SI unit into a quantity.
    *
-   * @param si the value in {@link #siUnit()}
+   * @param si the value in {@link #siUnit()}, finite
    * @return the quantity in the SI unit
+   * @throws ProblemException if the value is not finite
    */
   public Quantity<Q> ofSi(double si) {
-    return Quantities.getQuantity(si, siUnit);
+    return Quantities.of(si, siUnit);
   }
 
   /**
@@ -234,12 +252,26 @@ public final class QuantityKind<Q extends Quantity<Q>> {
         return (QuantityKind<Q>) kind;
       }
     }
-    throw new ProblemException(noSymbol(unit.toString(), "quantity"));
+    throw new ProblemException(UnitProblems.noSymbol(unit, "quantity"));
   }
 
   /** The definition of a unit, or of the unit of ours that a unit of others equals. */
-  @SuppressWarnings("unchecked") // a unit of this kind is a unit of its type
   UnitDefinition<Q> known(Unit<Q> unit) {
+    UnitDefinition<Q> definition = find(unit);
+    if (definition == null) {
+      throw new ProblemException(
+          UnitProblems.noSymbol(unit, id).with("units", UnitProblems.units(this)));
+    }
+    return definition;
+  }
+
+  /** Whether a unit of this kind, ours or another's, is one that text can name. */
+  boolean hasSymbol(Unit<Q> unit) {
+    return find(unit) != null;
+  }
+
+  @SuppressWarnings("unchecked") // a unit of this kind is a unit of its type
+  private @Nullable UnitDefinition<Q> find(Unit<Q> unit) {
     UnitDefinition<Q> definition = definition(unit);
     if (definition != null) {
       return definition;
@@ -250,15 +282,17 @@ public final class QuantityKind<Q extends Quantity<Q>> {
         return (UnitDefinition<Q>) ours;
       }
     }
-    throw new ProblemException(noSymbol(unit.toString(), id));
+    return null;
   }
 
-  private static Problem noSymbol(String unit, String expected) {
-    return Problem.of(UnitsProblem.UNKNOWN_UNIT, Shown.text(unit))
-        .with("unit", Shown.text(unit))
-        .with("expected", expected)
-        .with("nearest", "")
-        .with("units", "");
+  /** The English name without an article, as guards say it. */
+  String noun() {
+    return noun;
+  }
+
+  /** A number in the SI unit, as each reader reads it. */
+  Bilingual inWords(double si) {
+    return Bilingual.of(si).plus(" " + siDefinition.symbol());
   }
 
   UnitDefinition<Q> siDefinition() {

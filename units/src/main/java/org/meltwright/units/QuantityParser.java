@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.units;
 
+import java.math.BigDecimal;
+import java.util.Locale;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Energy;
@@ -10,15 +12,17 @@ import javax.measure.quantity.Power;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads what people write: "1 1/2 lb", "62–65 °C", "1:8 resin:wax", "10 % by volume".
  *
  * <p>Each method asks for one kind of value, reads the whole text and returns the value, or throws
  * a {@link ProblemException} whose problem says what was found, what is allowed and what to do. The
- * grammar is locale-free: a decimal point, no grouping of digits. A parser made {@linkplain
- * #withDecimalComma() with a decimal comma} reads "1,5 kg" and refuses "1.5 kg", since a point may
- * there mean thousands.
+ * words are those of English and German alike; the decimal sign is declared: a point, a comma, the
+ * one of a {@linkplain #forLocale locale}, or {@linkplain DecimalSign#EITHER either}. Digits are
+ * never grouped. A parser with a comma reads "1,5 kg" and refuses "1.5 kg", since a point may there
+ * mean thousands.
  *
  * <p>A quantity comes back in the unit that was written, the first one for "1 lb 4 oz". Its number
  * is a {@link Double}; one of more digits than a {@code double} gives back is kept whole.
@@ -33,17 +37,18 @@ import javax.measure.quantity.Volume;
  * parser.parseMixingRatio("1:8 resin:wax").firstShare(); // 0.1111111111111111
  * // a comma may mean decimals or thousands: it is declared, never guessed
  * parser.parseMass("1,5 kg"); // throws ProblemException
- * QuantityParser.withDecimalComma().parseMass("1,5 kg"); // 1.5 kg
+ * QuantityParser.forLocale(Locale.GERMANY).parseMass("1,5 kg"); // 1.5 kg
  * }</pre>
  *
  * <p>This class is immutable and thread-safe. A text of more than 100 characters is refused unread.
  */
 public final class QuantityParser {
 
-  private static final QuantityParser LOCALE_FREE = new QuantityParser('.');
-  private static final QuantityParser DECIMAL_COMMA = new QuantityParser(',');
+  private static final QuantityParser LOCALE_FREE = new QuantityParser(DecimalSign.POINT);
+  private static final QuantityParser DECIMAL_COMMA = new QuantityParser(DecimalSign.COMMA);
+  private static final QuantityParser EITHER = new QuantityParser(DecimalSign.EITHER);
 
-  private final char decimalSign;
+  private final DecimalSign decimalSign;
 
   /**
    * Returns the parser that reads a decimal point, whatever the locale.
@@ -63,8 +68,41 @@ public final class QuantityParser {
     return DECIMAL_COMMA;
   }
 
-  private QuantityParser(char decimalSign) {
+  /**
+   * Returns the parser that reads the decimal sign of a locale, and not the other.
+   *
+   * @param locale the person's locale
+   * @return the parser with a comma where {@link DecimalSign#of} has one, else with a point
+   */
+  public static QuantityParser forLocale(Locale locale) {
+    return of(DecimalSign.of(locale));
+  }
+
+  /**
+   * Returns the parser that reads a decimal sign.
+   *
+   * @param sign the sign, or either
+   * @return the parser
+   */
+  public static QuantityParser of(DecimalSign sign) {
+    return switch (sign) {
+      case POINT -> LOCALE_FREE;
+      case COMMA -> DECIMAL_COMMA;
+      case EITHER -> EITHER;
+    };
+  }
+
+  private QuantityParser(DecimalSign decimalSign) {
     this.decimalSign = decimalSign;
+  }
+
+  /**
+   * Returns what this parser reads before decimals.
+   *
+   * @return the decimal sign
+   */
+  public DecimalSign decimalSign() {
+    return decimalSign;
   }
 
   /**
@@ -301,7 +339,7 @@ public final class QuantityParser {
    * @throws ProblemException if the text is not a ratio with two different sides
    */
   public MixingRatio parseMixingRatio(CharSequence text) {
-    return ShareReader.ratio(new QuantityText(text, decimalSign, QuantityText.LONGEST_RATIO));
+    return new RatioReader(text, decimalSign).named();
   }
 
   /**
@@ -314,7 +352,7 @@ public final class QuantityParser {
    * @throws ProblemException if the text is not two numbers
    */
   public MixingRatio parseMixingRatio(CharSequence text, String firstSide, String secondSide) {
-    return ShareReader.ratio(read(text), firstSide, secondSide);
+    return new RatioReader(text, decimalSign).of(firstSide, secondSide);
   }
 
   /**
@@ -339,7 +377,33 @@ public final class QuantityParser {
     return ShareReader.volumeFraction(read(text));
   }
 
-  private QuantityText read(CharSequence text) {
+  /**
+   * Reads a number without a unit, such as an amount of money.
+   *
+   * @param text for example "12.50"
+   * @return the number, with the decimals that were written
+   * @throws ProblemException if the text is not one decimal number
+   */
+  public BigDecimal parseNumber(CharSequence text) {
+    return read(text).readDecimal();
+  }
+
+  QuantityText read(CharSequence text) {
     return new QuantityText(text, decimalSign);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof QuantityParser that && decimalSign.equals(that.decimalSign);
+  }
+
+  @Override
+  public int hashCode() {
+    return decimalSign.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "parser of quantities with decimal sign " + decimalSign;
   }
 }

@@ -35,12 +35,11 @@ public record QuantityRange<Q extends Quantity<Q>>(
    * @throws ProblemException if an end is not finite or the ends are reversed
    */
   public QuantityRange {
-    UnitsProblem.requireFinite(lowSi, kind.id());
-    UnitsProblem.requireFinite(highSi, kind.id());
+    UnitsProblem.CHECK.finite(lowSi, kind.noun());
+    UnitsProblem.CHECK.finite(highSi, kind.noun());
     if (lowSi > highSi) {
-      throw new ProblemException(
-          Problem.of(UnitsProblem.RANGE_REVERSED, lowSi + " to " + highSi + " " + kind.siUnit())
-              .with("what", kind.id()));
+      throw UnitsProblem.CHECK.reversed(
+          Bilingual.range(kind.inWords(lowSi), kind.inWords(highSi)), kind.noun());
     }
   }
 
@@ -56,6 +55,10 @@ public record QuantityRange<Q extends Quantity<Q>>(
    */
   public static <Q extends Quantity<Q>> QuantityRange<Q> of(
       QuantityKind<Q> kind, Quantity<Q> low, Quantity<Q> high) {
+    if (kind.toSi(low) > kind.toSi(high)) {
+      throw UnitsProblem.CHECK.reversed(
+          Bilingual.range(Bilingual.of(low), Bilingual.of(high)), kind.noun());
+    }
     return new QuantityRange<>(kind, kind.toSi(low), kind.toSi(high));
   }
 

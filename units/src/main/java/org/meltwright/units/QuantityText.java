@@ -7,10 +7,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * A text on its way to becoming a value: reads numbers and words from left to right.
  *
- * <p>One short-lived object for each text; its work is bounded by {@link #LONGEST} characters,
- * {@link #LONGEST_RATIO} for a ratio with its sides.
+ * <p>Its work is bounded by {@link #LONGEST} characters, {@link #LONGEST_RATIO} for a ratio with
+ * its sides.
  */
-final class QuantityText {
+final class QuantityText extends TextCursor {
 
   static final int LONGEST = 100;
 
@@ -26,50 +26,78 @@ final class QuantityText {
     1e18, 1e19, 1e20, 1e21, 1e22
   };
 
-  private final String text;
+  /** Words that say that a number is not exact, which no measured one is. */
+  static final String[] ABOUT = {
+    "about",
+    "approx.",
+    "approx",
+    "approximately",
+    "around",
+    "roughly",
+    "ca.",
+    "ca",
+    "circa",
+    "etwa",
+    "ungefähr",
+    "rund",
+    "~",
+    "≈"
+  };
+
+  private final boolean either;
   private final char decimalSign;
-  private final int end;
-  private int at;
 
   private double value;
   private @Nullable BigDecimal precise;
   private boolean whole;
   private boolean signed;
 
-  QuantityText(CharSequence text, char decimalSign) {
-    this(text, decimalSign, LONGEST);
+  QuantityText(CharSequence text, DecimalSign sign) {
+    this(text, sign, LONGEST);
   }
 
-  QuantityText(CharSequence text, char decimalSign, int longest) {
+  QuantityText(CharSequence text, DecimalSign sign, int longest) {
+    super(bounded(text, longest));
+    this.either = sign == DecimalSign.EITHER;
+    if (at == end) {
+      throw new ProblemException(Problem.of(UnitsProblem.TEXT_EMPTY, shown()));
+    }
+    this.decimalSign = either ? firstSign() : sign.character();
+  }
+
+  private static String bounded(CharSequence text, int longest) {
     if (text.length() > longest) {
       throw new ProblemException(
           Problem.of(UnitsProblem.TEXT_TOO_LONG, Shown.text(text))
               .with("length", Integer.toString(text.length()))
               .with("most", Integer.toString(longest)));
     }
-    this.text = text.toString();
-    this.decimalSign = decimalSign;
-    int last = this.text.length();
-    while (last > 0 && isSpace(this.text.charAt(last - 1))) {
-      last--;
+    return text.toString();
+  }
+
+  /** The sign that the first number with one has; a point if none has. */
+  private char firstSign() {
+    for (int i = at; i < end; i++) {
+      if (isSign(peek(i)) && isDigit(peek(i + 1))) {
+        return peek(i);
+      }
     }
-    this.end = last;
-    skipSpaces();
-    if (at == end) {
-      throw new ProblemException(Problem.of(UnitsProblem.TEXT_EMPTY, Shown.text(text)));
-    }
-    if (this.text.indexOf('±') >= 0) {
-      throw new ProblemException(Problem.of(UnitsProblem.PLUS_MINUS, Shown.text(text)));
+    return '.';
+  }
+
+  /** Refuses a value with its deviation, which is a range where one is asked for. */
+  void refuseDeviation() {
+    if (text.indexOf('±') >= 0 || text.contains("+/-")) {
+      throw new ProblemException(Problem.of(UnitsProblem.PLUS_MINUS, shown()));
     }
   }
 
-  static boolean isSpace(char c) {
-    return c == ' ' || c == '\t' || c == '\u00a0' || c == '\u202f' || c == '\u2009';
-  }
-
-  /** The whole text as a problem shows it. */
-  String shown() {
-    return Shown.text(text);
+  /** Moves past "±" or "+/-"; tells whether it was there. */
+  boolean skipPlusMinus() {
+    int i = behindSpaces(at);
+    int length = text.startsWith("+/-", i) ? 3 : peek(i) == '±' ? 1 : 0;
+    at = length == 0 ? at : behindSpaces(i + length);
+    return length > 0;
   }
 
   /** The last number read, rounded to the nearest double. */
@@ -97,111 +125,59 @@ final class QuantityText {
     return signed;
   }
 
-  boolean isAtEnd() {
-    return at == end;
-  }
-
-  boolean startsWithDigit() {
-    return startsNumber(at);
-  }
-
-  void skipSpaces() {
-    while (at < end && isSpace(text.charAt(at))) {
-      at++;
-    }
-  }
-
-  /** Moves past a character, spaces around it allowed; tells whether it was there. */
-  boolean skip(char expected) {
-    int before = at;
-    skipSpaces();
-    if (at < end && text.charAt(at) == expected) {
-      at++;
-      skipSpaces();
-      return true;
-    }
-    at = before;
-    return false;
-  }
-
-  /** Moves past a word and the space behind it; tells whether it was there. */
-  boolean skipWord(String word) {
-    int after = at + word.length();
-    if (text.startsWith(word, at) && after < end && isSpace(text.charAt(after))) {
-      at = after;
-      skipSpaces();
-      return true;
-    }
-    return false;
-  }
-
-  /** The rest of the text. */
-  String rest() {
-    String rest = text.substring(at, end);
-    at = end;
-    return rest;
-  }
-
-  /** The words up to the next number behind a space, or to the end. */
-  String words() {
-    skipSpaces();
-    if (startsNumber(at)) {
-      throw malformed();
-    }
-    int from = at;
-    int to = at;
-    while (to < end && !(to > from && isSpace(text.charAt(to - 1)) && startsNumber(to))) {
-      to++;
-    }
-    at = to;
-    return text.substring(from, to);
-  }
-
-  /** The words up to one of the dashes, " to " or " bis ", or to the end. */
-  String wordsBeforeRange() {
-    int from = at;
-    while (at < end && !atRangeSign()) {
-      at++;
-    }
-    return text.substring(from, at);
-  }
-
-  private boolean atRangeSign() {
-    char c = text.charAt(at);
-    return c == '-'
-        || c == '–'
-        || c == '—'
-        || c == '\u2212'
-        || (isSpace(c) && (text.startsWith("to ", at + 1) || text.startsWith("bis ", at + 1)));
-  }
-
-  /** Moves past a dash, "to" or "bis"; tells whether one was there. */
-  boolean skipRangeSign() {
-    skipSpaces();
-    return skip('–')
-        || skip('-')
-        || skip('—')
-        || skip('\u2212')
-        || skipWord("to")
-        || skipWord("bis");
-  }
-
-  /** Reads a number: "12", "1.5", "1.2e3", "1/2", "1 1/2", "½" or "1½", with a sign or without. */
+  /**
+   * Reads a number: "12", "1.5", "1.2e3", "1 500", "1/2", "1 1/2", "1-1/2", "½", "1½" or "half a",
+   * with a sign or without, and the hyphen that may join it to its unit.
+   */
   void readNumber() {
     precise = null;
+    skipAbout();
     boolean negative = readSign();
     int vulgar = vulgar(at);
     if (vulgar >= 0) {
       at++;
       whole = false;
       value = fraction(vulgar);
+    } else if (Character.isLetter(peek(at))) {
+      readWords();
+      return;
     } else {
       readDigits();
     }
     refuseNumberBehind();
+    if (isHyphen(peek(at)) && Character.isLetter(peek(at + 1))) {
+      at++;
+    }
     if (negative) {
       value = 0.0 - value;
       precise = precise == null ? null : precise.negate();
+    }
+  }
+
+  /** Reads a number without a unit, with the decimals that were written; no fraction. */
+  BigDecimal readDecimal() {
+    int from = at;
+    GroupedNumber grouped = GroupedNumber.find(this, at, either ? 0 : decimalSign);
+    readNumber();
+    if (!isAtEnd()) {
+      throw malformed();
+    }
+    String written =
+        grouped == null
+            ? text.substring(from, at).replace(decimalSign, '.').replace('\u2212', '-')
+            : grouped.plain();
+    try {
+      return new BigDecimal(written);
+    } catch (NumberFormatException e) {
+      throw malformed();
+    }
+  }
+
+  private void skipAbout() {
+    for (String word : ABOUT) {
+      if (skipWord(word) || (word.length() == 1 && skip(word.charAt(0)))) {
+        return;
+      }
     }
   }
 
@@ -210,11 +186,27 @@ final class QuantityText {
     signed = c == '+' || c == '-' || c == '\u2212';
     if (signed) {
       at++;
+      return c != '+';
     }
-    return signed && c != '+';
+    signed = skipWord("minus");
+    return signed;
+  }
+
+  private void readWords() {
+    Double words = NumberWords.skip(this);
+    if (words == null || signed) {
+      throw malformed();
+    }
+    value = words;
+    whole = false;
   }
 
   private void readDigits() {
+    GroupedNumber grouped = GroupedNumber.find(this, at, either ? 0 : decimalSign);
+    if (grouped != null) {
+      readGrouped(grouped);
+      return;
+    }
     int from = at;
     int point = -1;
     while (isDigit(peek(at)) || (point < 0 && peek(at) == decimalSign && isDigit(peek(at + 1)))) {
@@ -229,10 +221,38 @@ final class QuantityText {
     int digitsEnd = at;
     int exponent = readExponent();
     whole = point < 0 && at == digitsEnd;
+    if (either && at == digitsEnd && mayGroup(from, point)) {
+      throw decimalOrThousands(from, point);
+    }
     compute(from, digitsEnd, point, exponent);
     if (whole) {
       readFractionBehind();
     }
+  }
+
+  private void readGrouped(GroupedNumber grouped) {
+    at = grouped.end();
+    whole = grouped.whole();
+    value = Double.parseDouble(grouped.plain());
+    BigDecimal exact = new BigDecimal(grouped.plain());
+    precise = exact.precision() > EXACT_DIGITS ? ManyDigits.of(exact) : null;
+  }
+
+  /**
+   * Whether the sign may stand before thousands: one to three digits, not zero first, then three.
+   */
+  private boolean mayGroup(int from, int point) {
+    return point > from && point - from <= 3 && peek(from) != '0' && at - point == 4;
+  }
+
+  private ProblemException decimalOrThousands(int from, int point) {
+    String before = text.substring(from, point);
+    String behind = text.substring(point + 1, at);
+    return new ProblemException(
+        Problem.of(UnitsProblem.DECIMAL_OR_THOUSANDS, shown())
+            .with("number", text.substring(from, at))
+            .with("decimal", Bilingual.of(Double.parseDouble(before + '.' + behind)))
+            .with("thousands", Bilingual.of(Double.parseDouble(before + behind))));
   }
 
   private int readExponent() {
@@ -291,34 +311,67 @@ final class QuantityText {
     }
   }
 
-  /** Behind a whole number: "/2", "½", " ½" or " 1/2". */
+  /** Behind a whole number: "/2", "½", " ½", " 1/2" or "-1/2". */
   private void readFractionBehind() {
     double integer = value;
-    int spaced = at;
-    while (isSpace(peek(spaced))) {
-      spaced++;
-    }
+    int spaced = behindSpaces(at);
+    int joined = behindHyphen(integer);
     int vulgar = vulgar(spaced);
     if (isSlash(peek(at))) {
-      refuseLong(integer);
-      at++;
-      value = integer / readDenominator();
-      whole = false;
+      readQuotient(integer);
     } else if (vulgar >= 0) {
       refuseLong(integer);
       at = spaced + 1;
       value = integer + fraction(vulgar);
       whole = false;
+    } else if (joined > at) {
+      readProperFraction(integer, joined);
     } else if (spaced > at && isDigit(peek(spaced))) {
       readProperFraction(integer, spaced);
     }
   }
 
-  private void readProperFraction(double integer, int from) {
-    int slash = from;
-    while (isDigit(peek(slash))) {
-      slash++;
+  /** "11/2" is refused: it may be 5.5, or 1 1/2 with its blank lost. */
+  private void readQuotient(double integer) {
+    refuseLong(integer);
+    at++;
+    double denominator = readDenominator();
+    double lastDigit = integer % 10;
+    if (integer > 10 && lastDigit > 0 && lastDigit < denominator) {
+      throw new ProblemException(
+          Problem.of(UnitsProblem.FRACTION_OR_MIXED, shown())
+              .with("quotient", Bilingual.of(integer / denominator))
+              .with("mixed", Bilingual.of(Math.floor(integer / 10) + lastDigit / denominator)));
     }
+    value = integer / denominator;
+    whole = false;
+  }
+
+  /**
+   * Where the fraction of "1-1/2" begins; where it stands if there is none. "0-1/2" is a range, and
+   * so is "1-3/2".
+   */
+  private int behindHyphen(double integer) {
+    int slash = behindDigits(at + 1);
+    boolean fraction =
+        integer >= 1
+            && isHyphen(peek(at))
+            && isSlash(peek(slash))
+            && isProper(at + 1, slash, slash + 1);
+    return fraction ? at + 1 : at;
+  }
+
+  private boolean isProper(int from, int slash, int denominator) {
+    int to = behindDigits(denominator);
+    return slash > from
+        && to > denominator
+        && slash - from <= 9
+        && to - denominator <= 9
+        && small(from, slash) < small(denominator, to);
+  }
+
+  private void readProperFraction(double integer, int from) {
+    int slash = behindDigits(from);
     if (!isSlash(peek(slash))) {
       throw malformed();
     }
@@ -335,9 +388,7 @@ final class QuantityText {
 
   private double readDenominator() {
     int from = at;
-    while (isDigit(peek(at))) {
-      at++;
-    }
+    at = behindDigits(at);
     double denominator = small(from, at);
     if (denominator == 0) {
       throw malformed();
@@ -359,23 +410,41 @@ final class QuantityText {
     return Integer.parseInt(text, from, to, 10);
   }
 
-  /** A number must not run on: "1/4/2", "1.2.3", "1,5". */
+  /** A number must not run on: "1/4/2", "1.2.3", "1,5", "1,23,456". */
   private void refuseNumberBehind() {
     char c = peek(at);
-    if ((c == ',' || c == '.') && isDigit(peek(at + 1)) && c != decimalSign) {
+    boolean sign = isSign(c) && isDigit(peek(at + 1));
+    if (sign && (isGrouped(at) || isSign(peek(behindDigits(at + 1))))) {
+      throw grouped();
+    }
+    if (sign && c != decimalSign && !either) {
       UnitsProblem code = c == ',' ? UnitsProblem.DECIMAL_COMMA : UnitsProblem.DECIMAL_POINT;
       throw new ProblemException(Problem.of(code, shown()));
     }
-    if (c == ',' || c == '.' || c == '\'' || c == '\u2019' || isSlash(c) || startsNumber(at)) {
+    boolean stray = isSign(c) && (at + 1 >= end || isSpace(peek(at + 1)));
+    if (sign || stray || isSlash(c) || startsNumber(at)) {
       throw malformed();
     }
   }
 
-  ProblemException malformed() {
-    return new ProblemException(Problem.of(UnitsProblem.NUMBER_MALFORMED, shown()));
+  /** Whether three digits follow a second sign, as in "1.000.000" where the point is declared. */
+  private boolean isGrouped(int sign) {
+    return peek(sign) == decimalSign && behindDigits(sign + 1) == sign + 4;
   }
 
-  private boolean startsNumber(int i) {
+  private ProblemException grouped() {
+    return new ProblemException(Problem.of(UnitsProblem.NUMBER_GROUPED, shown()));
+  }
+
+  @Override
+  ProblemException malformed() {
+    return new ProblemException(
+        Problem.of(UnitsProblem.NUMBER_MALFORMED, shown())
+            .with("sign", Character.toString(decimalSign)));
+  }
+
+  @Override
+  boolean startsNumber(int i) {
     return isDigit(peek(i)) || vulgar(i) >= 0;
   }
 
@@ -388,15 +457,7 @@ final class QuantityText {
     return (double) NUMERATORS[vulgar] / DENOMINATORS[vulgar];
   }
 
-  private char peek(int i) {
-    return i < end ? text.charAt(i) : 0;
-  }
-
-  private static boolean isDigit(char c) {
-    return c >= '0' && c <= '9';
-  }
-
-  private static boolean isSlash(char c) {
-    return c == '/' || c == '\u2044';
+  private static boolean isSign(char c) {
+    return c == ',' || c == '.';
   }
 }

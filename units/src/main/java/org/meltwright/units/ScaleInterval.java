@@ -40,7 +40,7 @@ public final class ScaleInterval implements Comparable<ScaleInterval> {
    * @throws ProblemException if the step lies outside that range
    */
   public static ScaleInterval of(Quantity<Mass> step) {
-    return ofKilograms(QuantityKind.MASS.toSi(step));
+    return ofKilograms(UnitsProblem.CHECK.between(step, FINEST, COARSEST, "scale interval"));
   }
 
   /**
@@ -52,7 +52,7 @@ public final class ScaleInterval implements Comparable<ScaleInterval> {
    */
   public static ScaleInterval ofKilograms(double kilograms) {
     return new ScaleInterval(
-        UnitsProblem.requireBetween(kilograms, FINEST, COARSEST, "scale-interval"));
+        UnitsProblem.CHECK.between(kilograms, FINEST, COARSEST, "scale interval in kg"));
   }
 
   private ScaleInterval(double kilograms) {
@@ -86,7 +86,9 @@ public final class ScaleInterval implements Comparable<ScaleInterval> {
    * @throws ProblemException if the mass is not finite or has more than 2^53 steps
    */
   public Quantity<Mass> round(Quantity<Mass> mass) {
-    return QuantityKind.MASS.ofSi(roundKilograms(QuantityKind.MASS.toSi(mass)));
+    double most = kilograms * MOST_STEPS;
+    return QuantityKind.MASS.ofSi(
+        roundKilograms(UnitsProblem.CHECK.between(mass, -most, most, "mass")));
   }
 
   /**
@@ -113,7 +115,7 @@ public final class ScaleInterval implements Comparable<ScaleInterval> {
   /** The number of steps in a mass; a hair beside a whole or half number counts as that number. */
   double steps(double mass) {
     double steps = mass / kilograms;
-    UnitsProblem.requireBetween(steps, -MOST_STEPS, MOST_STEPS, "scale-steps");
+    UnitsProblem.CHECK.between(steps, -MOST_STEPS, MOST_STEPS, "number of scale intervals");
     double halves = Math.rint(steps * 2) / 2;
     return Math.abs(steps - halves) <= SNAP * Math.max(1, Math.abs(steps)) ? halves : steps;
   }

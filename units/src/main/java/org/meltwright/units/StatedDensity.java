@@ -33,7 +33,7 @@ public record StatedDensity(double kilogramsPerCubicMetre, DensityState state) {
    * @throws ProblemException if the density is not above zero and at most a million kg/m³
    */
   public StatedDensity {
-    UnitsProblem.requireBetween(kilogramsPerCubicMetre, Double.MIN_NORMAL, MOST, "density");
+    UnitsProblem.CHECK.between(kilogramsPerCubicMetre, Double.MIN_NORMAL, MOST, "density in kg/m³");
     Objects.requireNonNull(state, "state");
   }
 

@@ -4,7 +4,6 @@ package org.meltwright.units;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
-import tech.units.indriya.quantity.Quantities;
 
 /**
  * A difference of two temperatures, such as a margin of 5 K: not a point on a scale.
@@ -37,7 +36,7 @@ public final class TemperatureDifference implements Comparable<TemperatureDiffer
    * @throws ProblemException if the number is not finite
    */
   public static TemperatureDifference ofKelvin(double kelvin) {
-    return new TemperatureDifference(UnitsProblem.requireFinite(kelvin, "temperature-difference"));
+    return new TemperatureDifference(UnitsProblem.CHECK.finite(kelvin, "temperature difference"));
   }
 
   /**
@@ -127,7 +126,8 @@ public final class TemperatureDifference implements Comparable<TemperatureDiffer
    * @return the quantity; a point in kelvins plus this is the point that lies so much higher
    */
   public Quantity<Temperature> toQuantity() {
-    return Quantities.getQuantity(kelvin, SiUnits.KELVIN, Quantity.Scale.RELATIVE);
+    return tech.units.indriya.quantity.Quantities.getQuantity(
+        kelvin, SiUnits.KELVIN, Quantity.Scale.RELATIVE);
   }
 
   @Override

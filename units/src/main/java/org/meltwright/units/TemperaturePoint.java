@@ -4,7 +4,6 @@ package org.meltwright.units;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
-import tech.units.indriya.quantity.Quantities;
 
 /**
  * A temperature on a scale, such as 90 °C: a point, not a difference.
@@ -41,10 +40,12 @@ public final class TemperaturePoint implements Comparable<TemperaturePoint> {
    * @throws ProblemException if the number is not finite or below absolute zero
    */
   public static TemperaturePoint ofCelsius(double celsius) {
-    UnitsProblem.requireFinite(celsius, "temperature");
+    UnitsProblem.CHECK.finite(celsius, "temperature");
     if (celsius < -ICE_POINT) {
       throw new ProblemException(
-          Problem.of(UnitsProblem.TEMPERATURE_BELOW_ABSOLUTE_ZERO, celsius + " °C"));
+          Problem.of(
+              UnitsProblem.TEMPERATURE_BELOW_ABSOLUTE_ZERO,
+              TemperatureScale.CELSIUS.inWords(celsius)));
     }
     return new TemperaturePoint(celsius + 0.0);
   }
@@ -69,6 +70,18 @@ public final class TemperaturePoint implements Comparable<TemperaturePoint> {
    */
   public static TemperaturePoint ofKelvin(double kelvin) {
     return TemperatureScale.KELVIN.point(kelvin);
+  }
+
+  /**
+   * Reads a temperature with a decimal point; {@link QuantityParser#parseTemperature} reads one
+   * with a decimal comma.
+   *
+   * @param text for example "185 °F"
+   * @return the point
+   * @throws ProblemException if the text is not a temperature
+   */
+  public static TemperaturePoint parse(CharSequence text) {
+    return QuantityParser.localeFree().parseTemperature(text);
   }
 
   /**
@@ -175,7 +188,7 @@ public final class TemperaturePoint implements Comparable<TemperaturePoint> {
    * @return the quantity
    */
   public Quantity<Temperature> toQuantity() {
-    return Quantities.getQuantity(kelvin(), SiUnits.KELVIN);
+    return Quantities.of(kelvin(), SiUnits.KELVIN);
   }
 
   @Override

@@ -33,9 +33,11 @@ public record TemperatureRange(TemperaturePoint low, TemperaturePoint high) {
    */
   public TemperatureRange {
     if (low.isAbove(high)) {
-      throw new ProblemException(
-          Problem.of(UnitsProblem.RANGE_REVERSED, low + " to " + high)
-              .with("what", "temperature-range"));
+      throw UnitsProblem.CHECK.reversed(
+          Bilingual.range(
+              TemperatureScale.CELSIUS.inWords(low.celsius()),
+              TemperatureScale.CELSIUS.inWords(high.celsius())),
+          "temperature range");
     }
   }
 
@@ -49,6 +51,18 @@ public record TemperatureRange(TemperaturePoint low, TemperaturePoint high) {
    */
   public static TemperatureRange ofCelsius(double low, double high) {
     return new TemperatureRange(TemperaturePoint.ofCelsius(low), TemperaturePoint.ofCelsius(high));
+  }
+
+  /**
+   * Returns a range between two points.
+   *
+   * @param low the low end
+   * @param high the high end
+   * @return the range
+   * @throws ProblemException if the ends are reversed
+   */
+  public static TemperatureRange of(TemperaturePoint low, TemperaturePoint high) {
+    return new TemperatureRange(low, high);
   }
 
   /**

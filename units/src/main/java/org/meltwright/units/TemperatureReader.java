@@ -10,10 +10,12 @@ final class TemperatureReader {
 
   private static final String POINT = "temperature";
   private static final String DIFFERENCE = "temperature-difference";
+  private static final String[] NOUNS = {" difference", " Differenz", " Unterschied"};
 
   private TemperatureReader() {}
 
   static TemperaturePoint point(QuantityText text) {
+    text.refuseDeviation();
     text.readNumber();
     double value = text.value();
     BigDecimal precise = text.precise();
@@ -21,14 +23,16 @@ final class TemperatureReader {
   }
 
   static TemperatureRange range(QuantityText text) {
+    boolean between = text.skipOneOf(QuantityReader.BETWEEN);
+    boolean from = !between && text.skipOneOf(QuantityReader.FROM);
     text.readNumber();
     double low = text.value();
     BigDecimal preciseLow = text.precise();
     String lowWords = text.wordsBeforeRange();
-    if (text.isAtEnd()) {
-      return TemperatureRange.of(point(low, preciseLow, scale(text, lowWords, POINT)));
+    if (text.isAtEnd() && !between && !from) {
+      return deviation(text, low, preciseLow, lowWords);
     }
-    QuantityReader.readHighEnd(text);
+    QuantityReader.readHighEnd(text, between);
     double high = text.value();
     BigDecimal preciseHigh = text.precise();
     TemperatureScale highScale = scale(text, text.rest(), POINT);
@@ -37,13 +41,44 @@ final class TemperatureReader {
         point(low, preciseLow, lowScale), point(high, preciseHigh, highScale));
   }
 
+  /** One temperature, which is a range too, or one with its deviation: "70 °C ± 2 K". */
+  private static TemperatureRange deviation(
+      QuantityText text, double middle, @Nullable BigDecimal precise, String words) {
+    int sign = words.indexOf('±');
+    if (sign < 0) {
+      return TemperatureRange.of(point(middle, precise, scale(text, words, POINT)));
+    }
+    String middleWords = words.substring(0, sign).strip();
+    text.backTo(words, sign + 1);
+    text.skipSpaces();
+    text.readNumber();
+    double deviation = Math.abs(text.value());
+    TemperatureScale scale = scale(text, text.rest(), DIFFERENCE);
+    TemperaturePoint point =
+        point(middle, precise, middleWords.isEmpty() ? scale : scale(text, middleWords, POINT));
+    TemperatureDifference width = scale.difference(deviation);
+    return new TemperatureRange(point.minus(width), point.plus(width));
+  }
+
   static TemperatureDifference difference(QuantityText text) {
+    text.refuseDeviation();
+    boolean said = text.skipOneOf("a difference of", "eine Differenz von");
     text.readNumber();
     double value = text.value();
     BigDecimal precise = text.precise();
-    TemperatureScale scale = scale(text, text.rest(), DIFFERENCE);
+    String words = said ? text.rest() : withoutNoun(text.rest().strip());
+    TemperatureScale scale = scale(text, words, DIFFERENCE);
     return TemperatureDifference.ofKelvin(
         precise == null ? scale.kelvins(value) : scale.kelvins(precise));
+  }
+
+  private static String withoutNoun(String words) {
+    for (String noun : NOUNS) {
+      if (words.endsWith(noun)) {
+        return words.substring(0, words.length() - noun.length());
+      }
+    }
+    return words;
   }
 
   private static TemperaturePoint point(
@@ -68,11 +103,17 @@ final class TemperatureReader {
           .with("expected", expected)
           .with("units", "°C, °F, K");
     }
+    if (UnitProblems.isRange(key)) {
+      return Problem.of(UnitsProblem.RANGE_GIVEN, shown);
+    }
+    if (TemperatureScale.isBareDegree(key)) {
+      return UnitProblems.ambiguous(shown, key, Bilingual.of("°C, °F"));
+    }
     UnitDefinition<?> unit = UnitTables.find(key);
     if (unit != null) {
       return UnitsProblem.wrongKind(shown, expected, unit.kind().id()).with("units", "°C, °F, K");
     }
     return UnitProblems.unknown(
-        shown, key, expected, List.of("°C", "°F", "K", "Celsius", "Fahrenheit"), "°C, °F, K");
+        shown, key, expected, List.of("celsius", "fahrenheit", "kelvin"), "°C, °F, K");
   }
 }

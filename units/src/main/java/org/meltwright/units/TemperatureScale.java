@@ -3,6 +3,7 @@ package org.meltwright.units;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -31,31 +32,38 @@ public enum TemperatureScale {
   private static final BigDecimal FREEZING_FAHRENHEIT = BigDecimal.valueOf(32);
   private static final BigDecimal FAHRENHEIT_DEGREES = BigDecimal.valueOf(1.8);
 
-  private static final Map<String, TemperatureScale> BY_WORD =
-      Map.ofEntries(
-          Map.entry("°C", CELSIUS),
-          Map.entry("C", CELSIUS),
-          Map.entry("degC", CELSIUS),
-          Map.entry("deg C", CELSIUS),
-          Map.entry("\u2103", CELSIUS),
-          Map.entry("Celsius", CELSIUS),
-          Map.entry("°Celsius", CELSIUS),
-          Map.entry("degrees Celsius", CELSIUS),
-          Map.entry("Grad Celsius", CELSIUS),
-          Map.entry("°F", FAHRENHEIT),
-          Map.entry("F", FAHRENHEIT),
-          Map.entry("degF", FAHRENHEIT),
-          Map.entry("deg F", FAHRENHEIT),
-          Map.entry("\u2109", FAHRENHEIT),
-          Map.entry("Fahrenheit", FAHRENHEIT),
-          Map.entry("°Fahrenheit", FAHRENHEIT),
-          Map.entry("degrees Fahrenheit", FAHRENHEIT),
-          Map.entry("Grad Fahrenheit", FAHRENHEIT),
-          Map.entry("K", KELVIN),
-          Map.entry("\u212a", KELVIN),
-          Map.entry("kelvin", KELVIN),
-          Map.entry("kelvins", KELVIN),
-          Map.entry("Kelvin", KELVIN));
+  /** The usual spellings, found without further ado. */
+  private static final Map<String, TemperatureScale> BY_SYMBOL =
+      Map.of(
+          "°C",
+          CELSIUS,
+          "C",
+          CELSIUS,
+          "\u2103",
+          CELSIUS,
+          "°F",
+          FAHRENHEIT,
+          "F",
+          FAHRENHEIT,
+          "\u2109",
+          FAHRENHEIT,
+          "K",
+          KELVIN,
+          "\u212a",
+          KELVIN);
+
+  /** What follows "degrees", or stands alone; in lower case. German degrees are Celsius. */
+  static final Map<String, TemperatureScale> BY_WORD =
+      Map.of(
+          "c", CELSIUS,
+          "celsius", CELSIUS,
+          "centigrade", CELSIUS,
+          "f", FAHRENHEIT,
+          "fahrenheit", FAHRENHEIT,
+          "kelvin", KELVIN,
+          "kelvins", KELVIN);
+
+  static final String[] DEGREES = {"degrees", "degree", "deg", "grad", "°"};
 
   private final String symbol;
 
@@ -63,10 +71,43 @@ public enum TemperatureScale {
     this.symbol = symbol;
   }
 
-  /** The scale that a word in the table's form names; null if none. */
+  /** The scale that a spelling in the form of the units' tables names; null if none. */
   static @Nullable TemperatureScale find(String key) {
-    String word = key.replace('\u00ba', '°').replace('\u02da', '°').replace("° ", "°");
-    return BY_WORD.get(word);
+    TemperatureScale scale = BY_SYMBOL.get(key);
+    if (scale == null) {
+      String plain = plain(key);
+      scale = plain.equals("grad") ? CELSIUS : BY_WORD.get(withoutDegrees(plain));
+    }
+    return scale;
+  }
+
+  /** Whether a spelling says that a number counts degrees, but not which. */
+  static boolean isBareDegree(String key) {
+    String plain = plain(key);
+    return !plain.isEmpty() && withoutDegrees(plain).isEmpty();
+  }
+
+  private static String plain(String key) {
+    return key.toLowerCase(Locale.ROOT)
+        .replace('\u00ba', '°')
+        .replace('\u02da', '°')
+        .replace('-', ' ')
+        .replace(".", "")
+        .strip();
+  }
+
+  /** "degrees c", "deg c", "° c" and "c°" are "c"; a kelvin is called a degree in old texts. */
+  private static String withoutDegrees(String plain) {
+    if (plain.endsWith("°") && plain.length() == 2) {
+      return plain.substring(0, 1);
+    }
+    for (String word : DEGREES) {
+      if (plain.startsWith(word)) {
+        String scale = plain.substring(word.length()).strip();
+        return scale.equals("k") ? "kelvin" : scale;
+      }
+    }
+    return plain;
   }
 
   /**
@@ -86,7 +127,17 @@ public enum TemperatureScale {
    * @throws ProblemException if the number is not finite or below absolute zero
    */
   public TemperaturePoint point(double degrees) {
-    return TemperaturePoint.ofCelsius(celsius(degrees));
+    double celsius = celsius(UnitsProblem.CHECK.finite(degrees, "temperature"));
+    if (celsius < -TemperaturePoint.ICE_POINT) {
+      throw new ProblemException(
+          Problem.of(UnitsProblem.TEMPERATURE_BELOW_ABSOLUTE_ZERO, inWords(degrees)));
+    }
+    return TemperaturePoint.ofCelsius(celsius);
+  }
+
+  /** A number of degrees that may be no point, as each reader reads it. */
+  Bilingual inWords(double degrees) {
+    return Bilingual.of(degrees).plus(" " + symbol);
   }
 
   /** Degrees Celsius at a number of this scale's degrees, whether or not there is such a point. */

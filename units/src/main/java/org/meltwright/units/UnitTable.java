@@ -2,7 +2,6 @@
 package org.meltwright.units;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -54,27 +53,17 @@ final class UnitTable {
   }
 
   /**
-   * Adds a unit whose bare name several countries share: each name is read only with one of the
-   * country's words before or behind it.
+   * Adds a unit whose bare names several countries share: they are read only with a word of the
+   * country before or behind them.
    */
   <Q extends Quantity<Q>> Unit<Q> national(
-      QuantityKind<Q> kind,
-      String country,
-      List<String> countries,
-      long numerator,
-      long denominator,
-      String spellings) {
+      QuantityKind<Q> kind, String country, long numerator, long denominator, String spellings) {
     List<String> names = parted(spellings);
     UnitDefinition<Q> definition =
         UnitDefinition.of(kind, names.get(0).concat(country), numerator, denominator);
     add(definition, "");
     for (String name : names) {
       share(name, definition);
-      for (String word : countries) {
-        addWord(word.concat(" ").concat(name), definition);
-        addWord(name.concat(" ").concat(word), definition);
-        addWord(name.concat(" (").concat(word).concat(")"), definition);
-      }
     }
     return definition.unit();
   }
@@ -82,6 +71,11 @@ final class UnitTable {
   private <Q extends Quantity<Q>> Unit<Q> add(UnitDefinition<Q> definition, String spellings) {
     definitions.put(definition.symbol(), definition);
     symbols.put(key(definition.symbol()), definition);
+    spell(definition, spellings);
+    return definition.unit();
+  }
+
+  private void spell(UnitDefinition<?> definition, String spellings) {
     for (String spelling : parted(spellings)) {
       if (isWord(spelling)) {
         addWord(spelling, definition);
@@ -89,7 +83,15 @@ final class UnitTable {
         symbols.put(key(spelling), definition);
       }
     }
-    return definition.unit();
+  }
+
+  /** Adds spellings of a unit whose own name several countries share. */
+  void also(Unit<?> unit, String spellings) {
+    for (UnitDefinition<?> definition : definitions.values()) {
+      if (definition.unit() == unit) {
+        spell(definition, spellings);
+      }
+    }
   }
 
   /** The parts of a text between its commas, each without the space before it. */
@@ -130,7 +132,7 @@ final class UnitTable {
   }
 
   private void share(String name, UnitDefinition<?> definition) {
-    String key = key(name);
+    String key = name.toLowerCase(Locale.ROOT);
     List<UnitDefinition<?>> sharing = shared.get(key);
     if (sharing == null) {
       sharing = new ArrayList<>();
@@ -139,10 +141,9 @@ final class UnitTable {
     sharing.add(definition);
   }
 
-  /** The units that share a bare name, empty if it is none. */
-  List<UnitDefinition<?>> choices(String key) {
-    List<UnitDefinition<?>> choices = shared.get(key);
-    return choices != null ? choices : shared.getOrDefault(key.toLowerCase(Locale.ROOT), List.of());
+  /** The units that share a bare name, in lower case; empty if it is none. */
+  List<UnitDefinition<?>> choices(String name) {
+    return shared.getOrDefault(name, List.of());
   }
 
   Iterable<UnitDefinition<?>> definitions() {
@@ -157,17 +158,13 @@ final class UnitTable {
   /** How else a unit is written; names that need a country stand in parentheses, without it. */
   List<String> spellings(UnitDefinition<?> unit) {
     Set<String> spellings = new TreeSet<>();
-    boolean national = false;
     for (Map.Entry<String, List<UnitDefinition<?>>> name : shared.entrySet()) {
       if (name.getValue().contains(unit)) {
         spellings.add("(" + name.getKey() + ")");
-        national |= unit.symbol().startsWith(name.getKey() + " ");
       }
     }
-    if (!national) {
-      addSpellings(unit, symbols, spellings);
-      addSpellings(unit, words, spellings);
-    }
+    addSpellings(unit, symbols, spellings);
+    addSpellings(unit, words, spellings);
     return List.copyOf(spellings);
   }
 
@@ -181,16 +178,14 @@ final class UnitTable {
         });
   }
 
-  /** All spellings of a kind, for the nearest to a misspelt one. */
-  void collectSpellings(QuantityKind<?> kind, Collection<String> into) {
-    for (Map<String, UnitDefinition<?>> spellings : List.of(symbols, words)) {
-      spellings.forEach(
-          (spelling, definition) -> {
-            if (definition.kind() == kind) {
-              into.add(spelling);
-            }
-          });
-    }
+  /** How each unit's symbol may be written, to the letter. */
+  Map<String, UnitDefinition<?>> symbols() {
+    return symbols;
+  }
+
+  /** The words that are read in any case, in lower case. */
+  Map<String, UnitDefinition<?>> words() {
+    return words;
   }
 
   /**

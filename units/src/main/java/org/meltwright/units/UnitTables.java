@@ -11,7 +11,14 @@ final class UnitTables {
 
   private UnitTables() {}
 
+  /** The unit of a spelling in the tables' form, whatever its case, hyphens and dots. */
   static @Nullable UnitDefinition<?> find(String key) {
+    UnitDefinition<?> found = listed(key);
+    return found != null || key.isEmpty() ? found : UnitSpelling.find(key);
+  }
+
+  /** The unit of a spelling that stands in a table as it is. */
+  static @Nullable UnitDefinition<?> listed(String key) {
     UnitDefinition<?> found = MetricUnits.TABLE.find(key);
     if (found == null) {
       found = UsCustomaryUnits.TABLE.find(key);
@@ -19,10 +26,10 @@ final class UnitTables {
     return found == null ? ImperialUnits.TABLE.find(key) : found;
   }
 
-  /** The units that share a bare name such as "cup", empty if it is none. */
-  static List<UnitDefinition<?>> choices(String key) {
+  /** The units that share a bare name such as "cup", in lower case; empty if it is none. */
+  static List<UnitDefinition<?>> choices(String name) {
     List<UnitDefinition<?>> choices = new ArrayList<>();
-    tables().forEach(table -> choices.addAll(table.choices(key)));
+    tables().forEach(table -> choices.addAll(table.choices(name)));
     return choices;
   }
 
@@ -33,13 +40,7 @@ final class UnitTables {
     return all;
   }
 
-  static List<String> spellings(QuantityKind<?> kind) {
-    List<String> spellings = new ArrayList<>();
-    tables().forEach(table -> table.collectSpellings(kind, spellings));
-    return spellings;
-  }
-
-  private static Stream<UnitTable> tables() {
+  static Stream<UnitTable> tables() {
     return Stream.of(MetricUnits.TABLE, UsCustomaryUnits.TABLE, ImperialUnits.TABLE);
   }
 }

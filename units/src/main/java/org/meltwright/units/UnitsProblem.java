@@ -1,8 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.units;
 
-import java.math.BigDecimal;
-
 /**
  * The problems that values and texts of this package report.
  *
@@ -54,12 +52,24 @@ public enum UnitsProblem implements ProblemCode {
   DECIMAL_COMMA("number.decimal-comma"),
   /** A decimal point where a decimal comma was declared. */
   DECIMAL_POINT("number.decimal-point"),
+  /** A number such as 1,500, whose sign may stand before decimals or thousands. */
+  DECIMAL_OR_THOUSANDS("number.decimal-or-thousands"),
+  /** A number whose digits are grouped. */
+  NUMBER_GROUPED("number.grouped"),
+  /** A fraction such as 11/2, which may be 1 1/2 with its blank lost. */
+  FRACTION_OR_MIXED("number.fraction-or-mixed"),
+  /** A range where one amount is asked for. */
+  RANGE_GIVEN("quantity.range"),
+  /** A symbol in another case, which is that of another prefix: "Mg" is no milligram. */
+  PREFIX_CASE("quantity.prefix-case"),
   /** A temperature quantity that may be a point or a difference. */
   TEMPERATURE_POINT_OR_DIFFERENCE("temperature.point-or-difference"),
   /** A fraction without per cent, per mille or parts per million. */
   FRACTION_WITHOUT_UNIT("fraction.without-unit"),
   /** A fraction by mass where one by volume is asked for, or the other way round. */
   FRACTION_WRONG_BASIS("fraction.wrong-basis"),
+  /** A mass per volume, such as "5 % w/v", which is no share. */
+  FRACTION_MASS_PER_VOLUME("fraction.mass-per-volume"),
   /** A ratio that is not written as two numbers and two sides. */
   RATIO_MALFORMED("ratio.malformed"),
   /** A side of a ratio that has no name of its own. */
@@ -69,8 +79,8 @@ public enum UnitsProblem implements ProblemCode {
   /** A density whose state is missing, or given where none is asked for. */
   DENSITY_STATE("density.state");
 
-  private static final double LEAST_PLAIN = 1e-12;
-  private static final double MOST_PLAIN = 1e15;
+  /** The guards of this package. */
+  static final Check CHECK = Check.beside(UnitsProblem.class);
 
   private final String id;
 
@@ -83,67 +93,7 @@ public enum UnitsProblem implements ProblemCode {
     return id;
   }
 
-  /**
-   * Guards a number against NaN and infinity.
-   *
-   * @param value the number
-   * @param what the name of the value with its unit, such as "mass in kg"
-   * @return the number
-   * @throws ProblemException if it is not finite
-   */
-  public static double requireFinite(double value, String what) {
-    if (Double.isFinite(value)) {
-      return value;
-    }
-    throw new ProblemException(
-        Problem.of(NUMBER_NOT_FINITE, Double.toString(value)).with("what", what));
-  }
-
-  /**
-   * Guards a number between two limits, both allowed.
-   *
-   * @param value the number
-   * @param low the lowest value allowed
-   * @param high the highest value allowed
-   * @param what the name of the value with its unit, such as "mass in kg"
-   * @return the number
-   * @throws ProblemException if it is not finite or lies outside
-   */
-  public static double requireBetween(double value, double low, double high, String what) {
-    if (requireFinite(value, what) >= low && value <= high) {
-      return value;
-    }
-    throw new ProblemException(
-        Problem.of(VALUE_OUT_OF_RANGE, plain(value))
-            .with("what", what)
-            .with("low", plain(low))
-            .with("high", plain(high)));
-  }
-
-  /**
-   * Guards a name, an id or a reason against blank text.
-   *
-   * @param text the text
-   * @param what what it names, such as "vessel"
-   * @return the text as it is
-   * @throws ProblemException if it is empty or blank
-   */
-  public static String requireName(String text, String what) {
-    if (text.isBlank()) {
-      throw new ProblemException(Problem.of(NAME_BLANK, text).with("what", what));
-    }
-    return text;
-  }
-
   static Problem wrongKind(String found, String expectedId, String foundId) {
     return Problem.of(WRONG_KIND, found).with("expected", expectedId).with("kind", foundId);
-  }
-
-  /** Without an exponent, but for what no one writes out. */
-  private static String plain(double value) {
-    double size = Math.abs(value);
-    return value == 0 || (size >= LEAST_PLAIN && size < MOST_PLAIN)
-        ? BigDecimal.valueOf(value).stripTrailingZeros().toPlainString()
-        : Double.toString(value);
   }
 }

@@ -38,7 +38,7 @@ public final class VolumeFraction implements Comparable<VolumeFraction> {
    * @throws ProblemException if the number is not from 0 to 1
    */
   public static VolumeFraction of(double value) {
-    return new VolumeFraction(UnitsProblem.requireBetween(value, 0, 1, "volume-fraction"));
+    return new VolumeFraction(UnitsProblem.CHECK.between(value, 0, 1, "volume fraction"));
   }
 
   /**
@@ -50,7 +50,7 @@ public final class VolumeFraction implements Comparable<VolumeFraction> {
    */
   public static VolumeFraction ofPercent(double percent) {
     return new VolumeFraction(
-        UnitsProblem.requireBetween(percent, 0, 100, "volume-fraction-percent") / 100);
+        UnitsProblem.CHECK.between(percent, 0, 100, "volume fraction in per cent") / 100);
   }
 
   private VolumeFraction(double value) {

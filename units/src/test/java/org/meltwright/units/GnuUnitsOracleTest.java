@@ -44,7 +44,7 @@ class GnuUnitsOracleTest {
           Map.entry("mm", MetricUnits.MILLIMETRE),
           Map.entry("cm", MetricUnits.CENTIMETRE),
           Map.entry("m", MetricUnits.METRE),
-          Map.entry("mil", UsCustomaryUnits.MIL),
+          Map.entry("mil", UsCustomaryUnits.THOU),
           Map.entry("in", UsCustomaryUnits.INCH),
           Map.entry("ft", UsCustomaryUnits.FOOT),
           Map.entry("cm^2", MetricUnits.SQUARE_CENTIMETRE),

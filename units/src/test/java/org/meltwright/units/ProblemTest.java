@@ -36,6 +36,7 @@ class ProblemTest {
     for (Class<?> anchor : List.of(UnitsProblem.class, ConstraintProblem.class)) {
       Properties english = bundle(anchor, "en");
       Properties german = bundle(anchor, "de");
+      german.keySet().removeIf(key -> key.toString().startsWith("what."));
 
       assertThat(german.keySet()).isEqualTo(english.keySet());
       for (String key : english.stringPropertyNames()) {
@@ -119,10 +120,10 @@ class ProblemTest {
   void a_guard_names_its_value_in_the_readers_language() {
     ProblemException refused =
         org.assertj.core.api.Assertions.catchThrowableOfType(
-            ProblemException.class, () -> UnitsProblem.requireBetween(-1, 0, 1, "film loss in kg"));
+            ProblemException.class, () -> UnitsProblem.CHECK.between(-1, 0, 1, "mass in kg"));
     Problem problem = refused.problems().get(0);
 
-    assertThat(problem.what(java.util.Locale.GERMAN)).contains("Filmverlust in kg");
-    assertThat(problem.what(java.util.Locale.ENGLISH)).contains("film loss in kg");
+    assertThat(problem.what(java.util.Locale.GERMAN)).contains("Masse in kg");
+    assertThat(problem.what(java.util.Locale.ENGLISH)).contains("mass in kg");
   }
 }

@@ -1,7 +1,10 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.batch;
 
+import static org.meltwright.core.batch.BatchProblem.CHECK;
+
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,7 +17,6 @@ import org.meltwright.core.mixture.Mixture;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * A recipe in an amount, worked out from any one thing that is known: an ingredient's mass, all
@@ -109,6 +111,18 @@ public final class Batch {
   }
 
   /**
+   * Returns the batch of a mass of which nothing is lost.
+   *
+   * @param recipe the recipe
+   * @param mass all that is weighed in, and all that comes out
+   * @return the batch
+   * @throws ProblemException if the mass is not above zero
+   */
+  public static Batch of(Recipe recipe, Quantity<Mass> mass) {
+    return ofTotal(recipe, mass, Losses.NONE);
+  }
+
+  /**
    * Returns the batch with a given total in the pot, before losses.
    *
    * @param recipe the recipe
@@ -147,13 +161,12 @@ public final class Batch {
    *     nothing
    */
   public static Batch ofCakes(Recipe recipe, int cakes, Quantity<Mass> cake, Losses losses) {
-    UnitsProblem.requireBetween(cakes, 1, Integer.MAX_VALUE, "number of cakes");
+    CHECK.between(cakes, 1, Integer.MAX_VALUE, "number of cakes");
     return ofNet(recipe, QuantityKind.MASS.ofSi(cakes * requireMass(cake)), losses);
   }
 
   private static double requireMass(Quantity<Mass> mass) {
-    return UnitsProblem.requireBetween(
-        QuantityKind.MASS.toSi(mass), LIGHTEST, HEAVIEST, "mass in kg");
+    return CHECK.between(mass, LIGHTEST, HEAVIEST, "mass");
   }
 
   private static double share(Recipe recipe, Ingredient ingredient) {
@@ -172,7 +185,7 @@ public final class Batch {
     this.recipe = recipe;
     this.losses = losses;
     this.chargeKilograms =
-        UnitsProblem.requireBetween(chargeKilograms, LIGHTEST, HEAVIEST, "mass in the pot in kg");
+        CHECK.between(chargeKilograms, LIGHTEST, HEAVIEST, "mass in the pot in kg");
     this.net = losses.net(new Mixture(recipe.composition(), chargeKilograms));
     this.usedUp = usedUp;
   }
@@ -252,7 +265,7 @@ public final class Batch {
    * @param material the ingredient: all lines of it, or of its lot if it names one
    * @return its mass; zero if no line calls for it
    */
-  public Quantity<Mass> mass(Material material) {
+  public Quantity<Mass> massOf(Material material) {
     Ingredient asked = Ingredient.of(material);
     double share = recipe.lineShare(asked);
     return usedUp != null
@@ -319,5 +332,19 @@ public final class Batch {
   @Override
   public String toString() {
     return chargeKilograms + " kg of " + recipe.name() + ", " + net.massKilograms() + " kg net";
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Batch that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<@Nullable Object> stated() {
+    return Arrays.asList(recipe, losses, chargeKilograms, usedUp);
   }
 }

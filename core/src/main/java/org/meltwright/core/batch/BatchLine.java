@@ -1,10 +1,11 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.batch;
 
+import static org.meltwright.core.batch.BatchProblem.CHECK;
+
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * One line of a batch: an ingredient and how much of it goes in, exactly.
@@ -35,7 +36,7 @@ public record BatchLine(Ingredient ingredient, double massKilograms) {
    * @throws org.meltwright.units.ProblemException if the mass is negative or not finite
    */
   public BatchLine {
-    UnitsProblem.requireBetween(massKilograms, 0, 1e12, "mass of " + ingredient.name() + " in kg");
+    CHECK.between(massKilograms, 0, 1e12, "mass in kg", ingredient.name());
   }
 
   /**

@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.batch;
 
+import org.meltwright.units.Check;
 import org.meltwright.units.ProblemCode;
 
 /**
@@ -51,6 +52,9 @@ public enum BatchProblem implements ProblemCode {
   VERSION("batch.version"),
   /** A text that is not a point in time. */
   TIME("batch.time");
+
+  /** The guards of this package. */
+  static final Check CHECK = Check.beside(BatchProblem.class);
 
   private final String id;
 

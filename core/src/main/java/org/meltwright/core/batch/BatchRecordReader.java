@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.batch;
 
+import static org.meltwright.core.batch.BatchProblem.CHECK;
+
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -176,7 +178,7 @@ final class BatchRecordReader {
   }
 
   private static double finite(double mass) {
-    return org.meltwright.units.UnitsProblem.requireFinite(mass, "mass in kg");
+    return CHECK.finite(mass, "mass in kg");
   }
 
   private void problem(org.meltwright.units.ProblemCode code, String found, String path) {

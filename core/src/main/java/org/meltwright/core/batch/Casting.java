@@ -1,8 +1,10 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.batch;
 
-import static org.meltwright.units.UnitsProblem.requireBetween;
+import static org.meltwright.core.batch.BatchProblem.CHECK;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -14,6 +16,7 @@ import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.mixture.Mixture;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Density;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.Problem;
@@ -72,7 +75,7 @@ public final class Casting {
    */
   public static Casting of(Mixture net, Mould mould, VolumeFraction fillLevel, DensityBasis melt) {
     return new Casting(
-        net.massKilograms(),
+        net.mass(),
         mould,
         fillLevel,
         net.composition().density(melt),
@@ -96,7 +99,7 @@ public final class Casting {
         .map(
             hot ->
                 new Casting(
-                    net.massKilograms(),
+                    net.mass(),
                     mould,
                     fillLevel,
                     hot,
@@ -121,9 +124,9 @@ public final class Casting {
    */
   public static Casting of(
       Quantity<Mass> net, Mould mould, VolumeFraction fillLevel, Quantity<Density> hot) {
-    double density = QuantityKind.DENSITY.toSi(hot);
+    double density = CHECK.between(hot, LEAST_DENSITY, MOST, "density of the melt");
     return new Casting(
-        QuantityKind.MASS.toSi(net),
+        net,
         mould,
         fillLevel,
         new Estimate<>(QuantityKind.DENSITY, density, density, density),
@@ -148,19 +151,19 @@ public final class Casting {
       VolumeFraction fillLevel,
       Estimate<Density> hot,
       Estimate<Density> cold) {
-    return new Casting(QuantityKind.MASS.toSi(net), mould, fillLevel, hot, cold);
+    return new Casting(net, mould, fillLevel, hot, cold);
   }
 
   private Casting(
-      double netKilograms,
+      Quantity<Mass> net,
       Mould mould,
       VolumeFraction fillLevel,
       Estimate<Density> hot,
       @Nullable Estimate<Density> cold) {
     if (!(fillLevel.value() > 0)) {
-      throw new ProblemException(Problem.of(BatchProblem.FILL_LEVEL, fillLevel.toString()));
+      throw new ProblemException(Problem.of(BatchProblem.FILL_LEVEL, Bilingual.of(fillLevel)));
     }
-    this.netKilograms = requireBetween(netKilograms, 0, MOST, "mass");
+    this.netKilograms = CHECK.between(net, 0, MOST, "mass");
     this.mould = mould;
     this.fillLevel = fillLevel.value();
     this.hot = requirePositive(hot);
@@ -168,8 +171,8 @@ public final class Casting {
   }
 
   private static Estimate<Density> requirePositive(Estimate<Density> density) {
-    requireBetween(density.lowSi(), LEAST_DENSITY, MOST, "density");
-    requireBetween(density.highSi(), LEAST_DENSITY, MOST, "density");
+    CHECK.between(density.lowSi(), LEAST_DENSITY, MOST, "density in kg/m³");
+    CHECK.between(density.highSi(), LEAST_DENSITY, MOST, "density in kg/m³");
     return density;
   }
 
@@ -317,5 +320,24 @@ public final class Casting {
 
   private static String grams(double kilograms) {
     return String.format(Locale.ROOT, "%.1f g", kilograms * 1000);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Casting that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<@Nullable Object> stated() {
+    return Arrays.asList(netKilograms, mould, fillLevel, hot, cold);
+  }
+
+  @Override
+  public String toString() {
+    return "casting of " + netKilograms + " kg in " + mould;
   }
 }

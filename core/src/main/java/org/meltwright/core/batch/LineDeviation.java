@@ -1,8 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.batch;
 
+import static org.meltwright.core.batch.BatchProblem.CHECK;
+
 import org.meltwright.units.Limit;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * How far a line of a batch lies from its recipe, by mass of the whole that was weighed.
@@ -41,8 +42,8 @@ public record LineDeviation(Ingredient ingredient, double plannedShare, double w
    * @throws org.meltwright.units.ProblemException if a share is not from 0 to 1
    */
   public LineDeviation {
-    UnitsProblem.requireBetween(plannedShare, 0, WHOLE, "planned share");
-    UnitsProblem.requireBetween(weighedShare, 0, WHOLE, "weighed share");
+    CHECK.between(plannedShare, 0, WHOLE, "planned share");
+    CHECK.between(weighedShare, 0, WHOLE, "weighed share");
   }
 
   /**

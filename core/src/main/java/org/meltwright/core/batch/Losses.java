@@ -1,19 +1,22 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.batch;
 
+import static org.meltwright.core.batch.BatchProblem.CHECK;
+
+import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.ByMaterial;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.Mixture;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * What a batch loses between weighing and casting.
@@ -48,6 +51,7 @@ public final class Losses {
   public static final Losses NONE = new Losses(ByMaterial.none(), 0, 0, 0);
 
   private static final double HEAVIEST_FILM = 1e6;
+  private static final double HEAVIEST = 1e12;
 
   private final ByMaterial<Double> insolubles;
   private final double fixedFilmKilograms;
@@ -100,9 +104,7 @@ public final class Losses {
    * @throws ProblemException if the fixed mass is negative or not finite
    */
   public Losses withFilm(Quantity<Mass> fixed, MassFraction ofPot) {
-    double kilograms =
-        UnitsProblem.requireBetween(
-            QuantityKind.MASS.toSi(fixed), 0, HEAVIEST_FILM, "film loss in kg");
+    double kilograms = CHECK.between(fixed, 0, HEAVIEST_FILM, "film loss");
     return new Losses(insolubles, kilograms, ofPot.value(), strainingShare);
   }
 
@@ -158,7 +160,7 @@ public final class Losses {
    * @return the film loss in kg
    */
   public double filmKilograms(double potKilograms) {
-    return Math.max(fixedFilmKilograms, filmShare * potKilograms);
+    return Math.max(fixedFilmKilograms, filmShare * mass(potKilograms));
   }
 
   /**
@@ -168,7 +170,7 @@ public final class Losses {
    * @return the straining loss in kg
    */
   public double strainingKilograms(double potKilograms) {
-    return strainingShare * potKilograms;
+    return strainingShare * mass(potKilograms);
   }
 
   /**
@@ -186,7 +188,8 @@ public final class Losses {
             - filmKilograms(pot);
     if (!(net > 0)) {
       throw new ProblemException(
-          Problem.of(BatchProblem.NOTHING_LEFT, pot + " kg").with("lost", (pot - net) + " kg"));
+          Problem.of(BatchProblem.NOTHING_LEFT, Bilingual.of(pot).plus(" kg"))
+              .with("lost", Bilingual.of(pot - net).plus(" kg")));
     }
     return new Mixture(strained(charge.composition()), net);
   }
@@ -200,13 +203,18 @@ public final class Losses {
    * @throws ProblemException if the losses leave nothing, however much is weighed in
    */
   public double chargeKilograms(Composition charge, double netKilograms) {
+    mass(netKilograms);
     double kept = 1 - insolublesShare(charge) - strainingShare;
     if (!(kept - filmShare > 1e-9)) {
       throw new ProblemException(
-          Problem.of(BatchProblem.NOTHING_LEFT, netKilograms + " kg")
-              .with("lost", (1 - kept + filmShare) * 100 + " %"));
+          Problem.of(BatchProblem.NOTHING_LEFT, Bilingual.of(netKilograms).plus(" kg"))
+              .with("lost", Bilingual.of((1 - kept + filmShare) * 100).plus(" %")));
     }
     return Math.max((netKilograms + fixedFilmKilograms) / kept, netKilograms / (kept - filmShare));
+  }
+
+  private static double mass(double kilograms) {
+    return CHECK.between(kilograms, 0, HEAVIEST, "mass in kg");
   }
 
   private Composition strained(Composition charge) {
@@ -231,5 +239,19 @@ public final class Losses {
         + " %, straining "
         + strainingShare * 100
         + " %";
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Losses that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(insolubles, fixedFilmKilograms, filmShare, strainingShare);
   }
 }

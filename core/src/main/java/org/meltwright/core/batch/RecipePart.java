@@ -1,7 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.batch;
 
-import org.meltwright.units.UnitsProblem;
+import static org.meltwright.core.batch.BatchProblem.CHECK;
 
 /**
  * One line of a recipe: an ingredient and its parts by mass.
@@ -37,6 +37,6 @@ public record RecipePart(Ingredient ingredient, double parts) {
    *     1e12
    */
   public RecipePart {
-    UnitsProblem.requireBetween(parts, 0, MOST, "parts of " + ingredient.name());
+    CHECK.between(parts, 0, MOST, "number of parts", ingredient.name());
   }
 }

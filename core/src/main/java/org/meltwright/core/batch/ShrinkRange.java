@@ -1,11 +1,11 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.batch;
 
+import static org.meltwright.core.batch.BatchProblem.CHECK;
+
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Density;
 import org.meltwright.units.Estimate;
-import org.meltwright.units.Problem;
-import org.meltwright.units.ProblemException;
-import org.meltwright.units.UnitsProblem;
 import org.meltwright.units.VolumeFraction;
 
 /**
@@ -45,9 +45,9 @@ public record ShrinkRange(VolumeFraction low, VolumeFraction central, VolumeFrac
    */
   public ShrinkRange {
     if (low.value() > central.value() || central.value() > high.value()) {
-      throw new ProblemException(
-          Problem.of(UnitsProblem.RANGE_REVERSED, low + ", " + central + ", " + high)
-              .with("what", "shrinkage"));
+      throw CHECK.reversed(
+          Bilingual.list(Bilingual.of(low), Bilingual.of(central), Bilingual.of(high)),
+          "shrinkage");
     }
   }
 

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.batch;
 
+import static org.meltwright.core.batch.BatchProblem.CHECK;
+
 import java.util.Optional;
 import javax.measure.quantity.Volume;
 import org.meltwright.core.equipment.Vessel;
@@ -9,7 +11,6 @@ import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.mixture.Mixture;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.Limit;
-import org.meltwright.units.UnitsProblem;
 import org.meltwright.units.VolumeFraction;
 
 /**
@@ -47,8 +48,8 @@ public record VesselRoom(Vessel vessel, Estimate<Volume> melt) {
    * @throws org.meltwright.units.ProblemException if the volume is negative or not finite
    */
   public VesselRoom {
-    UnitsProblem.requireBetween(melt.lowSi(), 0, 1e6, "volume of the melt in m³");
-    UnitsProblem.requireBetween(melt.highSi(), 0, 1e6, "volume of the melt in m³");
+    CHECK.between(melt.lowSi(), 0, 1e6, "volume of the melt in m³");
+    CHECK.between(melt.highSi(), 0, 1e6, "volume of the melt in m³");
   }
 
   /**

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.batch;
 
+import static org.meltwright.core.batch.BatchProblem.CHECK;
+
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
@@ -8,8 +10,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
-import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * What was really weighed in: from a lot of a material, or from an earlier batch; how much and
@@ -49,7 +49,7 @@ public final class WeighedLine {
    * @throws org.meltwright.units.ProblemException if the mass is negative or not finite
    */
   public static WeighedLine of(Material material, Quantity<Mass> mass, Instant at) {
-    return new WeighedLine(Ingredient.of(material), null, QuantityKind.MASS.toSi(mass), at);
+    return new WeighedLine(Ingredient.of(material), null, mass, at);
   }
 
   /**
@@ -62,14 +62,14 @@ public final class WeighedLine {
    * @throws org.meltwright.units.ProblemException if the mass is negative or not finite
    */
   public static WeighedLine of(BatchRecord batch, Quantity<Mass> mass, Instant at) {
-    return new WeighedLine(Ingredient.of(batch.recipe()), batch, QuantityKind.MASS.toSi(mass), at);
+    return new WeighedLine(Ingredient.of(batch.recipe()), batch, mass, at);
   }
 
-  private WeighedLine(Ingredient ingredient, @Nullable BatchRecord batch, double mass, Instant at) {
+  private WeighedLine(
+      Ingredient ingredient, @Nullable BatchRecord batch, Quantity<Mass> mass, Instant at) {
     this.ingredient = ingredient;
     this.batch = batch;
-    this.massKilograms =
-        UnitsProblem.requireBetween(mass, 0, MOST, "mass of " + ingredient.name() + " in kg");
+    this.massKilograms = CHECK.between(mass, 0, MOST, "mass", ingredient.name());
     this.at = at;
   }
 

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.cost;
 
+import static org.meltwright.core.cost.CostProblem.CHECK;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -9,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.BatchLine;
 import org.meltwright.core.batch.Losses;
@@ -18,7 +21,6 @@ import org.meltwright.core.material.Material;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * What batches cost: their materials per mass, what another recipe makes by what making that much
@@ -34,7 +36,8 @@ import org.meltwright.units.UnitsProblem;
  * Recipe medium = Recipe.named("medium").part(resin, 1).part(wax, 8).build();
  * Batch batch = Batch.ofTotal(medium, grams(900), Losses.NONE);
  * // 3.20 EUR of resin and 10.00 EUR of wax
- * BatchPrices.of(bought).cost(batch).cost(); // 13.2 EUR
+ * BatchPrices prices = BatchPrices.of(bought);
+ * prices.cost(batch).cost(); // 13.2 EUR
  * }</pre>
  *
  * <p>Materials are paid for as weighed in, so losses are in the cost; the {@linkplain
@@ -151,8 +154,7 @@ public final class BatchPrices {
    * @throws ProblemException if nothing is left of the batch
    */
   public BatchPrices withMade(Recipe used, Batch batch, List<CostItem> beside) {
-    UnitsProblem.requireBetween(
-        batch.net().massKilograms(), 1e-12, 1e9, "net mass of " + batch.recipe().name());
+    CHECK.between(batch.net().massKilograms(), 1e-12, 1e9, "net mass", batch.recipe().name());
     return with(used, new OwnBatch(batch, List.copyOf(beside)));
   }
 
@@ -199,6 +201,25 @@ public final class BatchPrices {
     Pricing pricing = new Pricing();
     pricing.items(batch, List.of(), 1);
     return List.copyOf(pricing.unpriced);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof BatchPrices that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(materials, labels, makings);
+  }
+
+  @Override
+  public String toString() {
+    return "prices of " + materials + ", made: " + makings.keySet();
   }
 
   /** The pricing of one batch. */

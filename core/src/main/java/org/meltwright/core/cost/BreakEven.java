@@ -1,8 +1,12 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.cost;
 
+import static org.meltwright.core.cost.CostProblem.CHECK;
+
 import java.math.BigDecimal;
+import java.util.List;
 import org.joda.money.BigMoneyProvider;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -25,6 +29,8 @@ import org.meltwright.units.ProblemException;
  * <p>Immutable and thread-safe.
  */
 public final class BreakEven {
+
+  private static final double MOST_UNITS = 1e15;
 
   private final ExactMoney fixed;
   private final ExactMoney price;
@@ -62,7 +68,8 @@ public final class BreakEven {
     }
     if (price.compareTo(perUnit) <= 0) {
       throw new ProblemException(
-          Problem.of(CostProblem.NO_CONTRIBUTION, price + " against " + perUnit));
+          Problem.of(CostProblem.NO_CONTRIBUTION, MoneyText.inWords(price))
+              .with("cost", MoneyText.inWords(perUnit)));
     }
     return new BreakEven(fixed, price, perUnit);
   }
@@ -114,10 +121,11 @@ public final class BreakEven {
    *
    * @param profit the profit wanted, before tax on it
    * @return the number
-   * @throws ProblemException if the currency differs
+   * @throws ProblemException if the currency differs, or they are more than 10¹⁵
    */
   public long wholeUnitsFor(ExactMoney profit) {
     Ratio units = fixed.plus(profit).amount().dividedBy(contribution().amount());
+    CHECK.between(units.toDouble(), -MOST_UNITS, MOST_UNITS, "number of units");
     return Math.max(0, units.ceiling().longValueExact());
   }
 
@@ -163,5 +171,24 @@ public final class BreakEven {
         .formula("units = fixed costs ÷ (price − cost of one unit)")
         .step(fixed + " ÷ " + contribution() + " = " + units() + ", so " + wholeUnits())
         .build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof BreakEven that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(fixed, price, perUnit);
+  }
+
+  @Override
+  public String toString() {
+    return "break-even of " + fixed + " at " + price + " less " + perUnit + " a unit";
   }
 }

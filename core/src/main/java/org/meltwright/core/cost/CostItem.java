@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.cost;
 
+import static org.meltwright.core.cost.CostProblem.CHECK;
+
 import java.math.BigDecimal;
 import java.util.List;
 import javax.measure.Quantity;
@@ -8,9 +10,8 @@ import javax.measure.quantity.Energy;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import org.joda.money.BigMoneyProvider;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * One thing that a batch costs, before anything is rounded: a line, or a group of items such as a
@@ -52,7 +53,7 @@ public final class CostItem {
    * @throws ProblemException if the mass is below zero
    */
   public static CostItem material(String label, Quantity<Mass> mass, UnitPrice price) {
-    return material(label, QuantityKind.MASS.toSi(mass), price);
+    return material(label, CHECK.between(mass, 0, 1e9, "mass", label), price);
   }
 
   /**
@@ -65,7 +66,7 @@ public final class CostItem {
    * @throws ProblemException if the mass is below zero
    */
   public static CostItem material(String label, double massKilograms, UnitPrice price) {
-    UnitsProblem.requireBetween(massKilograms, 0, 1e9, "mass of " + label + " in kg");
+    CHECK.between(massKilograms, 0, 1e9, "mass in kg", label);
     return new CostItem(
         CostKind.MATERIAL, label, massKilograms, price.cost(massKilograms), List.of());
   }
@@ -81,7 +82,7 @@ public final class CostItem {
    */
   public static CostItem energy(
       String label, Quantity<Energy> energy, BigMoneyProvider perKilowattHour) {
-    double joules = QuantityKind.ENERGY.toSi(energy);
+    double joules = CHECK.between(energy, 0, 1e15, "energy", label);
     return line(CostKind.ENERGY, label, joules, JOULES_PER_KILOWATT_HOUR, perKilowattHour);
   }
 
@@ -95,7 +96,7 @@ public final class CostItem {
    * @throws ProblemException if the time is below zero
    */
   public static CostItem labour(String label, Quantity<Time> activeTime, BigMoneyProvider perHour) {
-    double seconds = QuantityKind.TIME.toSi(activeTime);
+    double seconds = CHECK.between(activeTime, 0, 1e15, "working time", label);
     return line(CostKind.LABOUR, label, seconds, SECONDS_PER_HOUR, perHour);
   }
 
@@ -110,13 +111,13 @@ public final class CostItem {
    * @throws ProblemException if the use is below zero or the life is not above zero
    */
   public static CostItem equipment(String label, BigMoneyProvider price, double used, double life) {
-    UnitsProblem.requireBetween(life, 1e-9, 1e12, "life of " + label);
+    CHECK.between(life, 1e-9, 1e12, "life", label);
     return line(CostKind.EQUIPMENT, label, used, life, price);
   }
 
   private static CostItem line(
       CostKind kind, String label, double used, double whole, BigMoneyProvider priceOfWhole) {
-    UnitsProblem.requireBetween(used, 0, 1e15, label);
+    CHECK.between(used, 0, 1e15, "amount used", label);
     Ratio share = Ratio.of(used).dividedBy(Ratio.of(whole));
     return new CostItem(kind, label, 0, ExactMoney.of(priceOfWhole).times(share), List.of());
   }
@@ -235,12 +236,31 @@ public final class CostItem {
    * @throws ProblemException if the factor is below zero or not finite
    */
   public CostItem times(double factor) {
-    UnitsProblem.requireBetween(factor, 0, 1e12, "factor");
+    CHECK.between(factor, 0, 1e12, "factor");
     return scaled(factor, Ratio.of(factor));
   }
 
   private CostItem scaled(double factor, Ratio exact) {
     List<CostItem> more = parts.stream().map(p -> p.scaled(factor, exact)).toList();
     return new CostItem(kind, label, massKilograms * factor, cost.times(exact), more);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof CostItem that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(kind, label, massKilograms, cost, parts);
+  }
+
+  @Override
+  public String toString() {
+    return label + ": " + cost;
   }
 }

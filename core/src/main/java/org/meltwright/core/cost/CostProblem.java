@@ -2,6 +2,7 @@
 package org.meltwright.core.cost;
 
 import org.joda.money.CurrencyUnit;
+import org.meltwright.units.Check;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemCode;
 import org.meltwright.units.ProblemException;
@@ -27,6 +28,10 @@ public enum CostProblem implements ProblemCode {
   CURRENCY_MIXED("cost.currency.mixed"),
   /** A currency code that is not in ISO 4217. */
   CURRENCY_UNKNOWN("cost.currency.unknown"),
+  /** A sign that several currencies share, such as $. */
+  CURRENCY_AMBIGUOUS("cost.currency.ambiguous"),
+  /** An amount of money that cannot be read. */
+  MONEY_TEXT("cost.money.text"),
   /** A price that cannot be read. */
   PRICE_TEXT("cost.price.text"),
   /** An amount of money below zero where none can be. */
@@ -56,6 +61,9 @@ public enum CostProblem implements ProblemCode {
   /** A selling price that does not cover what one more unit costs. */
   NO_CONTRIBUTION("cost.no-contribution");
 
+  /** The guards of this package. */
+  static final Check CHECK = Check.beside(CostProblem.class);
+
   private final String id;
 
   CostProblem(String id) {
@@ -79,6 +87,7 @@ public enum CostProblem implements ProblemCode {
   }
 
   static ProblemException negative(Object found, String what) {
-    return new ProblemException(Problem.of(AMOUNT_NEGATIVE, found.toString()).with("what", what));
+    return new ProblemException(
+        Problem.of(AMOUNT_NEGATIVE, MoneyText.inWords(found)).with("what", CHECK.name(what)));
   }
 }

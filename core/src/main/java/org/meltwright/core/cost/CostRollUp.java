@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.cost;
 
+import static org.meltwright.core.cost.CostProblem.CHECK;
+
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.stream.Stream;
@@ -8,10 +10,9 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Mass;
 import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * What a batch costs: exact inside, rounded once at the total, with the cents pushed down the tree
@@ -151,7 +152,7 @@ public final class CostRollUp {
    * @throws ProblemException if the count is not above zero
    */
   public ExactMoney perPiece(long count) {
-    UnitsProblem.requireBetween((double) count, 1, 1e15, "number of pieces");
+    CHECK.between((double) count, 1, 1e15, "number of pieces");
     return ExactMoney.of(total()).dividedBy(count);
   }
 
@@ -163,8 +164,7 @@ public final class CostRollUp {
    * @throws ProblemException if the area is not above zero
    */
   public ExactMoney perSquareDecimetre(Quantity<Area> basis) {
-    double squareMetres =
-        UnitsProblem.requireBetween(QuantityKind.AREA.toSi(basis), 1e-9, 1e12, "area in m²");
+    double squareMetres = CHECK.between(basis, 1e-9, 1e12, "area");
     return ExactMoney.of(total()).dividedBy(Ratio.decimal(squareMetres).movePointRight(2));
   }
 
@@ -186,5 +186,20 @@ public final class CostRollUp {
       builder.step(leaf.label() + ": " + leaf.amount());
     }
     return builder.step(exactTotal() + " is rounded to " + total()).build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof CostRollUp that && root.equals(that.root);
+  }
+
+  @Override
+  public int hashCode() {
+    return root.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "cost of " + root;
   }
 }

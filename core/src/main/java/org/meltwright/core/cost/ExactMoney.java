@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.cost;
 
+import static org.meltwright.core.cost.CostProblem.CHECK;
+
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.joda.money.BigMoney;
@@ -9,6 +11,7 @@ import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityParser;
 
 /**
  * An amount of money before it is rounded: an exact fraction of a currency.
@@ -30,6 +33,8 @@ import org.meltwright.units.ProblemException;
  */
 public final class ExactMoney implements Comparable<ExactMoney> {
 
+  private static final int MOST_DECIMALS = 1000;
+
   private final CurrencyUnit currency;
   private final Ratio amount;
 
@@ -42,6 +47,20 @@ public final class ExactMoney implements Comparable<ExactMoney> {
   public static ExactMoney of(BigMoneyProvider money) {
     BigMoney big = money.toBigMoney();
     return new ExactMoney(big.getCurrencyUnit(), Ratio.of(big.getAmount()));
+  }
+
+  /**
+   * Reads an amount of money with the decimal sign of a parser: a number, and its currency before
+   * or behind it.
+   *
+   * @param text for example "18,00 €", "EUR 18.00" or "18.00 EUR"
+   * @param parser the parser, such as {@link QuantityParser#forLocale}
+   * @return the amount
+   * @throws ProblemException if the text does not fit, or the currency is unknown or shared by
+   *     several countries
+   */
+  public static ExactMoney parse(String text, QuantityParser parser) {
+    return of(MoneyText.money(text, parser));
   }
 
   /**
@@ -219,8 +238,10 @@ public final class ExactMoney implements Comparable<ExactMoney> {
    * @param scale the decimals wanted
    * @param mode how to round
    * @return the money, with that many decimals
+   * @throws ProblemException if the scale is below zero or above 1000
    */
   public BigMoney toBigMoney(int scale, RoundingMode mode) {
+    CHECK.between(scale, 0, MOST_DECIMALS, "decimal places");
     return BigMoney.of(currency, amount.toDecimal(scale, mode));
   }
 

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.cost;
 
+import static org.meltwright.core.cost.CostProblem.CHECK;
+
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
@@ -33,6 +35,9 @@ import org.meltwright.units.ProblemException;
  */
 public final class LargestRemainder {
 
+  /** All of them are numbers that a double counts by ones. */
+  private static final double MOST_UNITS = 1L << 53;
+
   private LargestRemainder() {}
 
   /**
@@ -63,9 +68,9 @@ public final class LargestRemainder {
    *     reach for the least shares
    */
   public static List<Long> shares(long total, List<BigDecimal> weights, long atLeast) {
-    if (atLeast < 0 || total < Math.multiplyExact(atLeast, weights.size())) {
-      throw CostProblem.negative(total, "rest after the least shares");
-    }
+    CHECK.between((double) atLeast, 0, MOST_UNITS, "least share");
+    CHECK.between(
+        (double) total, atLeast * (double) weights.size(), MOST_UNITS, "units to share out");
     List<Ratio> quotas = raised(Ratio.of(total), weights.stream().map(Ratio::of).toList(), atLeast);
     return round(quotas, BigInteger.valueOf(total)).stream()
         .map(BigInteger::longValueExact)

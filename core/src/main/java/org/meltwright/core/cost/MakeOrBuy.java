@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.cost;
 
+import static org.meltwright.core.cost.CostProblem.CHECK;
+
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -12,10 +14,10 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import org.joda.money.BigMoneyProvider;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * Own product against ready-made offers, on one basis: the mass of net product.
@@ -59,8 +61,7 @@ public final class MakeOrBuy {
    * @throws ProblemException if there is no offer, a currency differs or the mass is not above zero
    */
   public static MakeOrBuy of(CostRollUp batch, Quantity<Mass> netProduct, List<ReadyMade> offers) {
-    double kilograms = QuantityKind.MASS.toSi(netProduct);
-    UnitsProblem.requireBetween(kilograms, 1e-9, 1e9, "mass of net product in kg");
+    double kilograms = CHECK.between(netProduct, 1e-9, 1e9, "mass of net product");
     if (offers.isEmpty()) {
       throw CostProblem.exception(CostProblem.NO_LINES, batch.root().label());
     }
@@ -187,8 +188,7 @@ public final class MakeOrBuy {
    * @throws ProblemException if the time is not above zero
    */
   public ExactMoney worthOfAnHour(Quantity<Time> activeTime) {
-    double hours = QuantityKind.TIME.toSi(activeTime) / 3600;
-    UnitsProblem.requireBetween(hours, 1e-9, 1e9, "working time in h");
+    double hours = CHECK.between(activeTime, 1e-5, 1e12, "working time") / 3600;
     ExactMoney bought = best().landed().cost(netKilograms);
     ExactMoney wages = ExactMoney.of(batch.total(CostKind.LABOUR));
     ExactMoney withoutWages = ExactMoney.of(batch.total()).minus(wages);
@@ -254,5 +254,24 @@ public final class MakeOrBuy {
             kg -> builder.step("even at " + kg + " kg a year, fixed cost " + fixedPerYear),
             () -> builder.warning("Making saves nothing, however much is made."));
     return builder.build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof MakeOrBuy that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(batch, netKilograms, offers, fixedPerYear);
+  }
+
+  @Override
+  public String toString() {
+    return "make " + netKilograms + " kg or buy one of " + offers;
   }
 }

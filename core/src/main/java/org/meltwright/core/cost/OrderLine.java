@@ -1,8 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.cost;
 
+import static org.meltwright.core.cost.CostProblem.CHECK;
+
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * Packages of one material in an order.
@@ -41,7 +42,7 @@ public record OrderLine(
    * @throws ProblemException if the count is below one
    */
   public OrderLine {
-    UnitsProblem.requireBetween(count, 1, 1e9, "number of packages of " + label);
+    CHECK.between(count, 1, 1e9, "number of packages", label);
   }
 
   /**

@@ -11,6 +11,7 @@ import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
+import org.meltwright.units.QuantityParser;
 
 /**
  * What one package costs: an amount of money, the mass in it, and how tax stands in the amount.
@@ -55,6 +56,18 @@ public final class Price {
    */
   public static Price parse(String text) {
     return new Price(UnitPrice.parse(text), Vat.NONE);
+  }
+
+  /**
+   * Reads a price with the decimal sign of a parser.
+   *
+   * @param text for example "14,90 €/500 g"; the grammar of {@link UnitPrice#parse}
+   * @param parser the parser, such as {@link QuantityParser#forLocale}
+   * @return the price, with no tax in it or on top
+   * @throws ProblemException if the text does not fit
+   */
+  public static Price parse(String text, QuantityParser parser) {
+    return new Price(UnitPrice.parse(text, parser), Vat.NONE);
   }
 
   private Price(UnitPrice stated, Vat vat) {

@@ -4,6 +4,7 @@ package org.meltwright.core.cost;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityParser;
 
 /**
  * A rate that amounts of money are multiplied with, in per cent: a tax, a duty, a premium.
@@ -42,13 +43,14 @@ public final class Rate {
   /**
    * Returns a rate given in per cent as text.
    *
-   * @param percent the number as text with a decimal point, for example "6.5"
+   * @param percent the number as text with a decimal point, with or without the sign, for example
+   *     "6.5" or "19 %"
    * @return the rate
-   * @throws ProblemException if the number is below zero
-   * @throws NumberFormatException if it is no number
+   * @throws ProblemException if the text is no number or the number is below zero
    */
   public static Rate ofPercent(String percent) {
-    return ofPercent(new BigDecimal(percent));
+    String number = percent.endsWith("%") ? percent.substring(0, percent.length() - 1) : percent;
+    return ofPercent(QuantityParser.localeFree().parseNumber(number));
   }
 
   private Rate(BigDecimal percent) {

@@ -1,12 +1,13 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.cost;
 
+import static org.meltwright.core.cost.CostProblem.CHECK;
+
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.units.UnitsProblem;
 
 /** An exact fraction in lowest terms; immutable. */
 final class Ratio implements Comparable<Ratio> {
@@ -27,7 +28,7 @@ final class Ratio implements Comparable<Ratio> {
     if (value.signum() == 0) {
       return ZERO;
     }
-    UnitsProblem.requireBetween(value.scale(), -MOST_SCALE, MOST_SCALE, "decimal places");
+    CHECK.between(value.scale(), -MOST_SCALE, MOST_SCALE, "decimal places");
     BigInteger unscaled = value.unscaledValue();
     return value.scale() >= 0
         ? reduced(unscaled, BigInteger.TEN.pow(value.scale()))

@@ -1,21 +1,19 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.cost;
 
+import static org.meltwright.core.cost.CostProblem.CHECK;
+
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.joda.money.BigMoney;
 import org.joda.money.BigMoneyProvider;
 import org.joda.money.CurrencyUnit;
-import org.joda.money.IllegalCurrencyException;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
+import org.meltwright.units.QuantityParser;
 
 /**
  * Money per mass, such as 12.50 EUR/kg or 1.49 EUR/100 g; zero or more.
@@ -30,6 +28,9 @@ import org.meltwright.units.UnitsProblem;
  * wax.perKilogram(); // 14.9 EUR
  * wax.cost(grams(730)); // 10.877 EUR
  * wax.equals(UnitPrice.parse("14.90 EUR/kg")); // true
+ * // as a German types it
+ * QuantityParser german = QuantityParser.forLocale(Locale.GERMANY);
+ * UnitPrice.parse("14,90 €/kg", german).equals(wax); // true
  * UnitPrice.parse("1.49"); // throws ProblemException
  * }</pre>
  *
@@ -38,15 +39,6 @@ import org.meltwright.units.UnitsProblem;
  */
 public final class UnitPrice implements Comparable<UnitPrice> {
 
-  private static final Pattern TEXT =
-      Pattern.compile(
-          "(\\d{1,12}(?:\\.\\d{1,12})?) ?([A-Z]{3}) ?/ ?(?:(\\d{1,12}(?:\\.\\d{1,12})?) ?)?(kg|g|lb|oz)");
-  private static final Map<String, BigDecimal> KILOGRAMS =
-      Map.of(
-          "kg", BigDecimal.ONE,
-          "g", new BigDecimal("0.001"),
-          "lb", new BigDecimal("0.45359237"),
-          "oz", new BigDecimal("0.028349523125"));
   private static final double LEAST_KILOGRAMS = 1e-9;
   private static final double MOST_KILOGRAMS = 1e9;
 
@@ -62,7 +54,8 @@ public final class UnitPrice implements Comparable<UnitPrice> {
    * @throws ProblemException if the amount is below zero or the mass is not above zero
    */
   public static UnitPrice of(BigMoneyProvider amount, Quantity<Mass> per) {
-    return of(amount.toBigMoney(), Ratio.decimal(QuantityKind.MASS.toSi(per)));
+    double kilograms = CHECK.between(per, LEAST_KILOGRAMS, MOST_KILOGRAMS, "mass of a price");
+    return of(amount.toBigMoney(), Ratio.decimal(kilograms));
   }
 
   /**
@@ -77,41 +70,41 @@ public final class UnitPrice implements Comparable<UnitPrice> {
   }
 
   /**
-   * Reads a unit price: number, currency, slash, mass.
+   * Reads a unit price with a decimal point: number, currency, slash, mass.
    *
-   * <p>The number has a decimal point and no thousands separator; the currency is its code of ISO
-   * 4217; the mass is a unit, or a number and a unit, of kg, g, lb (0.45359237 kg) and oz (lb/16).
-   * For example "12.50 EUR/kg", "1.49 EUR/100 g".
+   * <p>The currency is its code of ISO 4217, €, £ or a word for euro, before the number or behind
+   * it; the mass is a unit, or a number and a unit, of those that {@link QuantityParser} reads. For
+   * example "12.50 EUR/kg", "€ 12.50/kg", "1.49 EUR per 100 g".
    *
    * @param text the text, all of which must fit
    * @return the unit price
-   * @throws ProblemException if the text does not fit, the currency is unknown or the mass is zero
+   * @throws ProblemException if the text does not fit, the currency is unknown or shared by several
+   *     countries, or the mass is zero
    */
   public static UnitPrice parse(String text) {
-    Matcher m = TEXT.matcher(text.strip());
-    if (!m.matches()) {
-      throw CostProblem.exception(CostProblem.PRICE_TEXT, text);
-    }
-    BigDecimal count = m.group(3) == null ? BigDecimal.ONE : new BigDecimal(m.group(3));
-    BigDecimal unit = KILOGRAMS.getOrDefault(m.group(4), BigDecimal.ONE);
-    return of(BigMoney.of(currency(m.group(2)), new BigDecimal(m.group(1))), count.multiply(unit));
+    return parse(text, QuantityParser.localeFree());
+  }
+
+  /**
+   * Reads a unit price with the decimal sign of a parser.
+   *
+   * @param text for example "12,50 €/kg"; the grammar of {@link #parse(String)}
+   * @param parser the parser, such as {@link QuantityParser#forLocale}
+   * @return the unit price
+   * @throws ProblemException if the text does not fit, the currency is unknown or shared by several
+   *     countries, or the mass is zero
+   */
+  public static UnitPrice parse(String text, QuantityParser parser) {
+    return MoneyText.price(text, parser);
   }
 
   static UnitPrice of(BigMoney amount, BigDecimal kilograms) {
     if (amount.isNegative()) {
       throw CostProblem.negative(amount, "price");
     }
-    UnitsProblem.requireBetween(
+    CHECK.between(
         kilograms.doubleValue(), LEAST_KILOGRAMS, MOST_KILOGRAMS, "mass of a price in kg");
     return new UnitPrice(amount, kilograms);
-  }
-
-  private static CurrencyUnit currency(String code) {
-    try {
-      return CurrencyUnit.of(code);
-    } catch (IllegalCurrencyException unknown) {
-      throw CostProblem.exception(CostProblem.CURRENCY_UNKNOWN, code);
-    }
   }
 
   private UnitPrice(BigMoney amount, BigDecimal kilograms) {

@@ -2,6 +2,9 @@
 package org.meltwright.core.cost;
 
 import java.time.LocalDate;
+import org.meltwright.units.Bilingual;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
 
 /**
  * The days on which a price, a duty or an offer holds, both ends included.
@@ -34,7 +37,10 @@ public record Validity(LocalDate from, LocalDate until) {
    */
   public Validity {
     if (until.isBefore(from)) {
-      throw CostProblem.exception(CostProblem.DATES_REVERSED, from + " to " + until);
+      throw new ProblemException(
+          Problem.of(
+              CostProblem.DATES_REVERSED,
+              Bilingual.range(Bilingual.of(from.toString()), Bilingual.of(until.toString()))));
     }
   }
 

@@ -1,11 +1,11 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.equipment;
 
+import static org.meltwright.core.equipment.EquipmentProblem.CHECK;
+
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
-import org.meltwright.units.QuantityKind;
 import org.meltwright.units.ScaleInterval;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * A balance: how much it carries and in what steps it shows.
@@ -36,9 +36,9 @@ public record Balance(String name, double capacityKilograms, double intervalKilo
    * @throws org.meltwright.units.ProblemException if a figure cannot be, or the name is blank
    */
   public Balance {
-    UnitsProblem.requireName(name, "balance");
-    UnitsProblem.requireBetween(capacityKilograms, 1e-9, 1e6, "capacity of the balance in kg");
-    UnitsProblem.requireBetween(intervalKilograms, 1e-9, capacityKilograms, "scale interval in kg");
+    CHECK.named(name, "balance");
+    CHECK.between(capacityKilograms, 1e-9, 1e6, "capacity of the balance in kg");
+    CHECK.between(intervalKilograms, 1e-9, capacityKilograms, "scale interval in kg");
   }
 
   /**
@@ -51,7 +51,8 @@ public record Balance(String name, double capacityKilograms, double intervalKilo
    * @throws org.meltwright.units.ProblemException if a figure cannot be, or the name is blank
    */
   public static Balance of(String name, Quantity<Mass> capacity, Quantity<Mass> interval) {
-    return new Balance(name, QuantityKind.MASS.toSi(capacity), QuantityKind.MASS.toSi(interval));
+    double most = CHECK.between(capacity, 1e-9, 1e6, "capacity of the balance");
+    return new Balance(name, most, CHECK.between(interval, 1e-9, most, "scale interval"));
   }
 
   /**

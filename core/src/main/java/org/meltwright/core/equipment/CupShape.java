@@ -1,13 +1,17 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.equipment;
 
+import static org.meltwright.core.equipment.EquipmentProblem.CHECK;
+
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Density;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * The inside of one cup of a mould, measured with a rule or weighed full of water.
@@ -70,7 +74,10 @@ public sealed interface CupShape {
    */
   static CupShape frustum(
       Quantity<Length> topDiameter, Quantity<Length> bottomDiameter, Quantity<Length> depth) {
-    return new Frustum(metres(topDiameter) / 2, metres(bottomDiameter) / 2, metres(depth));
+    return new Frustum(
+        CHECK.between(topDiameter, 0, 20, "diameter at the brim") / 2,
+        CHECK.between(bottomDiameter, 0, 20, "diameter at the bottom") / 2,
+        CHECK.between(depth, 1e-5, 10, "depth"));
   }
 
   /**
@@ -82,7 +89,8 @@ public sealed interface CupShape {
    * @throws org.meltwright.units.ProblemException if a length cannot be
    */
   static CupShape cylinder(Quantity<Length> diameter, Quantity<Length> depth) {
-    return new Frustum(metres(diameter) / 2, metres(diameter) / 2, metres(depth));
+    double radius = CHECK.between(diameter, 1e-5, 20, "diameter") / 2;
+    return new Frustum(radius, radius, CHECK.between(depth, 1e-5, 10, "depth"));
   }
 
   /**
@@ -95,7 +103,10 @@ public sealed interface CupShape {
    * @throws org.meltwright.units.ProblemException if a length cannot be
    */
   static CupShape block(Quantity<Length> length, Quantity<Length> width, Quantity<Length> depth) {
-    return new Block(metres(length), metres(width), metres(depth));
+    return new Block(
+        CHECK.between(length, 1e-5, 10, "length"),
+        CHECK.between(width, 1e-5, 10, "width"),
+        CHECK.between(depth, 1e-5, 10, "depth"));
   }
 
   /**
@@ -118,17 +129,9 @@ public sealed interface CupShape {
    * @throws org.meltwright.units.ProblemException if the mass or the density cannot be
    */
   static CupShape weighedWith(Quantity<Mass> liquid, Quantity<Density> density) {
-    double kilograms =
-        UnitsProblem.requireBetween(
-            QuantityKind.MASS.toSi(liquid), 1e-9, 1e6, "mass of the liquid in kg");
-    double kilogramsPerCubicMetre =
-        UnitsProblem.requireBetween(
-            QuantityKind.DENSITY.toSi(density), 1, 1e5, "density of the liquid in kg/m³");
+    double kilograms = CHECK.between(liquid, 1e-9, 1e6, "mass of the liquid");
+    double kilogramsPerCubicMetre = CHECK.between(density, 1, 1e5, "density of the liquid");
     return new Weighed(kilograms / kilogramsPerCubicMetre);
-  }
-
-  private static double metres(Quantity<Length> length) {
-    return QuantityKind.LENGTH.toSi(length);
   }
 
   /**
@@ -149,10 +152,10 @@ public sealed interface CupShape {
      * @throws org.meltwright.units.ProblemException if a length cannot be
      */
     public Frustum {
-      UnitsProblem.requireBetween(topRadius, 0, 10, "radius at the brim in m");
-      UnitsProblem.requireBetween(bottomRadius, 0, 10, "radius at the bottom in m");
-      UnitsProblem.requireBetween(topRadius + bottomRadius, 1e-5, 20, "sum of the radii in m");
-      UnitsProblem.requireBetween(depth, 1e-5, 10, "depth in m");
+      CHECK.between(topRadius, 0, 10, "radius at the brim in m");
+      CHECK.between(bottomRadius, 0, 10, "radius at the bottom in m");
+      CHECK.between(topRadius + bottomRadius, 1e-5, 20, "sum of the radii in m");
+      CHECK.between(depth, 1e-5, 10, "depth in m");
     }
 
     @Override
@@ -162,7 +165,7 @@ public sealed interface CupShape {
 
     @Override
     public double cubicMetresTo(double metres) {
-      UnitsProblem.requireBetween(metres, 0, depth, "fill height in m");
+      CHECK.between(metres, 0, depth, "fill height in m");
       double radius = bottomRadius + (topRadius - bottomRadius) * metres / depth;
       return volume(radius, bottomRadius, metres);
     }
@@ -190,9 +193,9 @@ public sealed interface CupShape {
      * @throws org.meltwright.units.ProblemException if a length cannot be
      */
     public Block {
-      UnitsProblem.requireBetween(length, 1e-5, 10, "length in m");
-      UnitsProblem.requireBetween(width, 1e-5, 10, "width in m");
-      UnitsProblem.requireBetween(depth, 1e-5, 10, "depth in m");
+      CHECK.between(length, 1e-5, 10, "length in m");
+      CHECK.between(width, 1e-5, 10, "width in m");
+      CHECK.between(depth, 1e-5, 10, "depth in m");
     }
 
     @Override
@@ -202,7 +205,7 @@ public sealed interface CupShape {
 
     @Override
     public double cubicMetresTo(double metres) {
-      return length * width * UnitsProblem.requireBetween(metres, 0, depth, "fill height in m");
+      return length * width * CHECK.between(metres, 0, depth, "fill height in m");
     }
   }
 
@@ -220,13 +223,18 @@ public sealed interface CupShape {
      * @throws org.meltwright.units.ProblemException if it is not above zero
      */
     public Weighed {
-      UnitsProblem.requireBetween(cubicMetres, 1e-15, 1e7, "volume of a cup in m³");
+      CHECK.between(cubicMetres, 1e-15, 1e7, "volume of a cup in m³");
     }
 
     @Override
     public double cubicMetresTo(double metres) {
-      UnitsProblem.requireBetween(metres, 0, 0, "fill height in m of a cup of unknown shape");
-      return 0;
+      if (metres == 0) {
+        return 0;
+      }
+      throw new ProblemException(
+          Problem.of(
+              EquipmentProblem.CUP_SHAPE_UNKNOWN,
+              Bilingual.of(CHECK.finite(metres, "fill height in m")).plus(" m")));
     }
   }
 }

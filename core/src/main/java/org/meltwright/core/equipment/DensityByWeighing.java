@@ -1,12 +1,13 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.equipment;
 
+import static org.meltwright.core.equipment.EquipmentProblem.CHECK;
+
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 import org.meltwright.units.Density;
 import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * The density of a solid piece from a balance and some water.
@@ -36,9 +37,7 @@ public final class DensityByWeighing {
    * @throws org.meltwright.units.ProblemException if mass, volume or density cannot be
    */
   public static Quantity<Density> displaced(Quantity<Mass> mass, Quantity<Volume> displaced) {
-    double volume =
-        UnitsProblem.requireBetween(
-            QuantityKind.VOLUME.toSi(displaced), 1e-12, 1e3, "displaced volume in m³");
+    double volume = CHECK.between(displaced, 1e-12, 1e3, "displaced volume");
     return QuantityKind.DENSITY.ofSi(kilograms(mass) / volume);
   }
 
@@ -59,12 +58,12 @@ public final class DensityByWeighing {
       Quantity<Mass> inAir, Quantity<Mass> inLiquid, Quantity<Density> liquid) {
     double mass = kilograms(inAir);
     double displaced =
-        UnitsProblem.requireBetween(
+        CHECK.between(
             mass - QuantityKind.MASS.toSi(inLiquid), 1e-12, 1e6, "mass lost in the liquid in kg");
     return QuantityKind.DENSITY.ofSi(QuantityKind.DENSITY.toSi(liquid) * mass / displaced);
   }
 
   private static double kilograms(Quantity<Mass> mass) {
-    return UnitsProblem.requireBetween(QuantityKind.MASS.toSi(mass), 1e-9, 1e6, "mass in kg");
+    return CHECK.between(mass, 1e-9, 1e6, "mass");
   }
 }

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.equipment;
 
+import static org.meltwright.core.equipment.EquipmentProblem.CHECK;
+
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -9,7 +11,6 @@ import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * What heats: a hot plate, a heated palette, an iron, a heat gun, a torch, a lamp.
@@ -96,7 +97,7 @@ public final class HeatSource {
    */
   public static HeatSource of(String name, Kind kind) {
     return new HeatSource(
-        UnitsProblem.requireName(name, "heat source"), kind, null, null, OptionalDouble.empty());
+        CHECK.named(name, "heat source"), kind, null, null, OptionalDouble.empty());
   }
 
   private HeatSource(
@@ -187,7 +188,7 @@ public final class HeatSource {
    */
   public HeatSource withOvershoot(TemperatureDifference difference) {
     requireDegrees(difference.toString());
-    UnitsProblem.requireBetween(difference.kelvin(), 0, 1000, "overshoot in K");
+    CHECK.between(difference.kelvin(), 0, 1000, "overshoot in K");
     return new HeatSource(name, kind, setPoint, difference, powerWatts);
   }
 
@@ -204,7 +205,7 @@ public final class HeatSource {
         kind,
         setPoint,
         overshoot,
-        OptionalDouble.of(UnitsProblem.requireBetween(watts, 1e-3, 1e6, "power in W")));
+        OptionalDouble.of(CHECK.between(watts, 1e-3, 1e6, "power in W")));
   }
 
   private void requireDegrees(String found) {

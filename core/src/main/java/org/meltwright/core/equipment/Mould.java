@@ -1,10 +1,11 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.equipment;
 
+import static org.meltwright.core.equipment.EquipmentProblem.CHECK;
+
 import javax.measure.Quantity;
 import javax.measure.quantity.Volume;
 import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * A mould with equal cups, such as a muffin tin.
@@ -37,9 +38,9 @@ public record Mould(String name, VesselMaterial material, int cups, double cupCu
    *     blank
    */
   public Mould {
-    UnitsProblem.requireName(name, "mould");
-    UnitsProblem.requireBetween(cups, 1, 1e6, "number of cups");
-    UnitsProblem.requireBetween(cupCubicMetres, 1e-9, 1e3, "volume of a cup in m³");
+    CHECK.named(name, "mould");
+    CHECK.between(cups, 1, 1e6, "number of cups");
+    CHECK.between(cupCubicMetres, 1e-9, 1e3, "volume of a cup in m³");
   }
 
   /**
@@ -54,7 +55,7 @@ public record Mould(String name, VesselMaterial material, int cups, double cupCu
    *     blank
    */
   public static Mould of(String name, VesselMaterial material, int cups, Quantity<Volume> cup) {
-    return new Mould(name, material, cups, QuantityKind.VOLUME.toSi(cup));
+    return new Mould(name, material, cups, CHECK.between(cup, 1e-9, 1e3, "volume of a cup"));
   }
 
   /**

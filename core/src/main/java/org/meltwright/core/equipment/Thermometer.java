@@ -1,8 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.equipment;
 
+import static org.meltwright.core.equipment.EquipmentProblem.CHECK;
+
 import org.meltwright.units.TemperatureDifference;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * A thermometer: where it measures, in what steps, and how far it may be off.
@@ -47,8 +48,8 @@ public record Thermometer(
    *     zero or the tolerance is negative
    */
   public Thermometer {
-    UnitsProblem.requireName(name, "thermometer");
-    UnitsProblem.requireBetween(interval.kelvin(), 1e-6, 1000, "scale interval in K");
-    UnitsProblem.requireBetween(tolerance.kelvin(), 0, 1000, "tolerance in K");
+    CHECK.named(name, "thermometer");
+    CHECK.between(interval.kelvin(), 1e-6, 1000, "scale interval in K");
+    CHECK.between(tolerance.kelvin(), 0, 1000, "tolerance in K");
   }
 }

@@ -1,11 +1,12 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.equipment;
 
+import static org.meltwright.core.equipment.EquipmentProblem.CHECK;
+
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * A vessel that a melt is kept in: a pot, a tin, a well of a heated palette.
@@ -60,9 +61,9 @@ public record Vessel(
    * @throws org.meltwright.units.ProblemException if volume or mass cannot be, or the name is blank
    */
   public Vessel {
-    UnitsProblem.requireName(name, "vessel");
-    UnitsProblem.requireBetween(capacityCubicMetres, 1e-9, 1e3, "capacity in m³");
-    UnitsProblem.requireBetween(massKilograms, 0, 1e6, "mass of the vessel in kg");
+    CHECK.named(name, "vessel");
+    CHECK.between(capacityCubicMetres, 1e-9, 1e3, "capacity in m³");
+    CHECK.between(massKilograms, 0, 1e6, "mass of the vessel in kg");
   }
 
   /**
@@ -89,8 +90,8 @@ public record Vessel(
         material,
         lining,
         bottom,
-        QuantityKind.VOLUME.toSi(capacity),
-        QuantityKind.MASS.toSi(mass));
+        CHECK.between(capacity, 1e-9, 1e3, "capacity"),
+        CHECK.between(mass, 0, 1e6, "mass of the vessel"));
   }
 
   /**
@@ -105,12 +106,23 @@ public record Vessel(
   /**
    * Returns how full the vessel is with a volume in it.
    *
+   * @param volume the volume in it, not negative
+   * @return the fill level, where 1 is full to the brim; above 1 it overflows
+   * @throws org.meltwright.units.ProblemException if the volume is negative or not finite
+   */
+  public double fillLevel(Quantity<Volume> volume) {
+    return CHECK.between(volume, 0, 1e6, "volume in the vessel") / capacityCubicMetres;
+  }
+
+  /**
+   * Returns how full the vessel is with a volume in it.
+   *
    * @param volumeCubicMetres the volume in it, in m³, not negative
    * @return the fill level, where 1 is full to the brim; above 1 it overflows
    * @throws org.meltwright.units.ProblemException if the volume is negative or not finite
    */
   public double fillLevel(double volumeCubicMetres) {
-    return UnitsProblem.requireBetween(volumeCubicMetres, 0, 1e6, "volume in the vessel in m³")
+    return CHECK.between(volumeCubicMetres, 0, 1e6, "volume in the vessel in m³")
         / capacityCubicMetres;
   }
 }

@@ -1,8 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.material;
 
+import static org.meltwright.core.material.MaterialProblem.CHECK;
+
 import org.meltwright.core.source.Sourced;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * A figure of a catalogue, with the material and the property it belongs to.
@@ -41,7 +42,7 @@ public record CatalogueFigure<V>(
    * @throws org.meltwright.units.ProblemException if the rank is below 1
    */
   public CatalogueFigure {
-    UnitsProblem.requireBetween(rank, 1, 1e6, "rank of a figure");
+    CHECK.between(rank, 1, 1e6, "rank of a figure");
   }
 
   /**

@@ -2,6 +2,7 @@
 package org.meltwright.core.material;
 
 import java.util.List;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
@@ -36,7 +37,8 @@ public record Constituent(Material material, MassFractionRange share) {
       most += part.share.high().value();
     }
     if (!parts.isEmpty() && (least > 1 + SLACK || most < 1 - SLACK)) {
-      String found = Span.format(least, most, -2) + " %";
+      Bilingual found =
+          Bilingual.range(Bilingual.of(least * 100), Bilingual.of(most * 100)).plus(" %");
       throw new ProblemException(Problem.of(MaterialProblem.PARTS_SUM, found).under("/" + id));
     }
   }

@@ -1,9 +1,10 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.material;
 
+import static org.meltwright.core.material.MaterialProblem.CHECK;
+
 import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.TemperatureRange;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * A temperature range together with what was measured.
@@ -44,8 +45,8 @@ public record DefinedTemperature(
    */
   public DefinedTemperature {
     range = isOpenAbove ? TemperatureRange.of(range.low()) : range;
-    UnitsProblem.requireBetween(range.low().kelvin(), COLDEST, HOTTEST, "temperature in K");
-    UnitsProblem.requireBetween(range.high().kelvin(), COLDEST, HOTTEST, "temperature in K");
+    CHECK.between(range.low().kelvin(), COLDEST, HOTTEST, "temperature in K");
+    CHECK.between(range.high().kelvin(), COLDEST, HOTTEST, "temperature in K");
   }
 
   /**

@@ -18,6 +18,11 @@ record FractionType() implements PropertyType<MassFractionRange> {
   }
 
   @Override
+  public void require(MassFractionRange value) {
+    // a mass fraction cannot be what no share is
+  }
+
+  @Override
   public String format(MassFractionRange value) {
     return Span.format(value.low().value(), value.high().value(), -2) + " %";
   }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 
 /** Turns entries of a file into materials and puts the catalogue's own materials in as parts. */
@@ -129,7 +130,8 @@ final class Linker {
     boolean sums = parts.isEmpty() || Math.abs(middle - 1) <= SLACK;
     if (complete && !sums) {
       problems.add(
-          Problem.of(MaterialProblem.PARTS_SUM, Span.plain(middle, -2) + " %").under(entry.path));
+          Problem.of(MaterialProblem.PARTS_SUM, Bilingual.of(middle * 100).plus(" %"))
+              .under(entry.path));
     }
     return complete && sums;
   }

@@ -1,10 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.material;
 
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.MassFraction;
-import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * A range of shares by mass, such as the oil in a tube of paint.
@@ -35,9 +34,8 @@ public record MassFractionRange(MassFraction low, MassFraction high) {
    */
   public MassFractionRange {
     if (low.value() > high.value()) {
-      throw new ProblemException(
-          Problem.of(UnitsProblem.RANGE_REVERSED, low + " to " + high)
-              .with("what", "mass fraction"));
+      throw MaterialProblem.CHECK.reversed(
+          Bilingual.range(Bilingual.of(low), Bilingual.of(high)), "mass fraction");
     }
   }
 

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.material;
 
+import static org.meltwright.core.material.MaterialProblem.CHECK;
+
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -11,7 +13,6 @@ import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.Sourced;
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * A material: names, family, role, identifiers, constituents and figures, each with its source.
@@ -51,7 +52,7 @@ public final class Material {
    * @throws ProblemException if the id is blank
    */
   public static Builder builder(String id) {
-    return new Builder(new MaterialContent(UnitsProblem.requireName(id, "id of a material")));
+    return new Builder(new MaterialContent(CHECK.named(id, "id of a material")));
   }
 
   private Material(MaterialContent content) {
@@ -85,7 +86,7 @@ public final class Material {
    */
   public Material withLot(String name) {
     Builder builder = toBuilder();
-    builder.content.lot = UnitsProblem.requireName(name, "lot of " + content.id);
+    builder.content.lot = CHECK.named(name, "lot", content.id);
     return builder.build();
   }
 
@@ -350,7 +351,11 @@ public final class Material {
     return content.lot == null ? content.id : content.id + " (lot " + content.lot + ")";
   }
 
-  /** Collects the parts of a material; not thread-safe. */
+  /**
+   * Collects the parts of a material; not thread-safe.
+   *
+   * <p>Compared by identity: a builder changes.
+   */
   public static final class Builder {
 
     final MaterialContent content;
@@ -368,7 +373,7 @@ public final class Material {
      * @throws ProblemException if the English name is blank
      */
     public Builder names(String english, String german) {
-      content.englishName = UnitsProblem.requireName(english, "name of " + content.id);
+      content.englishName = CHECK.named(english, "name", content.id);
       content.germanName = german;
       return this;
     }
@@ -381,7 +386,7 @@ public final class Material {
      * @throws ProblemException if the name is blank
      */
     public Builder otherName(String name) {
-      content.otherNames.add(UnitsProblem.requireName(name, "name of " + content.id));
+      content.otherNames.add(CHECK.named(name, "name", content.id));
       return this;
     }
 
@@ -465,8 +470,10 @@ public final class Material {
      * @param key the property
      * @param figure the figure
      * @return this builder
+     * @throws ProblemException if the property cannot have such a value
      */
     public <V> Builder figure(PropertyKey<V> key, Sourced<V> figure) {
+      key.require(figure.value());
       ListsByKey.add(content.figures, key, figure);
       return this;
     }

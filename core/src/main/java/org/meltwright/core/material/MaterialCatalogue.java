@@ -191,6 +191,17 @@ public final class MaterialCatalogue {
     return find(idOrName).orElseThrow(() -> notFound(idOrName));
   }
 
+  /**
+   * Returns the material with an id, a name or a number: {@link #require} by its shorter name.
+   *
+   * @param idOrName the id or name, as in {@link #find}
+   * @return the material
+   * @throws ProblemException if none has that name, with the nearest names; or if several share it
+   */
+  public Material get(String idOrName) {
+    return require(idOrName);
+  }
+
   private ProblemException notFound(String name) {
     List<Material> several = matches(name);
     if (several.isEmpty()) {
@@ -330,5 +341,19 @@ public final class MaterialCatalogue {
   @Override
   public String toString() {
     return materials.size() + " materials";
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof MaterialCatalogue that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(materials, sources);
   }
 }

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.material;
 
+import static org.meltwright.core.material.MaterialProblem.CHECK;
+
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -10,6 +12,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.source.Sourced;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
@@ -93,9 +96,9 @@ final class MaterialContent {
   ProblemException missing(MaterialProblem code, PropertyKey<?> key, String sourceId) {
     return new ProblemException(
         Problem.of(code, id)
-            .with("property", key.id())
+            .with("property", key.inWords())
             .with("source", sourceId)
-            .with("because", absence(key).orElse("")));
+            .with("because", absence(key).map(CHECK::name).orElse(Bilingual.of(""))));
   }
 
   /** What was looked for in vain and found nowhere else. */

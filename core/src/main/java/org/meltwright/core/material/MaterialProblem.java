@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.material;
 
+import org.meltwright.units.Check;
 import org.meltwright.units.ProblemCode;
 
 /**
@@ -59,7 +60,12 @@ public enum MaterialProblem implements ProblemCode {
   /** Two values for one material, or for one lot of it. */
   STATED_TWICE("material.stated-twice"),
   /** A file that cannot be read. */
-  FILE("material.file");
+  FILE("material.file"),
+  /** A figure of one state of matter where the property is that of another. */
+  STATE("material.state");
+
+  /** The guards of this package. */
+  static final Check CHECK = Check.beside(MaterialProblem.class);
 
   private final String id;
 

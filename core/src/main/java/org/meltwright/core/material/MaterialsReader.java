@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.material;
 
+import static org.meltwright.core.material.MaterialProblem.CHECK;
+
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -14,7 +16,6 @@ import org.meltwright.core.source.SourceKind;
 import org.meltwright.core.source.Sourced;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * Reads materials files: one "key: value" a line, blocks that start with {@code source:} or {@code
@@ -173,7 +174,7 @@ final class MaterialsReader {
   private void material(MaterialEntry material, String key, String value) {
     MaterialContent stated = material.builder.content;
     switch (key) {
-      case "en" -> stated.englishName = UnitsProblem.requireName(value, "name of " + material.id);
+      case "en" -> stated.englishName = CHECK.named(value, "name", material.id);
       case "de" -> stated.germanName = value;
       case "also" -> names(material, value);
       case "family" -> stated.family = Words.parse(MaterialFamily.class, value);

@@ -1,9 +1,10 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.material;
 
-import org.meltwright.units.Problem;
+import static org.meltwright.core.material.MaterialProblem.CHECK;
+
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * A range of numbers of a named kind, such as an acid value in mg KOH/g or a refractive index.
@@ -36,11 +37,10 @@ public record NumberRange(double low, double high, String unit) {
    * @throws ProblemException if the low end is not finite or the ends are reversed
    */
   public NumberRange {
-    UnitsProblem.requireFinite(low, "low end of a number range");
+    CHECK.finite(low, "low end of a number range");
     if (!(low <= high)) {
-      throw new ProblemException(
-          Problem.of(UnitsProblem.RANGE_REVERSED, low + " to " + high + " " + unit)
-              .with("what", "number range"));
+      throw CHECK.reversed(
+          Bilingual.range(Bilingual.of(low), Bilingual.of(high)).plus(" " + unit), "number range");
     }
     low = low + 0.0; // −0 and 0 are one number
     high = high + 0.0;

@@ -1,10 +1,12 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.material;
 
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Density;
 import org.meltwright.units.DynamicViscosity;
 import org.meltwright.units.QuantityKind;
@@ -30,6 +32,8 @@ import org.meltwright.units.ThermalConductivity;
  *
  * <p>This class is immutable and thread-safe; two keys are the same only if they are one object.
  *
+ * <p>Compared by identity: there is one of each property.
+ *
  * @param <V> the type of the value
  */
 public final class PropertyKey<V> {
@@ -50,7 +54,19 @@ public final class PropertyKey<V> {
 
   /** Melting range, with its definition. */
   public static final PropertyKey<DefinedTemperature> MELTING_RANGE =
-      key("melting-range", PropertyType.temperature());
+      key(
+          "melting-range",
+          PropertyType.temperature(
+              EnumSet.of(
+                  TemperatureDefinition.CAPILLARY_RANGE,
+                  TemperatureDefinition.DROP_POINT,
+                  TemperatureDefinition.CONGEALING_POINT,
+                  TemperatureDefinition.COOLING_CURVE,
+                  TemperatureDefinition.DSC_PEAK,
+                  TemperatureDefinition.MELTING_POINT,
+                  TemperatureDefinition.CLEAR_POINT,
+                  TemperatureDefinition.ONSET,
+                  TemperatureDefinition.NOT_STATED)));
 
   /** Softening range of what has no melting point. */
   public static final PropertyKey<DefinedTemperature> SOFTENING_RANGE =
@@ -62,15 +78,21 @@ public final class PropertyKey<V> {
 
   /** Temperature from which a resin dissolves in molten wax: a lower bound only. */
   public static final PropertyKey<DefinedTemperature> DISSOLVES_FROM =
-      key("dissolves-from", PropertyType.temperature(TemperatureDefinition.ONSET));
+      key("dissolves-from", PropertyType.onset());
 
   /** Temperature that a hard resin must be heated to before it dissolves in oils. */
   public static final PropertyKey<DefinedTemperature> RUNS_FROM =
-      key("runs-from", PropertyType.temperature(TemperatureDefinition.ONSET));
+      key("runs-from", PropertyType.onset());
 
   /** Flash point, with its definition. */
   public static final PropertyKey<DefinedTemperature> FLASH_POINT =
-      key("flash-point", PropertyType.temperature());
+      key(
+          "flash-point",
+          PropertyType.temperature(
+              EnumSet.of(
+                  TemperatureDefinition.FLASH_CLOSED_CUP,
+                  TemperatureDefinition.FLASH_OPEN_CUP,
+                  TemperatureDefinition.NOT_STATED)));
 
   /** Autoignition temperature. */
   public static final PropertyKey<DefinedTemperature> AUTOIGNITION =
@@ -82,31 +104,31 @@ public final class PropertyKey<V> {
 
   /** Temperature from which it discolours. */
   public static final PropertyKey<DefinedTemperature> DISCOLOURATION_ONSET =
-      key("discolouration-onset", PropertyType.temperature(TemperatureDefinition.ONSET));
+      key("discolouration-onset", PropertyType.onset());
 
   /** Temperature from which it decomposes, loses water or is no longer stable. */
   public static final PropertyKey<DefinedTemperature> DECOMPOSITION_ONSET =
-      key("decomposition-onset", PropertyType.temperature(TemperatureDefinition.ONSET));
+      key("decomposition-onset", PropertyType.onset());
 
   /** Temperature from which a balance shows loss of mass on steady heating; no exposure limit. */
   public static final PropertyKey<DefinedTemperature> MASS_LOSS_ONSET =
-      key("mass-loss-onset", PropertyType.temperature(TemperatureDefinition.ONSET));
+      key("mass-loss-onset", PropertyType.onset());
 
   /** Temperature from which it thickens for good. */
   public static final PropertyKey<DefinedTemperature> POLYMERISATION_ONSET =
-      key("polymerisation-onset", PropertyType.temperature(TemperatureDefinition.ONSET));
+      key("polymerisation-onset", PropertyType.onset());
 
   /** Temperature at which it turns to vapour without melting. */
   public static final PropertyKey<DefinedTemperature> SUBLIMATION =
-      key("sublimation", PropertyType.temperature(TemperatureDefinition.ONSET));
+      key("sublimation", PropertyType.onset());
 
   /** Highest temperature at which the saponification cloud test may cloud: a test of purity. */
   public static final PropertyKey<DefinedTemperature> SAPONIFICATION_CLOUD =
-      key("saponification-cloud", PropertyType.temperature());
+      key("saponification-cloud", PropertyType.temperature(TemperatureDefinition.CLEAR_POINT));
 
   /** Lowest temperature at which a dispersion dries to a film. */
   public static final PropertyKey<DefinedTemperature> FILM_FORMING =
-      key("film-forming", PropertyType.temperature(TemperatureDefinition.ONSET));
+      key("film-forming", PropertyType.onset());
 
   /** Specific heat capacity of the solid. */
   public static final PropertyKey<PropertyRange<SpecificHeatCapacity>> SOLID_SPECIFIC_HEAT =
@@ -361,6 +383,29 @@ public final class PropertyKey<V> {
    */
   public String id() {
     return id;
+  }
+
+  /**
+   * Returns what problems call it: the id, in German with its name before it.
+   *
+   * @return for example "flash-point" and "Flammpunkt (flash-point)"
+   */
+  public Bilingual inWords() {
+    String german = MaterialProblem.CHECK.name(id.replace('-', ' ')).german();
+    return new Bilingual(id, german + " (" + id + ")");
+  }
+
+  /**
+   * Guards a value made in code as {@link #parse} guards a text: a density is above zero, a drop
+   * point is no flash point, a number has the unit of its property.
+   *
+   * @param value the value
+   * @return the value as it is
+   * @throws org.meltwright.units.ProblemException if this property cannot have it
+   */
+  public V require(V value) {
+    type.require(value);
+    return value;
   }
 
   /**

@@ -1,9 +1,15 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.material;
 
+import static org.meltwright.core.material.TemperatureDefinition.NOT_STATED;
+import static org.meltwright.core.material.TemperatureDefinition.ONSET;
+import static org.meltwright.core.material.TemperatureDefinition.STABLE_UP_TO;
+
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import javax.measure.Quantity;
 import org.meltwright.units.QuantityKind;
 
@@ -12,6 +18,9 @@ interface PropertyType<V> {
 
   /** Reads a value; throws a ProblemException if the text is none. */
   V parse(String text);
+
+  /** Guards a value made in code as {@link #parse} guards one in a text. */
+  void require(V value);
 
   /** Writes a value so that {@link #parse} reads it back. */
   String format(V value);
@@ -26,13 +35,18 @@ interface PropertyType<V> {
   }
 
   /** Temperatures whose definition stands beside each of them. */
-  static PropertyType<DefinedTemperature> temperature() {
-    return new TemperatureType(null);
+  static PropertyType<DefinedTemperature> temperature(Set<TemperatureDefinition> allowed) {
+    return new TemperatureType(null, allowed);
   }
 
   /** Temperatures that have this definition unless they say another. */
   static PropertyType<DefinedTemperature> temperature(TemperatureDefinition usual) {
-    return new TemperatureType(usual);
+    return new TemperatureType(usual, EnumSet.of(usual, NOT_STATED));
+  }
+
+  /** Temperatures at which something begins, or up to which nothing is seen. */
+  static PropertyType<DefinedTemperature> onset() {
+    return new TemperatureType(ONSET, EnumSet.of(ONSET, STABLE_UP_TO, NOT_STATED));
   }
 
   /** Ranges of numbers in one unit; an empty unit for pure numbers. */

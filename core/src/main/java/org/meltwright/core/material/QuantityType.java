@@ -1,20 +1,24 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.material;
 
+import static org.meltwright.core.material.MaterialProblem.CHECK;
+
+import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
+import org.meltwright.units.QuantityParser;
 import org.meltwright.units.QuantityRange;
 import org.meltwright.units.TemperatureRange;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * Ranges of a physical quantity: "0.95 to 0.96 g/ml at 20 °C".
  *
- * <p>Each unit is the SI unit times a power of ten, so no converter is loaded to read the data.
+ * <p>The units of the catalogue are the SI unit times a power of ten, so no converter is loaded to
+ * read it; other units are read as everywhere.
  */
 record QuantityType<Q extends Quantity<Q>>(QuantityKind<Q> kind, MaterialState state)
     implements PropertyType<PropertyRange<Q>> {
@@ -34,25 +38,50 @@ record QuantityType<Q extends Quantity<Q>>(QuantityKind<Q> kind, MaterialState s
           "thermal-conductivity", "W/(m K)",
           "dynamic-viscosity", "mPa s");
   private static final String AT = " at ";
+  private static final TemperatureType AT_TEMPERATURE =
+      new TemperatureType(
+          TemperatureDefinition.NOT_STATED, EnumSet.allOf(TemperatureDefinition.class));
   private static final double LARGEST = 1e40;
 
   @Override
   public PropertyRange<Q> parse(String text) {
     int at = text.indexOf(AT);
-    Span span = Span.parse(at < 0 ? text : text.substring(0, at));
-    Integer power = powers().get(span.rest());
-    if (power == null || span.openAbove()) {
-      throw new ProblemException(
-          Problem.of(MaterialProblem.UNIT, text).with("units", String.join(", ", units())));
-    }
-    UnitsProblem.requireBetween(span.low(power), 0, LARGEST, kind.id());
     PropertyRange<Q> range =
-        PropertyRange.of(new QuantityRange<>(kind, span.low(power), span.high(power)), state);
+        PropertyRange.of(range(at < 0 ? text : text.substring(0, at), text), state);
+    require(range);
     return at < 0 ? range : range.at(temperature(text.substring(at + AT.length())));
   }
 
+  private QuantityRange<Q> range(String amount, String text) {
+    Span span = Span.parse(amount);
+    Integer power = powers().get(span.rest());
+    if (power != null && !span.openAbove()) {
+      return new QuantityRange<>(kind, span.low(power), span.high(power));
+    }
+    try {
+      return QuantityParser.localeFree().parseRange(amount, kind);
+    } catch (ProblemException e) {
+      throw new ProblemException(
+          Problem.of(MaterialProblem.UNIT, text).with("units", String.join(", ", units())));
+    }
+  }
+
   private static TemperatureRange temperature(String text) {
-    return new TemperatureType(TemperatureDefinition.NOT_STATED).parse(text).range();
+    return AT_TEMPERATURE.parse(text).range();
+  }
+
+  @Override
+  public void require(PropertyRange<Q> value) {
+    if (value.state() != state) {
+      throw new ProblemException(
+          Problem.of(MaterialProblem.STATE, CHECK.name(Words.of(value.state())))
+              .with("state", CHECK.name(Words.of(state))));
+    }
+    double low = value.range().lowSi();
+    if (!(low > 0 && value.range().highSi() <= LARGEST)) {
+      CHECK.between(low, Double.MIN_NORMAL, LARGEST, kind.id().replace('-', ' '));
+      CHECK.between(value.range().highSi(), low, LARGEST, kind.id().replace('-', ' '));
+    }
   }
 
   private Map<String, Integer> powers() {

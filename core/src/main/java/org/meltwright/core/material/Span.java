@@ -8,9 +8,9 @@ import org.meltwright.units.ProblemException;
 /**
  * A number, a range or a bound at the head of a text, and what follows it.
  *
- * <p>Read from "62 to 65 °C", "0.9 g/ml", "&gt;= 250 °C" and "&lt;= 20 g I2/100 g". Numbers stay
- * decimal until their unit has scaled them, so that 0.958 g/ml becomes 958 kg/m³ and not a
- * neighbour of it.
+ * <p>Read from "62 to 65 °C", "62–65 °C", "0.9 g/ml", "&gt;= 250 °C" and "&lt;= 20 g I2/100 g".
+ * Numbers stay decimal until their unit has scaled them, so that 0.958 g/ml becomes 958 kg/m³ and
+ * not a neighbour of it.
  */
 record Span(BigDecimal low, BigDecimal high, boolean openAbove, String rest) {
 
@@ -20,7 +20,8 @@ record Span(BigDecimal low, BigDecimal high, boolean openAbove, String rest) {
   private static final double SMALLEST = 1e-30;
   private static final double LARGEST = 1e30;
 
-  static Span parse(String text) {
+  static Span parse(String written) {
+    String text = withRangeWord(written);
     if (text.startsWith(">=")) {
       Span one = number(text.substring(2).strip());
       return new Span(one.low, one.low, true, one.rest);
@@ -35,6 +36,17 @@ record Span(BigDecimal low, BigDecimal high, boolean openAbove, String rest) {
     }
     Span second = number(first.rest.substring(RANGE_WORD.length()));
     return new Span(first.low, second.high, false, second.rest);
+  }
+
+  /** "62–65" is "62 to 65"; a hyphen may be a minus, so it is none. */
+  private static String withRangeWord(String text) {
+    int dash = text.indexOf('–');
+    return dash <= 0
+        ? text
+        : text.substring(0, dash).stripTrailing()
+            + " "
+            + RANGE_WORD
+            + text.substring(dash + 1).stripLeading();
   }
 
   private static Span number(String text) {

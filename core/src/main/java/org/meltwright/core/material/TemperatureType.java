@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.material;
 
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -8,7 +10,7 @@ import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.TemperatureRange;
 
 /** Temperatures with what was measured: "62 to 65 °C, capillary-range" or "≥ 250 °C, open cup". */
-record TemperatureType(@Nullable TemperatureDefinition usual)
+record TemperatureType(@Nullable TemperatureDefinition usual, Set<TemperatureDefinition> allowed)
     implements PropertyType<DefinedTemperature> {
 
   private static final String CELSIUS = "°C";
@@ -32,7 +34,25 @@ record TemperatureType(@Nullable TemperatureDefinition usual)
     if (word.isBlank() && usual != null) {
       return usual;
     }
-    return Words.parse(TemperatureDefinition.class, word.isBlank() ? text : word.strip());
+    TemperatureDefinition definition =
+        Words.parse(TemperatureDefinition.class, word.isBlank() ? text : word.strip());
+    requireAllowed(definition);
+    return definition;
+  }
+
+  @Override
+  public void require(DefinedTemperature value) {
+    requireAllowed(value.definition());
+  }
+
+  /** A drop point is no flash point. */
+  private void requireAllowed(TemperatureDefinition definition) {
+    if (!allowed.contains(definition)) {
+      String words =
+          allowed.stream().map(TemperatureDefinition::id).collect(Collectors.joining(", "));
+      throw new ProblemException(
+          Problem.of(MaterialProblem.WORD, definition.id()).with("words", words));
+    }
   }
 
   private static TemperaturePoint point(double value, Span span, String text) {

@@ -16,6 +16,11 @@ record TextType() implements PropertyType<String> {
   }
 
   @Override
+  public void require(String value) {
+    parse(value);
+  }
+
+  @Override
   public String format(String value) {
     return value;
   }

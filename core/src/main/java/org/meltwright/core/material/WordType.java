@@ -17,10 +17,21 @@ record WordType<V>(List<V> values, List<String> words) implements PropertyType<V
   public V parse(String text) {
     int place = words.indexOf(text);
     if (place < 0) {
-      throw new ProblemException(
-          Problem.of(MaterialProblem.WORD, text).with("words", String.join(", ", words)));
+      throw unknown(text);
     }
     return values.get(place);
+  }
+
+  @Override
+  public void require(V value) {
+    if (!values.contains(value)) {
+      throw unknown(value.toString());
+    }
+  }
+
+  private ProblemException unknown(String found) {
+    return new ProblemException(
+        Problem.of(MaterialProblem.WORD, found).with("words", String.join(", ", words)));
   }
 
   @Override

@@ -2,8 +2,12 @@
 package org.meltwright.core.mixture;
 
 import java.util.Arrays;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityKind;
 
 /** Checks and sums of plain amounts; all operations of this package count through it. */
 final class Amounts {
@@ -15,12 +19,22 @@ final class Amounts {
 
   private Amounts() {}
 
+  /** Returns a mass in kg; a refusal tells it in its own unit. */
+  static double require(Quantity<Mass> mass) {
+    double kilograms = QuantityKind.MASS.toSi(mass);
+    if (kilograms >= 0 && kilograms <= LARGEST) {
+      return kilograms + 0.0;
+    }
+    throw new ProblemException(Problem.of(MixtureProblem.AMOUNT, Bilingual.of(mass)));
+  }
+
   static double require(double amount, String unit) {
     if (amount >= 0 && amount <= LARGEST) {
       return amount + 0.0;
     }
     throw new ProblemException(
-        Problem.of(MixtureProblem.AMOUNT, unit.isEmpty() ? "" + amount : amount + " " + unit));
+        Problem.of(
+            MixtureProblem.AMOUNT, Bilingual.of(amount).plus(unit.isEmpty() ? "" : " " + unit)));
   }
 
   /** Returns the parts divided by their sum, in a new array; their order makes no difference. */
@@ -62,7 +76,7 @@ final class Amounts {
     }
     double total = ExactSum.rounded(sum, errors, parts);
     if (!(total >= SMALLEST_TOTAL)) {
-      throw new ProblemException(Problem.of(MixtureProblem.NO_PARTS, Double.toString(total)));
+      throw new ProblemException(Problem.of(MixtureProblem.NO_PARTS, Bilingual.of(total)));
     }
     return total;
   }

@@ -2,15 +2,19 @@
 package org.meltwright.core.mixture;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.DoubleStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.QuantityKind;
+import org.meltwright.units.QuantityFormatter;
 
 /**
  * How much of each of several mixes makes a whole with target shares.
@@ -35,6 +39,9 @@ import org.meltwright.units.QuantityKind;
  * <p>Immutable and thread-safe.
  */
 public final class Blend {
+
+  private static final int FEW_DIGITS = 4;
+  private static final int ALL_DIGITS = 16;
 
   private static final double EXACT = 1e-9;
 
@@ -99,9 +106,24 @@ public final class Blend {
   }
 
   static Problem outOfReach(ShareTarget target, double nearest) {
-    return Problem.of(MixtureProblem.OUT_OF_REACH, percent(target.share().value()))
-        .with("counted", target.what().name())
-        .with("nearest", percent(nearest));
+    double wanted = target.share().value();
+    int digits = FEW_DIGITS;
+    while (wanted != nearest && digits < ALL_DIGITS && isShownAlike(wanted, nearest, digits)) {
+      digits++;
+    }
+    return Problem.of(MixtureProblem.OUT_OF_REACH, inWords(wanted, digits))
+        .with("counted", target.what().inWords())
+        .with("nearest", inWords(nearest, digits));
+  }
+
+  private static boolean isShownAlike(double one, double other, int digits) {
+    return inWords(one, digits).equals(inWords(other, digits));
+  }
+
+  private static Bilingual inWords(double share, int digits) {
+    MassFraction fraction = MassFraction.of(Amounts.clamp(share));
+    QuantityFormatter few = QuantityFormatter.ofSignificantDigits(digits);
+    return Bilingual.of(reader -> few.withLocale(reader).format(fraction));
   }
 
   private static String percent(double share) {
@@ -151,7 +173,7 @@ public final class Blend {
    * @throws ProblemException if the total is negative or not finite
    */
   public List<Mixture> amounts(Quantity<Mass> total) {
-    return amountsKilograms(QuantityKind.MASS.toSi(total));
+    return amountsKilograms(Amounts.require(total));
   }
 
   /**
@@ -168,7 +190,7 @@ public final class Blend {
           Problem.of(MixtureProblem.NOT_IN_MIX, components.get(index).toString())
               .with("materials", composition().toString()));
     }
-    return amountsKilograms(QuantityKind.MASS.toSi(mass) / shares[index]);
+    return amountsKilograms(Amounts.require(mass) / shares[index]);
   }
 
   private List<Mixture> amountsKilograms(double total) {
@@ -192,5 +214,24 @@ public final class Blend {
       text.step(percent(shares[i]) + " of " + components.get(i));
     }
     return text.build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Blend that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(components, DoubleStream.of(shares).boxed().toList());
+  }
+
+  @Override
+  public String toString() {
+    return "blend of " + components + " by " + Arrays.toString(shares);
   }
 }

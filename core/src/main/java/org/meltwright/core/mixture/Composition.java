@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialState;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Density;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.Limit;
@@ -98,7 +99,8 @@ public final class Composition {
     requireSameCount(materials.size(), percents.length);
     double total = ExactSum.of(percents);
     if (!(Math.abs(total - 100) <= PERCENT_SLACK)) {
-      throw new ProblemException(Problem.of(MixtureProblem.NOT_A_WHOLE, total + " %"));
+      throw new ProblemException(
+          Problem.of(MixtureProblem.NOT_A_WHOLE, Bilingual.of(total).plus(" %")));
     }
     return ofParts(materials, percents);
   }
@@ -125,6 +127,15 @@ public final class Composition {
       masses[i] = volumes[i] * densities.middle(i);
     }
     return ofParts(materials, masses);
+  }
+
+  /**
+   * Starts a composition of parts by mass, each named next to its material.
+   *
+   * @return a builder without parts
+   */
+  public static Builder builder() {
+    return new Builder();
   }
 
   /**
@@ -430,8 +441,8 @@ public final class Composition {
     double there = lines.requireHeld(from).sumOver(from, massFractions);
     if (Limit.exceeds(share.value(), there)) {
       throw new ProblemException(
-          Problem.of(MixtureProblem.MORE_THAN_THERE_IS, share.toString())
-              .with("most", MassFraction.of(Amounts.clamp(there)).toString()));
+          Problem.of(MixtureProblem.MORE_THAN_THERE_IS, Bilingual.of(share))
+              .with("most", Bilingual.of(MassFraction.of(Amounts.clamp(there)))));
     }
     double[] rest = massFractions.clone();
     lines.reduce(rest, from, Math.max(0, there - share.value()));
@@ -441,9 +452,9 @@ public final class Composition {
     double reached = result.massFractionValue(to);
     if (Limit.exceeds(reached, cap.value())) {
       throw new ProblemException(
-          Problem.of(MixtureProblem.ABOVE_CAP, MassFraction.of(reached).toString())
+          Problem.of(MixtureProblem.ABOVE_CAP, Bilingual.of(MassFraction.of(reached)))
               .with("material", to.toString())
-              .with("cap", cap.toString()));
+              .with("cap", Bilingual.of(cap)));
     }
     return result;
   }
@@ -499,5 +510,41 @@ public final class Composition {
           String.format(Locale.ROOT, "%s %.3f %%", materials().get(i), massFractions[i] * 100));
     }
     return text.toString();
+  }
+
+  /**
+   * Gathers the parts of a composition; not thread-safe.
+   *
+   * <p>Compared by identity: a builder changes.
+   */
+  public static final class Builder {
+
+    private final List<Material> materials = new ArrayList<>();
+    private final List<Double> parts = new ArrayList<>();
+
+    private Builder() {}
+
+    /**
+     * Adds a part; parts of a material that is there already are added up.
+     *
+     * @param material the material
+     * @param byMass how much of it, in any unit that all parts share; zero or more
+     * @return this builder
+     */
+    public Builder part(Material material, double byMass) {
+      materials.add(material);
+      parts.add(byMass);
+      return this;
+    }
+
+    /**
+     * Puts the parts together.
+     *
+     * @return the composition, in the order of the parts
+     * @throws ProblemException if a part is negative or not finite, or none is above zero
+     */
+    public Composition build() {
+      return ofParts(materials, parts.stream().mapToDouble(Double::doubleValue).toArray());
+    }
   }
 }

@@ -1,6 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.mixture;
 
+import static org.meltwright.core.mixture.MixtureProblem.CHECK;
+
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +24,6 @@ import org.meltwright.units.Density;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityRange;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * The state of matter that volumes are counted in, and where the densities come from.
@@ -97,8 +99,8 @@ public final class DensityBasis {
    * @throws org.meltwright.units.ProblemException if the expansion lies outside
    */
   public static DensityBasis meltAt(TemperaturePoint temperature, NumberRange expansionPerKelvin) {
-    UnitsProblem.requireBetween(expansionPerKelvin.low(), 0, LARGEST_EXPANSION, EXPANSION);
-    UnitsProblem.requireBetween(expansionPerKelvin.high(), 0, LARGEST_EXPANSION, EXPANSION);
+    CHECK.between(expansionPerKelvin.low(), 0, LARGEST_EXPANSION, EXPANSION);
+    CHECK.between(expansionPerKelvin.high(), 0, LARGEST_EXPANSION, EXPANSION);
     return new DensityBasis(
         MaterialState.LIQUID, ByMaterial.none(), temperature, expansionPerKelvin);
   }
@@ -366,5 +368,24 @@ public final class DensityBasis {
       volume += shares[i] / density.applyAsDouble(i);
     }
     return 1 / volume;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof DensityBasis that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<@Nullable Object> stated() {
+    return Arrays.asList(state, stated, temperature, expansionPerKelvin);
+  }
+
+  @Override
+  public String toString() {
+    return "density by " + state;
   }
 }

@@ -1,9 +1,14 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.mixture;
 
+import static org.meltwright.core.mixture.MixtureProblem.CHECK;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * The densities of the materials of a composition, looked up once, for calculations in a loop.
@@ -64,8 +69,9 @@ public final class DensityTable {
     }
     double[] middle = new double[low.length];
     for (int i = 0; i < low.length; i++) {
-      UnitsProblem.requireBetween(low[i], LIGHTEST, HEAVIEST, "density in kg/m³");
-      UnitsProblem.requireBetween(high[i], low[i], HEAVIEST, "density in kg/m³");
+      CHECK.between(low[i], LIGHTEST, HEAVIEST, "density in kg/m³");
+      CHECK.between(high[i], LIGHTEST, HEAVIEST, "density in kg/m³");
+      CHECK.ordered(low[i], high[i], "density in kg/m³");
       middle[i] = low[i] + (high[i] - low[i]) / 2;
     }
     return new DensityTable(low.clone(), middle, high.clone());
@@ -123,5 +129,28 @@ public final class DensityTable {
    */
   public double high(int index) {
     return high[index];
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof DensityTable that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(
+        DoubleStream.of(low).boxed().toList(),
+        DoubleStream.of(middle).boxed().toList(),
+        DoubleStream.of(high).boxed().toList(),
+        DoubleStream.of(volumes).boxed().toList());
+  }
+
+  @Override
+  public String toString() {
+    return "densities " + Arrays.toString(middle);
   }
 }

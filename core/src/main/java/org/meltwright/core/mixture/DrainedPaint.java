@@ -1,11 +1,15 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.mixture;
 
+import java.util.List;
 import javax.measure.Quantity;
+import javax.measure.Unit;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Limit;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
@@ -49,33 +53,32 @@ public final class DrainedPaint {
    *     than it held of oil
    */
   public static DrainedPaint of(Material paint, Quantity<Mass> before, Quantity<Mass> after) {
-    return new DrainedPaint(paint, QuantityKind.MASS.toSi(before), QuantityKind.MASS.toSi(after));
+    return new DrainedPaint(paint, before, after);
   }
 
-  private DrainedPaint(Material paint, double before, double after) {
-    Amounts.require(before, "kg");
-    if (!(after > 0)) {
-      throw new ProblemException(Problem.of(MixtureProblem.AMOUNT, after + " kg"));
-    }
-    if (Limit.exceeds(after, before)) {
-      throw new ProblemException(
-          Problem.of(MixtureProblem.MORE_THAN_THERE_IS, after + " kg")
-              .with("most", before + " kg"));
-    }
+  private DrainedPaint(Material paint, Quantity<Mass> before, Quantity<Mass> after) {
     this.paint = paint;
-    this.beforeKilograms = before;
-    this.afterKilograms = after;
-    this.oilLeft = oilLeft(ShareOf.FREE_OIL.contentOf(paint));
+    this.beforeKilograms = Amounts.require(before);
+    this.afterKilograms = Amounts.require(after);
+    if (!(afterKilograms > 0)) {
+      throw new ProblemException(Problem.of(MixtureProblem.AMOUNT, Bilingual.of(after)));
+    }
+    if (Limit.exceeds(afterKilograms, beforeKilograms)) {
+      throw new ProblemException(
+          Problem.of(MixtureProblem.MORE_THAN_THERE_IS, Bilingual.of(after))
+              .with("most", Bilingual.of(before)));
+    }
+    this.oilLeft = oilLeft(ShareOf.FREE_OIL.contentOf(paint), after.getUnit());
   }
 
-  private MassFractionRange oilLeft(MassFractionRange oil) {
+  private MassFractionRange oilLeft(MassFractionRange oil, Unit<Mass> told) {
     double lost = beforeKilograms - afterKilograms;
     double most = oil.high().value() * beforeKilograms;
     if (Limit.exceeds(lost, most)) {
       throw new ProblemException(
-          Problem.of(MixtureProblem.DRAINED_TOO_MUCH, lost + " kg")
-              .with("counted", ShareOf.FREE_OIL.name())
-              .with("most", most + " kg"));
+          Problem.of(MixtureProblem.DRAINED_TOO_MUCH, Bilingual.of(QuantityKind.MASS, lost, told))
+              .with("counted", ShareOf.FREE_OIL.inWords())
+              .with("most", Bilingual.of(QuantityKind.MASS, most, told)));
     }
     double low = (oil.low().value() * beforeKilograms - lost) / afterKilograms;
     double high = (most - lost) / afterKilograms;
@@ -135,5 +138,24 @@ public final class DrainedPaint {
 
   private static double factor(MassFraction now, MassFraction then) {
     return then.value() > 0 ? now.value() / then.value() : 0;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof DrainedPaint that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(paint, beforeKilograms, afterKilograms, oilLeft);
+  }
+
+  @Override
+  public String toString() {
+    return paint + " drained from " + beforeKilograms + " kg to " + afterKilograms + " kg";
   }
 }

@@ -8,6 +8,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 import org.meltwright.core.material.Material;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.Limit;
 import org.meltwright.units.MassFraction;
@@ -57,7 +58,7 @@ public record Mixture(Composition composition, double massKilograms) {
    * @throws ProblemException if the mass is negative or not finite
    */
   public static Mixture of(Composition composition, Quantity<Mass> mass) {
-    return new Mixture(composition, QuantityKind.MASS.toSi(mass));
+    return new Mixture(composition, Amounts.require(mass));
   }
 
   /**
@@ -148,6 +149,18 @@ public record Mixture(Composition composition, double massKilograms) {
   }
 
   /**
+   * Returns what comes of adding some of one material.
+   *
+   * @param material what is added
+   * @param mass how much of it
+   * @return the whole
+   * @throws ProblemException if the mass is negative or not finite, or both are empty
+   */
+  public Mixture plus(Material material, Quantity<Mass> mass) {
+    return plus(of(material, mass));
+  }
+
+  /**
    * Returns the same composition in another amount.
    *
    * @param mass how much
@@ -177,7 +190,7 @@ public record Mixture(Composition composition, double massKilograms) {
    * @throws ProblemException if more is taken than there is
    */
   public Mixture minus(Quantity<Mass> mass) {
-    return new Mixture(composition, rest(QuantityKind.MASS.toSi(mass), massKilograms));
+    return new Mixture(composition, rest(mass, massKilograms));
   }
 
   /**
@@ -196,15 +209,16 @@ public record Mixture(Composition composition, double massKilograms) {
     for (int i = 0; i < masses.length; i++) {
       masses[i] = massKilograms * composition.massFractionValue(i);
     }
-    lines.reduce(
-        masses, material, rest(QuantityKind.MASS.toSi(mass), lines.sumOver(material, masses)));
+    lines.reduce(masses, material, rest(mass, lines.sumOver(material, masses)));
     return new Mixture(composition.withParts(masses), ExactSum.of(masses));
   }
 
-  private static double rest(double taken, double there) {
-    if (Limit.exceeds(Amounts.require(taken, "kg"), there)) {
+  private static double rest(Quantity<Mass> leaves, double there) {
+    double taken = Amounts.require(leaves);
+    if (Limit.exceeds(taken, there)) {
       throw new ProblemException(
-          Problem.of(MixtureProblem.MORE_THAN_THERE_IS, taken + " kg").with("most", there + " kg"));
+          Problem.of(MixtureProblem.MORE_THAN_THERE_IS, Bilingual.of(leaves))
+              .with("most", Bilingual.of(QuantityKind.MASS, there, leaves.getUnit())));
     }
     return Math.max(0, there - taken);
   }
@@ -218,7 +232,7 @@ public record Mixture(Composition composition, double massKilograms) {
    */
   public List<Mixture> split(MassFraction... shares) {
     double[] masses = Arrays.stream(shares).mapToDouble(s -> s.value() * massKilograms).toArray();
-    double left = rest(ExactSum.of(masses), massKilograms);
+    double left = rest(QuantityKind.MASS.ofSi(ExactSum.of(masses)), massKilograms);
     List<Mixture> parts = new ArrayList<>();
     Arrays.stream(masses).forEach(m -> parts.add(new Mixture(composition, m)));
     parts.add(new Mixture(composition, left));

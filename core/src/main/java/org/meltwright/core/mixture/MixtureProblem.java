@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.mixture;
 
+import org.meltwright.units.Check;
 import org.meltwright.units.ProblemCode;
 
 /**
@@ -46,6 +47,9 @@ public enum MixtureProblem implements ProblemCode {
   CONSTITUENTS_UNKNOWN("mixture.constituents-unknown"),
   /** More was lost in draining than there was of it. */
   DRAINED_TOO_MUCH("mixture.drained-too-much");
+
+  /** The guards of this package. */
+  static final Check CHECK = Check.beside(MixtureProblem.class);
 
   private final String id;
 

@@ -1,7 +1,10 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.mixture;
 
+import static org.meltwright.core.mixture.MixtureProblem.CHECK;
+
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.Material;
@@ -11,7 +14,6 @@ import org.meltwright.core.material.NumberRange;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.SourceKind;
-import org.meltwright.units.UnitsProblem;
 import org.meltwright.units.VolumeFraction;
 
 /**
@@ -175,7 +177,7 @@ public final class PigmentVolume {
     double voids =
         Amounts.require(oilAbsorption, "g/100 g")
             / 100
-            * UnitsProblem.requireBetween(kilogramsPerCubicMetre, LEAST_DENSITY, MOST, "density")
+            * CHECK.between(kilogramsPerCubicMetre, LEAST_DENSITY, MOST, "density")
             / OIL_KILOGRAMS_PER_CUBIC_METRE;
     return VolumeFraction.of(1 / (1 + voids));
   }
@@ -283,5 +285,24 @@ public final class PigmentVolume {
     }
     return Composition.blend(
         parts.stream().map(p -> Constituents.expanded(p.material())).toList(), shares);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof PigmentVolume that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(solids, basis, low, central, high, ofWhole);
+  }
+
+  @Override
+  public String toString() {
+    return "pigment volume concentration " + central + " of " + solids;
   }
 }

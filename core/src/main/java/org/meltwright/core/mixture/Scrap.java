@@ -6,7 +6,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.units.MassFraction;
-import org.meltwright.units.QuantityKind;
 
 /**
  * An amount of which a share is known only within bounds, such as scrapings of mixed colours.
@@ -56,7 +55,7 @@ public record Scrap(double massKilograms, MassFractionRange share) {
    * @throws org.meltwright.units.ProblemException if the mass is negative or not finite
    */
   public static Scrap of(Quantity<Mass> mass, MassFractionRange share) {
-    return new Scrap(QuantityKind.MASS.toSi(mass), share);
+    return new Scrap(Amounts.require(mass), share);
   }
 
   /**

@@ -12,6 +12,7 @@ import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.MaterialRole;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -146,6 +147,11 @@ public final class ShareOf {
     return name;
   }
 
+  /** What it is called, with the German name of what this library counts. */
+  Bilingual inWords() {
+    return MixtureProblem.CHECK.name(name);
+  }
+
   /**
    * Returns the same share, where a calculation needs one number, at the low end of its range.
    *
@@ -214,7 +220,8 @@ public final class ShareOf {
     }
     if (isUnstatedMix(material)) {
       throw new ProblemException(
-          Problem.of(MixtureProblem.CONSTITUENTS_UNKNOWN, material.id()).with("counted", name));
+          Problem.of(MixtureProblem.CONSTITUENTS_UNKNOWN, material.id())
+              .with("counted", inWords()));
     }
     double low = 0;
     double high = 0;

@@ -1,16 +1,19 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.planning;
 
+import static org.meltwright.core.planning.PlanningProblem.CHECK;
+
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import org.joda.money.BigMoneyProvider;
 import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.cost.BreakEven;
 import org.meltwright.core.cost.ExactMoney;
 import org.meltwright.core.cost.Rate;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * What a class costs, what each student must pay, and how many must come.
@@ -57,7 +60,7 @@ public final class ClassBudget {
       BigMoneyProvider materials,
       BigMoneyProvider perStudent,
       BigMoneyProvider fixed) {
-    UnitsProblem.requireBetween(students, 1, 1e6, "number of students");
+    CHECK.between(students, 1, 1e6, "number of students");
     ExactMoney none = ExactMoney.zero(materials.toBigMoney().getCurrencyUnit());
     return new ClassBudget(
         students,
@@ -109,8 +112,7 @@ public final class ClassBudget {
    * @throws ProblemException if the step is not above zero or in another currency
    */
   public Money fee(Rate margin, Money step) {
-    UnitsProblem.requireBetween(
-        step.getAmount().doubleValue(), 1e-9, 1e9, "step that a fee is rounded to");
+    CHECK.between(step.getAmount().doubleValue(), 1e-9, 1e9, "step that a fee is rounded to");
     BigDecimal steps =
         costPerStudent()
             .plus(margin.of(costPerStudent()))
@@ -146,5 +148,24 @@ public final class ClassBudget {
         .formula("cost = (materials + students × each + fixed) ÷ students")
         .step(total() + " ÷ " + students + " = " + costPerStudent().toMoney())
         .build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof ClassBudget that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(students, materials, perStudent, fixed);
+  }
+
+  @Override
+  public String toString() {
+    return "budget for " + students + " students: " + materials + " + " + fixed;
   }
 }

@@ -1,18 +1,20 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.planning;
 
+import static org.meltwright.core.planning.PlanningProblem.CHECK;
+
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.units.Limit;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * What a class needs: people × pieces × sizes × layers, what stays in their tins, and a spare.
@@ -56,7 +58,7 @@ public final class ClassPlan {
    * @throws ProblemException if nobody comes
    */
   public static ClassPlan of(int people, List<Piece> pieces, Coverage coverage) {
-    UnitsProblem.requireBetween(people, 1, 1e6, "number of people");
+    CHECK.between(people, 1, 1e6, "number of people");
     return new ClassPlan(people, List.copyOf(pieces), coverage, 0, 0, List.of());
   }
 
@@ -83,8 +85,7 @@ public final class ClassPlan {
    * @throws ProblemException if the mass is below zero
    */
   public ClassPlan withLeftInTins(Quantity<Mass> perPerson) {
-    double kilograms = QuantityKind.MASS.toSi(perPerson);
-    UnitsProblem.requireBetween(kilograms, 0, 1e3, "mass left in tins in kg");
+    double kilograms = CHECK.between(perPerson, 0, 1e3, "mass left in tins");
     return new ClassPlan(people, pieces, coverage, kilograms, spare, colours);
   }
 
@@ -96,7 +97,7 @@ public final class ClassPlan {
    * @throws ProblemException if the share is below zero
    */
   public ClassPlan withSpare(double share) {
-    UnitsProblem.requireBetween(share, 0, 10, "spare share");
+    CHECK.between(share, 0, 10, "spare share");
     return new ClassPlan(people, pieces, coverage, leftInTinsKilograms, share, colours);
   }
 
@@ -222,5 +223,24 @@ public final class ClassPlan {
         .step(kilograms(coverage.kilograms(squareMetres())) + " for the area, losses included")
         .step(kilograms(totalKilograms()) + " in all")
         .build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof ClassPlan that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(people, pieces, coverage, leftInTinsKilograms, spare, colours);
+  }
+
+  @Override
+  public String toString() {
+    return "class of " + people + ", " + pieces;
   }
 }

@@ -1,18 +1,21 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.planning;
 
+import static org.meltwright.core.planning.PlanningProblem.CHECK;
+
+import java.util.List;
 import java.util.Locale;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.units.Density;
 import org.meltwright.units.Limit;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 import org.meltwright.units.VolumeFraction;
 
 /**
@@ -59,10 +62,9 @@ public final class Coverage {
    */
   public static Coverage of(Quantity<Length> film, int layers, Quantity<Density> density) {
     return new Coverage(
-        UnitsProblem.requireBetween(
-            QuantityKind.LENGTH.toSi(film), 1e-9, 1, "thickness of a film in m"),
-        (int) UnitsProblem.requireBetween(layers, 1, 1e6, "number of layers"),
-        UnitsProblem.requireBetween(QuantityKind.DENSITY.toSi(density), 1, 1e5, "density in kg/m³"),
+        CHECK.between(film, 1e-9, 1, "thickness of a film"),
+        (int) CHECK.between(layers, 1, 1e6, "number of layers"),
+        CHECK.between(density, 1, 1e5, "density"),
         0,
         1,
         1);
@@ -92,7 +94,7 @@ public final class Coverage {
    * @throws ProblemException if the share cannot be
    */
   public Coverage withLoss(double lost) {
-    UnitsProblem.requireBetween(lost, 0, 0.99, "share that is lost");
+    CHECK.between(lost, 0, 0.99, "share that is lost");
     return new Coverage(
         filmMetres,
         layers,
@@ -111,8 +113,7 @@ public final class Coverage {
    * @throws ProblemException if the mass is below zero or the area not above zero
    */
   public Coverage withAbsorbentGround(Quantity<Mass> mass, Quantity<Area> area) {
-    double kilograms = QuantityKind.MASS.toSi(mass);
-    UnitsProblem.requireBetween(kilograms, 0, 1e6, "mass that the ground drinks in kg");
+    double kilograms = CHECK.between(mass, 0, 1e6, "mass that the ground drinks");
     return new Coverage(
         filmMetres,
         layers,
@@ -130,7 +131,7 @@ public final class Coverage {
    * @throws ProblemException if the share is zero
    */
   public Coverage withSolids(VolumeFraction stays) {
-    UnitsProblem.requireBetween(stays.value(), 1e-6, 1, "share of volume that stays");
+    CHECK.between(stays.value(), 1e-6, 1, "share of volume that stays");
     return new Coverage(
         filmMetres,
         layers,
@@ -141,7 +142,7 @@ public final class Coverage {
   }
 
   private static double squareMetres(Quantity<Area> area) {
-    return UnitsProblem.requireBetween(QuantityKind.AREA.toSi(area), 1e-9, 1e9, "area in m²");
+    return CHECK.between(area, 1e-9, 1e9, "area");
   }
 
   /**
@@ -203,8 +204,7 @@ public final class Coverage {
    * @throws ProblemException if the area or the mass is not above zero
    */
   public long cakes(Quantity<Area> area, Quantity<Mass> cake) {
-    double each = QuantityKind.MASS.toSi(cake);
-    UnitsProblem.requireBetween(each, 1e-9, 1e9, "mass of a cake in kg");
+    double each = CHECK.between(cake, 1e-9, 1e9, "mass of a cake");
     return wholeUp(kilograms(squareMetres(area)) / each);
   }
 
@@ -221,8 +221,7 @@ public final class Coverage {
    * @throws ProblemException if the mass is below zero
    */
   public Quantity<Area> area(Quantity<Mass> mass) {
-    double kilograms = QuantityKind.MASS.toSi(mass);
-    UnitsProblem.requireBetween(kilograms, 0, 1e9, "mass in kg");
+    double kilograms = CHECK.between(mass, 0, 1e9, "mass");
     return QuantityKind.AREA.ofSi(kilograms / kilogramsPerSquareMetre());
   }
 
@@ -234,8 +233,7 @@ public final class Coverage {
    * @throws ProblemException if the volume is below zero
    */
   public Quantity<Area> areaOfVolume(Quantity<Volume> volume) {
-    double cubicMetres = QuantityKind.VOLUME.toSi(volume);
-    UnitsProblem.requireBetween(cubicMetres, 0, 1e6, "volume in m³");
+    double cubicMetres = CHECK.between(volume, 0, 1e6, "volume");
     return QuantityKind.AREA.ofSi(
         cubicMetres * densityKilogramsPerCubicMetre / kilogramsPerSquareMetre());
   }
@@ -257,5 +255,30 @@ public final class Coverage {
         .formula("mass = area × (density × film × layers ÷ solids + drunk) ÷ transferred")
         .step(String.format(Locale.ROOT, "%.4f kg", kilograms(squareMetres(area))))
         .build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Coverage that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(
+        filmMetres,
+        layers,
+        densityKilogramsPerCubicMetre,
+        drunkKilogramsPerSquareMetre,
+        transferred,
+        solids);
+  }
+
+  @Override
+  public String toString() {
+    return layers + " layers of " + filmMetres + " m";
   }
 }

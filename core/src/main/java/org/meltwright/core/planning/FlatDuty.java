@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.planning;
 
+import static org.meltwright.core.planning.PlanningProblem.CHECK;
+
 import java.util.Collections;
 import java.util.List;
 import java.util.Set;
@@ -8,7 +10,6 @@ import java.util.TreeSet;
 import org.joda.money.BigMoneyProvider;
 import org.meltwright.core.cost.ExactMoney;
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * Duty of one amount on an order that holds any goods of a kind, however much of them.
@@ -46,8 +47,8 @@ public record FlatDuty(Set<String> materials, ExactMoney amount) {
    */
   public FlatDuty {
     materials = Collections.unmodifiableSet(new TreeSet<>(materials));
-    UnitsProblem.requireBetween(materials.size(), 1, 1e6, "materials of a flat duty");
-    materials.forEach(m -> UnitsProblem.requireName(m, "material of a flat duty"));
+    CHECK.between(materials.size(), 1, 1e6, "materials of a flat duty");
+    materials.forEach(m -> CHECK.named(m, "material of a flat duty"));
     if (amount.isNegative()) {
       throw PlanningProblem.exception(PlanningProblem.AMOUNT_NEGATIVE, amount);
     }

@@ -1,10 +1,10 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.planning;
 
+import static org.meltwright.core.planning.PlanningProblem.CHECK;
+
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
-import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * How much of a material is wanted, and how much of it is on the shelf.
@@ -36,8 +36,8 @@ public record Need(String material, double neededKilograms, double stockKilogram
    *     finite
    */
   public Need {
-    UnitsProblem.requireBetween(neededKilograms, 0, 1e6, "need of " + material + " in kg");
-    UnitsProblem.requireBetween(stockKilograms, 0, 1e6, "stock of " + material + " in kg");
+    CHECK.between(neededKilograms, 0, 1e6, "need in kg", material);
+    CHECK.between(stockKilograms, 0, 1e6, "stock in kg", material);
   }
 
   /**
@@ -50,7 +50,7 @@ public record Need(String material, double neededKilograms, double stockKilogram
    *     finite
    */
   public static Need of(String material, Quantity<Mass> needed) {
-    return new Need(material, QuantityKind.MASS.toSi(needed), 0);
+    return new Need(material, CHECK.between(needed, 0, 1e6, "need", material), 0);
   }
 
   /**
@@ -62,7 +62,7 @@ public record Need(String material, double neededKilograms, double stockKilogram
    *     finite
    */
   public Need withStock(Quantity<Mass> stock) {
-    return new Need(material, neededKilograms, QuantityKind.MASS.toSi(stock));
+    return new Need(material, neededKilograms, CHECK.between(stock, 0, 1e6, "stock", material));
   }
 
   /**

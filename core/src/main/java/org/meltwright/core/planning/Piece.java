@@ -1,12 +1,12 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.planning;
 
+import static org.meltwright.core.planning.PlanningProblem.CHECK;
+
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * Pieces of one size that each person of a class makes.
@@ -34,8 +34,8 @@ public record Piece(int count, double squareMetres) {
    * @throws ProblemException if there is none or it has no area
    */
   public Piece {
-    UnitsProblem.requireBetween(count, 1, 1e6, "number of pieces");
-    UnitsProblem.requireBetween(squareMetres, 1e-9, 1e6, "area of a piece in m²");
+    CHECK.between(count, 1, 1e6, "number of pieces");
+    CHECK.between(squareMetres, 1e-9, 1e6, "area of a piece in m²");
   }
 
   /**
@@ -47,7 +47,7 @@ public record Piece(int count, double squareMetres) {
    * @throws ProblemException if there is none or it has no area
    */
   public static Piece of(int count, Quantity<Area> area) {
-    return new Piece(count, QuantityKind.AREA.toSi(area));
+    return new Piece(count, CHECK.between(area, 1e-9, 1e6, "area of a piece"));
   }
 
   /**
@@ -60,7 +60,10 @@ public record Piece(int count, double squareMetres) {
    * @throws ProblemException if there is none or it has no area
    */
   public static Piece of(int count, Quantity<Length> width, Quantity<Length> height) {
-    return new Piece(count, QuantityKind.LENGTH.toSi(width) * QuantityKind.LENGTH.toSi(height));
+    return new Piece(
+        count,
+        CHECK.between(width, 1e-6, 1e6, "width of a piece")
+            * CHECK.between(height, 1e-6, 1e6, "height of a piece"));
   }
 
   /**

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.planning;
 
+import org.meltwright.units.Bilingual;
+import org.meltwright.units.Check;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemCode;
 import org.meltwright.units.ProblemException;
@@ -39,6 +41,9 @@ public enum PlanningProblem implements ProblemCode {
   /** Shares that make more than the whole. */
   SHARES("planning.shares");
 
+  /** The guards of this package. */
+  static final Check CHECK = Check.beside(PlanningProblem.class);
+
   private final String id;
 
   PlanningProblem(String id) {
@@ -51,6 +56,8 @@ public enum PlanningProblem implements ProblemCode {
   }
 
   static ProblemException exception(PlanningProblem code, Object found) {
-    return new ProblemException(Problem.of(code, found.toString()));
+    String english = found.toString(); // money or a number: both print with a point
+    return new ProblemException(
+        Problem.of(code, new Bilingual(english, english.replace('.', ','))));
   }
 }

@@ -2,6 +2,7 @@
 package org.meltwright.core.planning;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -146,15 +147,12 @@ final class PurchaseBook {
 
   private long millionths(ExactMoney money) {
     ExactMoney same = ExactMoney.zero(currency).plus(money);
-    long amount =
-        same.toBigMoney(MILLIONTHS, RoundingMode.HALF_UP)
-            .getAmount()
-            .unscaledValue()
-            .longValueExact();
-    if (amount > MOST_MILLIONTHS) {
+    BigInteger amount =
+        same.toBigMoney(MILLIONTHS, RoundingMode.HALF_UP).getAmount().unscaledValue();
+    if (amount.compareTo(BigInteger.valueOf(MOST_MILLIONTHS)) > 0) {
       throw PlanningProblem.exception(PlanningProblem.TOO_DEAR, money);
     }
-    return amount;
+    return amount.longValueExact();
   }
 
   /** Writes out the plan that a search came to. */

@@ -3,6 +3,7 @@ package org.meltwright.core.planning;
 
 import java.util.List;
 import org.joda.money.Money;
+import org.meltwright.core.cost.ExactMoney;
 
 /**
  * What to buy from one supplier.
@@ -44,6 +45,11 @@ public record SupplierOrder(
    */
   public SupplierOrder {
     lines = List.copyOf(lines);
+    ExactMoney sum = ExactMoney.of(freight).plus(ExactMoney.of(handling));
+    sum = sum.plus(ExactMoney.of(flatDuty));
+    for (PurchaseLine line : lines) {
+      sum = sum.plus(ExactMoney.of(line.amount()));
+    }
   }
 
   /**
@@ -52,7 +58,9 @@ public record SupplierOrder(
    * @return packages, carriage, handling and flat duties
    */
   public Money total() {
-    Money goods = Money.total(lines.stream().map(PurchaseLine::amount).toList());
-    return goods.plus(freight).plus(handling).plus(flatDuty);
+    return freight
+        .plus(handling)
+        .plus(flatDuty)
+        .plus(lines.stream().map(PurchaseLine::amount).toList());
   }
 }

@@ -1,7 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.source;
 
-import org.meltwright.units.UnitsProblem;
+import static org.meltwright.core.source.Checks.CHECK;
 
 /**
  * What a reader can look up: a title, where in it, and when it appeared.
@@ -63,10 +63,10 @@ public record Source(String id, String title, String locator, String year, Sourc
    *     {@link #NOT_STATED}
    */
   public Source {
-    UnitsProblem.requireName(id, "id of a source");
-    UnitsProblem.requireName(title, "title of a source");
-    UnitsProblem.requireName(locator, "locator of a source");
-    UnitsProblem.requireName(year, "year of a source");
+    CHECK.named(id, "id of a source");
+    CHECK.named(title, "title of a source");
+    CHECK.named(locator, "locator of a source");
+    CHECK.named(year, "year of a source");
   }
 
   /**

@@ -1,10 +1,11 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.source;
 
+import static org.meltwright.core.source.Checks.CHECK;
+
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * A value together with where it comes from, how it is known, and whether a rule may use it.
@@ -143,7 +144,7 @@ public final class Sourced<V> {
    * @throws org.meltwright.units.ProblemException if the reason is blank
    */
   public Sourced<V> barredFromRules(String reason) {
-    UnitsProblem.requireName(reason, "why no rule may use it");
+    CHECK.named(reason, "why no rule may use it");
     return new Sourced<>(value, source, knowledge, note, preferredBecause, reason);
   }
 

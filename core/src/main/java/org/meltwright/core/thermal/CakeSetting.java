@@ -1,10 +1,13 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.thermal.EstimateInput.Corner;
 import org.meltwright.core.thermal.EstimateInput.Direction;
@@ -13,7 +16,6 @@ import org.meltwright.units.Estimate;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityRange;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * How long a cast cake takes until it is solid throughout and can leave its mould, as an estimate:
@@ -78,9 +80,9 @@ public final class CakeSetting {
       TemperaturePoint pour,
       Surroundings surroundings,
       Faces faces) {
-    UnitsProblem.requireBetween(pour.celsius(), -100, 1000, "temperature of pouring in °C");
-    UnitsProblem.requireBetween(thickness.lowSi(), 1e-4, 1, "thickness of the cake in m");
-    UnitsProblem.requireBetween(thickness.highSi(), 1e-4, 1, "thickness of the cake in m");
+    CHECK.between(pour.celsius(), -100, 1000, "temperature of pouring in °C");
+    CHECK.between(thickness.lowSi(), 1e-4, 1, "thickness of the cake in m");
+    CHECK.between(thickness.highSi(), 1e-4, 1, "thickness of the cake in m");
     return new CakeSetting(melt, thickness, pour, surroundings, faces);
   }
 
@@ -198,5 +200,24 @@ public final class CakeSetting {
     melt.assumed().forEach(a -> builder.warning("Assumed, not stated: " + a + "."));
     melt.sources().forEach(builder::source);
     return builder.build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof CakeSetting that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(melt, thickness, transfer, pour, air, faces);
+  }
+
+  @Override
+  public String toString() {
+    return "setting of a cake poured at " + pour + " in air of " + air;
   }
 }

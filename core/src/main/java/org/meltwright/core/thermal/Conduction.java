@@ -1,13 +1,15 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
 import org.apache.commons.numbers.gamma.Erf;
 import org.apache.commons.numbers.gamma.Erfc;
 import org.apache.commons.numbers.gamma.Erfcx;
 import org.apache.commons.numbers.gamma.InverseErf;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * Exact solutions for bodies that cool without freezing.
@@ -47,9 +49,9 @@ public final class Conduction {
    * @return the Biot number; 0.5 for a slab of 25 mm with h = 10 on both sides, k = 0.25
    */
   public static double biot(double heatTransfer, double length, double conductivity) {
-    UnitsProblem.requireBetween(heatTransfer, 0, 1e7, "heat transfer coefficient in W/(m² K)");
-    UnitsProblem.requireBetween(length, 1e-9, 1e4, "length in m");
-    UnitsProblem.requireBetween(conductivity, 1e-6, 1e6, "conductivity in W/(m K)");
+    CHECK.between(heatTransfer, 0, 1e7, "heat transfer coefficient in W/(m² K)");
+    CHECK.between(length, 1e-9, 1e4, "length in m");
+    CHECK.between(conductivity, 1e-6, 1e6, "conductivity in W/(m K)");
     return heatTransfer * length / conductivity;
   }
 
@@ -66,8 +68,8 @@ public final class Conduction {
    * @throws ProblemException if the Biot number exceeds {@link #LUMPED_LIMIT}
    */
   public static double lumped(double seconds, double timeConstant, double biot) {
-    UnitsProblem.requireBetween(seconds, 0, 1e15, "time in s");
-    UnitsProblem.requireBetween(timeConstant, 1e-12, 1e15, "time constant in s");
+    CHECK.between(seconds, 0, 1e15, "time in s");
+    CHECK.between(timeConstant, 1e-12, 1e15, "time constant in s");
     requireLumped(biot);
     return Math.exp(-seconds / timeConstant);
   }
@@ -82,8 +84,8 @@ public final class Conduction {
    * @throws ProblemException if the Biot number exceeds {@link #LUMPED_LIMIT}
    */
   public static double lumpedSeconds(double share, double timeConstant, double biot) {
-    UnitsProblem.requireBetween(share, Double.MIN_NORMAL, 1, "share of the step");
-    UnitsProblem.requireBetween(timeConstant, 1e-12, 1e15, "time constant in s");
+    CHECK.between(share, Double.MIN_NORMAL, 1, "share of the step");
+    CHECK.between(timeConstant, 1e-12, 1e15, "time constant in s");
     requireLumped(biot);
     return -timeConstant * Math.log(share);
   }
@@ -91,8 +93,8 @@ public final class Conduction {
   private static void requireLumped(double biot) {
     if (!(biot <= LUMPED_LIMIT)) {
       throw new ProblemException(
-          Problem.of(ThermalProblem.NOT_LUMPED, Texts.three(biot))
-              .with("high", Texts.three(LUMPED_LIMIT)));
+          Problem.of(ThermalProblem.NOT_LUMPED, Bilingual.of(biot))
+              .with("high", Bilingual.of(LUMPED_LIMIT)));
     }
   }
 
@@ -107,8 +109,8 @@ public final class Conduction {
    * @return the share left at the centre
    */
   public static double slabCentre(double biot, double fourier) {
-    UnitsProblem.requireBetween(biot, 1e-9, 1e9, "Biot number");
-    UnitsProblem.requireBetween(fourier, 1e-4, 1e9, "Fourier number");
+    CHECK.between(biot, 1e-9, 1e9, "Biot number");
+    CHECK.between(fourier, 1e-4, 1e9, "Fourier number");
     double sum = 0;
     for (int n = 0; n < TERMS; n++) {
       double start = n * Math.PI;
@@ -148,7 +150,7 @@ public final class Conduction {
    * @return the depth, in m
    */
   public static double halfSpaceDepth(double share, double diffusivity, double seconds) {
-    UnitsProblem.requireBetween(share, 0, Math.nextDown(1.0), "share of the step");
+    CHECK.between(share, 0, Math.nextDown(1.0), "share of the step");
     reach(0, diffusivity, seconds);
     return 2 * Math.sqrt(diffusivity * seconds) * InverseErf.value(share);
   }
@@ -166,7 +168,7 @@ public final class Conduction {
    */
   public static double halfSpaceInAir(
       double depth, double diffusivity, double seconds, double heatTransferOverConductivity) {
-    UnitsProblem.requireBetween(heatTransferOverConductivity, 0, 1e12, "h/k in 1/m");
+    CHECK.between(heatTransferOverConductivity, 0, 1e12, "h/k in 1/m");
     double xi = reach(depth, diffusivity, seconds);
     double eta = heatTransferOverConductivity * Math.sqrt(diffusivity * seconds);
     // exp(hx/k + η²) erfc(ξ + η) = exp(−ξ²) erfcx(ξ + η): no overflow times underflow
@@ -174,9 +176,9 @@ public final class Conduction {
   }
 
   private static double reach(double depth, double diffusivity, double seconds) {
-    UnitsProblem.requireBetween(depth, 0, 1e6, "depth in m");
-    UnitsProblem.requireBetween(diffusivity, 1e-15, 1e3, "diffusivity in m²/s");
-    UnitsProblem.requireBetween(seconds, 1e-15, 1e15, "time in s");
+    CHECK.between(depth, 0, 1e6, "depth in m");
+    CHECK.between(diffusivity, 1e-15, 1e3, "diffusivity in m²/s");
+    CHECK.between(seconds, 1e-15, 1e15, "time in s");
     return depth / (2 * Math.sqrt(diffusivity * seconds));
   }
 }

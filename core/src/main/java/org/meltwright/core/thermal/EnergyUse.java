@@ -1,11 +1,12 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
 import javax.measure.quantity.Energy;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * Energy drawn from a meter, as an estimate.
@@ -52,19 +53,19 @@ public record EnergyUse(Estimate<Energy> energy) {
       double seconds,
       double lowEfficiency,
       double highEfficiency) {
-    UnitsProblem.requireBetween(lossWattsPerKelvin, 0, 1e7, "heat loss in W/K");
-    UnitsProblem.requireBetween(seconds, 0, 1e9, "time in s");
+    CHECK.between(lossWattsPerKelvin, 0, 1e7, "heat loss in W/K");
+    CHECK.between(seconds, 0, 1e9, "time in s");
     double excess =
-        UnitsProblem.requireBetween(
-            held.minus(room).kelvin(), 0, 2000, "temperature above the room in K");
+        CHECK.between(held.minus(room).kelvin(), 0, 2000, "temperature above the room in K");
     double heat = lossWattsPerKelvin * excess * seconds;
     return ofHeat(heat, heat, heat, lowEfficiency, highEfficiency);
   }
 
   static EnergyUse ofHeat(
       double low, double central, double high, double lowEfficiency, double highEfficiency) {
-    UnitsProblem.requireBetween(lowEfficiency, 1e-3, highEfficiency, "lowest efficiency");
-    UnitsProblem.requireBetween(highEfficiency, lowEfficiency, 1, "highest efficiency");
+    CHECK.between(lowEfficiency, 1e-3, 1, "lowest efficiency");
+    CHECK.between(highEfficiency, 1e-3, 1, "highest efficiency");
+    CHECK.ordered(lowEfficiency, highEfficiency, "efficiency");
     return new EnergyUse(
         new Estimate<>(
             QuantityKind.ENERGY,

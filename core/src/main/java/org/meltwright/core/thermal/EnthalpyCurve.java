@@ -1,11 +1,13 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * The heat that a kilogram of a mix takes up against its temperature.
@@ -63,10 +65,10 @@ public final class EnthalpyCurve {
       throw new IllegalArgumentException("one share for each substance");
     }
     for (double share : massFractions) {
-      UnitsProblem.requireBetween(share, 0, 1, "mass fraction");
+      CHECK.between(share, 0, 1, "mass fraction");
     }
     double sum = DoubleStream.of(massFractions).sum();
-    UnitsProblem.requireBetween(sum, 1 - SLACK, 1 + SLACK, "sum of mass fractions");
+    CHECK.between(sum, 1 - SLACK, 1 + SLACK, "sum of mass fractions");
     return new EnthalpyCurve(substances.toArray(MeltingHeat[]::new), massFractions.clone());
   }
 
@@ -132,8 +134,7 @@ public final class EnthalpyCurve {
     double start = total(from.celsius());
     double low = -273.15;
     double high = 2000;
-    UnitsProblem.requireBetween(
-        joulesPerKilogram, total(low) - start, total(high) - start, "heat in J/kg");
+    CHECK.between(joulesPerKilogram, total(low) - start, total(high) - start, "heat in J/kg");
     return TemperaturePoint.ofCelsius(
         Roots.bisect(t -> total(t) - start - joulesPerKilogram, low, high));
   }
@@ -232,5 +233,24 @@ public final class EnthalpyCurve {
       sum += shares[i] * (part.at(substances[i], to) - part.at(substances[i], from));
     }
     return sum;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof EnthalpyCurve that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(List.of(substances), DoubleStream.of(shares).boxed().toList());
+  }
+
+  @Override
+  public String toString() {
+    return "enthalpy of " + Arrays.toString(substances);
   }
 }

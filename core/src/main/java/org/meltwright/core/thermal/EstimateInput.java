@@ -1,9 +1,10 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
-import org.meltwright.units.Problem;
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * A named input of an estimate: its range, and which way it moves the result.
@@ -57,12 +58,11 @@ public record EstimateInput(
    * @throws ProblemException if an end is not finite or the ends are reversed
    */
   public EstimateInput {
-    UnitsProblem.requireFinite(low, name);
-    UnitsProblem.requireFinite(high, name);
+    CHECK.finite(low, name);
+    CHECK.finite(high, name);
     if (low > high) {
-      throw new ProblemException(
-          Problem.of(UnitsProblem.RANGE_REVERSED, low + " to " + high + " " + unit)
-              .with("what", name));
+      throw CHECK.reversed(
+          Bilingual.range(Bilingual.of(low), Bilingual.of(high)).plus(" " + unit), name);
     }
   }
 

@@ -1,11 +1,11 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
 import org.apache.commons.numbers.gamma.Erf;
 import org.apache.commons.numbers.gamma.Erfcx;
-import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * Exact freezing of a half space of melt, after Stefan and Neumann: the front moves with the root
@@ -63,9 +63,9 @@ public record ExactFreezing(double lambda, double interfaceCelsius, double diffu
    * @throws ProblemException if a figure cannot be
    */
   public ExactFreezing {
-    UnitsProblem.requireBetween(lambda, 0, LARGEST, "growth parameter");
-    UnitsProblem.requireBetween(interfaceCelsius, -273.15, 1e5, "temperature in °C");
-    UnitsProblem.requireBetween(diffusivity, 1e-18, 1e10, "diffusivity in m²/s");
+    CHECK.between(lambda, 0, LARGEST, "growth parameter");
+    CHECK.between(interfaceCelsius, -273.15, 1e5, "temperature in °C");
+    CHECK.between(diffusivity, 1e-18, 1e10, "diffusivity in m²/s");
   }
 
   /**
@@ -75,7 +75,7 @@ public record ExactFreezing(double lambda, double interfaceCelsius, double diffu
    * @return λ
    */
   public static double onePhaseLambda(double stefan) {
-    UnitsProblem.requireBetween(stefan, 1e-12, 1e6, "Stefan number c ΔT/L");
+    CHECK.between(stefan, 1e-12, 1e6, "Stefan number c ΔT/L");
     double target = stefan / Math.sqrt(Math.PI);
     return Roots.bisect(l -> l * Math.exp(l * l) * Erf.value(l) - target, SMALLEST, LARGEST);
   }
@@ -89,7 +89,7 @@ public record ExactFreezing(double lambda, double interfaceCelsius, double diffu
    * @return λ
    */
   public static double supercooledLambda(double stefan) {
-    UnitsProblem.requireBetween(stefan, 1e-12, 1 - 1e-6, "Stefan number c ΔT/L");
+    CHECK.between(stefan, 1e-12, 1 - 1e-6, "Stefan number c ΔT/L");
     return Roots.bisect(l -> Math.sqrt(Math.PI) * l * Erfcx.value(l) - stefan, 0, 1e6);
   }
 
@@ -172,19 +172,15 @@ public record ExactFreezing(double lambda, double interfaceCelsius, double diffu
    * @return the thickness, in m
    */
   public double crustMetres(double seconds) {
-    UnitsProblem.requireBetween(seconds, 0, 1e15, "time in s");
+    CHECK.between(seconds, 0, 1e15, "time in s");
     return 2 * lambda * Math.sqrt(diffusivity * seconds);
   }
 
   private static void requireOrder(boolean order, double cold, double melting, double hot) {
-    UnitsProblem.requireBetween(cold, -273.15, 1e5, "temperature in °C");
-    UnitsProblem.requireBetween(hot, -273.15, 1e5, "temperature in °C");
+    CHECK.between(cold, -273.15, 1e5, "temperature in °C");
+    CHECK.between(hot, -273.15, 1e5, "temperature in °C");
     if (!order) {
-      throw new ProblemException(
-          Problem.of(
-                  ThermalProblem.TEMPERATURES_OUT_OF_ORDER,
-                  Texts.celsius(cold) + ", " + Texts.celsius(melting) + ", " + Texts.celsius(hot))
-              .with("order", "wall < melting point ≤ melt"));
+      throw ThermalProblem.outOfOrder("wall < melting point ≤ melt", cold, melting, hot);
     }
   }
 }

@@ -1,11 +1,12 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
 import javax.measure.quantity.Length;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityRange;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * A film of melt as it is laid: its figures, its thickness, its temperature on contact.
@@ -37,9 +38,9 @@ public record Film(
    * @throws org.meltwright.units.ProblemException if the thickness or the temperature cannot be
    */
   public Film {
-    UnitsProblem.requireBetween(temperature.celsius(), -100, 1000, "temperature of the film in °C");
-    UnitsProblem.requireBetween(thickness.lowSi(), 1e-6, 1, "thickness of the film in m");
-    UnitsProblem.requireBetween(thickness.highSi(), 1e-6, 1, "thickness of the film in m");
+    CHECK.between(temperature.celsius(), -100, 1000, "temperature of the film in °C");
+    CHECK.between(thickness.lowSi(), 1e-6, 1, "thickness of the film in m");
+    CHECK.between(thickness.highSi(), 1e-6, 1, "thickness of the film in m");
   }
 
   /**

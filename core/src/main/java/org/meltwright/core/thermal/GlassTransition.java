@@ -1,7 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
-import org.meltwright.units.UnitsProblem;
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
 
 /**
  * The glass transition of a compatible blend of two amorphous components, such as two resins.
@@ -54,14 +54,14 @@ public final class GlassTransition {
   public static double gordonTaylorKelvin(
       double firstShare, double firstKelvin, double secondKelvin, double constant) {
     guard(firstShare, firstKelvin, secondKelvin);
-    UnitsProblem.requireBetween(constant, 1e-6, 1e6, "constant of the pair");
+    CHECK.between(constant, 1e-6, 1e6, "constant of the pair");
     double weight = constant * (1 - firstShare);
     return (firstShare * firstKelvin + weight * secondKelvin) / (firstShare + weight);
   }
 
   private static void guard(double firstShare, double firstKelvin, double secondKelvin) {
-    UnitsProblem.requireBetween(firstShare, 0, 1, "mass fraction");
-    UnitsProblem.requireBetween(firstKelvin, 1, 1e5, "glass transition in K");
-    UnitsProblem.requireBetween(secondKelvin, 1, 1e5, "glass transition in K");
+    CHECK.between(firstShare, 0, 1, "mass fraction");
+    CHECK.between(firstKelvin, 1, 1e5, "glass transition in K");
+    CHECK.between(secondKelvin, 1, 1e5, "glass transition in K");
   }
 }

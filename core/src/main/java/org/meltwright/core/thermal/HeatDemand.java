@@ -1,7 +1,10 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Energy;
@@ -13,11 +16,9 @@ import org.meltwright.core.mixture.Mixture;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.thermal.EstimateInput.Corner;
 import org.meltwright.units.Estimate;
-import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * The heat that a mix and its vessel take up between two temperatures, as an estimate in four
@@ -89,9 +90,7 @@ public final class HeatDemand {
 
   private static void requireOrder(TemperaturePoint from, TemperaturePoint to) {
     if (to.isBelow(from)) {
-      throw new ProblemException(
-          Problem.of(ThermalProblem.TEMPERATURES_OUT_OF_ORDER, from + ", " + to)
-              .with("order", "from ≤ to"));
+      throw ThermalProblem.outOfOrder("from ≤ to", from.celsius(), to.celsius());
     }
   }
 
@@ -129,7 +128,7 @@ public final class HeatDemand {
    * @throws ProblemException if the capacity cannot be
    */
   public HeatDemand withVesselCapacity(double joulesPerKelvin) {
-    UnitsProblem.requireBetween(joulesPerKelvin, 0, 1e9, "heat capacity of the vessel in J/K");
+    CHECK.between(joulesPerKelvin, 0, 1e9, "heat capacity of the vessel in J/K");
     return new HeatDemand(
         mixture,
         from,
@@ -319,5 +318,24 @@ public final class HeatDemand {
   private HeatUpTime time(Corner corner, HeatSupply supply) {
     return HeatUpTime.of(
         figures.curve(corner), mixture.massKilograms(), vesselCapacity(corner), from, to, supply);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof HeatDemand that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<@Nullable Object> stated() {
+    return Arrays.asList(mixture, from, to, figures.assumptions(), vessel, vesselSources);
+  }
+
+  @Override
+  public String toString() {
+    return "heat for " + mixture + " from " + from + " to " + to;
   }
 }

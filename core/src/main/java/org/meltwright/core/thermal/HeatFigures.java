@@ -60,6 +60,10 @@ final class HeatFigures {
     return Optional.of(gather(composition, assumptions)).filter(f -> f.problems.isEmpty());
   }
 
+  HeatAssumptions assumptions() {
+    return assumptions;
+  }
+
   private static HeatFigures gather(Composition composition, HeatAssumptions assumptions) {
     HeatFigures figures = new HeatFigures(assumptions);
     Composition inside =
@@ -112,7 +116,7 @@ final class HeatFigures {
     if (range.isEmpty()) {
       problems.add(
           Problem.of(MaterialProblem.PROPERTY_MISSING, material.id())
-              .with("property", PropertyKey.MELTING_RANGE.id()));
+              .with("property", PropertyKey.MELTING_RANGE.inWords()));
       return;
     }
     substances.add(
@@ -149,7 +153,7 @@ final class HeatFigures {
     String name = material.id() + " " + key.id();
     if (range.isEmpty()) {
       problems.add(
-          Problem.of(ThermalProblem.FIGURE_NEEDED, material.id()).with("property", key.id()));
+          Problem.of(ThermalProblem.FIGURE_NEEDED, material.id()).with("property", key.inWords()));
       return nothing();
     }
     if (stated.isEmpty()) {

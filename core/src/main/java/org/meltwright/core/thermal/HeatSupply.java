@@ -1,9 +1,12 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
+import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * What flows into a pot at each of its temperatures: a constant power or a thermostat plate, less a
@@ -43,7 +46,7 @@ public final class HeatSupply {
    * @throws org.meltwright.units.ProblemException if the power cannot be
    */
   public static HeatSupply constantPower(double watts) {
-    return new HeatSupply(UnitsProblem.requireBetween(watts, 0, 1e7, "power in W"), 0);
+    return new HeatSupply(CHECK.between(watts, 0, 1e7, "power in W"), 0);
   }
 
   /**
@@ -56,8 +59,8 @@ public final class HeatSupply {
    * @throws org.meltwright.units.ProblemException if the contact cannot be
    */
   public static HeatSupply thermostatPlate(TemperaturePoint plate, double contactWattsPerKelvin) {
-    UnitsProblem.requireBetween(contactWattsPerKelvin, 1e-9, 1e7, "heat contact in W/K");
-    UnitsProblem.requireBetween(plate.celsius(), -273.15, 1e5, "temperature of the plate in °C");
+    CHECK.between(contactWattsPerKelvin, 1e-9, 1e7, "heat contact in W/K");
+    CHECK.between(plate.celsius(), -273.15, 1e5, "temperature of the plate in °C");
     return new HeatSupply(contactWattsPerKelvin * plate.celsius(), contactWattsPerKelvin);
   }
 
@@ -76,8 +79,8 @@ public final class HeatSupply {
    * @throws org.meltwright.units.ProblemException if the loss cannot be
    */
   public HeatSupply withLoss(double lossWattsPerKelvin, TemperaturePoint room) {
-    UnitsProblem.requireBetween(lossWattsPerKelvin, 0, 1e7, "heat loss in W/K");
-    UnitsProblem.requireBetween(room.celsius(), -273.15, 1e5, "temperature of the room in °C");
+    CHECK.between(lossWattsPerKelvin, 0, 1e7, "heat loss in W/K");
+    CHECK.between(room.celsius(), -273.15, 1e5, "temperature of the room in °C");
     return new HeatSupply(
         wattsAtZeroCelsius + lossWattsPerKelvin * room.celsius(),
         wattsPerKelvin + lossWattsPerKelvin);
@@ -138,5 +141,24 @@ public final class HeatSupply {
       power *= f;
     }
     return sum;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof HeatSupply that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(wattsAtZeroCelsius, wattsPerKelvin);
+  }
+
+  @Override
+  public String toString() {
+    return wattsAtZeroCelsius + " W at 0 °C, " + wattsPerKelvin + " W more a kelvin";
   }
 }

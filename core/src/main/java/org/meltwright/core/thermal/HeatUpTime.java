@@ -1,13 +1,13 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
 import java.util.Locale;
 import java.util.Map;
 import org.meltwright.units.Messages;
-import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * How long a pot takes to reach a temperature, or that it never does.
@@ -79,8 +79,8 @@ public sealed interface HeatUpTime {
               melts ? "heat-up.never-reached" : "heat-up.never-melts",
               locale,
               Map.of(
-                  "resting", Texts.celsius(restingPoint.celsius()),
-                  "wanted", Texts.celsius(wanted.celsius())));
+                  "resting", Texts.celsius(restingPoint, locale),
+                  "wanted", Texts.celsius(wanted, locale)));
     }
   }
 
@@ -103,13 +103,10 @@ public sealed interface HeatUpTime {
       TemperaturePoint from,
       TemperaturePoint to,
       HeatSupply supply) {
-    UnitsProblem.requireBetween(massKilograms, 0, 1e9, "mass in kg");
-    UnitsProblem.requireBetween(
-        vesselJoulesPerKelvin, 0, 1e9, "heat capacity of the vessel in J/K");
+    CHECK.between(massKilograms, 0, 1e9, "mass in kg");
+    CHECK.between(vesselJoulesPerKelvin, 0, 1e9, "heat capacity of the vessel in J/K");
     if (to.isBelow(from)) {
-      throw new ProblemException(
-          Problem.of(ThermalProblem.TEMPERATURES_OUT_OF_ORDER, from + ", " + to)
-              .with("order", "from ≤ to"));
+      throw ThermalProblem.outOfOrder("from ≤ to", from.celsius(), to.celsius());
     }
     return new HeatUp(curve, massKilograms, vesselJoulesPerKelvin, supply).between(from, to);
   }

@@ -137,7 +137,7 @@ public record IdealLiquidus(
     for (Material material : withoutFigure(melting)) {
       problems.add(
           Problem.of(MaterialProblem.PROPERTY_MISSING, material.id())
-              .with("property", PropertyKey.MELTING_RANGE.id()));
+              .with("property", PropertyKey.MELTING_RANGE.inWords()));
     }
     if (melting.isEmpty()) {
       problems.add(Problem.of(ThermalProblem.NOTHING_MELTS, composition.materials().toString()));

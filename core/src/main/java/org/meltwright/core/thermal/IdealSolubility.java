@@ -1,8 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
 import java.util.function.DoubleUnaryOperator;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * The ideal solubility of a crystalline solid in a melt, after Schröder and van Laar.
@@ -48,7 +49,7 @@ public final class IdealSolubility {
    */
   public static double moleFraction(double heatOfFusion, double meltingKelvin, double kelvin) {
     guard(heatOfFusion, meltingKelvin);
-    UnitsProblem.requireBetween(kelvin, COLDEST, 1e5, "temperature in K");
+    CHECK.between(kelvin, COLDEST, 1e5, "temperature in K");
     return Math.min(1, Math.exp(-heatOfFusion / GAS_CONSTANT * (1 / kelvin - 1 / meltingKelvin)));
   }
 
@@ -63,7 +64,7 @@ public final class IdealSolubility {
   public static double liquidusKelvin(
       double moleFraction, double heatOfFusion, double meltingKelvin) {
     guard(heatOfFusion, meltingKelvin);
-    UnitsProblem.requireBetween(moleFraction, Double.MIN_NORMAL, 1, "mole fraction");
+    CHECK.between(moleFraction, Double.MIN_NORMAL, 1, "mole fraction");
     return 1 / (1 / meltingKelvin - GAS_CONSTANT * Math.log(moleFraction) / heatOfFusion);
   }
 
@@ -86,14 +87,14 @@ public final class IdealSolubility {
       double firstHeat, double firstKelvin, double secondHeat, double secondKelvin) {
     DoubleUnaryOperator sum =
         t -> moleFraction(firstHeat, firstKelvin, t) + moleFraction(secondHeat, secondKelvin, t);
-    UnitsProblem.requireBetween(
+    CHECK.between(
         sum.applyAsDouble(COLDEST), 0, Math.nextDown(1.0), "sum of the mole fractions at 1 K");
     return Roots.bisect(
         t -> sum.applyAsDouble(t) - 1, COLDEST, Math.min(firstKelvin, secondKelvin));
   }
 
   private static void guard(double heatOfFusion, double meltingKelvin) {
-    UnitsProblem.requireBetween(heatOfFusion, 1, 1e9, "molar heat of fusion in J/mol");
-    UnitsProblem.requireBetween(meltingKelvin, COLDEST, 1e5, "melting point in K");
+    CHECK.between(heatOfFusion, 1, 1e9, "molar heat of fusion in J/mol");
+    CHECK.between(meltingKelvin, COLDEST, 1e5, "melting point in K");
   }
 }

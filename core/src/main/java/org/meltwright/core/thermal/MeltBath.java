@@ -1,14 +1,14 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.meltwright.units.Density;
 import org.meltwright.units.DynamicViscosity;
-import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityRange;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * A pot of melt in which particles settle: how dense, how thin, how deep, how hot.
@@ -55,13 +55,13 @@ public record MeltBath(
    * @throws org.meltwright.units.ProblemException if a figure cannot be
    */
   public MeltBath {
-    UnitsProblem.requireBetween(density.lowSi(), 1, 1e5, "density of the melt in kg/m³");
-    UnitsProblem.requireBetween(density.highSi(), 1, 1e5, "density of the melt in kg/m³");
-    UnitsProblem.requireBetween(viscosity.highSi(), 1e-6, 1e6, "viscosity in Pa s");
-    UnitsProblem.requireBetween(temperature.celsius(), -100, 1000, "temperature of the melt in °C");
-    UnitsProblem.requireBetween(viscosity.lowSi(), 1e-6, 1e6, "viscosity in Pa s");
-    UnitsProblem.requireBetween(depthMetres, 1e-6, 100, "depth of the melt in m");
-    UnitsProblem.requireBetween(layerMetres, 1e-6, depthMetres, "depth of the layer in m");
+    CHECK.between(density.lowSi(), 1, 1e5, "density of the melt in kg/m³");
+    CHECK.between(density.highSi(), 1, 1e5, "density of the melt in kg/m³");
+    CHECK.between(viscosity.highSi(), 1e-6, 1e6, "viscosity in Pa s");
+    CHECK.between(temperature.celsius(), -100, 1000, "temperature of the melt in °C");
+    CHECK.between(viscosity.lowSi(), 1e-6, 1e6, "viscosity in Pa s");
+    CHECK.between(depthMetres, 1e-6, 100, "depth of the melt in m");
+    CHECK.between(layerMetres, 1e-6, depthMetres, "depth of the layer in m");
   }
 
   /**
@@ -81,11 +81,8 @@ public record MeltBath(
       Quantity<Length> depth,
       Quantity<Length> layer,
       TemperaturePoint temperature) {
-    return new MeltBath(
-        density,
-        viscosity,
-        QuantityKind.LENGTH.toSi(depth),
-        QuantityKind.LENGTH.toSi(layer),
-        temperature);
+    double metres = CHECK.between(depth, 1e-6, 100, "depth of the melt");
+    double layerMetres = CHECK.between(layer, 1e-6, metres, "depth of the layer");
+    return new MeltBath(density, viscosity, metres, layerMetres, temperature);
   }
 }

@@ -1,7 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
-import org.meltwright.units.UnitsProblem;
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
 
 /**
  * What freezing needs to know of a melt: conductivities, density, and its heat figures.
@@ -38,10 +38,10 @@ public record MeltSubstance(
    * @throws org.meltwright.units.ProblemException if a figure cannot be
    */
   public MeltSubstance {
-    UnitsProblem.requireBetween(solidConductivity, 1e-6, 1e6, "conductivity in W/(m K)");
-    UnitsProblem.requireBetween(liquidConductivity, 1e-6, 1e6, "conductivity in W/(m K)");
-    UnitsProblem.requireBetween(density, 1e-3, 1e5, "density in kg/m³");
-    UnitsProblem.requireBetween(heat.heatOfFusion(), 1, 1e8, "heat of fusion in J/kg");
+    CHECK.between(solidConductivity, 1e-6, 1e6, "conductivity in W/(m K)");
+    CHECK.between(liquidConductivity, 1e-6, 1e6, "conductivity in W/(m K)");
+    CHECK.between(density, 1e-3, 1e5, "density in kg/m³");
+    CHECK.between(heat.heatOfFusion(), 1, 1e8, "heat of fusion in J/kg");
   }
 
   /**

@@ -1,9 +1,10 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
-import org.meltwright.units.Problem;
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * The heat figures of one substance: two specific heats, a heat of fusion, and the range over which
@@ -48,15 +49,15 @@ public record MeltingHeat(
    * @throws ProblemException if a figure cannot be
    */
   public MeltingHeat {
-    UnitsProblem.requireBetween(solidSpecificHeat, 1, 1e5, "specific heat in J/(kg K)");
-    UnitsProblem.requireBetween(liquidSpecificHeat, 1, 1e5, "specific heat in J/(kg K)");
-    UnitsProblem.requireBetween(heatOfFusion, 0, 1e8, "heat of fusion in J/kg");
-    UnitsProblem.requireBetween(solidusCelsius, -273.15, 1e5, "solidus in °C");
-    UnitsProblem.requireBetween(liquidusCelsius, -273.15, 1e5, "liquidus in °C");
+    CHECK.between(solidSpecificHeat, 1, 1e5, "specific heat in J/(kg K)");
+    CHECK.between(liquidSpecificHeat, 1, 1e5, "specific heat in J/(kg K)");
+    CHECK.between(heatOfFusion, 0, 1e8, "heat of fusion in J/kg");
+    CHECK.between(solidusCelsius, -273.15, 1e5, "solidus in °C");
+    CHECK.between(liquidusCelsius, -273.15, 1e5, "liquidus in °C");
     if (liquidusCelsius < solidusCelsius) {
-      throw new ProblemException(
-          Problem.of(UnitsProblem.RANGE_REVERSED, solidusCelsius + " to " + liquidusCelsius + " °C")
-              .with("what", "melting range"));
+      throw CHECK.reversed(
+          Bilingual.range(Bilingual.of(solidusCelsius), Bilingual.of(liquidusCelsius)).plus(" °C"),
+          "melting range");
     }
   }
 
@@ -88,7 +89,7 @@ public record MeltingHeat(
    * @return from 0 below the solidus to 1 at and above the liquidus
    */
   public double liquidFraction(double celsius) {
-    if (celsius >= liquidusCelsius) {
+    if (CHECK.finite(celsius, "temperature in °C") >= liquidusCelsius) {
       return 1;
     }
     return celsius <= solidusCelsius

@@ -1,8 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * A panel that a film of melt is laid on: its body, a ground on it, its temperature, and what is
@@ -55,13 +56,12 @@ public record Panel(
    * @throws org.meltwright.units.ProblemException if a figure cannot be
    */
   public Panel {
-    UnitsProblem.requireBetween(
-        temperature.celsius(), -100, 1000, "temperature of the panel in °C");
-    UnitsProblem.requireBetween(thicknessMetres, 1e-4, 10, "thickness of the panel in m");
-    UnitsProblem.requireBetween(groundMetres, 0, thicknessMetres, "thickness of the ground in m");
-    UnitsProblem.requireBetween(backTransfer, 0, 1e6, "heat transfer below in W/(m² K)");
-    UnitsProblem.requireBetween(backCelsius, -100, 1000, "temperature below in °C");
-    UnitsProblem.requireBetween(spread, 0, 0.9, "spread of the conductivity");
+    CHECK.between(temperature.celsius(), -100, 1000, "temperature of the panel in °C");
+    CHECK.between(thicknessMetres, 1e-4, 10, "thickness of the panel in m");
+    CHECK.between(groundMetres, 0, thicknessMetres, "thickness of the ground in m");
+    CHECK.between(backTransfer, 0, 1e6, "heat transfer below in W/(m² K)");
+    CHECK.between(backCelsius, -100, 1000, "temperature below in °C");
+    CHECK.between(spread, 0, 0.9, "spread of the conductivity");
   }
 
   /**

@@ -1,9 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
-import org.meltwright.units.Problem;
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * Freezing time after Plank, for a slab, a long cylinder or a sphere, with the sensible heat of the
@@ -62,7 +62,7 @@ public final class Plank {
      * @throws ProblemException if the size cannot be
      */
     public double volumeOverArea(double size) {
-      return UnitsProblem.requireBetween(size, 1e-9, 1e4, "thickness or diameter in m") / divisor;
+      return CHECK.between(size, 1e-9, 1e4, "thickness or diameter in m") / divisor;
     }
   }
 
@@ -104,8 +104,8 @@ public final class Plank {
       double airCelsius,
       double pourCelsius) {
     double drive = drive(melt, airCelsius, pourCelsius);
-    UnitsProblem.requireBetween(size, 1e-6, 1e3, "thickness or diameter in m");
-    UnitsProblem.requireBetween(heatTransfer, 1e-6, 1e6, "heat transfer coefficient in W/(m² K)");
+    CHECK.between(size, 1e-6, 1e3, "thickness or diameter in m");
+    CHECK.between(heatTransfer, 1e-6, 1e6, "heat transfer coefficient in W/(m² K)");
     double resistance = 1 / heatTransfer + size / 4 / melt.solidConductivity();
     double superheat = pourCelsius - melt.meltingCelsius();
     double heat =
@@ -128,8 +128,8 @@ public final class Plank {
   public static double crustMetres(
       MeltSubstance melt, double heatTransfer, double airCelsius, double seconds) {
     double drive = drive(melt, airCelsius, melt.meltingCelsius());
-    UnitsProblem.requireBetween(heatTransfer, 1e-6, 1e6, "heat transfer coefficient in W/(m² K)");
-    UnitsProblem.requireBetween(seconds, 0, 1e15, "time in s");
+    CHECK.between(heatTransfer, 1e-6, 1e6, "heat transfer coefficient in W/(m² K)");
+    CHECK.between(seconds, 0, 1e15, "time in s");
     double film = melt.solidConductivity() / heatTransfer;
     double grown =
         2
@@ -141,15 +141,11 @@ public final class Plank {
   }
 
   private static double drive(MeltSubstance melt, double air, double pour) {
-    UnitsProblem.requireBetween(air, -273.15, 1e5, "temperature of the air in °C");
-    UnitsProblem.requireBetween(pour, -273.15, 1e5, "temperature of the melt in °C");
+    CHECK.between(air, -273.15, 1e5, "temperature of the air in °C");
+    CHECK.between(pour, -273.15, 1e5, "temperature of the melt in °C");
     double melting = melt.meltingCelsius();
     if (!(air < melting && melting <= pour)) {
-      throw new ProblemException(
-          Problem.of(
-                  ThermalProblem.TEMPERATURES_OUT_OF_ORDER,
-                  Texts.celsius(air) + ", " + Texts.celsius(melting) + ", " + Texts.celsius(pour))
-              .with("order", "air < melting point ≤ melt"));
+      throw ThermalProblem.outOfOrder("air < melting point ≤ melt", air, melting, pour);
     }
     return melting - air;
   }

@@ -1,11 +1,13 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
 import java.util.List;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * A log of temperature readings, and how long they lay above a threshold.
@@ -51,7 +53,7 @@ public record ReadingLog(List<Reading> readings) {
      * @throws ProblemException if the time is not finite
      */
     public Reading {
-      UnitsProblem.requireFinite(seconds, "time of the reading in s");
+      CHECK.finite(seconds, "time of the reading in s");
     }
   }
 
@@ -93,7 +95,9 @@ public record ReadingLog(List<Reading> readings) {
     for (int i = 1; i < readings.size(); i++) {
       if (readings.get(i).seconds() <= readings.get(i - 1).seconds()) {
         throw new ProblemException(
-            Problem.of(ThermalProblem.READINGS_OUT_OF_ORDER, readings.get(i).seconds() + " s")
+            Problem.of(
+                    ThermalProblem.READINGS_OUT_OF_ORDER,
+                    Bilingual.of(readings.get(i).seconds()).plus(" s"))
                 .under("/readings/" + i));
       }
     }
@@ -110,7 +114,7 @@ public record ReadingLog(List<Reading> readings) {
    * @throws ProblemException if the gap cannot be
    */
   public TimeAbove above(TemperaturePoint threshold, double longestGapSeconds) {
-    UnitsProblem.requireBetween(longestGapSeconds, 1e-9, 1e12, "longest gap in s");
+    CHECK.between(longestGapSeconds, 1e-9, 1e12, "longest gap in s");
     double above = 0;
     double unknown = 0;
     for (int i = 1; i < readings.size(); i++) {

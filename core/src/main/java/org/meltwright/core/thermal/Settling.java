@@ -1,8 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 import org.meltwright.units.VolumeFraction;
 
 /**
@@ -72,8 +73,8 @@ public final class Settling {
    * @return d, in m
    */
   public static double stokesDiameter(double velocity, double excessDensity, double viscosity) {
-    UnitsProblem.requireBetween(velocity, 1e-30, 1e3, "velocity in m/s");
-    UnitsProblem.requireBetween(excessDensity, 1e-9, 1e5, "excess density in kg/m³");
+    CHECK.between(velocity, 1e-30, 1e3, "velocity in m/s");
+    CHECK.between(excessDensity, 1e-9, 1e5, "excess density in kg/m³");
     guard(1e-6, excessDensity, viscosity);
     return Math.sqrt(18 * viscosity * velocity / (excessDensity * GRAVITY));
   }
@@ -91,15 +92,14 @@ public final class Settling {
    */
   public static double terminalVelocity(
       double diameter, double excessDensity, double meltDensity, double viscosity) {
-    UnitsProblem.requireBetween(excessDensity, 0, 1e5, "excess density in kg/m³");
-    UnitsProblem.requireBetween(meltDensity, 1e-3, 1e5, "density of the melt in kg/m³");
+    CHECK.between(excessDensity, 0, 1e5, "excess density in kg/m³");
+    CHECK.between(meltDensity, 1e-3, 1e5, "density of the melt in kg/m³");
     double stokes = stokesVelocity(diameter, excessDensity, viscosity);
     double reynoldsPerVelocity = meltDensity * diameter / viscosity;
     double velocity =
         Roots.bisect(
             v -> v * (1 + 0.15 * Math.pow(reynoldsPerVelocity * v, 0.687)) - stokes, 0, stokes);
-    UnitsProblem.requireBetween(
-        reynoldsPerVelocity * velocity, 0, HIGHEST_REYNOLDS, "Reynolds number");
+    CHECK.between(reynoldsPerVelocity * velocity, 0, HIGHEST_REYNOLDS, "Reynolds number");
     return velocity;
   }
 
@@ -111,7 +111,7 @@ public final class Settling {
    * @return (1 − φ)ⁿ; 0.9103 for 2 % with 4.65
    */
   public static double hindrance(VolumeFraction particles, double exponent) {
-    UnitsProblem.requireBetween(exponent, 1, 10, "exponent of the hindrance");
+    CHECK.between(exponent, 1, 10, "exponent of the hindrance");
     return Math.pow(1 - particles.value(), exponent);
   }
 
@@ -126,9 +126,9 @@ public final class Settling {
    * @return the time, in s; infinite for what does not settle
    */
   public static double quietSeconds(double share, double layer, double velocity) {
-    UnitsProblem.requireBetween(share, 0, 1, "share lost");
-    UnitsProblem.requireBetween(layer, 1e-9, 1e3, "depth of the layer in m");
-    UnitsProblem.requireFinite(velocity, "velocity in m/s");
+    CHECK.between(share, 0, 1, "share lost");
+    CHECK.between(layer, 1e-9, 1e3, "depth of the layer in m");
+    CHECK.finite(velocity, "velocity in m/s");
     return velocity > 0 ? share * layer / velocity : Double.POSITIVE_INFINITY;
   }
 
@@ -145,9 +145,9 @@ public final class Settling {
    * @return the time, in s; infinite for what does not settle
    */
   public static double convectingSeconds(double share, double depth, double velocity) {
-    UnitsProblem.requireBetween(share, 0, Math.nextDown(1.0), "share lost");
-    UnitsProblem.requireBetween(depth, 1e-9, 1e3, "depth of the melt in m");
-    UnitsProblem.requireFinite(velocity, "velocity in m/s");
+    CHECK.between(share, 0, Math.nextDown(1.0), "share lost");
+    CHECK.between(depth, 1e-9, 1e3, "depth of the melt in m");
+    CHECK.finite(velocity, "velocity in m/s");
     return velocity > 0 ? -depth / velocity * Math.log1p(-share) : Double.POSITIVE_INFINITY;
   }
 
@@ -170,17 +170,17 @@ public final class Settling {
     if (massFractions.length != velocities.length) {
       throw new IllegalArgumentException("one velocity for each size class");
     }
-    UnitsProblem.requireBetween(layer, 1e-9, 1e3, "depth of the layer in m");
-    UnitsProblem.requireBetween(seconds, 0, 1e15, "time in s");
+    CHECK.between(layer, 1e-9, 1e3, "depth of the layer in m");
+    CHECK.between(seconds, 0, 1e15, "time in s");
     double all = 0;
     double lost = 0;
     for (int i = 0; i < velocities.length; i++) {
-      double share = UnitsProblem.requireBetween(massFractions[i], 0, 1, "share of a size class");
-      double velocity = UnitsProblem.requireFinite(velocities[i], "velocity in m/s");
+      double share = CHECK.between(massFractions[i], 0, 1, "share of a size class");
+      double velocity = CHECK.finite(velocities[i], "velocity in m/s");
       all += share;
       lost += share * Math.min(1, Math.max(0, velocity) * seconds / layer);
     }
-    UnitsProblem.requireBetween(all, 1 - SUM_SLACK, 1 + SUM_SLACK, "sum of the size classes");
+    CHECK.between(all, 1 - SUM_SLACK, 1 + SUM_SLACK, "sum of the size classes");
     return Math.min(1, lost);
   }
 
@@ -201,9 +201,9 @@ public final class Settling {
       double viscosity,
       TemperaturePoint temperature) {
     guard(diameter, 0, viscosity);
-    UnitsProblem.requireFinite(velocity, "velocity in m/s");
-    UnitsProblem.requireBetween(depth, 1e-9, 1e3, "depth of the melt in m");
-    UnitsProblem.requireBetween(temperature.kelvin(), 1, 1e5, "temperature in K");
+    CHECK.finite(velocity, "velocity in m/s");
+    CHECK.between(depth, 1e-9, 1e3, "depth of the melt in m");
+    CHECK.between(temperature.kelvin(), 1, 1e5, "temperature in K");
     double diffusion = BOLTZMANN * temperature.kelvin() / (3 * Math.PI * viscosity * diameter);
     return velocity * depth / diffusion;
   }
@@ -220,7 +220,7 @@ public final class Settling {
    */
   public static double suspendedDiameter(
       double excessDensity, double depth, TemperaturePoint temperature) {
-    UnitsProblem.requireBetween(depth, 1e-9, 1e3, "depth of the melt in m");
+    CHECK.between(depth, 1e-9, 1e3, "depth of the melt in m");
     return Math.cbrt(heldUp(excessDensity, temperature) / depth);
   }
 
@@ -238,13 +238,13 @@ public final class Settling {
   }
 
   private static double heldUp(double excessDensity, TemperaturePoint temperature) {
-    UnitsProblem.requireBetween(excessDensity, 1e-9, 1e5, "excess density in kg/m³");
+    CHECK.between(excessDensity, 1e-9, 1e5, "excess density in kg/m³");
     return 6 * BOLTZMANN * temperature.kelvin() / (Math.PI * excessDensity * GRAVITY);
   }
 
   static void guard(double diameter, double excessDensity, double viscosity) {
-    UnitsProblem.requireBetween(diameter, 1e-10, 1, "diameter in m");
-    UnitsProblem.requireBetween(excessDensity, -1e5, 1e5, "excess density in kg/m³");
-    UnitsProblem.requireBetween(viscosity, 1e-9, 1e9, "viscosity in Pa s");
+    CHECK.between(diameter, 1e-10, 1, "diameter in m");
+    CHECK.between(excessDensity, -1e5, 1e5, "excess density in kg/m³");
+    CHECK.between(viscosity, 1e-9, 1e9, "viscosity in Pa s");
   }
 }

@@ -1,10 +1,13 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
 import java.util.Comparator;
 import java.util.List;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.PropertyKey;
@@ -14,7 +17,6 @@ import org.meltwright.units.Density;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityRange;
-import org.meltwright.units.UnitsProblem;
 import org.meltwright.units.VolumeFraction;
 
 /**
@@ -83,7 +85,7 @@ public final class StirringInterval {
         pieces,
         Settling.hindrance(content, Settling.HINDRANCE_EXPONENT),
         bath,
-        UnitsProblem.requireBetween(lostShare, 1e-6, Math.nextDown(1.0), "share lost"));
+        CHECK.between(lostShare, 1e-6, Math.nextDown(1.0), "share lost"));
   }
 
   private StirringInterval(
@@ -102,7 +104,7 @@ public final class StirringInterval {
     this.meltDensity = input("density of the melt", bath.density(), "kg/m³", Direction.RAISES);
     this.viscosity = input("viscosity of the melt", bath.viscosity(), "Pa s", Direction.RAISES);
     for (Corner corner : Corner.values()) {
-      UnitsProblem.requireFinite(velocity(corner), "velocity in m/s");
+      CHECK.finite(velocity(corner), "velocity in m/s");
     }
   }
 
@@ -229,5 +231,24 @@ public final class StirringInterval {
     }
     particles.find(PropertyKey.SOLID_DENSITY).ifPresent(f -> builder.source(f.source()));
     return builder.build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof StirringInterval that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(particles, bath, share, hindrance, size, density, meltDensity, viscosity);
+  }
+
+  @Override
+  public String toString() {
+    return "stirring of " + particles + " in " + bath;
   }
 }

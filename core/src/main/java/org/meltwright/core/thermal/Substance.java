@@ -1,7 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
-import org.meltwright.units.UnitsProblem;
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
 
 /**
  * What heat needs to know of a solid body, or of one state of a melt: conductivity, density,
@@ -34,9 +34,9 @@ public record Substance(double conductivity, double density, double specificHeat
    * @throws org.meltwright.units.ProblemException if a figure cannot be
    */
   public Substance {
-    UnitsProblem.requireBetween(conductivity, 1e-6, 1e6, "conductivity in W/(m K)");
-    UnitsProblem.requireBetween(density, 1e-3, 1e5, "density in kg/m³");
-    UnitsProblem.requireBetween(specificHeat, 1, 1e5, "specific heat in J/(kg K)");
+    CHECK.between(conductivity, 1e-6, 1e6, "conductivity in W/(m K)");
+    CHECK.between(density, 1e-3, 1e5, "density in kg/m³");
+    CHECK.between(specificHeat, 1, 1e5, "specific heat in J/(kg K)");
   }
 
   /**
@@ -68,6 +68,8 @@ public record Substance(double conductivity, double density, double specificHeat
    * @return the contact temperature, in °C
    */
   public double contactCelsius(double celsius, Substance other, double otherCelsius) {
+    CHECK.finite(celsius, "temperature in °C");
+    CHECK.finite(otherCelsius, "temperature in °C");
     double e1 = effusivity();
     double e2 = other.effusivity();
     return (e1 * celsius + e2 * otherCelsius) / (e1 + e2);

@@ -1,8 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * The air above a film or around a cake, and how well it takes heat away.
@@ -34,11 +35,10 @@ public record Surroundings(TemperaturePoint air, double lowTransfer, double high
    * @throws org.meltwright.units.ProblemException if a figure cannot be
    */
   public Surroundings {
-    UnitsProblem.requireBetween(air.celsius(), -100, 1000, "temperature of the air in °C");
-    UnitsProblem.requireBetween(
-        lowTransfer, 1e-3, highTransfer, "lowest heat transfer in W/(m² K)");
-    UnitsProblem.requireBetween(
-        highTransfer, lowTransfer, 1e5, "highest heat transfer in W/(m² K)");
+    CHECK.between(air.celsius(), -100, 1000, "temperature of the air in °C");
+    CHECK.between(lowTransfer, 1e-3, 1e5, "lowest heat transfer in W/(m² K)");
+    CHECK.between(highTransfer, 1e-3, 1e5, "highest heat transfer in W/(m² K)");
+    CHECK.ordered(lowTransfer, highTransfer, "heat transfer in W/(m² K)");
   }
 
   /**

@@ -1,7 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
-import org.meltwright.units.UnitsProblem;
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
 import org.meltwright.units.VolumeFraction;
 
 /**
@@ -43,8 +44,7 @@ public final class SuspensionViscosity {
   public static double dilute(VolumeFraction particles) {
     return 1
         + 2.5
-            * UnitsProblem.requireBetween(
-                particles.value(), 0, DILUTE, "volume fraction of a dilute suspension");
+            * CHECK.between(particles.value(), 0, DILUTE, "volume fraction of a dilute suspension");
   }
 
   /**
@@ -58,10 +58,10 @@ public final class SuspensionViscosity {
    */
   public static double concentrated(
       VolumeFraction particles, VolumeFraction closestPacking, double intrinsicViscosity) {
-    double packing = UnitsProblem.requireBetween(closestPacking.value(), 1e-3, 1, "packing");
-    UnitsProblem.requireBetween(intrinsicViscosity, 1e-3, 1e3, "intrinsic viscosity");
+    double packing = CHECK.between(closestPacking.value(), 1e-3, 1, "packing");
+    CHECK.between(intrinsicViscosity, 1e-3, 1e3, "intrinsic viscosity");
     double share =
-        UnitsProblem.requireBetween(
+        CHECK.between(
             particles.value(), 0, Math.nextDown(packing), "volume fraction of the particles");
     return Math.pow(1 - share / packing, -intrinsicViscosity * packing);
   }

@@ -5,8 +5,11 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Locale;
 import org.meltwright.units.Estimate;
+import org.meltwright.units.QuantityFormatter;
 import org.meltwright.units.TemperatureDifference;
+import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.TemperatureRange;
+import org.meltwright.units.TemperatureScale;
 
 /** Numbers as explanations write them: three significant figures, locale-free. */
 final class Texts {
@@ -21,8 +24,11 @@ final class Texts {
         : "without end";
   }
 
-  static String celsius(double value) {
-    return String.format(Locale.ROOT, "%.1f °C", value);
+  /** For a reader, to a tenth of a degree. */
+  static String celsius(TemperaturePoint point, Locale reader) {
+    return QuantityFormatter.ofDecimals(1)
+        .withLocale(reader)
+        .format(point, TemperatureScale.CELSIUS);
   }
 
   static String range(TemperatureRange range) {

@@ -1,7 +1,12 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import java.util.stream.DoubleStream;
+import org.meltwright.units.Bilingual;
+import org.meltwright.units.Check;
+import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemCode;
+import org.meltwright.units.ProblemException;
 
 /**
  * The problems that calculations of heat report.
@@ -31,6 +36,9 @@ public enum ThermalProblem implements ProblemCode {
   /** A viscosity is asked for below the clear point, where crystals rule the flow. */
   BELOW_CLEAR_POINT("thermal.below-clear-point");
 
+  /** The guards of this package. */
+  static final Check CHECK = Check.beside(ThermalProblem.class);
+
   private final String id;
 
   ThermalProblem(String id) {
@@ -40,5 +48,16 @@ public enum ThermalProblem implements ProblemCode {
   @Override
   public String id() {
     return id;
+  }
+
+  /** The exception for temperatures that must stand in an order, such as "from ≤ to". */
+  static ProblemException outOfOrder(String order, double... celsius) {
+    Bilingual[] found =
+        DoubleStream.of(celsius)
+            .mapToObj(degrees -> Bilingual.of(degrees).plus(" °C"))
+            .toArray(Bilingual[]::new);
+    return new ProblemException(
+        Problem.of(TEMPERATURES_OUT_OF_ORDER, Bilingual.list(found))
+            .with("order", CHECK.name(order)));
   }
 }

@@ -1,10 +1,14 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * The viscosity of a melt against temperature, after Andrade, or with a shifted origin after Vogel,
@@ -59,12 +63,10 @@ public final class ViscosityCurve {
     guard(firstPascalSeconds);
     guard(secondPascalSeconds);
     if (first.equals(second)) {
-      throw new ProblemException(
-          Problem.of(ThermalProblem.TEMPERATURES_OUT_OF_ORDER, first + ", " + second)
-              .with("order", "first ≠ second"));
+      throw ThermalProblem.outOfOrder("first ≠ second", first.celsius(), second.celsius());
     }
     boolean rises = first.isBelow(second);
-    UnitsProblem.requireBetween(
+    CHECK.between(
         rises ? secondPascalSeconds : firstPascalSeconds,
         0,
         rises ? firstPascalSeconds : secondPascalSeconds,
@@ -87,9 +89,9 @@ public final class ViscosityCurve {
    *     at or below T₀
    */
   public static ViscosityCurve of(double a, double b, double origin, TemperaturePoint clearPoint) {
-    UnitsProblem.requireFinite(a, "constant A");
-    UnitsProblem.requireBetween(b, 0, Double.MAX_VALUE, "constant B in K");
-    UnitsProblem.requireBetween(origin, 0, Math.nextDown(clearPoint.kelvin()), "constant T₀ in K");
+    CHECK.finite(a, "constant A");
+    CHECK.between(b, 0, Double.MAX_VALUE, "constant B in K");
+    CHECK.between(origin, 0, Math.nextDown(clearPoint.kelvin()), "constant T₀ in K");
     return new ViscosityCurve(a, b, origin, clearPoint);
   }
 
@@ -119,14 +121,32 @@ public final class ViscosityCurve {
   public double pascalSeconds(TemperaturePoint temperature) {
     if (temperature.isBelow(clearPoint)) {
       throw new ProblemException(
-          Problem.of(ThermalProblem.BELOW_CLEAR_POINT, temperature.toString())
-              .with("low", clearPoint.toString()));
+          Problem.of(ThermalProblem.BELOW_CLEAR_POINT, Bilingual.of(temperature))
+              .with("low", Bilingual.of(clearPoint)));
     }
-    return UnitsProblem.requireFinite(
-        Math.exp(a + b / (temperature.kelvin() - origin)), "viscosity in Pa s");
+    return CHECK.finite(Math.exp(a + b / (temperature.kelvin() - origin)), "viscosity in Pa s");
   }
 
   private static void guard(double pascalSeconds) {
-    UnitsProblem.requireBetween(pascalSeconds, 1e-9, 1e9, "viscosity in Pa s");
+    CHECK.between(pascalSeconds, 1e-9, 1e9, "viscosity in Pa s");
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof ViscosityCurve that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(a, b, origin, clearPoint);
+  }
+
+  @Override
+  public String toString() {
+    return "viscosity down to " + clearPoint;
   }
 }

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -17,7 +19,6 @@ import org.meltwright.units.Messages;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.TemperatureRange;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * The temperatures between which a mix can be worked: hot enough not to set on the tool, not above
@@ -199,8 +200,8 @@ public final class WorkingWindow {
       TemperatureDifference leastWidth,
       @Nullable IdealLiquidus liquidus,
       List<Material> undissolved) {
-    UnitsProblem.requireBetween(margin.kelvin(), 0, 200, "margin in K");
-    UnitsProblem.requireBetween(leastWidth.kelvin(), 0, 200, "least width in K");
+    CHECK.between(margin.kelvin(), 0, 200, "margin in K");
+    CHECK.between(leastWidth.kelvin(), 0, 200, "least width in K");
     this.clear = clear;
     this.ceiling = ceiling;
     this.margin = margin;
@@ -377,5 +378,19 @@ public final class WorkingWindow {
   @Override
   public String toString() {
     return state() + " " + lowerBound() + " to " + ceiling;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof WorkingWindow that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(clear, ceiling, margin, leastWidth);
   }
 }

@@ -36,7 +36,7 @@ class BatchTest {
   void ofIngredient_730GramsAtOneToEight_calls91GramsOfTheOther() {
     // arithmetic
     Batch batch = Batch.ofIngredient(MEDIUM, WAX, grams(730), Losses.NONE);
-    assertThat(batch.mass(RESIN).getValue().doubleValue()).isCloseTo(0.09125, within(1e-15));
+    assertThat(batch.massOf(RESIN).getValue().doubleValue()).isCloseTo(0.09125, within(1e-15));
     assertThat(batch.charge().massKilograms()).isCloseTo(0.82125, within(1e-15));
     assertThat(batch.net().massKilograms()).isCloseTo(0.82125, within(1e-15));
   }
@@ -46,7 +46,7 @@ class BatchTest {
     for (int grams = 1; grams <= 2000; grams++) {
       Batch batch = Batch.usingUp(MEDIUM, WAX, grams(grams), Losses.NONE);
       assertThat(batch.lines().get(1).massKilograms()).isEqualTo(grams / 1000.0);
-      assertThat(batch.mass(WAX).getValue().doubleValue()).isEqualTo(grams / 1000.0);
+      assertThat(batch.massOf(WAX).getValue().doubleValue()).isEqualTo(grams / 1000.0);
     }
   }
 
@@ -92,7 +92,7 @@ class BatchTest {
   @Test
   void ofNet_801Grams_calls730GramsOfTheBase() {
     Batch batch = Batch.ofNet(MEDIUM, grams(801.175), LOSSES);
-    assertThat(batch.mass(WAX).getValue().doubleValue()).isCloseTo(0.730, within(1e-9));
+    assertThat(batch.massOf(WAX).getValue().doubleValue()).isCloseTo(0.730, within(1e-9));
   }
 
   @Test
@@ -191,7 +191,7 @@ class BatchTest {
     Material ownWax = Material.builder("wax").names("Own wax", "").build();
     Batch batch = Batch.usingUp(MEDIUM, ownWax, grams(730), Losses.NONE);
     assertThat(batch.lines().get(1)).isEqualTo(new BatchLine(Ingredient.of(WAX), 0.73));
-    assertThat(batch.mass(WAX)).isEqualTo(batch.mass(ownWax));
+    assertThat(batch.massOf(WAX)).isEqualTo(batch.massOf(ownWax));
     Recipe lots = Recipe.named("lots").part(WAX.withLot("7"), 1).part(WAX.withLot("8"), 3).build();
     Batch ofLots = Batch.ofIngredient(lots, WAX.withLot("7"), grams(100), Losses.NONE);
     assertThat(ofLots.charge().massKilograms()).isCloseTo(0.4, within(1e-12));

@@ -13,8 +13,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.meltwright.units.DecimalSign;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityParser;
 
 class UnitPriceTest {
 
@@ -38,25 +40,88 @@ class UnitPriceTest {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "",
-        "12.50",
-        "12,50 EUR/kg",
-        "EUR 12.50/kg",
-        "-1 EUR/kg",
-        "1 eur/kg",
-        "1 EUR/l",
-        "1 EUR/",
-        "1 EUR/kg x",
-        "1.000.50 EUR/kg",
-        "1e3 EUR/kg",
-        "1 EUR/1/3 kg"
+  @CsvSource(
+      delimiter = '|',
+      nullValues = "-",
+      value = {
+        "''                  | cost.price.text",
+        "12.50               | cost.price.text",
+        "12.50/kg            | cost.price.text",
+        "12,50 EUR/kg        | number.decimal-comma",
+        "1,200 EUR/kg        | number.decimal-comma",
+        "1.200 EUR/kg        | number.decimal-or-thousands",
+        "-1 EUR/kg           | cost.amount.negative",
+        "1 EUR/l             | quantity.wrong-kind",
+        "1 EUR/              | cost.price.text",
+        "1 EUR/kg x          | quantity.unknown-unit",
+        "1.000.50 EUR/kg     | number.malformed",
+        "1e3 EUR/kg          | cost.price.text",
+        "EUR 1 EUR/kg        | cost.price.text",
+        "12.50 $/kg          | cost.currency.ambiguous",
+        "12.50 XQQ/kg        | cost.currency.unknown",
+        "1 EUR/0 g           | value.out-of-range",
+        "1234567890123 EUR/kg | cost.price.text"
       })
-  void parse_refusesWhatDoesNotFit(String text) {
+  void parse_refusesWhatDoesNotFit_andNamesTheWholeText(String text, String code) {
     assertThatExceptionOfType(ProblemException.class)
         .isThrownBy(() -> UnitPrice.parse(text))
-        .satisfies(e -> assertThat(e.problems().get(0).code()).isEqualTo(CostProblem.PRICE_TEXT));
+        .satisfies(e -> assertThat(e.problems().get(0).code().id()).isEqualTo(code));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "12.50 €/kg, 12.50 EUR/kg",
+    "€ 12.50/kg, 12.50 EUR/kg",
+    "€12.50/kg, 12.50 EUR/kg",
+    "EUR 12.50/kg, 12.50 EUR/kg",
+    "12.50 eur/kg, 12.50 EUR/kg",
+    "12.50 euros per kilogram, 12.50 EUR/kg",
+    "12.50 Euro pro Kilo, 12.50 EUR/kg",
+    "12.50 Euro je kg, 12.50 EUR/kg",
+    "£4.20/100 g, 4.20 GBP/100 g",
+    "1 CHF / 1 kg, 1 CHF/kg",
+    "7.20 EUR/2 kg 500 g, 7.20 EUR/2.5 kg",
+    "1 200 EUR/kg, 1200 EUR/kg",
+    "12.50 euros a kilo, 12.50 EUR/kg",
+    "89 EUR for 25 kg, 89 EUR/25 kg",
+    "US$5/kg, 5 USD/kg",
+    "0.125 EUR/g, 0.125 EUR/1 g"
+  })
+  void parse_readsWhatPeopleWrite(String text, String canonical) {
+    assertThat(UnitPrice.parse(text)).hasToString(canonical);
+  }
+
+  @Test
+  void parse_readsTheDecimalSignOfALocale() {
+    QuantityParser german = QuantityParser.forLocale(Locale.GERMANY);
+
+    assertThat(UnitPrice.parse("12,50 €/kg", german)).isEqualTo(UnitPrice.parse("12.50 EUR/kg"));
+    assertThat(Price.parse("14,90 €/0,5 kg", german)).isEqualTo(Price.parse("14.90 EUR/500 g"));
+    assertThat(ExactMoney.parse("18,05 €", german)).hasToString("18.05 EUR");
+    assertThatExceptionOfType(ProblemException.class)
+        .isThrownBy(() -> UnitPrice.parse("12.50 €/kg", german))
+        .satisfies(
+            e -> {
+              assertThat(e.problems().get(0).code().id()).isEqualTo("number.decimal-point");
+              assertThat(e.problems().get(0).found()).isEqualTo("12.50 €/kg");
+            });
+    QuantityParser either = QuantityParser.of(DecimalSign.EITHER);
+    assertThat(UnitPrice.parse("12,50 €/kg", either)).isEqualTo(UnitPrice.parse("12.50 EUR/kg"));
+    assertThatExceptionOfType(ProblemException.class)
+        .isThrownBy(() -> UnitPrice.parse("1,200 €/kg", either))
+        .withMessageContaining("may be 1.2 or 1200");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"19", "19 %", "19%", "19.00"})
+  void rate_readsPerCent(String text) {
+    assertThat(Rate.ofPercent(text)).isEqualTo(Rate.ofPercent("19"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "%", "nineteen", "19,5", "1/2", "-1"})
+  void rate_thatIsNoNumber_isAProblemAndNoJdkException(String text) {
+    assertThatExceptionOfType(ProblemException.class).isThrownBy(() -> Rate.ofPercent(text));
   }
 
   @Test

@@ -46,6 +46,11 @@ class MaterialIdentityTest {
         PropertyKey.FLASH_POINT.parse(text + ", flash-closed-cup"), Source.USER, Knowledge.READ);
   }
 
+  private static Sourced<DefinedTemperature> ignition(String text) {
+    return Sourced.of(
+        PropertyKey.AUTOIGNITION.parse(text + ", autoignition"), Source.USER, Knowledge.READ);
+  }
+
   @Test
   void equals_sameContent_isEqualAndSharesItsHash() {
     Material paint = paint().build();
@@ -63,7 +68,7 @@ class MaterialIdentityTest {
         b -> b.family(MaterialFamily.OIL_PAINT, MaterialRole.OIL),
         b -> b.cas("8012-89-3"),
         b -> b.figure(PropertyKey.FLASH_POINT, flash("120 °C")),
-        b -> b.figure(PropertyKey.AUTOIGNITION, flash("350 °C")),
+        b -> b.figure(PropertyKey.AUTOIGNITION, ignition("350 °C")),
         b -> b.absent(PropertyKey.AUTOIGNITION, "lost"),
         b -> b.absent(PropertyKey.BOILING_RANGE, "not measured"),
         b -> b.alternative(WAX));
@@ -164,7 +169,7 @@ class MaterialIdentityTest {
     ProblemException refused =
         catchThrowableOfType(ProblemException.class, () -> WAX.withLot("  "));
     assertThat(refused.problems().get(0).code()).isEqualTo(UnitsProblem.NAME_BLANK);
-    assertThat(refused).hasMessageContaining("lot of beeswax-yellow");
+    assertThat(refused).hasMessageContaining("(lot), of beeswax-yellow");
   }
 
   @ParameterizedTest

@@ -40,6 +40,23 @@ class PropertyTextTest {
 
   @ParameterizedTest
   @CsvSource({
+    "liquid-density, 0.82–0.85 g/ml, 0.82 to 0.85 g/ml",
+    "liquid-density, 0.96 g/cm³, 0.96 g/ml",
+    "liquid-density, 0.82 to 0.85 g/cm³ at 100 °C, 0.82 to 0.85 g/ml at 100 °C",
+    "solid-density, 60 lb/ft³, 0.961107802437608 g/ml",
+    "melting-range, '62–65 °C, drop-point', '62 to 65 °C, drop-point'",
+    "usual-share, 10 – 12 %, 10 to 12 %",
+  })
+  void text_is_read_as_everywhere(String property, String text, String written) {
+    assertThat(format(key(property), text)).isEqualTo(written);
+  }
+
+  private static <V> String format(PropertyKey<V> key, String text) {
+    return key.format(key.parse(text));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
     "combustibility, does not burn, burns",
     "use-in-hot-melt, fit, caution",
     "use-in-hot-melt, caution, refuse",

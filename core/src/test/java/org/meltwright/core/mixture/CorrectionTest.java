@@ -120,12 +120,26 @@ class CorrectionTest {
                     pot, RESIN_SHARE, MassFraction.ofPercent(15), Composition.of(WAX)));
     assertThat(refused.problems()).hasSize(1);
     assertThat(refused.problems().get(0).code()).isEqualTo(MixtureProblem.OUT_OF_REACH);
-    assertThat(refused.problems().get(0).allowed(Locale.ENGLISH)).contains("10.00 %");
+    assertThat(refused.problems().get(0).allowed(Locale.ENGLISH)).contains("10 %");
     assertThatThrownBy(
             () ->
                 Correction.toShare(
                     pot, RESIN_SHARE, MassFraction.ofPercent(0), Composition.of(WAX)))
         .isInstanceOf(ProblemException.class);
+  }
+
+  @Test
+  void toShare_hardlyOutOfReach_isNotToldThatTheNearestIsTheTarget() {
+    Mixture pot = Mixture.of(ratio(1, 9), grams(100));
+    MassFraction hardlyMore = MassFraction.ofPercent(10.00003);
+
+    ProblemException refused =
+        catchThrowableOfType(
+            ProblemException.class,
+            () -> Correction.toShare(pot, RESIN_SHARE, hardlyMore, Composition.of(WAX)));
+
+    assertThat(refused.problems().get(0).found(Locale.ENGLISH)).isEqualTo("10.00003 % by mass");
+    assertThat(refused.problems().get(0).allowed(Locale.ENGLISH)).contains("10 %");
   }
 
   @Test
@@ -158,7 +172,7 @@ class CorrectionTest {
                         ShareTarget.ofPercent(ShareOf.FREE_OIL, 5)),
                     List.of(Composition.of(RESIN), Composition.of(WAX))));
     assertThat(refused.problems()).hasSize(1);
-    assertThat(refused.getMessage()).contains("free oil").contains("0.000 %");
+    assertThat(refused.getMessage()).contains("free oil").contains("nearest: 0 %");
   }
 
   @Test

@@ -73,7 +73,7 @@ class HeatDemandTest {
     assertThat(never.restingPoint().celsius()).isCloseTo(57.5, within(1e-9));
     assertThat(never.melts()).isFalse();
     assertThat(never.reason(Locale.ENGLISH)).contains("never melts").contains("57.5 °C");
-    assertThat(never.reason(Locale.GERMAN)).contains("schmilzt nie").contains("57.5 °C");
+    assertThat(never.reason(Locale.GERMAN)).contains("schmilzt nie").contains("57,5 °C");
     assertThat(time.seconds()).isInfinite();
   }
 

@@ -156,7 +156,7 @@ class OpenTimeTest {
     assertThat(panel.touchCaution(Locale.GERMAN)).contains("verbrennt");
     if (!reachable) {
       assertThat(panel.text(Locale.ENGLISH)).isEqualTo("above 55.0 °C");
-      assertThat(panel.text(Locale.GERMAN)).isEqualTo("über 55.0 °C");
+      assertThat(panel.text(Locale.GERMAN)).isEqualTo("über 55,0 °C");
     }
   }
 

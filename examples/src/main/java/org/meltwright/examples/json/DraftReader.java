@@ -125,7 +125,7 @@ public final class DraftReader<T extends Record> {
 
   private static Problem plain(ConstraintViolation<?> violation) {
     if (PRESENCE.contains(violation.getConstraintDescriptor().getAnnotation().annotationType())) {
-      return Problem.of(JsonProblem.MISSING_FIELD, "nothing");
+      return Problem.of(JsonProblem.MISSING_FIELD, JsonProblem.CHECK.name("nothing"));
     }
     return Problem.of(JsonProblem.INVALID_VALUE, String.valueOf(violation.getInvalidValue()))
         .with("message", violation.getMessage());

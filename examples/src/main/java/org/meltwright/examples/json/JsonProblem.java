@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples.json;
 
+import org.meltwright.units.Check;
 import org.meltwright.units.ProblemCode;
 
 /** The problems of a JSON text as such, before anyone asks what its values mean. */
@@ -23,6 +24,9 @@ public enum JsonProblem implements ProblemCode {
   MISSING_FIELD("json.missing-field"),
   /** A value that its field does not allow. */
   INVALID_VALUE("json.invalid-value");
+
+  /** The German of what this package says itself. */
+  static final Check CHECK = Check.beside(JsonProblem.class);
 
   private final String id;
 

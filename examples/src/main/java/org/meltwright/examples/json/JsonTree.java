@@ -64,7 +64,7 @@ public record JsonTree(JsonNode root, List<Problem> problems) {
     byte[] bytes = in.readNBytes(MOST_BYTES + 1);
     if (bytes.length > MOST_BYTES) {
       throw new ProblemException(
-          Problem.of(JsonProblem.TOO_LARGE, "more than " + MOST_BYTES + " bytes")
+          Problem.of(JsonProblem.TOO_LARGE, JsonProblem.CHECK.name("more than that"))
               .with("most", Integer.toString(MOST_BYTES)));
     }
     try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), bytes)) {
@@ -104,7 +104,9 @@ public record JsonTree(JsonNode root, List<Problem> problems) {
       JsonNode root = value("");
       if (parser.nextToken() != null) {
         throw new ProblemException(
-            Problem.of(JsonProblem.SYNTAX, "more text after the end of the value")
+            Problem.of(
+                    JsonProblem.SYNTAX,
+                    JsonProblem.CHECK.name("more text after the end of the value"))
                 .with("line", Integer.toString(parser.currentTokenLocation().getLineNr()))
                 .with("column", Integer.toString(parser.currentTokenLocation().getColumnNr())));
       }
@@ -116,7 +118,9 @@ public record JsonTree(JsonNode root, List<Problem> problems) {
       JsonToken token = parser.currentToken();
       if (token == null) {
         throw new ProblemException(
-            Problem.of(JsonProblem.SYNTAX, "an empty text").with("line", "1").with("column", "1"));
+            Problem.of(JsonProblem.SYNTAX, JsonProblem.CHECK.name("an empty text"))
+                .with("line", "1")
+                .with("column", "1"));
       }
       return switch (token) {
         case START_OBJECT -> object(path);

@@ -90,7 +90,10 @@ final class RecordShape {
     if (node.isString() && node.asString().chars().anyMatch(RecordShape::steers)) {
       problems.add(
           Problem.of(JsonProblem.INVALID_VALUE, shown(node))
-              .with("message", "text on one line, without control characters or direction marks")
+              .with(
+                  "message",
+                  JsonProblem.CHECK.name(
+                      "text on one line, without control characters or direction marks"))
               .under(path));
       return false;
     }

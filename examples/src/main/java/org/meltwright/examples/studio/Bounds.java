@@ -2,6 +2,7 @@
 package org.meltwright.examples.studio;
 
 import java.math.BigDecimal;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
@@ -16,14 +17,14 @@ import org.meltwright.units.UnitsProblem;
  * @param highText the greatest value in words
  * @param unit the unit that a value is said in
  */
-record Bounds(double low, double high, String lowText, String highText, String unit) {
+record Bounds(double low, double high, Bilingual lowText, Bilingual highText, String unit) {
 
-  private static final Bounds MASS = new Bounds(1e-9, 1e5, "1 µg", "100 t", "kg");
-  private static final Bounds VOLUME = new Bounds(1e-9, 1e5, "1 µl", "100000 m³", "m³");
-  private static final Bounds LENGTH = new Bounds(1e-9, 1e5, "1 nm", "100 km", "m");
-  private static final Bounds TIME = new Bounds(1e-3, 1e5, "0.001 s", "100000 s (27.8 h)", "s");
-  private static final Bounds POWER = new Bounds(1e-3, 1e5, "0.001 W", "100 kW", "W");
-  private static final Bounds DENSITY = new Bounds(1, 1e5, "1 kg/m³", "100 g/ml", "kg/m³");
+  private static final Bounds MASS = said(1e-9, 1e5, "1 µg", "100 t", "kg");
+  private static final Bounds VOLUME = said(1e-9, 1e5, "1 µl", "100000 m³", "m³");
+  private static final Bounds LENGTH = said(1e-9, 1e5, "1 nm", "100 km", "m");
+  private static final Bounds TIME = said(1e-3, 1e5, "0.001 s", "100000 s (27.8 h)", "s");
+  private static final Bounds POWER = said(1e-3, 1e5, "0.001 W", "100 kW", "W");
+  private static final Bounds DENSITY = said(1, 1e5, "1 kg/m³", "100 g/ml", "kg/m³");
 
   /** The bounds of an amount, in the SI unit of its kind. */
   static Bounds of(QuantityKind<?> kind) {
@@ -38,9 +39,14 @@ record Bounds(double low, double high, String lowText, String highText, String u
     };
   }
 
+  private static Bounds said(
+      double low, double high, String lowText, String highText, String unit) {
+    return new Bounds(low, high, inWords(lowText), inWords(highText), unit);
+  }
+
   /** Bounds that are said in the unit of the value. */
   static Bounds between(double low, double high, String unit) {
-    return new Bounds(low, high, plain(low), plain(high) + " " + unit, unit);
+    return new Bounds(low, high, inWords(plain(low)), in(unit, plain(high)), unit);
   }
 
   private static String plain(double value) {
@@ -49,12 +55,12 @@ record Bounds(double low, double high, String lowText, String highText, String u
 
   /** The same with nothing allowed, too. */
   Bounds fromZero() {
-    return new Bounds(0, high, "0", highText, unit);
+    return new Bounds(0, high, inWords("0"), highText, unit);
   }
 
   /** Guards a value; one that lies outside is said in its unit. */
   double require(double value, String what) {
-    return require(value, plain(value) + " " + unit, what);
+    return require(value, in(unit, plain(value)), what);
   }
 
   /**
@@ -64,13 +70,30 @@ record Bounds(double low, double high, String lowText, String highText, String u
    * @throws ProblemException if it lies outside
    */
   double require(double value, String written, String what) {
+    return require(value, Bilingual.of(written), what);
+  }
+
+  private double require(double value, Bilingual written, String what) {
     if (value >= low && value <= high) {
       return value;
     }
     throw new ProblemException(
         Problem.of(UnitsProblem.VALUE_OUT_OF_RANGE, written)
-            .with("what", what)
+            .with("what", StudioProblem.CHECK.name(what))
             .with("low", lowText)
             .with("high", highText));
+  }
+
+  /** A number of things or units, of which the things have names. */
+  private static Bilingual in(String unit, String number) {
+    Bilingual value = inWords(number);
+    Bilingual name = StudioProblem.CHECK.name(unit);
+    return new Bilingual(
+        value.english() + " " + name.english(), value.german() + " " + name.german());
+  }
+
+  /** Numbers with their units: only the decimal sign differs. */
+  private static Bilingual inWords(String text) {
+    return new Bilingual(text, text.replace('.', ','));
   }
 }

@@ -164,7 +164,8 @@ final class JobBinder {
     Optional<Double> net = leaves.amount(path + "/net", make.net(), QuantityKind.MASS);
     if (count != 1 || (make.mass() != null && make.ingredient() == null)) {
       problems.add(
-          Problem.of(StudioProblem.ONE_OF, count + " of them")
+          Problem.of(
+                  StudioProblem.ONE_OF, StudioProblem.CHECK.name(count == 0 ? "none" : "several"))
               .with("fields", "ingredient (with mass), total, net, cakes")
               .under(path));
       return Optional.empty();
@@ -211,7 +212,9 @@ final class JobBinder {
     Optional<Ingredient> ingredient = book.ingredient(path + "/ingredient", stated.ingredient());
     Optional<ShelfItem> item = shelf.get(String.valueOf(stated.ingredient()));
     if (ingredient.isPresent() && item.isEmpty()) {
-      problems.add(Problem.of(StudioProblem.MASS_NEEDED, "nothing").under(path + "/mass"));
+      problems.add(
+          Problem.of(StudioProblem.MASS_NEEDED, StudioProblem.CHECK.name("nothing"))
+              .under(path + "/mass"));
     }
     return item.flatMap(
         i ->

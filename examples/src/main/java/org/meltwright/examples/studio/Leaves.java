@@ -3,24 +3,24 @@ package org.meltwright.examples.studio;
 
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.function.Supplier;
 import javax.measure.Quantity;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.cost.CostProblem;
+import org.meltwright.core.cost.ExactMoney;
 import org.meltwright.core.cost.Price;
 import org.meltwright.examples.studio.StudioDraft.RoomDraft;
 import org.meltwright.safety.heating.Room;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemCode;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.Problems;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityParser;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 import org.meltwright.units.VolumeFraction;
 
 /** The texts of a studio file as values; each problem is gathered at its path. */
@@ -31,16 +31,12 @@ final class Leaves {
   private static final Bounds MOLTEN =
       Bounds.between(Costing.ROOM.celsius(), HOTTEST_CELSIUS, "°C");
 
-  private static final Pattern MONEY = Pattern.compile("(\\d{1,9}(?:\\.\\d{1,4})?) ?([A-Z]{3})");
-
-  private final boolean decimalComma;
   private final boolean currencyKnown;
   private final QuantityParser parser;
   private final Problems problems;
 
   /** Reads texts; prices are held to the studio's currency where that is known. */
   Leaves(boolean decimalComma, boolean currencyKnown, Problems problems) {
-    this.decimalComma = decimalComma;
     this.currencyKnown = currencyKnown;
     this.parser = decimalComma ? QuantityParser.withDecimalComma() : QuantityParser.localeFree();
     this.problems = problems;
@@ -96,32 +92,11 @@ final class Leaves {
   }
 
   Optional<MassFraction> massFraction(String path, @Nullable String text) {
-    return fraction(path, text, p -> p::parseMassFraction);
+    return read(path, text, p -> p::parseMassFraction);
   }
 
   Optional<VolumeFraction> volumeFraction(String path, @Nullable String text) {
-    return fraction(path, text, p -> p::parseVolumeFraction);
-  }
-
-  /** A share that lies outside is shown as it was written, its range in per cent. */
-  private <T> Optional<T> fraction(
-      String path, @Nullable String text, Function<QuantityParser, Function<String, T>> reader) {
-    return problems.read(
-        path,
-        text,
-        t -> {
-          try {
-            return reader.apply(parser).apply(t);
-          } catch (ProblemException e) {
-            throw new ProblemException(e.problems().stream().map(p -> inPercent(p, t)).toList());
-          }
-        });
-  }
-
-  private static Problem inPercent(Problem problem, String written) {
-    return problem.code() == UnitsProblem.VALUE_OUT_OF_RANGE
-        ? problem.with("found", written).with("low", "0 %").with("high", "100 %")
-        : problem;
+    return read(path, text, p -> p::parseVolumeFraction);
   }
 
   <E extends Enum<E>> Optional<E> word(String path, @Nullable String text, Class<E> type) {
@@ -134,19 +109,42 @@ final class Leaves {
         path,
         text,
         t -> {
-          Price price = parsePrice(t, withPoint(t, currency, StudioProblem.PRICE), currency);
+          Price price = inTheirWords(t, currency, () -> Price.parse(t, parser));
           requireCurrency(price.currency(), currency, t);
           return price;
         });
   }
 
-  /** A price that cannot be read is shown as it was written, with its own decimal mark. */
-  private static Price parsePrice(String written, String withPoint, CurrencyUnit currency) {
+  /** Reads money in the studio's currency. */
+  Optional<Money> money(String path, @Nullable String text, CurrencyUnit currency) {
+    return problems.read(
+        path,
+        text,
+        t -> {
+          ExactMoney money = inTheirWords(t, currency, () -> ExactMoney.parse(t, parser));
+          requireCurrency(money.currency(), currency, t);
+          return notNegative(money, t, currency).toMoney();
+        });
+  }
+
+  private static ExactMoney notNegative(ExactMoney money, String text, CurrencyUnit currency) {
+    if (money.isNegative()) {
+      throw notMoney(StudioProblem.MONEY, text, currency);
+    }
+    return money;
+  }
+
+  /** Texts that are no money or name no currency are told with the studio's own currency. */
+  private static <T> T inTheirWords(String text, CurrencyUnit currency, Supplier<T> reading) {
     try {
-      return Price.parse(withPoint);
+      return reading.get();
     } catch (ProblemException e) {
-      if (e.problems().stream().anyMatch(p -> p.code() == CostProblem.PRICE_TEXT)) {
-        throw notMoney(StudioProblem.PRICE, written, currency);
+      ProblemCode code = e.problems().get(0).code();
+      if (code == CostProblem.PRICE_TEXT) {
+        throw notMoney(StudioProblem.PRICE, text, currency);
+      }
+      if (code == CostProblem.MONEY_TEXT) {
+        throw notMoney(StudioProblem.MONEY, text, currency);
       }
       throw e;
     }
@@ -155,30 +153,6 @@ final class Leaves {
   private static ProblemException notMoney(
       StudioProblem code, String written, CurrencyUnit currency) {
     return new ProblemException(Problem.of(code, written).with("currency", currency.getCode()));
-  }
-
-  /** Reads money in the studio's currency. */
-  Optional<Money> money(String path, @Nullable String text, CurrencyUnit currency) {
-    return problems.read(
-        path, text, t -> parseMoney(t, withPoint(t, currency, StudioProblem.MONEY), currency));
-  }
-
-  /** The text with a decimal point; where commas are declared, a point may be a thousands mark. */
-  private String withPoint(String text, CurrencyUnit currency, StudioProblem code) {
-    if (decimalComma && text.contains(".")) {
-      throw notMoney(code, text, currency);
-    }
-    return decimalComma ? text.replace(',', '.') : text;
-  }
-
-  private Money parseMoney(String written, String withPoint, CurrencyUnit currency) {
-    Matcher matcher = MONEY.matcher(withPoint);
-    if (!matcher.matches()) {
-      throw notMoney(StudioProblem.MONEY, written, currency);
-    }
-    requireCurrency(Currencies.read(matcher.group(2)), currency, written);
-    return Money.of(
-        currency, new java.math.BigDecimal(matcher.group(1)), java.math.RoundingMode.HALF_UP);
   }
 
   private void requireCurrency(CurrencyUnit found, CurrencyUnit wanted, String text) {

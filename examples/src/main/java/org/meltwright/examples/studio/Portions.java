@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.Problems;
 
@@ -35,7 +36,7 @@ final class Portions {
     boolean isRest = Boolean.TRUE.equals(rest);
     if (isRest == (share != null)) {
       problems.add(
-          Problem.of(StudioProblem.ONE_OF, isRest ? "both" : "none")
+          Problem.of(StudioProblem.ONE_OF, StudioProblem.CHECK.name(isRest ? "both" : "none"))
               .with("fields", "share, rest")
               .under(path));
       areAllRead = false;
@@ -64,15 +65,17 @@ final class Portions {
     long rests = shares.stream().filter(OptionalDouble::isEmpty).count();
     boolean isFull = rests == 1 ? sum < 1 : rests == 0 && Math.abs(sum - 1) <= SLACK;
     if (!isFull) {
-      problems.add(
-          Problem.of(StudioProblem.SHARES, percent(sum) + ", " + rests + " rests").under(path));
+      problems.add(Problem.of(StudioProblem.SHARES, found(sum, rests)).under(path));
       return Optional.empty();
     }
     return Optional.of(shares.stream().map(s -> s.orElse(1 - sum)).toList());
   }
 
-  private static String percent(double share) {
-    return BigDecimal.valueOf(share * 100).round(DIGITS).stripTrailingZeros().toPlainString()
-        + " %";
+  private static Bilingual found(double sum, long rests) {
+    double percent = BigDecimal.valueOf(sum * 100).round(DIGITS).doubleValue();
+    return Bilingual.list(
+        Bilingual.of(percent).plus(" %"),
+        StudioProblem.CHECK.name(
+            rests == 0 ? "no rest" : rests == 1 ? "one rest" : "several rests"));
   }
 }

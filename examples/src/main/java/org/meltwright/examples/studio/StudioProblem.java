@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples.studio;
 
+import org.meltwright.units.Check;
 import org.meltwright.units.ProblemCode;
 
 /**
@@ -41,6 +42,9 @@ public enum StudioProblem implements ProblemCode {
   CLASS_MISSING("studio.class-missing"),
   /** The page cannot be written. */
   PAGE_UNWRITABLE("studio.page-unwritable");
+
+  /** The guards of this package, and the German of what it says itself. */
+  static final Check CHECK = Check.beside(StudioProblem.class);
 
   private final String id;
 

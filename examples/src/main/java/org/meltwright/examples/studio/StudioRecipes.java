@@ -191,7 +191,7 @@ final class StudioRecipes {
     boolean parts = draft.parts() != null;
     if (ratio == parts) {
       problems.add(
-          Problem.of(StudioProblem.ONE_OF, ratio ? "both" : "none")
+          Problem.of(StudioProblem.ONE_OF, StudioProblem.CHECK.name(ratio ? "both" : "none"))
               .with("fields", "ratio, parts")
               .under(path));
       return Optional.empty();
@@ -288,7 +288,9 @@ final class StudioRecipes {
 
     Optional<Recipe> recipe(String path, String name) {
       if (portions.areAllRead() && byVolume && byMass) {
-        problems.add(Problem.of(StudioProblem.MIXED_BASES, "by mass and by volume").under(path));
+        problems.add(
+            Problem.of(StudioProblem.MIXED_BASES, StudioProblem.CHECK.name("by mass and by volume"))
+                .under(path));
         return Optional.empty();
       }
       return portions.whole(path).flatMap(shares -> recipe(path, name, shares));

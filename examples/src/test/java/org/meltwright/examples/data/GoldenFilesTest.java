@@ -42,7 +42,6 @@ class GoldenFilesTest {
           "category",
           "code",
           "dustClass",
-          "found",
           "hazardClass",
           "id",
           "ingredient",

@@ -74,7 +74,7 @@ class BadInputTest {
           "9.75 EUR/250 g"          | "9.75 CHF/250 g"           | studio.currency                | /shelf/2/packages/0
           "share": "10 %"           | "share": "110 %"           | value.out-of-range             | /recipes/2/parts/1/share
           { "of": "blue-tube", "share": "10 %" } | { "of": "blue-tube", "share": "10 %" }, { "of": "white-powder", "share": "6 % by volume" } | studio.mixed-bases | /recipes/2
-          "18.00 EUR"               | "18.00 ZZZ"                | studio.unknown-currency        | /studio/labourPerHour
+          "18.00 EUR"               | "18.00 ZZZ"                | cost.currency.unknown          | /studio/labourPerHour
           "32.50 EUR/500 g"         | "0 EUR/500 g"              | value.out-of-range             | /readyMade/0/price
           "name": "Firm medium 1:6" | "name": "Medium 1:8"       | studio.double-id               | /recipes/1/name
           "beeswax-bleached"        | "beeswax-yellow"           | studio.double-material         | /shelf/1/material
@@ -149,7 +149,7 @@ class BadInputTest {
 
     assertThat(Run.of("--page", written.toString(), file.toString()).err()).isEmpty();
     assertThat(run(declared.replace("18,00 EUR", "18.00 EUR")).err())
-        .contains("studio.money", "/studio/labourPerHour");
+        .contains("number.decimal-point", "/studio/labourPerHour");
   }
 
   /** What is shown and asked for must be right with either decimal mark. */
@@ -158,9 +158,9 @@ class BadInputTest {
       delimiter = '|',
       textBlock =
           """
-          18,00 EUR      | 18,00 Euro        | studio.money
-          9,75 EUR/250 g | 9,75 EUR per 250 g | studio.price
-          9,75 EUR/250 g | 9.75 EUR/250 g    | studio.price
+          18,00 EUR      | 18,00             | studio.money
+          18,00 EUR      | achtzehn EUR      | studio.money
+          9,75 EUR/250 g | 9,75 EUR im Glas   | studio.price
           """)
   void money_that_cannot_be_read_is_shown_as_written_and_no_point_is_asked_for(
       String from, String to, String code) throws IOException {

@@ -101,7 +101,7 @@ class ClassInputTest {
           "freeFrom": "90 EUR"           | "freeFrom": "ninety EUR"      | studio.money            | /classDay/freight/freeFrom
           "fixed": "420 EUR"             | "fixed": "-420 EUR"           | studio.money            | /classDay/fee/fixed
           "step": "5 EUR"                | "step": "0 EUR"               | value.out-of-range      | /classDay/fee/step
-          "margin": "20 %"               | "margin": "a fifth"           | number.malformed        | /classDay/fee/margin
+          "margin": "20 %"               | "margin": "a fifth"           | quantity.unknown-unit   | /classDay/fee/margin
           """)
   void one_slip_is_reported_with_its_code_and_path(String from, String to, String code, String path)
       throws IOException {

@@ -240,7 +240,7 @@ class ClassSheetTest {
   @Test
   void what_the_reviews_found_and_could_not_assess_has_a_row_each_with_room_for_the_pen() {
     assertThat(row(page, "A pigment of a toxic metal")).contains("WARNING", "who prepares");
-    assertThat(row(page, "Someone under 18 works.")).contains("the class", "written consent");
+    assertThat(row(page, "Under 18 at all")).contains("NOT ASKED", "written consent");
     assertThat(row(page, "Molten wax on skin")).contains("burns at once");
     assertThat(row(page, "Hot metal")).contains("burns at a touch: up to 100 °C", "67 to 73 °C");
     assertThat(page.select("section:contains(Risk assessment) td.pen"))
@@ -323,7 +323,8 @@ class ClassSheetTest {
   @Test
   void a_paint_without_heat_source_leaves_the_load_and_the_hot_metal_open() throws IOException {
     String blue =
-        "\"share\": \"10 %\",\n        \"vessel\": \"tin\", \"fill\": \"50 %\", \"heatSource\": \"warm-plate\",";
+        "\"share\": \"10 %\",\n"
+            + "        \"vessel\": \"tin\", \"fill\": \"50 %\", \"heatSource\": \"warm-plate\",";
     Document sheet =
         Jsoup.parse(
             written(json.replace(blue, blue.replace("\"heatSource\": \"warm-plate\",", ""))));
@@ -420,7 +421,8 @@ class ClassSheetTest {
 
   private static String onlyWhite(String json) {
     return json.replaceFirst(
-        "(?s)\"paints\": \\[\\s+\\{ \"recipe\": \"medium-8\".*?\\{ \"recipe\": \"white\", \"share\": \"15 %\"",
+        "(?s)\"paints\": \\[\\s+\\{ \"recipe\": \"medium-8\".*?\\{ \"recipe\": \"white\","
+            + " \"share\": \"15 %\"",
         "\"paints\": [ { \"recipe\": \"white\", \"share\": \"100 %\"");
   }
 

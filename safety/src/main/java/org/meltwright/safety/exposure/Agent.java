@@ -1,11 +1,12 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.exposure;
 
+import static org.meltwright.safety.exposure.ExposureProblem.CHECK;
+
 import java.util.Collections;
 import java.util.Set;
 import java.util.TreeSet;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * A substance in the air, and what matters of it for ventilation.
@@ -44,7 +45,9 @@ public record Agent(String name, double molarMassGrams, Set<Trait> traits) {
     /** It is a dust. */
     DUST,
     /** It is a fume or a smoke: fine particles of what was hot. */
-    FUME
+    FUME,
+    /** It makes allergic: for those who are, no concentration is low enough. */
+    SENSITISER
   }
 
   /**
@@ -56,7 +59,7 @@ public record Agent(String name, double molarMassGrams, Set<Trait> traits) {
    * @throws org.meltwright.units.ProblemException if the molar mass cannot be
    */
   public Agent {
-    UnitsProblem.requireBetween(molarMassGrams, 1, 1e5, "molar mass in g/mol");
+    CHECK.between(molarMassGrams, 1, 1e5, "molar mass in g/mol");
     traits = Collections.unmodifiableSet(new TreeSet<>(traits));
   }
 
@@ -81,9 +84,7 @@ public record Agent(String name, double molarMassGrams, Set<Trait> traits) {
    * @throws org.meltwright.units.ProblemException if it is negative or no number
    */
   public double milligramsPerCubicMetre(double ppm) {
-    return UnitsProblem.requireBetween(ppm, 0, 1e6, "concentration in ppm")
-        * molarMassGrams
-        / LITRES_PER_MOLE;
+    return CHECK.between(ppm, 0, 1e6, "concentration in ppm") * molarMassGrams / LITRES_PER_MOLE;
   }
 
   /**
@@ -94,7 +95,7 @@ public record Agent(String name, double molarMassGrams, Set<Trait> traits) {
    * @throws org.meltwright.units.ProblemException if it is negative or no number
    */
   public double partsPerMillion(double milligramsPerCubicMetre) {
-    return UnitsProblem.requireBetween(milligramsPerCubicMetre, 0, 1e9, "concentration in mg/m³")
+    return CHECK.between(milligramsPerCubicMetre, 0, 1e9, "concentration in mg/m³")
         * LITRES_PER_MOLE
         / molarMassGrams;
   }
@@ -135,11 +136,11 @@ public record Agent(String name, double molarMassGrams, Set<Trait> traits) {
    * @return the volume of air, in m³
    */
   public double dilutingCubicMetres(double grams, double ppm) {
-    UnitsProblem.requireBetween(ppm, 1e-9, 1e6, "concentration in ppm");
+    CHECK.between(ppm, 1e-9, 1e6, "concentration in ppm");
     return vapourLitres(grams) / 1000 / (ppm * 1e-6);
   }
 
   private static double requireMass(double grams) {
-    return UnitsProblem.requireBetween(grams, 0, 1e9, "mass in g");
+    return CHECK.between(grams, 0, 1e9, "mass in g");
   }
 }

@@ -1,10 +1,11 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.exposure;
 
+import static org.meltwright.safety.exposure.ExposureProblem.CHECK;
+
 import org.meltwright.units.Limit;
 import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.TemperatureRange;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * Burn thresholds of surfaces by time of contact, as ranges: below the range no burn is expected by
@@ -96,7 +97,7 @@ public final class BurnThresholds {
    * @throws org.meltwright.units.ProblemException if the time is negative
    */
   public static TemperatureRange threshold(Surface surface, double seconds) {
-    UnitsProblem.requireBetween(seconds, 0, 1e9, "time of contact in s");
+    CHECK.between(seconds, 0, 1e9, "time of contact in s");
     int column = 0;
     while (column < SECONDS.length - 1 && Limit.exceeds(seconds, SECONDS[column])) {
       column++;

@@ -1,14 +1,16 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.exposure;
 
+import static org.meltwright.safety.exposure.ExposureProblem.CHECK;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.units.Limit;
 import org.meltwright.units.Messages;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * What hangs on one circuit: plates, guns, irons by their nameplates, held against the rating of
@@ -25,9 +27,10 @@ import org.meltwright.units.UnitsProblem;
  *     CircuitLoad.of(120, 15, 1.25)
  *         .with(new CircuitLoad.Device("hot plate", 1100, true))
  *         .with(new CircuitLoad.Device("heat gun", 300, true));
+ * table.nameplateAmperes(); // 11.67 A
  * table.requiredAmperes(); // 14.58 A
  * table.outcome(); // WITHIN_THE_NUMBERS_GIVEN
- * table.with(new CircuitLoad.Device("iron", 300, true)).outcome(); // ABOVE_CONTINUOUS
+ * table.withAmperes("iron, 2.5 A on its plate", 2.5, true).outcome(); // ABOVE_CONTINUOUS
  * }</pre>
  *
  * <p>This class is immutable and thread-safe.
@@ -70,7 +73,7 @@ public final class CircuitLoad {
      */
     public Device {
       if (!Double.isNaN(watts)) {
-        UnitsProblem.requireBetween(watts, 0, 1e6, "power in W");
+        CHECK.between(watts, 0, 1e6, "power in W");
       }
     }
 
@@ -106,9 +109,9 @@ public final class CircuitLoad {
    */
   public static CircuitLoad of(double volts, double ratedAmperes, double continuousFactor) {
     return new CircuitLoad(
-        UnitsProblem.requireBetween(volts, 1, 1000, "voltage in V"),
-        UnitsProblem.requireBetween(ratedAmperes, 0.1, 1000, "rating in A"),
-        UnitsProblem.requireBetween(continuousFactor, 1, 2, "factor on continuous loads"),
+        CHECK.between(volts, 1, 1000, "voltage in V"),
+        CHECK.between(ratedAmperes, 0.1, 1000, "rating in A"),
+        CHECK.between(continuousFactor, 1, 2, "factor on continuous loads"),
         List.of());
   }
 
@@ -142,6 +145,22 @@ public final class CircuitLoad {
   }
 
   /**
+   * Returns a circuit with one more device whose nameplate states its current instead of its power.
+   *
+   * <p>For example, 6.3 A at 230 V are 1449 W.
+   *
+   * @param name what it is called
+   * @param amperes its nameplate current, in A at the voltage of the circuit, from 0 to 1000
+   * @param isContinuous whether it is a continuous load by the user's code
+   * @return the new circuit
+   * @throws org.meltwright.units.ProblemException if the current cannot be
+   */
+  public CircuitLoad withAmperes(String name, double amperes, boolean isContinuous) {
+    CHECK.between(amperes, 0, 1000, "current in A");
+    return with(new Device(name, amperes * volts, isContinuous));
+  }
+
+  /**
    * Returns the devices whose power is not known.
    *
    * @return the devices, in the order added; empty if all are known
@@ -157,6 +176,15 @@ public final class CircuitLoad {
    */
   public double nameplateWatts() {
     return known().mapToDouble(Device::watts).sum();
+  }
+
+  /**
+   * Returns the current of the nameplates that are known, without the factor.
+   *
+   * @return the current, in A; the least there is if a device is unknown
+   */
+  public double nameplateAmperes() {
+    return nameplateWatts() / volts;
   }
 
   private Stream<Device> known() {
@@ -215,7 +243,7 @@ public final class CircuitLoad {
    * @return the devices whose nameplate exceeds it; those of {@link #unknown} are not among them
    */
   public List<Device> abovePlug(double plugAmperes) {
-    double limit = volts * UnitsProblem.requireBetween(plugAmperes, 0.1, 1000, "plug in A");
+    double limit = volts * CHECK.between(plugAmperes, 0.1, 1000, "plug in A");
     return devices.stream().filter(d -> Limit.exceeds(d.watts(), limit)).toList();
   }
 
@@ -265,5 +293,24 @@ public final class CircuitLoad {
         .step("I " + (unknown().isEmpty() ? "= " : "is at least ") + requiredAmperes() + " A")
         .warning(text(Locale.ENGLISH))
         .build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof CircuitLoad that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(volts, ratedAmperes, continuousFactor, devices);
+  }
+
+  @Override
+  public String toString() {
+    return devices.size() + " devices on " + ratedAmperes + " A at " + volts + " V";
   }
 }

@@ -1,10 +1,12 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.exposure;
 
+import static org.meltwright.safety.exposure.ExposureProblem.CHECK;
+
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.safety.exposure.Agent.Trait;
 import org.meltwright.units.Limit;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * Exposures held against the limits that the user entered: averages over time, and the additive
@@ -25,8 +27,9 @@ import org.meltwright.units.UnitsProblem;
  *           ExposureLimit.Averaging.EIGHT_HOURS, "as entered", day);
  *   parts.add(new CombinedExposure.Part(limit, entry[0]));
  * }
- * CombinedExposure.of(parts).sumOfShares(); // 0.925
- * CombinedExposure.of(parts).isExceeded(); // false
+ * CombinedExposure together = CombinedExposure.of(parts);
+ * together.sumOfShares(); // 0.925
+ * together.isExceeded(); // false
  * }</pre>
  */
 public final class CombinedExposure {
@@ -49,7 +52,7 @@ public final class CombinedExposure {
      * @throws org.meltwright.units.ProblemException if it is negative
      */
     public Part {
-      UnitsProblem.requireBetween(value, 0, 1e9, "exposure");
+      CHECK.between(value, 0, 1e9, "exposure");
     }
 
     /**
@@ -136,8 +139,8 @@ public final class CombinedExposure {
     double sum = 0;
     for (int i = 0; i < hours.size(); i++) {
       sum +=
-          UnitsProblem.requireBetween(concentrations.get(i), 0, 1e9, "concentration")
-              * UnitsProblem.requireBetween(hours.get(i), 0, 24, "hours");
+          CHECK.between(concentrations.get(i), 0, 1e9, "concentration")
+              * CHECK.between(hours.get(i), 0, 24, "hours");
     }
     return sum / 8;
   }
@@ -159,9 +162,9 @@ public final class CombinedExposure {
     double total = 0;
     double used = 0;
     for (int i = 0; i < limits.size(); i++) {
-      double part = UnitsProblem.requireBetween(vapourParts.get(i), 0, 1e12, "share of the vapour");
+      double part = CHECK.between(vapourParts.get(i), 0, 1e12, "share of the vapour");
       total += part;
-      used += part / UnitsProblem.requireBetween(limits.get(i), 1e-12, 1e9, "exposure limit");
+      used += part / CHECK.between(limits.get(i), 1e-12, 1e9, "exposure limit");
     }
     if (!(total > 0)) {
       throw ExposureProblem.of(ExposureProblem.NOTHING_GIVEN, vapourParts.toString(), "");
@@ -174,5 +177,20 @@ public final class CombinedExposure {
       throw ExposureProblem.of(
           ExposureProblem.LIMITS_DIFFER, ones.size() + ", " + others.size(), "number of entries");
     }
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof CombinedExposure that && parts.equals(that.parts);
+  }
+
+  @Override
+  public int hashCode() {
+    return parts.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "combined exposure to " + parts;
   }
 }

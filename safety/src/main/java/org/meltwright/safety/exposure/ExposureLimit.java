@@ -1,8 +1,10 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.exposure;
 
+import static org.meltwright.safety.exposure.ExposureProblem.CHECK;
+
 import java.time.LocalDate;
-import org.meltwright.units.UnitsProblem;
+import org.meltwright.units.Bilingual;
 
 /**
  * An exposure limit as the user enters it: with the place where it holds and the date it was looked
@@ -66,10 +68,12 @@ public record ExposureLimit(
    * @throws org.meltwright.units.ProblemException if the value cannot be or no place is given
    */
   public ExposureLimit {
-    UnitsProblem.requireBetween(value, 1e-12, 1e9, "exposure limit");
+    CHECK.between(value, 1e-12, 1e9, "exposure limit");
     if (jurisdiction.isBlank()) {
       throw ExposureProblem.of(
-          ExposureProblem.LIMIT_WITHOUT_JURISDICTION, agent.name() + " " + value, "");
+          ExposureProblem.LIMIT_WITHOUT_JURISDICTION,
+          Bilingual.of(reader -> agent.name() + " " + Bilingual.of(value).in(reader)),
+          Bilingual.of(""));
     }
   }
 
@@ -103,7 +107,7 @@ public record ExposureLimit(
    */
   public double shareAfterEvaporating(double grams, double roomCubicMetres) {
     return agent.dilutingCubicMetres(grams, partsPerMillion())
-        / UnitsProblem.requireBetween(roomCubicMetres, 1e-6, 1e9, "volume of air in m³");
+        / CHECK.between(roomCubicMetres, 1e-6, 1e9, "volume of air in m³");
   }
 
   /**
@@ -118,6 +122,6 @@ public record ExposureLimit(
    */
   public double dustMilligramsPerCubicMetre(double share) {
     return milligramsPerCubicMetre()
-        / UnitsProblem.requireBetween(share, 1e-9, 1, "share of the agent in the dust");
+        / CHECK.between(share, 1e-9, 1, "share of the agent in the dust");
   }
 }

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.exposure;
 
+import org.meltwright.units.Bilingual;
+import org.meltwright.units.Check;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemCode;
 import org.meltwright.units.ProblemException;
@@ -37,6 +39,9 @@ public enum ExposureProblem implements ProblemCode {
   /** There is nothing to add up. */
   NOTHING_GIVEN("exposure.nothing-given");
 
+  /** The guards of this package. */
+  static final Check CHECK = Check.beside(ExposureProblem.class);
+
   private final String id;
 
   ExposureProblem(String id) {
@@ -49,6 +54,10 @@ public enum ExposureProblem implements ProblemCode {
   }
 
   static ProblemException of(ExposureProblem code, String found, String reason) {
+    return of(code, Bilingual.of(found), CHECK.name(reason));
+  }
+
+  static ProblemException of(ExposureProblem code, Bilingual found, Bilingual reason) {
     return new ProblemException(Problem.of(code, found).with("reason", reason));
   }
 }

@@ -1,7 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.exposure;
 
-import org.meltwright.units.UnitsProblem;
+import static org.meltwright.safety.exposure.ExposureProblem.CHECK;
 
 /**
  * A vapour held against its lower flammable limit, which is stated in per cent by volume.
@@ -28,7 +28,7 @@ public record Flammability(double lowerLimitPercent) {
    * @throws org.meltwright.units.ProblemException if it is not above 0 and at most 100
    */
   public Flammability {
-    UnitsProblem.requireBetween(lowerLimitPercent, 1e-6, 100, "lower flammable limit in per cent");
+    CHECK.between(lowerLimitPercent, 1e-6, 100, "lower flammable limit in per cent");
   }
 
   /**
@@ -42,7 +42,7 @@ public record Flammability(double lowerLimitPercent) {
    * @throws org.meltwright.units.ProblemException if it is negative or no number
    */
   public double partsPerMillionAt(double percent) {
-    UnitsProblem.requireBetween(percent, 0, 1e4, "per cent of the lower flammable limit");
+    CHECK.between(percent, 0, 1e4, "per cent of the lower flammable limit");
     return percent / 100 * lowerLimitPercent * 10_000;
   }
 
@@ -54,7 +54,7 @@ public record Flammability(double lowerLimitPercent) {
    * @throws org.meltwright.units.ProblemException if it is negative or no number
    */
   public double percentOfLowerLimit(double ppm) {
-    UnitsProblem.requireBetween(ppm, 0, 1e6, "concentration in ppm");
+    CHECK.between(ppm, 0, 1e6, "concentration in ppm");
     return 100 * ppm / (lowerLimitPercent * 10_000);
   }
 }

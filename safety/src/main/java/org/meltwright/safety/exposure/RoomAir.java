@@ -1,11 +1,13 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.exposure;
 
-import org.meltwright.units.UnitsProblem;
+import static org.meltwright.safety.exposure.ExposureProblem.CHECK;
+
+import java.util.OptionalDouble;
 
 /**
- * The air of a room and its exchange: air changes, build-up, and the time until a share of the
- * start is left.
+ * The air of a room and its exchange: air changes, build-up and how long it takes, and the time
+ * until a share of the start is left.
  *
  * <p>Times are never a clearance: they say how long until, say, 1 % of what was there at the start
  * is left if nothing is added and the air mixes as the factor states. After the table of MMWR 1994;
@@ -22,6 +24,9 @@ import org.meltwright.units.UnitsProblem;
  * RoomAir real = RoomAir.ofAirChanges(120, 6, 3);
  * real.minutesToShareOfStart(0.01); // 138.2 min
  * real.shareOfStartAfter(60); // 0.1353
+ * // a litre of vapour an hour: how long until 3 ppm, and 5 ppm
+ * real.minutesToVolumeFraction(0.001, 3e-6); // 38.19 min
+ * real.minutesToVolumeFraction(0.001, 5e-6); // OptionalDouble.empty
  * }</pre>
  *
  * <p>Immutable and thread-safe.
@@ -42,9 +47,9 @@ public record RoomAir(
    * @throws org.meltwright.units.ProblemException if a number cannot be
    */
   public RoomAir {
-    UnitsProblem.requireBetween(volumeCubicMetres, 1e-3, 1e7, "volume of the room in m³");
-    UnitsProblem.requireBetween(flowCubicMetresPerHour, 1e-6, 1e9, "air exchanged in m³/h");
-    UnitsProblem.requireBetween(mixingFactor, 1, 10, "mixing factor");
+    CHECK.between(volumeCubicMetres, 1e-3, 1e7, "volume of the room in m³");
+    CHECK.between(flowCubicMetresPerHour, 1e-6, 1e9, "air exchanged in m³/h");
+    CHECK.between(mixingFactor, 1, 10, "mixing factor");
   }
 
   /**
@@ -79,8 +84,8 @@ public record RoomAir(
    * @return the flow, in m³/h
    */
   public static double flowFor(double volumeCubicMetres, double airChangesPerHour) {
-    return UnitsProblem.requireBetween(volumeCubicMetres, 1e-3, 1e7, "volume of the room in m³")
-        * UnitsProblem.requireBetween(airChangesPerHour, 0, 1e6, "air changes per hour");
+    return CHECK.between(volumeCubicMetres, 1e-3, 1e7, "volume of the room in m³")
+        * CHECK.between(airChangesPerHour, 0, 1e6, "air changes per hour");
   }
 
   /**
@@ -91,7 +96,10 @@ public record RoomAir(
    * @throws org.meltwright.units.ProblemException if the share lies outside that range
    */
   public double minutesToShareOfStart(double share) {
-    UnitsProblem.requireBetween(share, 1e-12, 1, "share of the start");
+    return minutesToShare(CHECK.between(share, 1e-12, 1, "share of the start"));
+  }
+
+  private double minutesToShare(double share) {
     return -60 * mixingFactor * Math.log(share) / airChangesPerHour();
   }
 
@@ -102,7 +110,7 @@ public record RoomAir(
    * @return the share, from 0 to 1
    */
   public double shareOfStartAfter(double minutes) {
-    UnitsProblem.requireBetween(minutes, 0, 1e9, "minutes");
+    CHECK.between(minutes, 0, 1e9, "minutes");
     return Math.exp(-airChangesPerHour() * minutes / 60 / mixingFactor);
   }
 
@@ -114,8 +122,29 @@ public record RoomAir(
    * @return the average volume fraction in the room
    */
   public double volumeFractionAfter(double vapourCubicMetresPerHour, double minutes) {
-    UnitsProblem.requireBetween(vapourCubicMetresPerHour, 0, 1e6, "vapour in m³/h");
+    CHECK.between(vapourCubicMetresPerHour, 0, 1e6, "vapour in m³/h");
     double effective = flowCubicMetresPerHour / mixingFactor;
     return vapourCubicMetresPerHour / effective * (1 - shareOfStartAfter(minutes));
+  }
+
+  /**
+   * Returns the time until a volume fraction builds up from clean air, the build-up turned round: t
+   * = −(K V ⁄ Q) ln(1 − C Q ⁄ (G K)).
+   *
+   * <p>It is the average of the room that takes so long; before a face, and near the source, it is
+   * there at once.
+   *
+   * @param vapourCubicMetresPerHour the pure vapour generated, in m³/h
+   * @param volumeFraction the average volume fraction asked for, from 1e-12 to 1
+   * @return the minutes; empty if it is never reached, since the air carries off as much before
+   * @throws org.meltwright.units.ProblemException if a number cannot be
+   */
+  public OptionalDouble minutesToVolumeFraction(
+      double vapourCubicMetresPerHour, double volumeFraction) {
+    CHECK.between(vapourCubicMetresPerHour, 0, 1e6, "vapour in m³/h");
+    CHECK.between(volumeFraction, 1e-12, 1, "volume fraction");
+    double steady = vapourCubicMetresPerHour * mixingFactor / flowCubicMetresPerHour;
+    double left = 1 - volumeFraction / steady;
+    return left > 0 ? OptionalDouble.of(minutesToShare(left)) : OptionalDouble.empty();
   }
 }

@@ -1,9 +1,10 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.exposure;
 
+import static org.meltwright.safety.exposure.ExposureProblem.CHECK;
+
 import org.apache.commons.numbers.gamma.Erf;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * The damage integral of skin: Ω = ∫ P exp(−ΔE ⁄ (R T)) dt over the time above 44 °C (Henriques and
@@ -138,7 +139,7 @@ public final class SkinDamage {
    * @return Ω, at most 1 000 000
    */
   public static double omegaAfter(TemperaturePoint surface, double seconds) {
-    UnitsProblem.requireBetween(seconds, 0, LONGEST_SECONDS, "time of contact in s");
+    CHECK.between(seconds, 0, LONGEST_SECONDS, "time of contact in s");
     double time = 1e-5;
     double omega = 0;
     while (time < seconds && omega < CAP) {

@@ -1,12 +1,13 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.exposure;
 
+import static org.meltwright.safety.exposure.ExposureProblem.CHECK;
+
 import java.util.Locale;
 import org.apache.commons.numbers.gamma.Erf;
 import org.apache.commons.numbers.gamma.Erfc;
 import org.meltwright.units.Messages;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * Molten wax on skin: always an immediate burn.
@@ -73,8 +74,7 @@ public final class WaxContact {
    * @throws org.meltwright.units.ProblemException if the wax is colder than it freezes
    */
   public static TemperaturePoint lowerBoundWithFreezing(TemperaturePoint wax) {
-    UnitsProblem.requireBetween(
-        wax.celsius(), FREEZING_CELSIUS, 400, "temperature of molten wax in °C");
+    CHECK.between(wax.celsius(), FREEZING_CELSIUS, 400, "temperature of molten wax in °C");
     double low = 1e-9;
     double high = 5;
     for (int i = 0; i < 200; i++) {

@@ -2,6 +2,7 @@
 package org.meltwright.safety.hazard;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.Composition;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.TemperaturePoint;
@@ -221,7 +223,38 @@ public final class HazardMixture {
     return ingredients.toString();
   }
 
-  /** Collects the ingredients of a mixture; not thread-safe. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof HazardMixture that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<@Nullable Object> stated() {
+    return Arrays.asList(
+        declared,
+        ingredients,
+        state,
+        viscosityAt40,
+        flashPoint,
+        boilingPoint,
+        ph,
+        reserve,
+        phRefuted,
+        breathable,
+        tested,
+        testedWithout,
+        supplements);
+  }
+
+  /**
+   * Collects the ingredients of a mixture; not thread-safe.
+   *
+   * <p>Compared by identity: a builder changes.
+   */
   public static final class Builder {
 
     private final RuleSet rules;
@@ -475,12 +508,13 @@ public final class HazardMixture {
     }
 
     private void requireNoContradiction() {
-      boolean cannotFlow = state == PhysicalState.SOLID_AT_40 || state == PhysicalState.GAS;
-      if (cannotFlow && viscosityAt40 != null) {
+      PhysicalState given = state;
+      if ((given == PhysicalState.SOLID_AT_40 || given == PhysicalState.GAS)
+          && viscosityAt40 != null) {
         throw new ProblemException(
             Problem.of(
                 HazardProblem.STATE_AGAINST_VISCOSITY,
-                state + ", " + HazardTexts.found(viscosityAt40) + " mm²/s"));
+                Bilingual.list(given.inWords(), Bilingual.of(viscosityAt40).plus(" mm²/s"))));
       }
     }
 
@@ -488,7 +522,7 @@ public final class HazardMixture {
       if (possible) {
         return value;
       }
-      throw new ProblemException(Problem.of(problem, HazardTexts.found(value)));
+      throw new ProblemException(Problem.of(problem, Bilingual.of(value)));
     }
   }
 }

@@ -6,6 +6,7 @@ import java.math.MathContext;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Messages;
 
 /** The one look-up of this package's own texts. */
@@ -27,13 +28,6 @@ final class HazardTexts {
     return text.isBlank() ? Optional.empty() : Optional.of(text);
   }
 
-  /** A number as it was found, every digit of it. */
-  static String found(double value) {
-    return Double.isFinite(value)
-        ? BigDecimal.valueOf(value).stripTrailingZeros().toPlainString()
-        : String.valueOf(value);
-  }
-
   /** A number for the reader, three figures or all of those before the point. */
   static String shown(double value, Locale locale) {
     BigDecimal exact = new BigDecimal(value);
@@ -46,8 +40,9 @@ final class HazardTexts {
     return shown(value, locale) + " %";
   }
 
-  static String percent(double low, double high) {
-    return (low == high ? found(low) : found(low) + " to " + found(high)) + " %";
+  static Bilingual percent(double low, double high) {
+    Bilingual one = Bilingual.of(low);
+    return (low == high ? one : Bilingual.range(one, Bilingual.of(high))).plus(" %");
   }
 
   /** That the rules may have changed, if their day lies after those that were looked for. */

@@ -278,4 +278,23 @@ public final class LabelElements {
         cells.get(7),
         Days.of(cells));
   }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof LabelElements that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(categories, day);
+  }
+
+  @Override
+  public String toString() {
+    return "label elements of " + categories + " on " + day;
+  }
 }

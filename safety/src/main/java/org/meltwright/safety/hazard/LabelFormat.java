@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
@@ -54,7 +55,7 @@ public record LabelFormat(
   public static LabelFormat on(LocalDate day, double packLitres) {
     if (!(packLitres > 0 && packLitres < Double.POSITIVE_INFINITY)) {
       throw new ProblemException(
-          Problem.of(HazardProblem.PACK, HazardTexts.found(packLitres) + " l"));
+          Problem.of(HazardProblem.PACK, Bilingual.of(packLitres).plus(" l")));
     }
     Optional<List<String>> size = row("size", day, packLitres);
     return new LabelFormat(

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
+import org.meltwright.units.Bilingual;
+
 /**
  * The state of the finished mixture as it is handed over.
  *
@@ -26,6 +28,10 @@ public enum PhysicalState {
   LIQUID,
   /** Gas. */
   GAS;
+
+  Bilingual inWords() {
+    return Bilingual.of(reader -> HazardTexts.label("state." + name(), reader));
+  }
 
   /** What of it can be in the air, as a key of the texts. */
   String airborne() {

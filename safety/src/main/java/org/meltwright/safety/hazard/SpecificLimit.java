@@ -2,6 +2,7 @@
 package org.meltwright.safety.hazard;
 
 import java.util.OptionalDouble;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
@@ -52,8 +53,7 @@ public record SpecificLimit(
     double below = belowPercent.orElse(Double.POSITIVE_INFINITY);
     boolean ordered = fromPercent > 0 && fromPercent <= 100 && fromPercent < below;
     if (!ordered || (belowPercent.isPresent() && !(below <= 100))) {
-      String to = belowPercent.isPresent() ? " to " + below : "";
-      throw new ProblemException(Problem.of(HazardProblem.LIMIT, fromPercent + to + " %"));
+      throw new ProblemException(Problem.of(HazardProblem.LIMIT, shown(fromPercent, belowPercent)));
     }
   }
 
@@ -72,5 +72,12 @@ public record SpecificLimit(
    */
   public static SpecificLimit parse(String text) {
     return HazardNotation.limit(text);
+  }
+
+  private static Bilingual shown(double from, OptionalDouble below) {
+    Bilingual low = Bilingual.of(from);
+    Bilingual all =
+        below.isPresent() ? Bilingual.range(low, Bilingual.of(below.getAsDouble())) : low;
+    return all.plus(" %");
   }
 }

@@ -1,13 +1,14 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
+import static org.meltwright.safety.heating.Checks.CHECK;
+
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.Messages;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * How hot what a child or a young person handles may be: guidance after common practice, for no
@@ -36,7 +37,7 @@ enum AgeBand {
   }
 
   static AgeBand of(int age) {
-    UnitsProblem.requireBetween(age, 0, 150, "age in years");
+    CHECK.between(age, 0, 150, "age in years");
     AgeBand band = NOTHING_HOT;
     for (AgeBand next : values()) {
       band = age >= next.from ? next : band;

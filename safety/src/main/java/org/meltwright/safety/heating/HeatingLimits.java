@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
+import static org.meltwright.safety.heating.Checks.CHECK;
+
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -241,7 +243,7 @@ public final class HeatingLimits {
   public HeatingLimits withTarget(TemperaturePoint limit) {
     requireBelow(
         Figure.TARGET, limit, hardCeiling.isBelow(STANDARD.target) ? hardCeiling : STANDARD.target);
-    return new HeatingLimits(limit, hardCeiling, floorLimit, flashMargin, leastWidth, reasons);
+    return changed(limit, hardCeiling, floorLimit, flashMargin, leastWidth);
   }
 
   /**
@@ -254,7 +256,7 @@ public final class HeatingLimits {
   public HeatingLimits withHardCeiling(TemperaturePoint limit) {
     requireBelow(Figure.HARD_CEILING, limit, STANDARD.hardCeiling);
     TemperaturePoint lower = target.isAbove(limit) ? limit : target;
-    return new HeatingLimits(lower, limit, floorLimit, flashMargin, leastWidth, reasons);
+    return changed(lower, limit, floorLimit, flashMargin, leastWidth);
   }
 
   /**
@@ -266,7 +268,7 @@ public final class HeatingLimits {
    */
   public HeatingLimits withFloorLimit(TemperaturePoint limit) {
     requireBelow(Figure.FLOOR_LIMIT, limit, STANDARD.floorLimit);
-    return new HeatingLimits(target, hardCeiling, limit, flashMargin, leastWidth, reasons);
+    return changed(target, hardCeiling, limit, flashMargin, leastWidth);
   }
 
   /**
@@ -278,7 +280,7 @@ public final class HeatingLimits {
    */
   public HeatingLimits withFlashMargin(TemperatureDifference margin) {
     requireWide(Figure.FLASH_MARGIN, margin, STANDARD.flashMargin, 1000);
-    return new HeatingLimits(target, hardCeiling, floorLimit, margin, leastWidth, reasons);
+    return changed(target, hardCeiling, floorLimit, margin, leastWidth);
   }
 
   /**
@@ -290,21 +292,44 @@ public final class HeatingLimits {
    */
   public HeatingLimits withLeastWidth(TemperatureDifference width) {
     requireWide(Figure.LEAST_WIDTH, width, STANDARD.leastWidth, 200);
-    return new HeatingLimits(target, hardCeiling, floorLimit, flashMargin, width, reasons);
+    return changed(target, hardCeiling, floorLimit, flashMargin, width);
+  }
+
+  /** A figure that changes drops the reason of the old one. */
+  private HeatingLimits changed(
+      TemperaturePoint newTarget,
+      TemperaturePoint newCeiling,
+      TemperaturePoint newFloor,
+      TemperatureDifference newMargin,
+      TemperatureDifference newWidth) {
+    HeatingLimits plain =
+        new HeatingLimits(newTarget, newCeiling, newFloor, newMargin, newWidth, Map.of());
+    Map<Figure, List<Bilingual>> kept = new EnumMap<>(Figure.class);
+    reasons.forEach(
+        (figure, why) -> {
+          if (!figure.isStricter(this, plain) && !figure.isStricter(plain, this)) {
+            kept.put(figure, why);
+          }
+        });
+    return plain.withReasons(kept);
   }
 
   private static void requireBelow(Figure figure, TemperaturePoint found, TemperaturePoint most) {
     boolean fits = found.celsius() > 0 && !found.isAbove(most);
-    require(fits, figure, found.toString(), "0 °C < t ≤ " + most);
+    Bilingual to = Bilingual.of(most);
+    Bilingual below =
+        new Bilingual("above 0 °C, to " + to.english(), "über 0 °C, bis " + to.german());
+    require(fits, figure, Bilingual.of(found), below);
   }
 
   private static void requireWide(
       Figure figure, TemperatureDifference found, TemperatureDifference least, int mostKelvin) {
     boolean fits = found.kelvin() >= least.kelvin() && found.kelvin() <= mostKelvin;
-    require(fits, figure, found.toString(), least + " ≤ Δ ≤ " + mostKelvin + " K");
+    Bilingual range = Bilingual.range(kelvin(least), Bilingual.of(mostKelvin).plus(" K"));
+    require(fits, figure, kelvin(found), range);
   }
 
-  private static void require(boolean fits, Figure figure, String found, String allowed) {
+  private static void require(boolean fits, Figure figure, Bilingual found, Bilingual allowed) {
     if (!fits) {
       throw new ProblemException(
           Problem.of(HeatingProblem.LIMIT_LOOSER, found)
@@ -318,8 +343,11 @@ public final class HeatingLimits {
    *
    * @param reason why
    * @return the new limits
+   * @throws ProblemException if the reason is blank
    */
   public HeatingLimits because(Bilingual reason) {
+    CHECK.named(reason.english(), "reason");
+    CHECK.named(reason.german(), "reason");
     Map<Figure, List<Bilingual>> more = new EnumMap<>(Figure.class);
     more.putAll(reasons);
     for (Figure figure : Figure.values()) {
@@ -393,14 +421,18 @@ public final class HeatingLimits {
     return problems;
   }
 
-  private String shown(Figure figure) {
+  private Bilingual shown(Figure figure) {
     return switch (figure) {
-      case TARGET -> target.toString();
-      case HARD_CEILING -> hardCeiling.toString();
-      case FLOOR_LIMIT -> floorLimit.toString();
-      case FLASH_MARGIN -> flashMargin.toString();
-      case LEAST_WIDTH -> leastWidth.toString();
+      case TARGET -> Bilingual.of(target);
+      case HARD_CEILING -> Bilingual.of(hardCeiling);
+      case FLOOR_LIMIT -> Bilingual.of(floorLimit);
+      case FLASH_MARGIN -> kelvin(flashMargin);
+      case LEAST_WIDTH -> kelvin(leastWidth);
     };
+  }
+
+  private static Bilingual kelvin(TemperatureDifference difference) {
+    return Bilingual.of(difference.kelvin()).plus(" K");
   }
 
   /**

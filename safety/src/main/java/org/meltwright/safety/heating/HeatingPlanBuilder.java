@@ -1,9 +1,12 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
+import static org.meltwright.safety.heating.Checks.CHECK;
+
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Volume;
@@ -14,10 +17,8 @@ import org.meltwright.core.equipment.Vessel;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.QuantityKind;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * Collects what is stated of a heating. What is not set stays unknown, and the review says what it
@@ -38,6 +39,8 @@ import org.meltwright.units.UnitsProblem;
  * }</pre>
  *
  * <p>Mutable, for one thread; not a value: two builders are never equal.
+ *
+ * <p>Compared by identity: a builder changes.
  */
 public final class HeatingPlanBuilder {
 
@@ -57,6 +60,7 @@ public final class HeatingPlanBuilder {
   @Nullable Room room;
   @Nullable People people;
   HeatingLimits limits = HeatingLimits.standard();
+  @Nullable TemperaturePoint targetOfAdults;
 
   HeatingPlanBuilder(Composition mix) {
     this.mix = mix;
@@ -103,7 +107,7 @@ public final class HeatingPlanBuilder {
    * @throws ProblemException if it lies outside
    */
   public HeatingPlanBuilder fillLevel(double level) {
-    fillLevel = OptionalDouble.of(UnitsProblem.requireBetween(level, 0, 1000, "fill level"));
+    fillLevel = OptionalDouble.of(CHECK.between(level, 0, 1000, "fill level"));
     return this;
   }
 
@@ -115,7 +119,7 @@ public final class HeatingPlanBuilder {
    * @return this builder
    */
   public HeatingPlanBuilder filled(Vessel pot, Quantity<Volume> hot) {
-    return vessel(pot).fillLevel(pot.fillLevel(QuantityKind.VOLUME.toSi(hot)));
+    return vessel(pot).fillLevel(pot.fillLevel(hot));
   }
 
   /**
@@ -186,7 +190,7 @@ public final class HeatingPlanBuilder {
    * @throws ProblemException if they lie outside
    */
   public HeatingPlanBuilder hoursHeld(double hours) {
-    hoursHeld = OptionalDouble.of(UnitsProblem.requireBetween(hours, 0, 1e5, "hours held"));
+    hoursHeld = OptionalDouble.of(CHECK.between(hours, 0, 1e5, "hours held"));
     return this;
   }
 
@@ -257,8 +261,8 @@ public final class HeatingPlanBuilder {
     if (liquidReading != null
         && thermometer != null
         && thermometer.place() != Thermometer.Place.LIQUID) {
-      throw new ProblemException(
-          Problem.of(HeatingProblem.READING_PLACE, thermometer.place().toString()));
+      String elsewhere = thermometer.place().name().toLowerCase(Locale.ROOT);
+      throw new ProblemException(Problem.of(HeatingProblem.READING_PLACE, CHECK.name(elsewhere)));
     }
     HeatingPlan plan = new HeatingPlan(this);
     BindingTemperature.plateAndOffset(plan);

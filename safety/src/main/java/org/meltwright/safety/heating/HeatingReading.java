@@ -1,11 +1,12 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
+import static org.meltwright.safety.heating.Checks.CHECK;
+
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * What a thermometer shows, where it measures, and for how long that has been so: "this pot reads
@@ -57,7 +58,7 @@ public record HeatingReading(
    * @throws org.meltwright.units.ProblemException if the minutes are negative or above a million
    */
   public HeatingReading {
-    minutes.ifPresent(m -> UnitsProblem.requireBetween(m, 0, 1e6, "minutes held"));
+    minutes.ifPresent(m -> CHECK.between(m, 0, 1e6, "minutes held"));
   }
 
   /**

@@ -1,8 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
+import static org.meltwright.safety.heating.Checks.CHECK;
+
 import java.util.OptionalInt;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * Who works: how many teach, how many adults and how many under 18 learn, the age of the youngest,
@@ -43,10 +44,10 @@ public record People(
    * @throws org.meltwright.units.ProblemException if a number is negative or beyond all measure
    */
   public People {
-    UnitsProblem.requireBetween(teachers, 0, 10_000, "number of teachers");
-    UnitsProblem.requireBetween(adults, 0, 10_000, "number of adults");
-    UnitsProblem.requireBetween(minors, 0, 10_000, "number of minors");
-    youngest.ifPresent(age -> UnitsProblem.requireBetween(age, 0, 150, "age in years"));
+    CHECK.between(teachers, 0, 10_000, "number of teachers");
+    CHECK.between(adults, 0, 10_000, "number of adults");
+    CHECK.between(minors, 0, 10_000, "number of minors");
+    youngest.ifPresent(age -> CHECK.between(age, 0, 150, "age in years"));
   }
 
   /**

@@ -1,11 +1,11 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
+import static org.meltwright.safety.heating.Checks.CHECK;
+
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Volume;
-import org.meltwright.units.QuantityKind;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * A room: its volume, and how much air is drawn out of it.
@@ -34,9 +34,8 @@ public record Room(double volumeCubicMetres, OptionalDouble extractionCubicMetre
    * @throws org.meltwright.units.ProblemException if a number cannot be
    */
   public Room {
-    UnitsProblem.requireBetween(volumeCubicMetres, 1e-3, 1e7, "volume of the room in m³");
-    extractionCubicMetresPerHour.ifPresent(
-        air -> UnitsProblem.requireBetween(air, 0, 1e8, "extraction in m³/h"));
+    CHECK.between(volumeCubicMetres, 1e-3, 1e7, "volume of the room in m³");
+    extractionCubicMetresPerHour.ifPresent(air -> CHECK.between(air, 0, 1e8, "extraction in m³/h"));
   }
 
   /**
@@ -47,7 +46,7 @@ public record Room(double volumeCubicMetres, OptionalDouble extractionCubicMetre
    * @throws org.meltwright.units.ProblemException if it is not above zero
    */
   public static Room of(Quantity<Volume> volume) {
-    return new Room(QuantityKind.VOLUME.toSi(volume), OptionalDouble.empty());
+    return new Room(CHECK.between(volume, 1e-3, 1e7, "volume of the room"), OptionalDouble.empty());
   }
 
   /**

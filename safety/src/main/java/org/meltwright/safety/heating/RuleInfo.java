@@ -1,8 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
+import static org.meltwright.safety.heating.Checks.CHECK;
+
 import org.meltwright.core.source.Source;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * What a rule says of itself: id, severity, whether it blocks, whether it can be switched off, what
@@ -60,7 +61,7 @@ public record RuleInfo(
    * @throws org.meltwright.units.ProblemException if the id is blank
    */
   public RuleInfo {
-    UnitsProblem.requireName(id, "id of a rule");
+    CHECK.named(id, "id of a rule");
   }
 
   /**

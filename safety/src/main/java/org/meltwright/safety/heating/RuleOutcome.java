@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
+import static org.meltwright.safety.heating.Checks.CHECK;
+
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -9,7 +11,6 @@ import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
-import org.meltwright.units.UnitsProblem;
 
 /**
  * What one rule makes of one plan: nothing, a finding with the numbers it speaks of, what it could
@@ -57,7 +58,7 @@ public final class RuleOutcome {
   record Missing(@Nullable Material material, String property, Severity severity) {
 
     Missing {
-      UnitsProblem.requireName(property, "what was not assessed");
+      CHECK.named(property, "what was not assessed");
       severity = severity.isAtLeast(Severity.CAUTION) ? severity : Severity.CAUTION;
     }
   }
@@ -150,7 +151,7 @@ public final class RuleOutcome {
       return this;
     }
     Map<String, Object> more = new LinkedHashMap<>(found);
-    more.put(name, value);
+    more.put(name, Objects.requireNonNull(value, name));
     return new RuleOutcome(Collections.unmodifiableMap(more), missing, notAsked, limits);
   }
 
@@ -183,7 +184,7 @@ public final class RuleOutcome {
    */
   public RuleOutcome andNotAsked(String what) {
     List<String> more = new ArrayList<>(notAsked);
-    more.add(UnitsProblem.requireName(what, "what was not asked"));
+    more.add(CHECK.named(what, "what was not asked"));
     return new RuleOutcome(found, missing, List.copyOf(more), limits);
   }
 
@@ -196,6 +197,17 @@ public final class RuleOutcome {
    */
   public RuleOutcome andNotAssessed(Material material, String property) {
     return andNotAssessed(material, property, Severity.CAUTION);
+  }
+
+  /**
+   * Returns a copy in which a datum of the plan was missing that ranks above a caution.
+   *
+   * @param property the id of what is missing
+   * @param severity how it ranks; below a caution it counts as one
+   * @return the new outcome
+   */
+  public RuleOutcome andNotAssessed(String property, Severity severity) {
+    return and(new Missing(null, property, severity));
   }
 
   /**

@@ -15,14 +15,17 @@ import org.meltwright.core.material.Material;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Messages;
+import org.meltwright.units.QuantityFormatter;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.TemperatureScale;
 
 /** How the values of a finding are written for a reader. */
 final class Texts {
 
   private static final int MOST_PLACES = 9;
-  private static final MathContext FOUR_DIGITS = new MathContext(4);
+  private static final int FEW_DIGITS = 4;
+  private static final int MOST_DECIMALS = 60;
   private static final double MOST_WRITTEN_OUT = 1e9;
 
   private static final Messages MESSAGES = Messages.beside(Texts.class);
@@ -69,40 +72,31 @@ final class Texts {
 
   /** A number as a person reads it off: four digits, no trailing zeros. */
   static String plain(double number, Locale locale) {
-    return shortest(BigDecimal.valueOf(number).round(FOUR_DIGITS).doubleValue(), 0, locale);
+    MathContext few = new MathContext(FEW_DIGITS);
+    return shortest(BigDecimal.valueOf(number).round(few).doubleValue(), 0, locale);
   }
 
   private static String shortest(double number, int leastPlaces, Locale locale) {
     BigDecimal plain = plain(number);
-    int places = Math.max(plain.stripTrailingZeros().scale(), leastPlaces);
-    return String.format(numbers(locale), "%." + places + "f", plain);
+    return decimals(plain, Math.max(plain.stripTrailingZeros().scale(), leastPlaces), locale);
   }
 
-  private static Locale numbers(Locale reader) {
-    return reader.getLanguage().equals("de") ? Locale.GERMAN : Locale.ENGLISH;
+  static String write(Object value, Locale locale) {
+    return write(value, locale, HeatingLimits.standard());
   }
 
-  static String write(Object value, Locale reader) {
-    return write(value, reader, HeatingLimits.standard());
-  }
-
-  static String write(Object value, Locale reader, HeatingLimits limits) {
-    Locale locale = numbers(reader);
+  static String write(Object value, Locale locale, HeatingLimits limits) {
     if (value instanceof TemperaturePoint t) {
-      int places = places(t, TemperatureTable.of(limits));
-      return decimal(t.celsius(), places, locale)
-          + " °C ("
-          + decimal(t.fahrenheit(), places, locale)
-          + " °F)";
+      return temperature(t, TemperatureTable.of(limits), locale);
     } else if (value instanceof PotFloor floor) {
       String written = write(floor.value(), locale, limits);
       return floor.isKnown()
           ? written
           : MESSAGES.text("value.at-least", locale, Map.of("value", written));
     } else if (value instanceof TemperatureDifference d) {
-      return decimal(d.kelvin(), 1, locale) + " K";
+      return number(d.kelvin(), locale) + " K";
     } else if (value instanceof MassFraction f) {
-      return decimal(f.percent(), 1, locale) + " %";
+      return number(f.percent(), locale) + " %";
     } else if (value instanceof Material m) {
       return m.name(locale);
     } else if (value instanceof MassFractionRange r) {
@@ -118,19 +112,62 @@ final class Texts {
       return list.stream()
           .map(each -> write(each, locale, limits))
           .collect(Collectors.joining(", "));
+    } else if (value instanceof HeatingAction action) {
+      return action.toDo(locale);
     } else if (value instanceof Bilingual words) {
       return words.in(locale);
     } else if (value instanceof Double number) {
-      return decimal(number, 1, locale);
+      return number(number, locale);
     }
     return value.toString();
   }
 
+  private static String temperature(TemperaturePoint t, TemperatureTable table, Locale locale) {
+    if (t.celsius() >= MOST_WRITTEN_OUT) {
+      return t.celsius() + " °C (" + t.fahrenheit() + " °F)";
+    }
+    QuantityFormatter digits = QuantityFormatter.ofDecimals(places(t, table)).withLocale(locale);
+    TemperaturePoint plain = TemperaturePoint.ofCelsius(plain(t.celsius()).doubleValue());
+    return digits.format(plain, TemperatureScale.CELSIUS)
+        + " ("
+        + digits.format(plain, TemperatureScale.FAHRENHEIT)
+        + ")";
+  }
+
   /** What no one writes out, or no number at all, is written as the language of numbers has it. */
-  private static String decimal(double number, int places, Locale locale) {
-    return Math.abs(number) < MOST_WRITTEN_OUT
-        ? String.format(locale, "%." + places + "f", plain(number))
-        : Double.toString(number);
+  private static String number(double number, Locale locale) {
+    if (!(Math.abs(number) < MOST_WRITTEN_OUT)) {
+      return Double.toString(number);
+    }
+    BigDecimal plain = plain(number);
+    return decimals(plain, places(plain), locale);
+  }
+
+  private static String decimals(BigDecimal number, int places, Locale locale) {
+    if (places > MOST_DECIMALS) {
+      return number.toString();
+    }
+    return QuantityFormatter.ofDecimals(places).withLocale(locale).format(number.doubleValue());
+  }
+
+  /**
+   * One decimal, or as many as a number has that was given with few digits, or as it takes not to
+   * show it as a whole number, which a limit may be: 0.04 is not 0.0, and 99.96 not 100.0.
+   */
+  private static int places(BigDecimal number) {
+    int places = Math.max(1, number.stripTrailingZeros().scale());
+    if (number.stripTrailingZeros().precision() <= FEW_DIGITS) {
+      return Math.min(places, MOST_PLACES);
+    }
+    int shown = 1;
+    while (shown < Math.min(places, MOST_PLACES) && isWhole(number, shown)) {
+      shown++;
+    }
+    return shown;
+  }
+
+  private static boolean isWhole(BigDecimal number, int places) {
+    return number.setScale(places, RoundingMode.HALF_UP).stripTrailingZeros().scale() <= 0;
   }
 
   /** As many decimals as it takes not to round onto a limit, or off it: mostly one. */

@@ -145,6 +145,10 @@ class CopiedSheetNoiseTest {
     }
     double once = nanoseconds(text);
     double eightfold = nanoseconds(text.repeat(8));
+    for (int i = 0; i < 5 && eightfold / once >= 32; i++) {
+      once = Math.min(once, nanoseconds(text));
+      eightfold = Math.min(eightfold, nanoseconds(text.repeat(8)));
+    }
     assertThat(eightfold / once).as("64 if it grew as the square").isLessThan(32);
   }
 

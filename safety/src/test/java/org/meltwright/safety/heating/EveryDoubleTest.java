@@ -212,6 +212,8 @@ class EveryDoubleTest {
       return TemperatureDefinition.AUTOIGNITION;
     } else if (key == PropertyKey.FLASH_POINT) {
       return TemperatureDefinition.FLASH_CLOSED_CUP;
+    } else if (key == PropertyKey.DISSOLVES_FROM) {
+      return TemperatureDefinition.ONSET;
     }
     return TemperatureDefinition.CAPILLARY_RANGE;
   }

@@ -25,7 +25,8 @@ record TableModel(PlainPot pot, TableModel.Limits limits) {
         return this;
       }
       double most = age < 7 ? 40 : age < 12 ? 45 : 75;
-      return new Limits(Math.min(target, most), Math.min(ceiling, most), floor, margin, width);
+      double room = Math.max(0, width - Math.max(0, target - most)); // low heat is what it asks for
+      return new Limits(Math.min(target, most), Math.min(ceiling, most), floor, margin, room);
     }
 
     double floorCaution() {
@@ -85,6 +86,7 @@ record TableModel(PlainPot pot, TableModel.Limits limits) {
     WINDOW_CLOSED("CAUTION", true),
     WINDOW_MAY_BE_CLOSED("CAUTION", false),
     FLAME_UNDER_POT("DANGER", true),
+    HOT_AIR_AT_POT("DANGER", true),
     OPEN_COIL_OR_GAS("WARNING", true),
     CHILDREN_NOTHING_HOT("DANGER", true);
 
@@ -185,9 +187,12 @@ record TableModel(PlainPot pot, TableModel.Limits limits) {
     return pot.heat() != Heat.PALETTE && pot.heat() != Heat.BATH;
   }
 
-  /** A cooker heats from the side too: what is read of its floor tells of the wax alone. */
-  private boolean isFloorAsked() {
-    return hasFloor() && pot.heat() != Heat.COOKER;
+  /** What is switched high and low, or on and off, is not asked for degrees. */
+  private boolean hasDial() {
+    return switch (pot.heat()) {
+      case UNSTATED, COOKER, TORCH, RING, LAMP -> false;
+      default -> true;
+    };
   }
 
   /**
@@ -267,23 +272,21 @@ record TableModel(PlainPot pot, TableModel.Limits limits) {
       case HARD_CEILING -> isAtCeiling();
       case FUME -> wax() != null && reaches(wax(), 110);
       case FLASH_MARGIN -> isAtFlashMargin();
-      case POT_FLOOR ->
-          isFloorAsked()
-              && floor() != null
-              && reaches(floor(), limits.floorCaution())
-              && !reaches(floor(), limits.floor());
-      case POT_FLOOR_HOT -> isFloorAsked() && floor() != null && reaches(floor(), limits.floor());
+      case POT_FLOOR -> isFloorTooHot() && !reaches(floor(), limits.floor());
+      case POT_FLOOR_HOT -> floor() != null && reaches(floor(), limits.floor());
       case ESTIMATED_TEMPERATURE -> wax() != null && !isMeasured();
       case MISSING_TEMPERATURE -> isMissing();
       case WATER_BATH -> pot.heat() == Heat.BATH && !isBelieved();
       case READING_NOT_MOLTEN -> pot.liquid() != null && molten() == null;
-      case READING_OTHER_SCALE -> molten() != null && fitsOtherScale();
+      case READING_OTHER_SCALE ->
+          molten() != null && reaches(pot.liquid(), limits.ceiling()) && fitsOtherScale();
       case THERMOMETER_TOLERANCE ->
           (hides(Rule.ABOVE_TARGET) || hides(Rule.FUME)) && !hides(Rule.HARD_CEILING);
       case CEILING_WITHIN_TOLERANCE -> hides(Rule.HARD_CEILING);
       case COLDER_THAN_WINDOW ->
           wax() != null
               && pot.mix().isBrushed()
+              && !isFloorTooHot()
               && hasWindow()
               && !isShut()
               && wax() < pot.mix().clear().low() + 10;
@@ -291,6 +294,7 @@ record TableModel(PlainPot pot, TableModel.Limits limits) {
       case WINDOW_MAY_BE_CLOSED ->
           hasWindow()
               && (isShut() ? pot.mix().manyGrades() : !leavesRoom(pot.mix().clear().high()));
+      case HOT_AIR_AT_POT -> pot.heat() == Heat.GUN;
       case FLAME_UNDER_POT -> pot.heat() == Heat.TORCH;
       case OPEN_COIL_OR_GAS -> pot.heat() == Heat.RING;
       case CHILDREN_NOTHING_HOT -> pot.age() != null && pot.age() < 3;
@@ -303,7 +307,8 @@ record TableModel(PlainPot pot, TableModel.Limits limits) {
       case DARKENING, HARD_CEILING, FUME -> !isMeasured() || wax() == null;
       case FLASH_MARGIN -> wax() == null || (!isMeasured() && pot.mix().flash() != null);
       case ABOVE_TARGET -> !isAtCeiling() && (!isMeasured() || wax() == null);
-      case COLDER_THAN_WINDOW -> pot.mix().isBrushed() && (!isMeasured() || wax() == null);
+      case COLDER_THAN_WINDOW ->
+          pot.mix().isBrushed() && !isFloorTooHot() && (!isMeasured() || wax() == null);
       case ESTIMATED_TEMPERATURE -> wax() == null && !isMissing();
       case POT_FLOOR -> isFloorOpen() && !isFound(Rule.POT_FLOOR_HOT);
       case POT_FLOOR_HOT -> isFloorOpen();
@@ -312,9 +317,13 @@ record TableModel(PlainPot pot, TableModel.Limits limits) {
     };
   }
 
-  /** Where nobody says what heats, that is not asked. */
+  /** Where nobody says what heats, or it has no dial, that is not asked. */
   private boolean isFloorOpen() {
-    return isFloorAsked() && pot.heat() != Heat.UNSTATED && !isFloorKnown();
+    return hasFloor() && !isFloorKnown() && (floor() != null || hasDial());
+  }
+
+  private boolean isFloorTooHot() {
+    return floor() != null && reaches(floor(), limits.floorCaution());
   }
 
   private boolean isAtCeiling() {

@@ -3,8 +3,12 @@ package org.meltwright.units.constraint;
 
 import jakarta.validation.ConstraintDeclarationException;
 import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Limit;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
@@ -19,243 +23,144 @@ import org.meltwright.units.TemperatureScale;
 import org.meltwright.units.VolumeFraction;
 
 /**
- * A value on its way through a constraint: its ends as numbers in one unit, and how to read and
- * show bounds of its kind.
+ * A value on its way through a constraint: its ends, and how bounds of its kind are read, compared
+ * and shown.
+ *
+ * @param low the low end
+ * @param high the high end
+ * @param read reads a bound; fails as a parser does
+ * @param number an end or a bound as a number to compare
+ * @param write an end or a bound in the value's own unit
+ * @param shown the value itself
  */
-abstract class Amount {
+record Amount<T>(
+    T low,
+    T high,
+    Function<String, T> read,
+    ToDoubleFunction<T> number,
+    BiFunction<QuantityFormatter, T, String> write,
+    Function<QuantityFormatter, String> shown) {
 
   private static final QuantityParser PARSER = QuantityParser.localeFree();
-  private static final QuantityFormatter SHOWN = QuantityFormatter.ofSignificantDigits(6);
+  private static final QuantityFormatter SIX_DIGITS = QuantityFormatter.ofSignificantDigits(6);
+  private static final TemperatureScale CELSIUS = TemperatureScale.CELSIUS;
 
   /** The amount in a value. */
-  static Amount of(Object value) {
+  static Amount<?> of(Object value) {
     if (value instanceof Quantity<?> quantity) {
-      return ofQuantity(quantity);
+      return ofAnyQuantity(quantity);
     }
     if (value instanceof TemperatureRange range) {
-      return new Temperatures(range);
+      return ofTemperatures(range);
     }
     if (value instanceof TemperaturePoint point) {
-      return new Temperatures(TemperatureRange.of(point));
+      return ofTemperatures(TemperatureRange.of(point));
     }
     if (value instanceof TemperatureDifference difference) {
-      return new Difference(difference);
+      return single(
+          difference,
+          PARSER::parseTemperatureDifference,
+          TemperatureDifference::kelvin,
+          (formatter, d) -> formatter.format(d, TemperatureScale.KELVIN));
     }
-    if (value instanceof MassFraction fraction) {
-      return new ByMass(fraction);
+    if (value instanceof MassFraction share) {
+      return single(
+          share, PARSER::parseMassFraction, MassFraction::value, QuantityFormatter::format);
     }
-    if (value instanceof VolumeFraction fraction) {
-      return new ByVolume(fraction);
+    if (value instanceof VolumeFraction share) {
+      return single(
+          share, PARSER::parseVolumeFraction, VolumeFraction::value, QuantityFormatter::format);
     }
     throw new ConstraintDeclarationException(
         "a bound cannot stand on a value of " + value.getClass().getName());
   }
 
+  private static <T> Amount<T> single(
+      T value,
+      Function<String, T> read,
+      ToDoubleFunction<T> number,
+      BiFunction<QuantityFormatter, T, String> write) {
+    return new Amount<>(
+        value, value, read, number, write, formatter -> write.apply(formatter, value));
+  }
+
   @SuppressWarnings({"unchecked", "rawtypes"}) // the wildcard names one kind
-  private static Amount ofQuantity(Quantity<?> quantity) {
-    return new Amounts((Quantity) quantity);
+  private static Amount<?> ofAnyQuantity(Quantity<?> quantity) {
+    return ofQuantity((Quantity) quantity);
   }
 
-  abstract double low();
-
-  double high() {
-    return low();
+  private static <Q extends Quantity<Q>> Amount<Quantity<Q>> ofQuantity(Quantity<Q> quantity) {
+    Unit<Q> unit = quantity.getUnit();
+    QuantityKind<Q> kind = QuantityKind.of(unit);
+    return single(
+        quantity,
+        bound -> PARSER.parse(bound, kind),
+        kind::toSi,
+        (formatter, q) -> formatter.format(kind, kind.toSi(q), unit));
   }
 
-  abstract String shown();
-
-  /** A bound's number in the unit of {@link #low()}; fails as a parser does. */
-  abstract double read(String bound);
-
-  /** A bound in the value's own unit. */
-  abstract String shown(String bound);
+  private static Amount<TemperaturePoint> ofTemperatures(TemperatureRange range) {
+    return new Amount<>(
+        range.low(),
+        range.high(),
+        PARSER::parseTemperature,
+        TemperaturePoint::kelvin,
+        (formatter, point) -> formatter.format(point, CELSIUS),
+        formatter -> formatter.format(range, CELSIUS));
+  }
 
   Optional<Problem> atLeast(String bound, boolean inclusive) {
-    double limit = limit(bound);
-    boolean kept = inclusive ? Limit.reaches(low(), limit) : Limit.exceeds(low(), limit);
+    double value = number.applyAsDouble(low);
+    double limit = number.applyAsDouble(limit(bound));
+    boolean kept = inclusive ? Limit.reaches(value, limit) : Limit.exceeds(value, limit);
     ConstraintProblem code = inclusive ? ConstraintProblem.TOO_LOW : ConstraintProblem.NOT_ABOVE;
     return problemUnless(kept, code, bound);
   }
 
   Optional<Problem> atMost(String bound, boolean inclusive) {
-    double limit = limit(bound);
-    boolean passed = inclusive ? Limit.exceeds(high(), limit) : Limit.reaches(high(), limit);
+    double value = number.applyAsDouble(high);
+    double limit = number.applyAsDouble(limit(bound));
+    boolean passed = inclusive ? Limit.exceeds(value, limit) : Limit.reaches(value, limit);
     ConstraintProblem code = inclusive ? ConstraintProblem.TOO_HIGH : ConstraintProblem.NOT_BELOW;
     return problemUnless(!passed, code, bound);
   }
 
   Optional<Problem> positive() {
-    return low() > 0
+    if (low instanceof TemperaturePoint) {
+      throw new ConstraintDeclarationException("a temperature has no sign; give a bound");
+    }
+    return number.applyAsDouble(low) > 0
         ? Optional.empty()
-        : Optional.of(Problem.of(ConstraintProblem.NOT_POSITIVE, shown()));
+        : Optional.of(Problem.of(ConstraintProblem.NOT_POSITIVE, inWords(SIX_DIGITS)));
   }
 
+  /** In six digits, or in all of them where six would show the value as its own limit. */
   private Optional<Problem> problemUnless(boolean kept, ConstraintProblem code, String bound) {
-    return kept
-        ? Optional.empty()
-        : Optional.of(Problem.of(code, shown()).with("limit", shown(bound)));
+    if (kept) {
+      return Optional.empty();
+    }
+    T limit = limit(bound);
+    String six = write.apply(SIX_DIGITS, limit);
+    boolean same =
+        write.apply(SIX_DIGITS, low).equals(six) || write.apply(SIX_DIGITS, high).equals(six);
+    QuantityFormatter digits = same ? QuantityFormatter.exact() : SIX_DIGITS;
+    return Optional.of(
+        Problem.of(code, inWords(digits))
+            .with(
+                "limit",
+                Bilingual.of(reader -> write.apply(SIX_DIGITS.withLocale(reader), limit))));
+  }
+
+  private Bilingual inWords(QuantityFormatter digits) {
+    return Bilingual.of(reader -> shown.apply(digits.withLocale(reader)));
   }
 
   /** A bound that does not read is a defect of the declaration, not of the value. */
-  private double limit(String bound) {
+  private T limit(String bound) {
     try {
-      return read(bound);
+      return read.apply(bound);
     } catch (ProblemException e) {
       throw new ConstraintDeclarationException("the bound does not fit its value: " + bound, e);
-    }
-  }
-
-  private static final class Amounts<Q extends Quantity<Q>> extends Amount {
-    private final Number value;
-    private final Unit<Q> unit;
-    private final QuantityKind<Q> kind;
-
-    Amounts(Quantity<Q> quantity) {
-      this.value = quantity.getValue();
-      this.unit = quantity.getUnit();
-      this.kind = QuantityKind.of(unit);
-    }
-
-    @Override
-    double low() {
-      return kind.toSi(value.doubleValue(), unit);
-    }
-
-    @Override
-    String shown() {
-      return SHOWN.format(kind, low(), unit);
-    }
-
-    @Override
-    double read(String bound) {
-      return kind.toSi(PARSER.parse(bound, kind));
-    }
-
-    @Override
-    String shown(String bound) {
-      return SHOWN.format(PARSER.parse(bound, kind), unit);
-    }
-  }
-
-  private static final class Temperatures extends Amount {
-    private final TemperatureRange range;
-
-    Temperatures(TemperatureRange range) {
-      this.range = range;
-    }
-
-    @Override
-    double low() {
-      return range.low().kelvin();
-    }
-
-    @Override
-    double high() {
-      return range.high().kelvin();
-    }
-
-    @Override
-    Optional<Problem> positive() {
-      throw new ConstraintDeclarationException("a temperature has no sign; give a bound");
-    }
-
-    @Override
-    String shown() {
-      return SHOWN.format(range, TemperatureScale.CELSIUS);
-    }
-
-    @Override
-    double read(String bound) {
-      return PARSER.parseTemperature(bound).kelvin();
-    }
-
-    @Override
-    String shown(String bound) {
-      return SHOWN.format(PARSER.parseTemperature(bound), TemperatureScale.CELSIUS);
-    }
-  }
-
-  private static final class Difference extends Amount {
-    private final TemperatureDifference difference;
-
-    Difference(TemperatureDifference difference) {
-      this.difference = difference;
-    }
-
-    @Override
-    double low() {
-      return difference.kelvin();
-    }
-
-    @Override
-    String shown() {
-      return SHOWN.format(difference, TemperatureScale.KELVIN);
-    }
-
-    @Override
-    double read(String bound) {
-      return PARSER.parseTemperatureDifference(bound).kelvin();
-    }
-
-    @Override
-    String shown(String bound) {
-      return SHOWN.format(PARSER.parseTemperatureDifference(bound), TemperatureScale.KELVIN);
-    }
-  }
-
-  private static final class ByMass extends Amount {
-    private final MassFraction fraction;
-
-    ByMass(MassFraction fraction) {
-      this.fraction = fraction;
-    }
-
-    @Override
-    double low() {
-      return fraction.value();
-    }
-
-    @Override
-    String shown() {
-      return SHOWN.format(fraction);
-    }
-
-    @Override
-    double read(String bound) {
-      return PARSER.parseMassFraction(bound).value();
-    }
-
-    @Override
-    String shown(String bound) {
-      return SHOWN.format(PARSER.parseMassFraction(bound));
-    }
-  }
-
-  private static final class ByVolume extends Amount {
-    private final VolumeFraction fraction;
-
-    ByVolume(VolumeFraction fraction) {
-      this.fraction = fraction;
-    }
-
-    @Override
-    double low() {
-      return fraction.value();
-    }
-
-    @Override
-    String shown() {
-      return SHOWN.format(fraction);
-    }
-
-    @Override
-    double read(String bound) {
-      return PARSER.parseVolumeFraction(bound).value();
-    }
-
-    @Override
-    String shown(String bound) {
-      return SHOWN.format(PARSER.parseVolumeFraction(bound));
     }
   }
 }

@@ -23,6 +23,8 @@ import org.jspecify.annotations.Nullable;
  * validator.validateValue(Pigment.class, "mass", grams(730)).size(); // 0
  * validator.validateValue(Pigment.class, "mass", grams(0.5)).size(); // 1
  * }</pre>
+ *
+ * <p>Compared by identity: a validation provider makes it, one for each constraint.
  */
 public final class BetweenValidator implements ConstraintValidator<Between, Object> {
 
@@ -43,7 +45,7 @@ public final class BetweenValidator implements ConstraintValidator<Between, Obje
     if (value == null) {
       return true;
     }
-    Amount amount = Amount.of(value);
+    Amount<?> amount = Amount.of(value);
     return Violations.report(
         amount.atLeast(declared.low(), true).or(() -> amount.atMost(declared.high(), true)),
         declared.message().equals("must be between {low} and {high}"),

@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityParser;
@@ -25,14 +26,14 @@ final class Fractions {
   private boolean byVolume;
   private double sum;
 
-  static Fractions of(Object object, FractionsSumToOne declared) {
+  static Fractions of(Object object, FractionsSumToOne declared, QuantityParser parser) {
     List<String> names =
         declared.properties().length == 0
             ? components(object.getClass())
             : Arrays.asList(declared.properties());
     Fractions fractions = new Fractions(names);
     for (String name : names) {
-      fractions.add(name, property(object, name), declared.basis());
+      fractions.add(name, property(object, name), declared.basis(), parser);
     }
     return fractions;
   }
@@ -77,8 +78,8 @@ final class Fractions {
     }
   }
 
-  private void add(String name, @Nullable Object value, TextKind basis) {
-    Object fraction = value instanceof CharSequence text ? read(text, basis) : value;
+  private void add(String name, @Nullable Object value, TextKind basis, QuantityParser parser) {
+    Object fraction = value instanceof CharSequence text ? read(text, basis, parser) : value;
     if (fraction == null) {
       known = false;
     } else if (fraction instanceof MassFraction mass) {
@@ -92,9 +93,9 @@ final class Fractions {
     }
   }
 
-  private static @Nullable Object read(CharSequence text, TextKind basis) {
+  private static @Nullable Object read(CharSequence text, TextKind basis, QuantityParser parser) {
     try {
-      return basis.read(QuantityParser.localeFree(), text);
+      return basis.read(parser, text);
     } catch (ProblemException e) {
       return null;
     }
@@ -114,13 +115,10 @@ final class Fractions {
   }
 
   /** Digits enough to see why the sum is not 100 %. */
-  String sumInPercent() {
-    return BigDecimal.valueOf(sum)
-            .movePointRight(2)
-            .round(new MathContext(12))
-            .stripTrailingZeros()
-            .toPlainString()
-        + " %";
+  Bilingual sumInPercent() {
+    double percent =
+        BigDecimal.valueOf(sum).movePointRight(2).round(new MathContext(12)).doubleValue();
+    return Bilingual.of(percent).plus(" %");
   }
 
   String names() {

@@ -9,6 +9,7 @@ import java.lang.annotation.Repeatable;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
+import org.meltwright.units.DecimalSign;
 
 /**
  * The fractions of an object sum to one, within 1e-9.
@@ -54,6 +55,14 @@ public @interface FractionsSumToOne {
    * @return {@link TextKind#MASS_FRACTION} or {@link TextKind#VOLUME_FRACTION}
    */
   TextKind basis() default TextKind.MASS_FRACTION;
+
+  /**
+   * What stands before the decimals of text properties; a {@link java.util.Locale} given to the
+   * reference provider as validator payload decides instead.
+   *
+   * @return the sign
+   */
+  DecimalSign decimalSign() default DecimalSign.POINT;
 
   /**
    * The message; the default is replaced by the problem's own words.

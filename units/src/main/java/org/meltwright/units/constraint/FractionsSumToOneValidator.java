@@ -27,6 +27,8 @@ import org.meltwright.units.Problem;
  * // what is not known is not judged here
  * validator.validate(new Paint(MassFraction.ofPercent(50), null)).size(); // 0
  * }</pre>
+ *
+ * <p>Compared by identity: a validation provider makes it, one for each constraint.
  */
 public final class FractionsSumToOneValidator
     implements ConstraintValidator<FractionsSumToOne, Object> {
@@ -51,7 +53,7 @@ public final class FractionsSumToOneValidator
       return true;
     }
     return Violations.report(
-        problem(Fractions.of(value, declared)),
+        problem(Fractions.of(value, declared, Locales.parser(declared.decimalSign(), context))),
         declared.message().equals("must have fractions that sum to one"),
         context);
   }

@@ -9,6 +9,7 @@ import java.lang.annotation.Repeatable;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
+import org.meltwright.units.DecimalSign;
 
 /**
  * The text reads as a value of a kind, within bounds if given, such as {@code @QuantityText(kind =
@@ -16,6 +17,11 @@ import java.lang.annotation.Target;
  *
  * <p>Stands on a {@link CharSequence}; {@code null} is valid. The text is read by {@link
  * org.meltwright.units.QuantityParser}, and what is wrong is said in the words of its problems.
+ *
+ * <p>The decimal sign is declared, on any provider. Where one class serves readers of several
+ * languages, {@link DecimalSign#EITHER} takes both signs and refuses what may be thousands; with
+ * the reference provider, {@code constraintValidatorPayload(locale)} on the validator context makes
+ * all of them read the sign of that locale.
  *
  * <p>For example:
  *
@@ -74,11 +80,12 @@ public @interface QuantityText {
   boolean positive() default false;
 
   /**
-   * Whether the text has a decimal comma. The bounds never do.
+   * What stands before the decimals of the text; bounds always have a point. With the reference
+   * provider a {@link java.util.Locale} given as validator payload decides instead.
    *
-   * @return true for a comma, false for a point
+   * @return the sign
    */
-  boolean decimalComma() default false;
+  DecimalSign decimalSign() default DecimalSign.POINT;
 
   /**
    * The message; the default is replaced by the problem's own words.

@@ -18,7 +18,8 @@ import org.meltwright.units.QuantityParser;
  * <p>For example:
  *
  * <pre>{@code
- * record Line(@QuantityText(kind = TextKind.MASS, decimalComma = true) String amount) {}
+ * record Line(
+ *     @QuantityText(kind = TextKind.MASS, decimalSign = DecimalSign.COMMA) String amount) {}
  * var words = new org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator();
  * Validator validator =
  *     Validation.byDefaultProvider().configure().messageInterpolator(words)
@@ -27,6 +28,8 @@ import org.meltwright.units.QuantityParser;
  * // where a comma is declared, a point may mean thousands
  * validator.validate(new Line("1.5 kg")).size(); // 1
  * }</pre>
+ *
+ * <p>Compared by identity: a validation provider makes it, one for each constraint.
  */
 public final class QuantityTextValidator
     implements ConstraintValidator<QuantityText, CharSequence> {
@@ -48,16 +51,18 @@ public final class QuantityTextValidator
     if (value == null) {
       return true;
     }
+    QuantityParser parser = Locales.parser(declared.decimalSign(), context);
     return Violations.report(
-        problem(value, declared),
+        problem(value, declared, parser),
         declared.message().equals("must be text of the kind {kind}"),
         context);
   }
 
-  private static Optional<Problem> problem(CharSequence text, QuantityText declared) {
+  private static Optional<Problem> problem(
+      CharSequence text, QuantityText declared, QuantityParser parser) {
     Object value;
     try {
-      value = declared.kind().read(parser(declared), text);
+      value = declared.kind().read(parser, text);
     } catch (ProblemException e) {
       return Optional.of(e.problems().get(0));
     }
@@ -67,13 +72,7 @@ public final class QuantityTextValidator
         : Optional.empty();
   }
 
-  private static QuantityParser parser(QuantityText declared) {
-    return declared.decimalComma()
-        ? QuantityParser.withDecimalComma()
-        : QuantityParser.localeFree();
-  }
-
-  private static Optional<Problem> outsideBounds(Amount amount, QuantityText declared) {
+  private static Optional<Problem> outsideBounds(Amount<?> amount, QuantityText declared) {
     Optional<Problem> problem = declared.positive() ? amount.positive() : Optional.empty();
     if (!declared.min().isEmpty()) {
       problem = problem.or(() -> amount.atLeast(declared.min(), true));

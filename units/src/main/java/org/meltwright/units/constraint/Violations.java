@@ -17,7 +17,7 @@ import org.meltwright.units.Problem;
  */
 final class Violations {
 
-  private static final boolean REFERENCE_PROVIDER = isReferenceProviderPresent();
+  static final boolean REFERENCE_PROVIDER = isReferenceProviderPresent();
 
   private Violations() {}
 

@@ -23,8 +23,11 @@
  * }</pre>
  *
  * <p>The constraints work on any provider, with an English message. With the reference provider the
- * message is in English or German, and the violation carries the {@link
- * org.meltwright.units.Problem} as its dynamic payload; no expression language is needed.
+ * message is in English or German, the violation carries the {@link org.meltwright.units.Problem}
+ * as its dynamic payload, and a {@link java.util.Locale} as validator payload decides which decimal
+ * sign is read; no expression language is needed. The standard {@code @Positive} is checked on
+ * quantities by the reference provider alone; elsewhere {@link
+ * org.meltwright.units.constraint.PositiveAmount} does it.
  */
 @NullMarked
 package org.meltwright.units.constraint;

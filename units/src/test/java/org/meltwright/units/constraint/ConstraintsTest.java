@@ -17,11 +17,13 @@ import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.hibernate.validator.HibernateValidator;
+import org.hibernate.validator.HibernateValidatorFactory;
 import org.hibernate.validator.engine.HibernateConstraintViolation;
 import org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.meltwright.units.DecimalSign;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.TemperatureDifference;
@@ -57,7 +59,8 @@ class ConstraintsTest {
       @QuantityText(kind = TextKind.MASS, min = "1 g", max = "20 kg") String amount) {}
 
   public record Comma(
-      @QuantityText(kind = TextKind.MASS, decimalComma = true, positive = true) String amount) {}
+      @QuantityText(kind = TextKind.MASS, decimalSign = DecimalSign.COMMA, positive = true)
+          String amount) {}
 
   public record Pot(
       @AtMost("93.3 °C") TemperaturePoint target,
@@ -111,7 +114,7 @@ class ConstraintsTest {
                 + "Give a lower value.");
     assertThat(messages(GERMAN, new Line("0.5 g")))
         .containsExactly(
-            "Der Wert ist zu niedrig. Gefunden: 0.5 g. Erlaubt: mindestens 1 g. "
+            "Der Wert ist zu niedrig. Gefunden: 0,5 g. Erlaubt: mindestens 1 g. "
                 + "Einen höheren Wert angeben.");
   }
 
@@ -121,6 +124,98 @@ class ConstraintsTest {
     assertThat(messages(ENGLISH, new Comma("1.5 kg"))).hasSize(1);
     assertThat(messages(ENGLISH, new Comma("0 kg"))).hasSize(1);
     assertThat(messages(ENGLISH, new Comma("-1,5 kg"))).hasSize(1);
+  }
+
+  public record Either(
+      @QuantityText(kind = TextKind.MASS, decimalSign = DecimalSign.EITHER) String amount) {}
+
+  public record Typed(
+      @QuantityText(kind = TextKind.MASS, min = "1.5 g") String amount,
+      @QuantityText(kind = TextKind.TEMPERATURE, max = "93.3 °C") String reading) {}
+
+  @FractionsSumToOne(
+      properties = {"resin", "wax"},
+      decimalSign = DecimalSign.COMMA)
+  public record CommaBlend(String resin, String wax) {}
+
+  @Test
+  void quantity_text_with_either_sign_refuses_what_may_be_thousands_with_both_meanings() {
+    assertThat(messages(ENGLISH, new Either("1,5 kg"))).isEmpty();
+    assertThat(messages(ENGLISH, new Either("1.5 kg"))).isEmpty();
+    assertThat(messages(ENGLISH, new Either("1,500 kg")))
+        .singleElement()
+        .asString()
+        .startsWith("1,500 may be 1.5 or 1500.");
+    assertThat(messages(GERMAN, new Either("1.500 kg")))
+        .singleElement()
+        .asString()
+        .startsWith("1.500 kann 1,5 oder 1500 heißen.");
+  }
+
+  /** One class, readers of several languages: each request says whose decimal sign it is. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "de    | 1,5 kg | 0",
+        "de    | 1.5 kg | 1",
+        "de-CH | 1.5 kg | 0",
+        "de-CH | 1,5 kg | 1",
+        "en    | 1.5 kg | 0",
+        "en    | 1,5 kg | 1",
+        "xx    | 1.5 kg | 0"
+      })
+  void locale_as_validator_payload_decides_which_sign_is_read(
+      String tag, String text, int violations) {
+    Validator validator = validatorFor(Locale.forLanguageTag(tag));
+
+    assertThat(validator.validate(new Typed(text, null))).hasSize(violations);
+    assertThat(validator.validate(new Comma(text))).hasSize(violations);
+  }
+
+  private static Validator validatorFor(Locale locale) {
+    return Validation.byProvider(HibernateValidator.class)
+        .configure()
+        .messageInterpolator(new ParameterMessageInterpolator())
+        .buildValidatorFactory()
+        .unwrap(HibernateValidatorFactory.class)
+        .usingContext()
+        .constraintValidatorPayload(locale)
+        .getValidator();
+  }
+
+  @Test
+  void german_messages_have_a_comma_in_what_was_found_and_in_the_bound() {
+    assertThat(messages(GERMAN, new Typed("0.25 g", "200 °F")))
+        .containsExactlyInAnyOrder(
+            "Der Wert ist zu niedrig. Gefunden: 0,25 g. Erlaubt: mindestens 1,5 g. "
+                + "Einen höheren Wert angeben.",
+            "Der Wert ist zu hoch. Gefunden: 93,3333 °C. Erlaubt: höchstens 93,3 °C. "
+                + "Einen niedrigeren Wert angeben.");
+    assertThat(
+            messages(GERMAN, new Shares(MassFraction.ofPercent(12.5), VolumeFraction.ofPercent(1))))
+        .containsExactly(
+            "Der Wert ist zu hoch. Gefunden: 12,5 Masse-%. Erlaubt: weniger als 12 Masse-%. "
+                + "Einen niedrigeren Wert angeben.");
+    assertThat(
+            messages(GERMAN, new Blend(MassFraction.ofPercent(10), MassFraction.ofPercent(89.5))))
+        .singleElement()
+        .asString()
+        .contains("Gefunden: 99,5 %.");
+  }
+
+  @Test
+  void a_value_is_never_shown_rounded_onto_its_bound() {
+    assertThat(messages(ENGLISH, new Typed(null, "93.30001 °C")))
+        .containsExactly(
+            "The value is too high. Found: 93.30001 °C. Allowed: at most 93.3 °C. "
+                + "Give a lower value.");
+  }
+
+  @Test
+  void fractions_in_text_have_the_declared_sign() {
+    assertThat(messages(ENGLISH, new CommaBlend("11,5 %", "88,5 %"))).isEmpty();
+    assertThat(messages(ENGLISH, new CommaBlend("11,5 %", "88 %"))).hasSize(1);
   }
 
   @ParameterizedTest

@@ -10,6 +10,7 @@ import java.lang.reflect.Proxy;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.meltwright.units.DecimalSign;
 import org.meltwright.units.MetricUnits;
 
 /** What a provider sees that knows nothing of the reference provider's extensions. */
@@ -46,6 +47,37 @@ class OtherProviderTest {
   @QuantityText(kind = TextKind.MASS)
   @SuppressWarnings("unused") // carries the annotation
   private String hostile;
+
+  @QuantityText(kind = TextKind.MASS, decimalSign = DecimalSign.COMMA)
+  @SuppressWarnings("unused") // carries the annotation
+  private String comma;
+
+  @QuantityText(kind = TextKind.MASS, decimalSign = DecimalSign.EITHER)
+  @SuppressWarnings("unused") // carries the annotation
+  private String either;
+
+  private static List<String> told(String field, String text) throws Exception {
+    QuantityTextValidator validator = new QuantityTextValidator();
+    validator.initialize(
+        OtherProviderTest.class.getDeclaredField(field).getAnnotation(QuantityText.class));
+    PlainContext context = new PlainContext();
+    assertThat(validator.isValid(text, context)).isEqualTo(context.templates.isEmpty());
+    return context.templates;
+  }
+
+  @Test
+  void a_declared_comma_is_read_and_a_point_refused() throws Exception {
+    assertThat(told("comma", "1,5 kg")).isEmpty();
+    assertThat(told("comma", "1.5 kg")).singleElement().asString().contains("point");
+  }
+
+  @Test
+  void either_sign_is_read_unless_it_may_mean_thousands() throws Exception {
+    assertThat(told("either", "1,5 kg")).isEmpty();
+    assertThat(told("either", "1.5 kg")).isEmpty();
+    assertThat(told("either", "1,500 kg")).singleElement().asString().contains("1.5", "1500");
+    assertThat(told("either", "1.500 kg")).singleElement().asString().contains("1.5", "1500");
+  }
 
   /** The standard's context without any provider behind it. */
   private static final class PlainContext implements ConstraintValidatorContext {

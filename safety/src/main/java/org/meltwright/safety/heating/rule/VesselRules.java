@@ -83,6 +83,9 @@ final class VesselRules {
               danger("flame-under-pot", VESSEL, Source.COMMON_PRACTICE).asBlocking().asFixed(),
               using(VesselRules::isHeatedByTorch)),
           new Rule(
+              danger("hot-air-at-pot", VESSEL, Source.COMMON_PRACTICE).asBlocking().asFixed(),
+              using(plan -> isHeatedBy(plan, Kind.HEAT_GUN))),
+          new Rule(
               warning("glass-on-plate", VESSEL, Source.COMMON_PRACTICE).asBlocking(),
               using(
                   not(VesselRules::isInBath),

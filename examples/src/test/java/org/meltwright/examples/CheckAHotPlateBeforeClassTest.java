@@ -19,8 +19,7 @@ class CheckAHotPlateBeforeClassTest {
             "Do not start like this.",
             "DANGER: Someone under 18 works where a torch, gas or an open coil is used.",
             "CAUTION: The pot floor rises to 100.0 °C (212.0 °F), at or above 93.3 °C.",
-            "NOTICE: The wax is at 88.0 °C (190.4 °F), above 85 °C.",
-            "NOTICE: Someone under 18 works.")
+            "NOTICE: The wax is at 88.0 °C (190.4 °F), above 85 °C.")
         .contains("not assessed: The age of the youngest is not stated.")
         .last()
         .asString()

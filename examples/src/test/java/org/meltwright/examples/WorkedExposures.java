@@ -40,13 +40,17 @@ final class WorkedExposures {
     all.put("airFlow", x -> RoomAir.flowFor(x[0], x[1]));
     all.put("minutesToShare", x -> room(x).minutesToShareOfStart(x[3]));
     all.put("buildUp", x -> room(x).volumeFractionAfter(x[3], x[4]) * 1e6);
+    all.put("minutesToPpm", x -> room(x).minutesToVolumeFraction(x[3], x[4] * 1e-6).orElseThrow());
     all.put("milligrams", x -> Agent.vapour("v", x[0]).milligramsPerCubicMetre(x[1]));
     all.put("vapourLitres", x -> Agent.vapour("v", x[0]).vapourLitres(x[1]));
     all.put("dilutionFlow", WorkedExposures::dilutionFlow);
+    all.put("dilutionFlowAt", x -> dilution(x).flowCubicMetresPerHour(celsius(x[4])));
     all.put("sumOfShares", WorkedExposures::sumOfShares);
     all.put("eightHourAverage", x -> CombinedExposure.eightHourAverage(every(x, 0), every(x, 1)));
     all.put("mixtureLimit", x -> CombinedExposure.limitOfVapourMixture(every(x, 0), every(x, 1)));
     all.put("amperes", WorkedExposures::amperes);
+    all.put(
+        "watts", x -> CircuitLoad.of(x[0], 16, 1).withAmperes("d", x[1], true).nameplateWatts());
     all.put("metalBurnsFrom", WorkedExposures::metalBurnsFrom);
     all.put("skinSeconds", x -> seconds(x[0]));
     all.put("contactSeconds", WorkedExposures::contactSeconds);
@@ -76,7 +80,11 @@ final class WorkedExposures {
 
   /** Molar mass in g/mol, limit in ppm, evaporation in g/h, mixing factor. */
   private static double dilutionFlow(double... x) {
-    return new DilutionVentilation(limit(x[0], x[1]), x[2], x[3]).flowCubicMetresPerHour();
+    return dilution(x).flowCubicMetresPerHour();
+  }
+
+  private static DilutionVentilation dilution(double... x) {
+    return new DilutionVentilation(limit(x[0], x[1]), x[2], x[3]);
   }
 
   private static double sumOfShares(double... x) {

@@ -29,6 +29,8 @@ import javax.measure.Unit;
  * }</pre>
  *
  * <p>This class is immutable and thread-safe.
+ *
+ * <p>Compared by identity: a package has one, in a constant.
  */
 public final class Check {
 

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The printed masses of a batch: each line a whole number of its own balance's steps, and the sum
@@ -105,6 +106,25 @@ public final class LineRounding {
    */
   public double totalErrorKilograms() {
     return printedTotal.subtract(exactTotal).doubleValue();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof LineRounding that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(lines, exactTotal, printedTotal);
+  }
+
+  @Override
+  public String toString() {
+    return printedTotal + " of " + exactTotal + " in " + lines.size() + " lines";
   }
 
   /** The sharing-out itself, for the lines that hold something. */

@@ -30,6 +30,8 @@ import java.util.regex.Pattern;
  * }</pre>
  *
  * <p>This class is immutable and thread-safe.
+ *
+ * <p>Compared by identity: it reads one bundle for one class, which keeps it in a constant.
  */
 public final class Messages {
 

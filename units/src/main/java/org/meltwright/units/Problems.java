@@ -28,7 +28,7 @@ import org.jspecify.annotations.Nullable;
  * problems.toList().get(0).path(); // /stock
  * }</pre>
  *
- * <p>Mutable, for one thread; not a value: two collectors are never equal.
+ * <p>Mutable, for one thread, and compared by identity: what it has collected changes.
  */
 public final class Problems {
 

@@ -4,10 +4,12 @@ package org.meltwright.units;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Writes values as text: the unit, the digits and the decimal sign are the caller's.
@@ -24,7 +26,8 @@ import javax.measure.Unit;
  * QuantityFormatter.exact().format(resin); // 91.25 g
  * QuantityFormatter.ofDecimals(1).format(resin); // 91.3 g
  * QuantityFormatter.ofSignificantDigits(3).format(resin, UsCustomaryUnits.OUNCE); // 3.22 oz
- * QuantityFormatter.exact().withLocale(Locale.GERMANY).format(resin); // 91,25 g
+ * QuantityFormatter german = QuantityFormatter.exact().withLocale(Locale.GERMANY);
+ * german.format(resin); // 91,25 g
  * TemperatureScale celsius = TemperatureScale.CELSIUS;
  * QuantityFormatter.ofDecimals(1).format(ofFahrenheit(200), celsius); // 93.3 °C
  * }</pre>
@@ -320,5 +323,24 @@ public final class QuantityFormatter {
 
   private static String join(String number, String symbol) {
     return number + ' ' + symbol;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof QuantityFormatter that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(digits, count, decimalSign, german);
+  }
+
+  @Override
+  public String toString() {
+    return "formatter of quantities by " + digits + " " + count + ", decimal sign " + decimalSign;
   }
 }

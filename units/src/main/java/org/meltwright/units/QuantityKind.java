@@ -37,6 +37,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>This class is immutable and thread-safe.
  *
+ * <p>Compared by identity: there is one of each kind.
+ *
  * @param <Q> the kind as a type
  */
 public final class QuantityKind<Q extends Quantity<Q>> {

@@ -3,6 +3,7 @@ package org.meltwright.units;
 
 import java.math.BigDecimal;
 import java.util.Locale;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Energy;
@@ -12,6 +13,7 @@ import javax.measure.quantity.Power;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads what people write: "1 1/2 lb", "62–65 °C", "1:8 resin:wax", "10 % by volume".
@@ -405,5 +407,22 @@ public final class QuantityParser {
 
   QuantityText read(CharSequence text, int longest) {
     return new QuantityText(text, decimalSign, strict, longest);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof QuantityParser that
+        && decimalSign == that.decimalSign
+        && strict == that.strict;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(decimalSign, strict);
+  }
+
+  @Override
+  public String toString() {
+    return "parser of quantities with decimal sign " + decimalSign + (strict ? "" : " first");
   }
 }

@@ -4,6 +4,7 @@ package org.meltwright.core.batch;
 import static org.meltwright.core.batch.BatchProblem.CHECK;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -331,5 +332,19 @@ public final class Batch {
   @Override
   public String toString() {
     return chargeKilograms + " kg of " + recipe.name() + ", " + net.massKilograms() + " kg net";
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Batch that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<@Nullable Object> stated() {
+    return Arrays.asList(recipe, losses, chargeKilograms, usedUp);
   }
 }

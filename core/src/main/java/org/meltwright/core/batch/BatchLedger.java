@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -186,5 +187,20 @@ public final class BatchLedger {
       }
     }
     return all;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof BatchLedger that && batches.equals(that.batches);
+  }
+
+  @Override
+  public int hashCode() {
+    return batches.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return batches.size() + " batches: " + batches.keySet();
   }
 }

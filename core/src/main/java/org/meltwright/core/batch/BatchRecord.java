@@ -31,7 +31,8 @@ import org.meltwright.units.ProblemException;
  * record.charge().composition().massFraction(resin).percent(); // 11.8 %
  * }</pre>
  *
- * <p>Two records are equal if their ids are. Immutable and thread-safe.
+ * <p>Two records are equal if all that they note is; a ledger holds one record for each id.
+ * Immutable and thread-safe.
  */
 public final class BatchRecord {
 
@@ -234,12 +235,16 @@ public final class BatchRecord {
 
   @Override
   public boolean equals(@Nullable Object other) {
-    return other instanceof BatchRecord that && id.equals(that.id);
+    return other instanceof BatchRecord that && stated().equals(that.stated());
   }
 
   @Override
   public int hashCode() {
-    return id.hashCode();
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(id, recipe, startedAt, lines, cakes, note);
   }
 
   @Override

@@ -3,6 +3,8 @@ package org.meltwright.core.batch;
 
 import static org.meltwright.core.batch.BatchProblem.CHECK;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -318,5 +320,24 @@ public final class Casting {
 
   private static String grams(double kilograms) {
     return String.format(Locale.ROOT, "%.1f g", kilograms * 1000);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Casting that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<@Nullable Object> stated() {
+    return Arrays.asList(netKilograms, mould, fillLevel, hot, cold);
+  }
+
+  @Override
+  public String toString() {
+    return "casting of " + netKilograms + " kg in " + mould;
   }
 }

@@ -3,9 +3,11 @@ package org.meltwright.core.batch;
 
 import static org.meltwright.core.batch.BatchProblem.CHECK;
 
+import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.ByMaterial;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.PropertyKey;
@@ -237,5 +239,19 @@ public final class Losses {
         + " %, straining "
         + strainingShare * 100
         + " %";
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Losses that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(insolubles, fixedFilmKilograms, filmShare, strainingShare);
   }
 }

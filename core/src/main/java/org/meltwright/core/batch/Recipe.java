@@ -201,7 +201,11 @@ public final class Recipe {
     return text.toString();
   }
 
-  /** Collects the parts of a recipe; not thread-safe. */
+  /**
+   * Collects the parts of a recipe; not thread-safe.
+   *
+   * <p>Compared by identity: a builder changes.
+   */
   public static final class Builder {
 
     private final String name;

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialProblem;
 import org.meltwright.units.Problem;
@@ -76,6 +77,21 @@ public final class RecipeBook {
    */
   public Optional<Recipe> find(String name) {
     return Optional.ofNullable(recipes.get(name));
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof RecipeBook that && recipes.equals(that.recipes);
+  }
+
+  @Override
+  public int hashCode() {
+    return recipes.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return recipes.size() + " recipes: " + recipes.keySet();
   }
 
   /** Checks and builds; lives for one reading. */

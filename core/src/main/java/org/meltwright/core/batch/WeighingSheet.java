@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.equipment.Balance;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.Mixture;
@@ -205,5 +206,24 @@ public final class WeighingSheet {
    */
   public Mixture net() {
     return batch.losses().net(charge());
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof WeighingSheet that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(batch, lines);
+  }
+
+  @Override
+  public String toString() {
+    return "weighing sheet of " + lines.size() + " lines for " + batch;
   }
 }

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.BatchLine;
 import org.meltwright.core.batch.Losses;
@@ -35,7 +36,8 @@ import org.meltwright.units.QuantityKind;
  * Recipe medium = Recipe.named("medium").part(resin, 1).part(wax, 8).build();
  * Batch batch = Batch.ofTotal(medium, grams(900), Losses.NONE);
  * // 3.20 EUR of resin and 10.00 EUR of wax
- * BatchPrices.of(bought).cost(batch).cost(); // 13.2 EUR
+ * BatchPrices prices = BatchPrices.of(bought);
+ * prices.cost(batch).cost(); // 13.2 EUR
  * }</pre>
  *
  * <p>Materials are paid for as weighed in, so losses are in the cost; the {@linkplain
@@ -199,6 +201,25 @@ public final class BatchPrices {
     Pricing pricing = new Pricing();
     pricing.items(batch, List.of(), 1);
     return List.copyOf(pricing.unpriced);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof BatchPrices that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(materials, labels, makings);
+  }
+
+  @Override
+  public String toString() {
+    return "prices of " + materials + ", made: " + makings.keySet();
   }
 
   /** The pricing of one batch. */

@@ -4,7 +4,9 @@ package org.meltwright.core.cost;
 import static org.meltwright.core.cost.CostProblem.CHECK;
 
 import java.math.BigDecimal;
+import java.util.List;
 import org.joda.money.BigMoneyProvider;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -169,5 +171,24 @@ public final class BreakEven {
         .formula("units = fixed costs ÷ (price − cost of one unit)")
         .step(fixed + " ÷ " + contribution() + " = " + units() + ", so " + wholeUnits())
         .build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof BreakEven that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(fixed, price, perUnit);
+  }
+
+  @Override
+  public String toString() {
+    return "break-even of " + fixed + " at " + price + " less " + perUnit + " a unit";
   }
 }

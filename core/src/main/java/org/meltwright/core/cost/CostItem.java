@@ -10,6 +10,7 @@ import javax.measure.quantity.Energy;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import org.joda.money.BigMoneyProvider;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.units.ProblemException;
 
 /**
@@ -242,5 +243,24 @@ public final class CostItem {
   private CostItem scaled(double factor, Ratio exact) {
     List<CostItem> more = parts.stream().map(p -> p.scaled(factor, exact)).toList();
     return new CostItem(kind, label, massKilograms * factor, cost.times(exact), more);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof CostItem that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(kind, label, massKilograms, cost, parts);
+  }
+
+  @Override
+  public String toString() {
+    return label + ": " + cost;
   }
 }

@@ -10,6 +10,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Mass;
 import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.units.ProblemException;
 
@@ -185,5 +186,20 @@ public final class CostRollUp {
       builder.step(leaf.label() + ": " + leaf.amount());
     }
     return builder.step(exactTotal() + " is rounded to " + total()).build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof CostRollUp that && root.equals(that.root);
+  }
+
+  @Override
+  public int hashCode() {
+    return root.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "cost of " + root;
   }
 }

@@ -2,6 +2,7 @@
 package org.meltwright.core.cost;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import org.joda.money.BigMoneyProvider;
 import org.jspecify.annotations.Nullable;
@@ -167,5 +168,19 @@ public final class Duty {
   @Override
   public String toString() {
     return kindOfGoods + ": " + (flat == null ? rate : flat);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Duty that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<@Nullable Object> stated() {
+    return Arrays.asList(kindOfGoods, rate, flat, validity, goodsUpTo, goodsAbove);
   }
 }

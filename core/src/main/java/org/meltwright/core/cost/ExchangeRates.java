@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import org.joda.money.CurrencyUnit;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.units.ProblemException;
 
 /**
@@ -78,5 +79,20 @@ public final class ExchangeRates {
             () ->
                 CostProblem.exception(
                     CostProblem.RATE_MISSING, from.getCode() + "/" + to.getCode() + ", " + date));
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof ExchangeRates that && rates.equals(that.rates);
+  }
+
+  @Override
+  public int hashCode() {
+    return rates.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "exchange rates " + rates;
   }
 }

@@ -2,6 +2,8 @@
 package org.meltwright.core.cost;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.joda.money.BigMoneyProvider;
 import org.joda.money.CurrencyUnit;
@@ -154,5 +156,29 @@ public final class FreightTariff {
       return ExactMoney.zero(currency());
     }
     return perOrder.plus(perKilogram.times(massKilograms));
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof FreightTariff that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<@Nullable Object> stated() {
+    return Arrays.asList(perOrder, perKilogram, freeFrom);
+  }
+
+  @Override
+  public String toString() {
+    return "freight "
+        + perOrder
+        + " + "
+        + perKilogram
+        + "/kg"
+        + freeFrom().map(from -> ", free from " + from).orElse("");
   }
 }

@@ -3,6 +3,7 @@ package org.meltwright.core.cost;
 
 import java.util.List;
 import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 
 /**
@@ -119,5 +120,20 @@ public final class LandedCost {
                     .step(r.taxRate() + " of " + taxBase)
                     .source(r.source()));
     return builder.step("paid " + paid() + ", borne " + borne()).build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof LandedCost that && order.equals(that.order);
+  }
+
+  @Override
+  public int hashCode() {
+    return order.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "landed cost of " + order;
   }
 }

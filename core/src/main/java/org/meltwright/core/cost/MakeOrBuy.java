@@ -14,6 +14,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import org.joda.money.BigMoneyProvider;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
@@ -253,5 +254,24 @@ public final class MakeOrBuy {
             kg -> builder.step("even at " + kg + " kg a year, fixed cost " + fixedPerYear),
             () -> builder.warning("Making saves nothing, however much is made."));
     return builder.build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof MakeOrBuy that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(batch, netKilograms, offers, fixedPerYear);
+  }
+
+  @Override
+  public String toString() {
+    return "make " + netKilograms + " kg or buy one of " + offers;
   }
 }

@@ -2,6 +2,7 @@
 package org.meltwright.core.cost;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.joda.money.BigMoneyProvider;
@@ -290,5 +291,35 @@ public final class PurchaseOrder {
 
   List<Duty> duties() {
     return duties;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof PurchaseOrder that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<@Nullable Object> stated() {
+    return Arrays.asList(
+        lines,
+        currency,
+        date,
+        rates,
+        freight,
+        freightVat,
+        insurance,
+        handling,
+        handlingVat,
+        duties,
+        regime);
+  }
+
+  @Override
+  public String toString() {
+    return "order of " + lines.size() + " lines on " + date + " in " + currency;
   }
 }

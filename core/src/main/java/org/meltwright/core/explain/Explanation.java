@@ -84,7 +84,11 @@ public record Explanation(
     return lines.stream().collect(Collectors.joining("\n"));
   }
 
-  /** Collects the parts of an explanation; not thread-safe. */
+  /**
+   * Collects the parts of an explanation; not thread-safe.
+   *
+   * <p>Compared by identity: a builder changes.
+   */
   public static final class Builder {
 
     private final String title;

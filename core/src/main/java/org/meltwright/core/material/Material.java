@@ -351,7 +351,11 @@ public final class Material {
     return content.lot == null ? content.id : content.id + " (lot " + content.lot + ")";
   }
 
-  /** Collects the parts of a material; not thread-safe. */
+  /**
+   * Collects the parts of a material; not thread-safe.
+   *
+   * <p>Compared by identity: a builder changes.
+   */
   public static final class Builder {
 
     final MaterialContent content;

@@ -331,4 +331,18 @@ public final class MaterialCatalogue {
   public String toString() {
     return materials.size() + " materials";
   }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof MaterialCatalogue that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(materials, sources);
+  }
 }

@@ -21,6 +21,8 @@ import java.util.function.Function;
  * thing that is asked. Thread-safe: two threads that ask at once may both work it out, and get one
  * answer.
  *
+ * <p>Compared by identity: it is a memory, and what it remembers grows.
+ *
  * @param <V> what is worked out: immutable, and the same whenever it is worked out
  */
 public final class PerMaterial<V> {

@@ -32,6 +32,8 @@ import org.meltwright.units.ThermalConductivity;
  *
  * <p>This class is immutable and thread-safe; two keys are the same only if they are one object.
  *
+ * <p>Compared by identity: there is one of each property.
+ *
  * @param <V> the type of the value
  */
 public final class PropertyKey<V> {

@@ -2,10 +2,13 @@
 package org.meltwright.core.mixture;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.DoubleStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.MassFraction;
@@ -211,5 +214,24 @@ public final class Blend {
       text.step(percent(shares[i]) + " of " + components.get(i));
     }
     return text.build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Blend that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(components, DoubleStream.of(shares).boxed().toList());
+  }
+
+  @Override
+  public String toString() {
+    return "blend of " + components + " by " + Arrays.toString(shares);
   }
 }

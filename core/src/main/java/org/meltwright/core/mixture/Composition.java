@@ -512,7 +512,11 @@ public final class Composition {
     return text.toString();
   }
 
-  /** Gathers the parts of a composition; not thread-safe. */
+  /**
+   * Gathers the parts of a composition; not thread-safe.
+   *
+   * <p>Compared by identity: a builder changes.
+   */
   public static final class Builder {
 
     private final List<Material> materials = new ArrayList<>();

@@ -4,6 +4,7 @@ package org.meltwright.core.mixture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
@@ -172,5 +173,24 @@ public final class Correction {
   private static String line(Mixture mixture) {
     return String.format(
         Locale.ROOT, "%.2f g of %s", mixture.massKilograms() * 1000, mixture.composition());
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Correction that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(pot, additions);
+  }
+
+  @Override
+  public String toString() {
+    return "correction of " + pot + " by " + additions;
   }
 }

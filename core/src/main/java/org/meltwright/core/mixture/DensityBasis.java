@@ -3,6 +3,7 @@ package org.meltwright.core.mixture;
 
 import static org.meltwright.core.mixture.MixtureProblem.CHECK;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -367,5 +368,24 @@ public final class DensityBasis {
       volume += shares[i] / density.applyAsDouble(i);
     }
     return 1 / volume;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof DensityBasis that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<@Nullable Object> stated() {
+    return Arrays.asList(state, stated, temperature, expansionPerKelvin);
+  }
+
+  @Override
+  public String toString() {
+    return "density by " + state;
   }
 }

@@ -3,6 +3,10 @@ package org.meltwright.core.mixture;
 
 import static org.meltwright.core.mixture.MixtureProblem.CHECK;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
@@ -125,5 +129,28 @@ public final class DensityTable {
    */
   public double high(int index) {
     return high[index];
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof DensityTable that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(
+        DoubleStream.of(low).boxed().toList(),
+        DoubleStream.of(middle).boxed().toList(),
+        DoubleStream.of(high).boxed().toList(),
+        DoubleStream.of(volumes).boxed().toList());
+  }
+
+  @Override
+  public String toString() {
+    return "densities " + Arrays.toString(middle);
   }
 }

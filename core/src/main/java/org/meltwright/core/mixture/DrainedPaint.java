@@ -1,9 +1,11 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.mixture;
 
+import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
@@ -136,5 +138,24 @@ public final class DrainedPaint {
 
   private static double factor(MassFraction now, MassFraction then) {
     return then.value() > 0 ? now.value() / then.value() : 0;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof DrainedPaint that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(paint, beforeKilograms, afterKilograms, oilLeft);
+  }
+
+  @Override
+  public String toString() {
+    return paint + " drained from " + beforeKilograms + " kg to " + afterKilograms + " kg";
   }
 }

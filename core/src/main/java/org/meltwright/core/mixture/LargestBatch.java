@@ -4,7 +4,9 @@ package org.meltwright.core.mixture;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
 import org.meltwright.units.Limit;
 
@@ -148,5 +150,24 @@ public final class LargestBatch {
    */
   public double leftKilograms(Material material) {
     return sum(shelf, left, material);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof LargestBatch that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(mixture, shelf, DoubleStream.of(left).boxed().toList());
+  }
+
+  @Override
+  public String toString() {
+    return "at most " + mixture;
   }
 }

@@ -3,6 +3,7 @@ package org.meltwright.core.mixture;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
@@ -115,5 +116,24 @@ public final class Leftovers {
    */
   public Mixture result() {
     return result;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Leftovers that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(taken, left);
+  }
+
+  @Override
+  public String toString() {
+    return "leftovers: taken " + taken + ", left " + left;
   }
 }

@@ -4,6 +4,7 @@ package org.meltwright.core.mixture;
 import static org.meltwright.core.mixture.MixtureProblem.CHECK;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.Material;
@@ -284,5 +285,24 @@ public final class PigmentVolume {
     }
     return Composition.blend(
         parts.stream().map(p -> Constituents.expanded(p.material())).toList(), shares);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof PigmentVolume that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(solids, basis, low, central, high, ofWhole);
+  }
+
+  @Override
+  public String toString() {
+    return "pigment volume concentration " + central + " of " + solids;
   }
 }

@@ -1,7 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.mixture;
 
+import java.util.List;
 import java.util.function.IntToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
 import org.meltwright.units.Density;
 import org.meltwright.units.Estimate;
@@ -117,5 +119,24 @@ public final class VolumeView {
       volume.add(composition.massFractionValue(i) * (1 / densityOf.applyAsDouble(i)));
     }
     return 1 / volume.value();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof VolumeView that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(composition, densities);
+  }
+
+  @Override
+  public String toString() {
+    return "volumes of " + composition;
   }
 }

@@ -5,8 +5,10 @@ import static org.meltwright.core.planning.PlanningProblem.CHECK;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import org.joda.money.BigMoneyProvider;
 import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.cost.BreakEven;
 import org.meltwright.core.cost.ExactMoney;
 import org.meltwright.core.cost.Rate;
@@ -146,5 +148,24 @@ public final class ClassBudget {
         .formula("cost = (materials + students × each + fixed) ÷ students")
         .step(total() + " ÷ " + students + " = " + costPerStudent().toMoney())
         .build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof ClassBudget that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(students, materials, perStudent, fixed);
+  }
+
+  @Override
+  public String toString() {
+    return "budget for " + students + " students: " + materials + " + " + fixed;
   }
 }

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.units.Limit;
@@ -222,5 +223,24 @@ public final class ClassPlan {
         .step(kilograms(coverage.kilograms(squareMetres())) + " for the area, losses included")
         .step(kilograms(totalKilograms()) + " in all")
         .build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof ClassPlan that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(people, pieces, coverage, leftInTinsKilograms, spare, colours);
+  }
+
+  @Override
+  public String toString() {
+    return "class of " + people + ", " + pieces;
   }
 }

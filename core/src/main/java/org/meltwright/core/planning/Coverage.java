@@ -3,12 +3,14 @@ package org.meltwright.core.planning;
 
 import static org.meltwright.core.planning.PlanningProblem.CHECK;
 
+import java.util.List;
 import java.util.Locale;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.units.Density;
 import org.meltwright.units.Limit;
@@ -253,5 +255,30 @@ public final class Coverage {
         .formula("mass = area × (density × film × layers ÷ solids + drunk) ÷ transferred")
         .step(String.format(Locale.ROOT, "%.4f kg", kilograms(squareMetres(area))))
         .build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Coverage that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(
+        filmMetres,
+        layers,
+        densityKilogramsPerCubicMetre,
+        drunkKilogramsPerSquareMetre,
+        transferred,
+        solids);
+  }
+
+  @Override
+  public String toString() {
+    return layers + " layers of " + filmMetres + " m";
   }
 }

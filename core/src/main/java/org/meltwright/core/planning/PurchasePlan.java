@@ -3,6 +3,7 @@ package org.meltwright.core.planning;
 
 import java.util.List;
 import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 
 /**
@@ -159,5 +160,24 @@ public final class PurchasePlan {
       builder.warning("Not proved the best; no plan costs less than " + lowerBound + ".");
     }
     return builder.build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof PurchasePlan that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(orders, leftOver, total, lowerBound, isProvedOptimal);
+  }
+
+  @Override
+  public String toString() {
+    return "purchase of " + total + " in " + orders.size() + " orders";
   }
 }

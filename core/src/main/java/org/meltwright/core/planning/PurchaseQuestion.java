@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
@@ -33,8 +34,9 @@ import org.meltwright.units.ProblemException;
  * }
  * List<SupplierTerms> terms = List.of(SupplierTerms.free("north", CurrencyUnit.EUR));
  * List<Need> needs = List.of(Need.of("wax", kilograms(6.7)));
- * PurchasePlan plan =
- *     PurchaseQuestion.of(needs, sizes, terms, LocalDate.of(2026, 9, 1)).cheapest();
+ * PurchaseQuestion question =
+ *     PurchaseQuestion.of(needs, sizes, terms, LocalDate.of(2026, 9, 1));
+ * PurchasePlan plan = question.cheapest();
  * plan.total(); // EUR 106.00
  * plan.count(sizes.get(1)); // 2
  * plan.count(sizes.get(2)); // 1
@@ -157,5 +159,24 @@ public final class PurchaseQuestion {
     long deadline = System.nanoTime() + timeLimit.toNanos();
     Incumbent best = new Incumbent(book.model(), isMassFirst, deadline);
     return book.plan(new PurchaseSearch(best).run());
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof PurchaseQuestion that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(needs, offers, terms, currency, timeLimit);
+  }
+
+  @Override
+  public String toString() {
+    return "what to buy for " + needs + " in " + currency;
   }
 }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.thermal.EstimateInput.Corner;
 import org.meltwright.core.thermal.EstimateInput.Direction;
@@ -199,5 +200,24 @@ public final class CakeSetting {
     melt.assumed().forEach(a -> builder.warning("Assumed, not stated: " + a + "."));
     melt.sources().forEach(builder::source);
     return builder.build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof CakeSetting that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(melt, thickness, transfer, pour, air, faces);
+  }
+
+  @Override
+  public String toString() {
+    return "setting of a cake poured at " + pour + " in air of " + air;
   }
 }

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.DefinedTemperature;
@@ -129,5 +131,19 @@ public final class DissolvingBound {
     return isAboveCeiling()
         ? material + " dissolves only above the ceiling of " + ceiling
         : material + " dissolves from " + shown().map(TemperatureRange::toString).orElse("unknown");
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof DissolvingBound that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<@Nullable Object> stated() {
+    return Arrays.asList(material, ceiling, figure);
   }
 }

@@ -6,6 +6,7 @@ import static org.meltwright.core.thermal.ThermalProblem.CHECK;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.units.TemperaturePoint;
 
 /**
@@ -230,5 +231,24 @@ public final class EnthalpyCurve {
       sum += shares[i] * (part.at(substances[i], to) - part.at(substances[i], from));
     }
     return sum;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof EnthalpyCurve that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(List.of(substances), DoubleStream.of(shares).boxed().toList());
+  }
+
+  @Override
+  public String toString() {
+    return "enthalpy of " + Arrays.toString(substances);
   }
 }

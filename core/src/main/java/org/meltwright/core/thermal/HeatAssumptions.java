@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
@@ -25,7 +27,8 @@ import org.meltwright.units.SpecificHeatCapacity;
  * TemperaturePoint room = ofCelsius(20);
  * TemperaturePoint hot = ofCelsius(80);
  * HeatDemand.of(resin, room, hot, HeatAssumptions.NONE); // throws ProblemException
- * HeatDemand demand = HeatDemand.of(resin, room, hot, HeatAssumptions.TYPICAL);
+ * HeatAssumptions typical = HeatAssumptions.TYPICAL;
+ * HeatDemand demand = HeatDemand.of(resin, room, hot, typical);
  * demand.totalHeat().lowSi(); // 90000 J
  * demand.totalHeat().highSi(); // 156000 J
  * demand.assumed(); // [damar liquid-specific-heat]
@@ -151,5 +154,24 @@ public final class HeatAssumptions {
 
   Optional<Assumption<SpecificEnergy>> fusion() {
     return Optional.ofNullable(fusion);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof HeatAssumptions that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<@Nullable Object> stated() {
+    return Arrays.asList(organic, mineral, fusion);
+  }
+
+  @Override
+  public String toString() {
+    return "heat assumed: " + organic + ", " + mineral + ", " + fusion;
   }
 }

@@ -4,6 +4,7 @@ package org.meltwright.core.thermal;
 import static org.meltwright.core.thermal.ThermalProblem.CHECK;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Energy;
@@ -317,5 +318,24 @@ public final class HeatDemand {
   private HeatUpTime time(Corner corner, HeatSupply supply) {
     return HeatUpTime.of(
         figures.curve(corner), mixture.massKilograms(), vesselCapacity(corner), from, to, supply);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof HeatDemand that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<@Nullable Object> stated() {
+    return Arrays.asList(mixture, from, to, figures.assumptions(), vessel, vesselSources);
+  }
+
+  @Override
+  public String toString() {
+    return "heat for " + mixture + " from " + from + " to " + to;
   }
 }

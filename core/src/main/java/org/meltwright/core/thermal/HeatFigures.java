@@ -60,6 +60,10 @@ final class HeatFigures {
     return Optional.of(gather(composition, assumptions)).filter(f -> f.problems.isEmpty());
   }
 
+  HeatAssumptions assumptions() {
+    return assumptions;
+  }
+
   private static HeatFigures gather(Composition composition, HeatAssumptions assumptions) {
     HeatFigures figures = new HeatFigures(assumptions);
     Composition inside =

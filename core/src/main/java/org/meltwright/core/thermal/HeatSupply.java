@@ -3,7 +3,9 @@ package org.meltwright.core.thermal;
 
 import static org.meltwright.core.thermal.ThermalProblem.CHECK;
 
+import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.units.TemperaturePoint;
 
 /**
@@ -139,5 +141,24 @@ public final class HeatSupply {
       power *= f;
     }
     return sum;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof HeatSupply that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(wattsAtZeroCelsius, wattsPerKelvin);
+  }
+
+  @Override
+  public String toString() {
+    return wattsAtZeroCelsius + " W at 0 °C, " + wattsPerKelvin + " W more a kelvin";
   }
 }

@@ -2,6 +2,7 @@
 package org.meltwright.core.thermal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import javax.measure.Quantity;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.material.PropertyRange;
@@ -195,6 +197,25 @@ public final class MeltFigures {
 
   private static EstimateInput temperature(String name, double low, double high) {
     return new EstimateInput(name, low, high, "°C", Direction.LOWERS);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof MeltFigures that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(List.of(inputs), assumed, sources);
+  }
+
+  @Override
+  public String toString() {
+    return "melt of " + Arrays.toString(inputs);
   }
 
   /** Adds up the figures of a mix. */

@@ -1,9 +1,11 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.units.Limit;
 import org.meltwright.units.Messages;
 import org.meltwright.units.TemperaturePoint;
@@ -101,5 +103,24 @@ public final class NoFreezePanel {
     String key = Double.isInfinite(ruleCelsius) ? "no-freeze.on-none" : "no-freeze.above";
     return Messages.beside(NoFreezePanel.class)
         .text(key, locale, Map.of("cap", Texts.celsius(cap, locale)));
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof NoFreezePanel that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(ruleCelsius, cap);
+  }
+
+  @Override
+  public String toString() {
+    return "panel at " + ruleCelsius + " °C, at most " + cap;
   }
 }

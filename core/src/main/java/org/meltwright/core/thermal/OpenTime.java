@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import javax.measure.quantity.Time;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.thermal.EstimateInput.Corner;
 import org.meltwright.core.thermal.EstimateInput.Direction;
@@ -217,5 +218,24 @@ public final class OpenTime {
     film.melt().assumed().forEach(a -> builder.warning("Assumed, not stated: " + a + "."));
     film.melt().sources().forEach(builder::source);
     return builder.build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof OpenTime that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(film, panel, surroundings, own);
+  }
+
+  @Override
+  public String toString() {
+    return "open time of " + film + " on " + panel;
   }
 }

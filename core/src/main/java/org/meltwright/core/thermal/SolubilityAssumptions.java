@@ -3,7 +3,9 @@ package org.meltwright.core.thermal;
 
 import static org.meltwright.core.thermal.ThermalProblem.CHECK;
 
+import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.ByMaterial;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
@@ -24,7 +26,8 @@ import org.meltwright.core.material.PropertyKey;
  * SolubilityAssumptions.TYPICAL.molarMass(shelf.require("stearic-acid")); // 0.28448 kg/mol
  * Material wax = shelf.require("carnauba");
  * SolubilityAssumptions.TYPICAL.molarMass(wax); // 0.747 kg/mol
- * SolubilityAssumptions.TYPICAL.withMolarMass(wax, 0.817).molarMass(wax); // 0.817 kg/mol
+ * SolubilityAssumptions own = SolubilityAssumptions.TYPICAL.withMolarMass(wax, 0.817);
+ * own.molarMass(wax); // 0.817 kg/mol
  * }</pre>
  *
  * <p>This class is immutable and thread-safe.
@@ -139,5 +142,30 @@ public final class SolubilityAssumptions {
     return MeltingReport.melts(material)
         || (material.family() == MaterialFamily.RESIN && DissolvingBound.dissolves(material))
         || material.family() == MaterialFamily.DRYING_OIL;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof SolubilityAssumptions that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(meltingMolarMass, resinMolarMass, oilMolarMass, heatOfFusion, own);
+  }
+
+  @Override
+  public String toString() {
+    return "molar masses "
+        + meltingMolarMass
+        + ", "
+        + resinMolarMass
+        + ", "
+        + oilMolarMass
+        + " kg/mol";
   }
 }

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.PropertyKey;
@@ -230,5 +231,24 @@ public final class StirringInterval {
     }
     particles.find(PropertyKey.SOLID_DENSITY).ifPresent(f -> builder.source(f.source()));
     return builder.build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof StirringInterval that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(particles, bath, share, hindrance, size, density, meltDensity, viscosity);
+  }
+
+  @Override
+  public String toString() {
+    return "stirring of " + particles + " in " + bath;
   }
 }

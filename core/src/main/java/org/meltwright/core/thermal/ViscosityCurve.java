@@ -3,6 +3,8 @@ package org.meltwright.core.thermal;
 
 import static org.meltwright.core.thermal.ThermalProblem.CHECK;
 
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -127,5 +129,24 @@ public final class ViscosityCurve {
 
   private static void guard(double pascalSeconds) {
     CHECK.between(pascalSeconds, 1e-9, 1e9, "viscosity in Pa s");
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof ViscosityCurve that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(a, b, origin, clearPoint);
+  }
+
+  @Override
+  public String toString() {
+    return "viscosity down to " + clearPoint;
   }
 }

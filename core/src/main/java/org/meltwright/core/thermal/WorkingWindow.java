@@ -379,4 +379,18 @@ public final class WorkingWindow {
   public String toString() {
     return state() + " " + lowerBound() + " to " + ceiling;
   }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof WorkingWindow that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(clear, ceiling, margin, leastWidth);
+  }
 }

@@ -173,7 +173,7 @@ final class PotFacts {
               lines.add(
                   new Line(
                       "Lowest flash point known",
-                      Say.celsius(t) + "; stay below " + Say.celsius(limit),
+                      Say.celsius(t) + said(review, limit),
                       Shape.LIMIT,
                       TemperatureRange.of(limit),
                       true));
@@ -185,6 +185,12 @@ final class PotFacts {
               .collect(Collectors.joining("; "));
       lines.add(new Line("Flash point unknown", names, Shape.UNKNOWN, null, true));
     }
+  }
+
+  /** Only where the flash point binds is its limit one to stay below: else the target is lower. */
+  private static String said(HeatingReview review, TemperaturePoint limit) {
+    return (limit.isBelow(review.target()) ? "; stay below " : "; its margin begins at ")
+        + Say.celsius(limit);
   }
 
   private void add(String name, String value, Shape shape, @Nullable TemperatureRange range) {

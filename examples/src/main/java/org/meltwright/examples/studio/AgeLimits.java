@@ -75,6 +75,9 @@ final class AgeLimits {
     if (id.equals("minors-dry-powder")) {
       return "taken as none: paints are made before class";
     }
-    return reviews.stream().anyMatch(r -> r.isNotAssessed(id)) ? "NOT ASSESSED" : "not found";
+    if (reviews.stream().anyMatch(r -> r.isNotAssessed(id))) {
+      return "NOT ASSESSED";
+    }
+    return reviews.stream().anyMatch(r -> r.isNotAsked(id)) ? "NOT ASKED" : "not found";
   }
 }

@@ -2,6 +2,7 @@
 package org.meltwright.examples.studio;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -21,6 +22,7 @@ import org.meltwright.examples.page.Block.Poster;
 import org.meltwright.examples.page.Page;
 import org.meltwright.examples.page.Say;
 import org.meltwright.safety.exposure.CircuitLoad;
+import org.meltwright.safety.heating.HeatingAction;
 import org.meltwright.safety.heating.HeatingLimits;
 import org.meltwright.safety.heating.HeatingReading;
 import org.meltwright.safety.heating.HeatingRule;
@@ -203,7 +205,7 @@ final class ClassSheetPage {
     items.add(
         cited(
             "Looked at, and written down: the target is not above "
-                + Say.temperature(HeatingLimits.standard().target())
+                + Say.temperature(limits().target())
                 + ".",
             Source.COMMON_PRACTICE));
     items.add(cited(StandingAdvice.FUME));
@@ -243,13 +245,25 @@ final class ClassSheetPage {
         "The suppliers' safety data sheets are at hand.");
   }
 
+  /** The stricter of what holds for each pot of the class. */
+  private HeatingLimits limits() {
+    return forClass.paints().stream()
+        .map(paint -> paint.review().limits())
+        .reduce(HeatingLimits.standard(), HeatingLimits::tightened);
+  }
+
+  /** What the hard ceiling calls for in the worst of the pots. */
+  private HeatingAction tooHot() {
+    HeatingReading ceiling = HeatingReading.of(HeatingReading.Place.LIQUID, limits().hardCeiling());
+    return forClass.paints().stream()
+        .map(paint -> ceiling.action(limits(), paint.composition()))
+        .min(Comparator.comparing(HeatingAction::level))
+        .orElseGet(ceiling::action);
+  }
+
   private void emergency() {
     page.add(new Heading(2, "If it goes wrong"));
-    String tooHotFrom = Say.temperature(HeatingLimits.standard().hardCeiling());
-    String tooHot =
-        HeatingReading.of(HeatingReading.Place.LIQUID, HeatingLimits.standard().hardCeiling())
-            .action()
-            .atOnce(READER);
+    HeatingAction tooHot = tooHot();
     page.add(
         new Poster(
             List.of(
@@ -257,7 +271,12 @@ final class ClassSheetPage {
                 cited(StandingAdvice.BURN),
                 cited(StandingAdvice.EYE),
                 cited(StandingAdvice.BURNING_CLOTHES),
-                cited("From " + tooHotFrom + " on: " + tooHot, Source.COMMON_PRACTICE))));
+                cited(
+                    "From "
+                        + Say.temperature(tooHot.reading().value())
+                        + " on: "
+                        + tooHot.atOnce(READER),
+                    Source.COMMON_PRACTICE))));
     page.add(
         new Blanks(
             List.of(

@@ -53,28 +53,13 @@ final class JobPage {
             .map(f -> f.summary(READER))
             .toList();
     return new Notice(
-        Tone.STOP,
-        "WITHHELD",
-        "Weights, casting and the parts of its cost are not shown for this recipe.",
-        reasons);
+        Tone.STOP, "WITHHELD", "Weights, casting and cost are not shown for this recipe.", reasons);
   }
 
-  /** Money for a line or for a kilogram would tell the weights as soon as a price is known. */
+  /** Any of its money tells the weights as soon as a price is known, the total too. */
   private void costOfBlocked() {
     page.add(new Heading(3, "Cost"));
-    page.add(
-        new Facts(
-            List.of(
-                new Fact("together", total()),
-                new Fact("amounts, lines and cost per kilogram", "withheld"))));
-  }
-
-  private String total() {
-    return sheet
-        .batch()
-        .map(batch -> batch.cost().sayWhy(cost -> cost.total().toString()))
-        .or(() -> sheet.job().amount().reason().map(NotKnown::value))
-        .orElseThrow();
+    page.add(new Facts(List.of(new Fact("total, lines and cost per kilogram", "withheld"))));
   }
 
   /** What was said of the shares beside the review is not said again. */

@@ -87,6 +87,7 @@ final class ExampleWriter {
     Matcher stated = STATED.matcher(statement);
     if (!stated.matches()) {
       line(statement);
+      made(DECLARED.matcher(statement));
       return;
     }
     String code = stated.group(1);
@@ -98,8 +99,15 @@ final class ExampleWriter {
     } else if (declared.matches()) {
       line(code + ";");
       line("Stated.is(" + declared.group(1) + ", " + says + ");");
+      made(declared);
     } else {
       line("Stated.is(" + code + ", " + says + ");");
+    }
+  }
+
+  private void made(Matcher declared) {
+    if (declared.matches()) {
+      line("Stated.made(" + declared.group(1) + ");");
     }
   }
 

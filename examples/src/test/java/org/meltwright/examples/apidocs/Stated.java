@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
@@ -13,7 +15,21 @@ import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 /** What an example of the API docs says of a value, checked. */
 public final class Stated {
 
+  private static final List<Object> MADE = new ArrayList<>();
+
   private Stated() {}
+
+  /** What an example has put into a variable. */
+  public static void made(Object value) {
+    MADE.add(value);
+  }
+
+  /** Hands out what was made since it was asked last. */
+  static List<Object> made() {
+    List<Object> made = new ArrayList<>(MADE);
+    MADE.clear();
+    return made;
+  }
 
   /** What is there is as stated: a number to its digits, with or without a unit; else the text. */
   public static void is(Object value, String stated) {

@@ -154,15 +154,16 @@ class TemperatureScaleTest {
   }
 
   @Test
-  void known_flash_point_is_said_with_its_distance_of_50_k() {
+  void known_flash_point_that_does_not_bind_is_no_temperature_to_stay_below() {
     TemperaturePoint lowest = REVIEW.lowestFlashPoint().orElseThrow();
 
     assertThat(picture.alternative())
         .contains(
             "Lowest flash point known: "
                 + Say.celsius(lowest)
-                + "; stay below "
-                + Say.celsius(TemperatureTable.STANDARD.flashLimit(lowest)));
+                + "; its margin begins at "
+                + Say.celsius(TemperatureTable.STANDARD.flashLimit(lowest)))
+        .doesNotContain("stay below");
   }
 
   @Test

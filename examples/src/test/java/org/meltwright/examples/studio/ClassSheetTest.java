@@ -240,7 +240,7 @@ class ClassSheetTest {
   @Test
   void what_the_reviews_found_and_could_not_assess_has_a_row_each_with_room_for_the_pen() {
     assertThat(row(page, "A pigment of a toxic metal")).contains("WARNING", "who prepares");
-    assertThat(row(page, "Someone under 18 works.")).contains("the class", "written consent");
+    assertThat(row(page, "Under 18 at all")).contains("NOT ASKED", "written consent");
     assertThat(row(page, "Molten wax on skin")).contains("burns at once");
     assertThat(row(page, "Hot metal")).contains("burns at a touch: up to 100 °C", "67 to 73 °C");
     assertThat(page.select("section:contains(Risk assessment) td.pen"))

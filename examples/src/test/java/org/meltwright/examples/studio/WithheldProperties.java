@@ -32,7 +32,6 @@ class WithheldProperties {
   private static final int JOBS = 6;
   private static final Pattern READING = Pattern.compile("\"reading\": \"\\d+ °C\"");
   private static final Pattern MAKE = Pattern.compile("\"make\": \\{[^}]*}");
-  private static final Pattern TOTAL = Pattern.compile("together\\s+EUR [\\d.]+");
 
   private static String demo() throws IOException {
     return Files.readString(Run.STUDIOS.resolve("demo-studio.json"), StandardCharsets.UTF_8);
@@ -117,7 +116,7 @@ class WithheldProperties {
   }
 
   @Property(tries = 20)
-  void nothing_but_the_total_of_its_cost_tells_how_large_a_blocked_job_is(
+  void nothing_tells_how_large_a_blocked_job_is_and_no_total_of_its_cost(
       @ForAll @IntRange(max = JOBS - 1) int job,
       @ForAll @DoubleRange(min = 150, max = 300) double one,
       @ForAll @DoubleRange(min = 150, max = 300) double other)
@@ -129,9 +128,7 @@ class WithheldProperties {
 
   private static String pagesOf(int job, double grams) throws IOException {
     String make = "\"make\": { \"total\": \"" + grams + " g\" }";
-    String pages = allPages(sheet(inJob(job, MAKE, make, blocked(job))));
-    assertThat(TOTAL.matcher(pages).results()).hasSize(2);
-    return TOTAL.matcher(pages).replaceAll("together");
+    return allPages(sheet(inJob(job, MAKE, make, blocked(job))));
   }
 
   @Example

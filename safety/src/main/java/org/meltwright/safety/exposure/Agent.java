@@ -45,7 +45,9 @@ public record Agent(String name, double molarMassGrams, Set<Trait> traits) {
     /** It is a dust. */
     DUST,
     /** It is a fume or a smoke: fine particles of what was hot. */
-    FUME
+    FUME,
+    /** It makes allergic: for those who are, no concentration is low enough. */
+    SENSITISER
   }
 
   /**

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.units.Limit;
 import org.meltwright.units.Messages;
@@ -26,9 +27,10 @@ import org.meltwright.units.Messages;
  *     CircuitLoad.of(120, 15, 1.25)
  *         .with(new CircuitLoad.Device("hot plate", 1100, true))
  *         .with(new CircuitLoad.Device("heat gun", 300, true));
+ * table.nameplateAmperes(); // 11.67 A
  * table.requiredAmperes(); // 14.58 A
  * table.outcome(); // WITHIN_THE_NUMBERS_GIVEN
- * table.with(new CircuitLoad.Device("iron", 300, true)).outcome(); // ABOVE_CONTINUOUS
+ * table.withAmperes("iron, 2.5 A on its plate", 2.5, true).outcome(); // ABOVE_CONTINUOUS
  * }</pre>
  *
  * <p>This class is immutable and thread-safe.
@@ -143,6 +145,22 @@ public final class CircuitLoad {
   }
 
   /**
+   * Returns a circuit with one more device whose nameplate states its current instead of its power.
+   *
+   * <p>For example, 6.3 A at 230 V are 1449 W.
+   *
+   * @param name what it is called
+   * @param amperes its nameplate current, in A at the voltage of the circuit, from 0 to 1000
+   * @param isContinuous whether it is a continuous load by the user's code
+   * @return the new circuit
+   * @throws org.meltwright.units.ProblemException if the current cannot be
+   */
+  public CircuitLoad withAmperes(String name, double amperes, boolean isContinuous) {
+    CHECK.between(amperes, 0, 1000, "current in A");
+    return with(new Device(name, amperes * volts, isContinuous));
+  }
+
+  /**
    * Returns the devices whose power is not known.
    *
    * @return the devices, in the order added; empty if all are known
@@ -158,6 +176,15 @@ public final class CircuitLoad {
    */
   public double nameplateWatts() {
     return known().mapToDouble(Device::watts).sum();
+  }
+
+  /**
+   * Returns the current of the nameplates that are known, without the factor.
+   *
+   * @return the current, in A; the least there is if a device is unknown
+   */
+  public double nameplateAmperes() {
+    return nameplateWatts() / volts;
   }
 
   private Stream<Device> known() {
@@ -266,5 +293,24 @@ public final class CircuitLoad {
         .step("I " + (unknown().isEmpty() ? "= " : "is at least ") + requiredAmperes() + " A")
         .warning(text(Locale.ENGLISH))
         .build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof CircuitLoad that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(volts, ratedAmperes, continuousFactor, devices);
+  }
+
+  @Override
+  public String toString() {
+    return devices.size() + " devices on " + ratedAmperes + " A at " + volts + " V";
   }
 }

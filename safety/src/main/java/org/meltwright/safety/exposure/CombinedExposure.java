@@ -4,6 +4,7 @@ package org.meltwright.safety.exposure;
 import static org.meltwright.safety.exposure.ExposureProblem.CHECK;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.safety.exposure.Agent.Trait;
 import org.meltwright.units.Limit;
 
@@ -26,8 +27,9 @@ import org.meltwright.units.Limit;
  *           ExposureLimit.Averaging.EIGHT_HOURS, "as entered", day);
  *   parts.add(new CombinedExposure.Part(limit, entry[0]));
  * }
- * CombinedExposure.of(parts).sumOfShares(); // 0.925
- * CombinedExposure.of(parts).isExceeded(); // false
+ * CombinedExposure together = CombinedExposure.of(parts);
+ * together.sumOfShares(); // 0.925
+ * together.isExceeded(); // false
  * }</pre>
  */
 public final class CombinedExposure {
@@ -175,5 +177,20 @@ public final class CombinedExposure {
       throw ExposureProblem.of(
           ExposureProblem.LIMITS_DIFFER, ones.size() + ", " + others.size(), "number of entries");
     }
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof CombinedExposure that && parts.equals(that.parts);
+  }
+
+  @Override
+  public int hashCode() {
+    return parts.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "combined exposure to " + parts;
   }
 }

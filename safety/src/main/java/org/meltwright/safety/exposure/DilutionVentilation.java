@@ -8,24 +8,28 @@ import org.meltwright.core.source.Source;
 import org.meltwright.core.source.SourceKind;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.Limit;
+import org.meltwright.units.TemperaturePoint;
 
 /**
  * The air that thins an evaporating vapour to a limit: Q = G K ⁄ C.
  *
  * <p>Dilution is for vapours of low toxicity that evaporate slowly and evenly. It is refused for
- * agents with a limit below 100 ppm, for carcinogens, dusts and fumes: there, local exhaust, and
- * ask an occupational hygienist. An arithmetic aid, no clearance: people stand nearer to the source
- * than the average of the room.
+ * agents with a limit below 100 ppm, for carcinogens, sensitisers, dusts and fumes: there, local
+ * exhaust, and ask an occupational hygienist. Turpentine makes allergic, so it is refused, and by
+ * lists that limit it to 20 ppm for that too; spirit (ethanol), with a limit in the hundreds, is
+ * not. An arithmetic aid, no clearance: people stand nearer to the source than the average of the
+ * room.
  *
  * <p>For example:
  *
  * <pre>{@code
  * ExposureLimit limit =
- *     new ExposureLimit(Agent.vapour("turpentine", 136), 100, ExposureLimit.Unit.PPM,
+ *     new ExposureLimit(Agent.vapour("ethanol", 46.07), 200, ExposureLimit.Unit.PPM,
  *         ExposureLimit.Averaging.EIGHT_HOURS, "as entered", LocalDate.of(2026, 5, 4));
- * // 13.6 g/h, a tenth of a mole, in a room that mixes no better than 3
- * DilutionVentilation air = new DilutionVentilation(limit, 13.6, 3);
- * air.flowCubicMetresPerHour(); // 73.35 m³/h
+ * // 46.07 g/h, a mole, in a room that mixes no better than 3
+ * DilutionVentilation air = new DilutionVentilation(limit, 46.07, 3);
+ * air.flowCubicMetresPerHour(); // 366.75 m³/h
+ * air.flowCubicMetresPerHour(ofCelsius(35)); // 379.05 m³/h, for warm vapour takes more room
  * }</pre>
  *
  * <p>Immutable and thread-safe.
@@ -39,6 +43,9 @@ public record DilutionVentilation(
 
   /** No dilution for agents with a limit below this, in ppm. */
   public static final double LEAST_LIMIT_PPM = 100;
+
+  /** The temperature of {@link Agent#LITRES_PER_MOLE}. */
+  private static final double AT_25_CELSIUS_KELVIN = 298.15;
 
   private static final Source FORM =
       new Source(
@@ -79,7 +86,22 @@ public record DilutionVentilation(
   }
 
   /**
-   * Returns the air needed.
+   * Returns the air needed at the temperature of the room: a vapour takes up more of warm air, by
+   * the absolute temperature. A limit in mg/m³ is one of mass and asks the same flow at any.
+   *
+   * @param room the temperature of the room, from 0 to 60 °C
+   * @return the flow, in m³/h of that air
+   * @throws org.meltwright.units.ProblemException if the temperature is none of a room
+   */
+  public double flowCubicMetresPerHour(TemperaturePoint room) {
+    CHECK.between(room.celsius(), 0, 60, "temperature of the room in °C");
+    double warmer =
+        limit.unit() == ExposureLimit.Unit.PPM ? room.kelvin() / AT_25_CELSIUS_KELVIN : 1;
+    return warmer * flowCubicMetresPerHour();
+  }
+
+  /**
+   * Returns the air needed, at 25 °C.
    *
    * @return the flow, in m³/h
    */

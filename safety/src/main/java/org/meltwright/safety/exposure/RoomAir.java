@@ -3,9 +3,11 @@ package org.meltwright.safety.exposure;
 
 import static org.meltwright.safety.exposure.ExposureProblem.CHECK;
 
+import java.util.OptionalDouble;
+
 /**
- * The air of a room and its exchange: air changes, build-up, and the time until a share of the
- * start is left.
+ * The air of a room and its exchange: air changes, build-up and how long it takes, and the time
+ * until a share of the start is left.
  *
  * <p>Times are never a clearance: they say how long until, say, 1 % of what was there at the start
  * is left if nothing is added and the air mixes as the factor states. After the table of MMWR 1994;
@@ -22,6 +24,9 @@ import static org.meltwright.safety.exposure.ExposureProblem.CHECK;
  * RoomAir real = RoomAir.ofAirChanges(120, 6, 3);
  * real.minutesToShareOfStart(0.01); // 138.2 min
  * real.shareOfStartAfter(60); // 0.1353
+ * // a litre of vapour an hour: how long until 3 ppm, and 5 ppm
+ * real.minutesToVolumeFraction(0.001, 3e-6); // 38.19 min
+ * real.minutesToVolumeFraction(0.001, 5e-6); // OptionalDouble.empty
  * }</pre>
  *
  * <p>Immutable and thread-safe.
@@ -91,7 +96,10 @@ public record RoomAir(
    * @throws org.meltwright.units.ProblemException if the share lies outside that range
    */
   public double minutesToShareOfStart(double share) {
-    CHECK.between(share, 1e-12, 1, "share of the start");
+    return minutesToShare(CHECK.between(share, 1e-12, 1, "share of the start"));
+  }
+
+  private double minutesToShare(double share) {
     return -60 * mixingFactor * Math.log(share) / airChangesPerHour();
   }
 
@@ -117,5 +125,26 @@ public record RoomAir(
     CHECK.between(vapourCubicMetresPerHour, 0, 1e6, "vapour in m³/h");
     double effective = flowCubicMetresPerHour / mixingFactor;
     return vapourCubicMetresPerHour / effective * (1 - shareOfStartAfter(minutes));
+  }
+
+  /**
+   * Returns the time until a volume fraction builds up from clean air, the build-up turned round: t
+   * = −(K V ⁄ Q) ln(1 − C Q ⁄ (G K)).
+   *
+   * <p>It is the average of the room that takes so long; before a face, and near the source, it is
+   * there at once.
+   *
+   * @param vapourCubicMetresPerHour the pure vapour generated, in m³/h
+   * @param volumeFraction the average volume fraction asked for, from 1e-12 to 1
+   * @return the minutes; empty if it is never reached, since the air carries off as much before
+   * @throws org.meltwright.units.ProblemException if a number cannot be
+   */
+  public OptionalDouble minutesToVolumeFraction(
+      double vapourCubicMetresPerHour, double volumeFraction) {
+    CHECK.between(vapourCubicMetresPerHour, 0, 1e6, "vapour in m³/h");
+    CHECK.between(volumeFraction, 1e-12, 1, "volume fraction");
+    double steady = vapourCubicMetresPerHour * mixingFactor / flowCubicMetresPerHour;
+    double left = 1 - volumeFraction / steady;
+    return left > 0 ? OptionalDouble.of(minutesToShare(left)) : OptionalDouble.empty();
   }
 }

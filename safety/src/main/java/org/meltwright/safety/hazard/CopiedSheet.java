@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.units.Messages;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -173,5 +174,19 @@ public final class CopiedSheet {
   @Override
   public String toString() {
     return lines.stream().map(Line::hazards).toList() + ", " + problems.size() + " not understood";
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof CopiedSheet that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(lines, problems, remarks);
   }
 }

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.units.Limit;
@@ -326,5 +327,24 @@ public final class HazardLabel {
    */
   public String text(Locale locale) {
     return new LabelText(this, locale).text();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof HazardLabel that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(review, details);
+  }
+
+  @Override
+  public String toString() {
+    return "label of " + details + ": " + elements;
   }
 }

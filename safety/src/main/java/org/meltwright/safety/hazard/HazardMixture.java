@@ -2,6 +2,7 @@
 package org.meltwright.safety.hazard;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -222,7 +223,38 @@ public final class HazardMixture {
     return ingredients.toString();
   }
 
-  /** Collects the ingredients of a mixture; not thread-safe. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof HazardMixture that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<@Nullable Object> stated() {
+    return Arrays.asList(
+        declared,
+        ingredients,
+        state,
+        viscosityAt40,
+        flashPoint,
+        boilingPoint,
+        ph,
+        reserve,
+        phRefuted,
+        breathable,
+        tested,
+        testedWithout,
+        supplements);
+  }
+
+  /**
+   * Collects the ingredients of a mixture; not thread-safe.
+   *
+   * <p>Compared by identity: a builder changes.
+   */
   public static final class Builder {
 
     private final RuleSet rules;

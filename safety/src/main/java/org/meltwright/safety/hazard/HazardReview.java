@@ -6,6 +6,7 @@ import static java.util.stream.Collectors.joining;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.units.Bilingual;
@@ -302,5 +303,19 @@ public final class HazardReview {
     return open == 0
         ? answer
         : answer + "; " + open + (open == 1 ? " class open" : " classes open");
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof HazardReview that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(mixture, rules);
   }
 }

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -150,7 +152,38 @@ public final class LabelDetails {
     return forThePublic;
   }
 
-  /** Collects the details of a label; not thread-safe. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof LabelDetails that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<@Nullable Object> stated() {
+    return Arrays.asList(
+        name,
+        massKilograms,
+        batch,
+        supplier,
+        maximumTemperature,
+        disposal,
+        extinguisher,
+        forThePublic);
+  }
+
+  @Override
+  public String toString() {
+    return name.toString();
+  }
+
+  /**
+   * Collects the details of a label; not thread-safe.
+   *
+   * <p>Compared by identity: a builder changes.
+   */
   public static final class Builder {
 
     private BothLanguages name = BothLanguages.UNSTATED;

@@ -280,4 +280,23 @@ public final class LabelElements {
         LocalDate.parse(cells.get(8)),
         cells.get(9).isEmpty() ? null : LocalDate.parse(cells.get(9)));
   }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof LabelElements that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(categories, day);
+  }
+
+  @Override
+  public String toString() {
+    return "label elements of " + categories + " on " + day;
+  }
 }

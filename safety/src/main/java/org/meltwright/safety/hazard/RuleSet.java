@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.IdentifierScheme;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.source.Knowledge;
@@ -306,5 +307,19 @@ public final class RuleSet {
   @Override
   public String toString() {
     return id() + " on " + day;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof RuleSet that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(head, rows, day, labels);
   }
 }

@@ -2,6 +2,7 @@
 package org.meltwright.safety.hazard;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -428,5 +429,46 @@ public final class SubstanceSheet {
    */
   public SubstanceHazards build() {
     return new SubstanceHazards(this);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof SubstanceSheet that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<@Nullable Object> stated() {
+    return Arrays.asList(
+        name,
+        evidence,
+        casNumbers,
+        categories,
+        specificLimits,
+        estimates,
+        inhaledAs,
+        notes,
+        supplements,
+        openClasses,
+        germanName,
+        indexNumber,
+        source,
+        knowledge,
+        remark,
+        acuteFactor,
+        chronicFactor,
+        saturatedVapour,
+        additive,
+        workplaceLimit,
+        metal,
+        metalShare);
+  }
+
+  @Override
+  public String toString() {
+    return name + ": " + categories;
   }
 }

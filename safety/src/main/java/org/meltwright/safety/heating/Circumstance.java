@@ -83,7 +83,9 @@ public enum Circumstance {
   /** Dust of pigment, metal or carbon is in the air. */
   DUST_IN_THE_AIR,
   /** Nobody asked the group about pregnancy, asthma or allergy. */
-  PREGNANCY_OR_ASTHMA_NOT_ASKED;
+  PREGNANCY_OR_ASTHMA_NOT_ASKED,
+  /** The parents of somebody under 18 have not agreed in writing. */
+  NO_WRITTEN_CONSENT;
 
   private final String id = name().toLowerCase(Locale.ROOT).replace('_', '-');
 

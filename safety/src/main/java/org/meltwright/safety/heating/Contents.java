@@ -262,4 +262,19 @@ public final class Contents {
     }
     return known;
   }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Contents that && mix.equals(that.mix);
+  }
+
+  @Override
+  public int hashCode() {
+    return mix.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "contents of " + mix;
+  }
 }

@@ -104,6 +104,15 @@ public final class HeatingAction {
         MoltenBound.of(contents, TemperatureTable.of(limits).window(mix, limits.target())));
   }
 
+  /** What the temperature that the table binds calls for. */
+  static HeatingAction of(HeatingPlan plan, TemperaturePoint wax) {
+    return new HeatingAction(
+        HeatingReading.of(HeatingReading.Place.LIQUID, wax),
+        plan.limits(),
+        FireLimits.of(plan.contents()),
+        plan.temperatures().moltenBound());
+  }
+
   private HeatingAction(
       HeatingReading reading,
       HeatingLimits limits,
@@ -202,6 +211,11 @@ public final class HeatingAction {
    * @return one or several sentences
    */
   public String atOnce(Locale locale) {
+    return text("reading", locale) + " " + toDo(locale);
+  }
+
+  /** What to do at once, without the reading that calls for it. */
+  String toDo(Locale locale) {
     return text("at-once", locale);
   }
 

@@ -243,7 +243,7 @@ public final class HeatingLimits {
   public HeatingLimits withTarget(TemperaturePoint limit) {
     requireBelow(
         Figure.TARGET, limit, hardCeiling.isBelow(STANDARD.target) ? hardCeiling : STANDARD.target);
-    return new HeatingLimits(limit, hardCeiling, floorLimit, flashMargin, leastWidth, reasons);
+    return changed(limit, hardCeiling, floorLimit, flashMargin, leastWidth);
   }
 
   /**
@@ -256,7 +256,7 @@ public final class HeatingLimits {
   public HeatingLimits withHardCeiling(TemperaturePoint limit) {
     requireBelow(Figure.HARD_CEILING, limit, STANDARD.hardCeiling);
     TemperaturePoint lower = target.isAbove(limit) ? limit : target;
-    return new HeatingLimits(lower, limit, floorLimit, flashMargin, leastWidth, reasons);
+    return changed(lower, limit, floorLimit, flashMargin, leastWidth);
   }
 
   /**
@@ -268,7 +268,7 @@ public final class HeatingLimits {
    */
   public HeatingLimits withFloorLimit(TemperaturePoint limit) {
     requireBelow(Figure.FLOOR_LIMIT, limit, STANDARD.floorLimit);
-    return new HeatingLimits(target, hardCeiling, limit, flashMargin, leastWidth, reasons);
+    return changed(target, hardCeiling, limit, flashMargin, leastWidth);
   }
 
   /**
@@ -280,7 +280,7 @@ public final class HeatingLimits {
    */
   public HeatingLimits withFlashMargin(TemperatureDifference margin) {
     requireWide(Figure.FLASH_MARGIN, margin, STANDARD.flashMargin, 1000);
-    return new HeatingLimits(target, hardCeiling, floorLimit, margin, leastWidth, reasons);
+    return changed(target, hardCeiling, floorLimit, margin, leastWidth);
   }
 
   /**
@@ -292,7 +292,26 @@ public final class HeatingLimits {
    */
   public HeatingLimits withLeastWidth(TemperatureDifference width) {
     requireWide(Figure.LEAST_WIDTH, width, STANDARD.leastWidth, 200);
-    return new HeatingLimits(target, hardCeiling, floorLimit, flashMargin, width, reasons);
+    return changed(target, hardCeiling, floorLimit, flashMargin, width);
+  }
+
+  /** A figure that changes drops the reason of the old one. */
+  private HeatingLimits changed(
+      TemperaturePoint newTarget,
+      TemperaturePoint newCeiling,
+      TemperaturePoint newFloor,
+      TemperatureDifference newMargin,
+      TemperatureDifference newWidth) {
+    HeatingLimits plain =
+        new HeatingLimits(newTarget, newCeiling, newFloor, newMargin, newWidth, Map.of());
+    Map<Figure, List<Bilingual>> kept = new EnumMap<>(Figure.class);
+    reasons.forEach(
+        (figure, why) -> {
+          if (!figure.isStricter(this, plain) && !figure.isStricter(plain, this)) {
+            kept.put(figure, why);
+          }
+        });
+    return plain.withReasons(kept);
   }
 
   private static void requireBelow(Figure figure, TemperaturePoint found, TemperaturePoint most) {

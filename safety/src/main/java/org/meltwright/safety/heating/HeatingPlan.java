@@ -55,6 +55,7 @@ public final class HeatingPlan {
   private final Set<Circumstance> circumstances;
   private final Set<Circumstance> denied;
   private final HeatingLimits limits;
+  private final TemperaturePoint targetOfAdults;
   private final TemperatureTable table;
   private volatile @Nullable PlanTemperatures temperatures;
 
@@ -110,6 +111,7 @@ public final class HeatingPlan {
     this.circumstances = unmodifiable(builder.circumstances);
     this.denied = unmodifiable(builder.denied);
     this.limits = builder.limits;
+    this.targetOfAdults = builder.targetOfAdults == null ? limits.target() : builder.targetOfAdults;
     this.table = TemperatureTable.of(limits);
   }
 
@@ -359,7 +361,8 @@ public final class HeatingPlan {
   }
 
   /**
-   * Returns where the mix can be worked, up to the target of the limits.
+   * Returns where the mix can be worked, up to the target of the limits. Where the age of the
+   * youngest lowers that target, low heat is meant, and the window may be narrower by as much.
    *
    * @return the working window; empty if nothing melts, or what melts has no melting range
    */
@@ -397,8 +400,16 @@ public final class HeatingPlan {
     copy.people = people;
     copy.circumstances.addAll(circumstances);
     copy.denied.addAll(denied);
-    copy.limits = limits;
     return copy;
+  }
+
+  /**
+   * Returns what the temperature that the table binds calls for.
+   *
+   * @return what to do at once and later; empty if nothing tells how hot the wax is
+   */
+  public Optional<HeatingAction> action() {
+    return bindingTemperature().map(wax -> HeatingAction.of(this, wax.value()));
   }
 
   /**
@@ -422,11 +433,17 @@ public final class HeatingPlan {
     }
     HeatingPlanBuilder copy = toBuilder();
     copy.limits = all;
+    copy.targetOfAdults = tightest.target();
     return copy.build();
   }
 
+  /** The target without what the age of the youngest does to it. */
+  TemperaturePoint targetOfAdults() {
+    return targetOfAdults;
+  }
+
   /** Worked out once; two threads that meet work out the same. */
-  private PlanTemperatures temperatures() {
+  PlanTemperatures temperatures() {
     PlanTemperatures known = temperatures;
     if (known == null) {
       known = PlanTemperatures.of(this);

@@ -39,6 +39,8 @@ import org.meltwright.units.TemperaturePoint;
  * }</pre>
  *
  * <p>Mutable, for one thread; not a value: two builders are never equal.
+ *
+ * <p>Compared by identity: a builder changes.
  */
 public final class HeatingPlanBuilder {
 
@@ -58,6 +60,7 @@ public final class HeatingPlanBuilder {
   @Nullable Room room;
   @Nullable People people;
   HeatingLimits limits = HeatingLimits.standard();
+  @Nullable TemperaturePoint targetOfAdults;
 
   HeatingPlanBuilder(Composition mix) {
     this.mix = mix;

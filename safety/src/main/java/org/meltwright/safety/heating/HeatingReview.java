@@ -285,7 +285,10 @@ public final class HeatingReview {
   public Explanation explanation() {
     Explanation.Builder text = Explanation.of("Heating review");
     bindingTemperature().ifPresent(t -> text.given("wax " + t));
-    potFloor().ifPresent(f -> text.given("pot floor " + f.value()));
+    potFloor().ifPresent(f -> text.given("pot floor " + Texts.write(f, Locale.ENGLISH)));
+    plan.liquidReading().ifPresent(t -> text.given("read in the liquid " + t));
+    plan.surfaceReading().ifPresent(t -> text.given("read on the surface " + t));
+    switchedOff.forEach((rule, why) -> text.warning("switched off: " + rule + ", " + why));
     marginToTarget()
         .ifPresent(m -> text.step("margin to the target " + Texts.write(m, Locale.ENGLISH)));
     marginToHardCeiling()

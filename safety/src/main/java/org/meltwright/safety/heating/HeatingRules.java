@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.safety.heating.rule.StandardRules;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
@@ -214,5 +215,19 @@ public final class HeatingRules {
   @Override
   public String toString() {
     return rules.size() + " rules, switched off: " + switchedOff + ", " + limits;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof HeatingRules that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(rules, switchedOff, limits);
   }
 }

@@ -42,8 +42,8 @@ final class Reviewing {
     RuleOutcome outcome;
     try {
       outcome = rule.review(plan);
-    } catch (RuntimeException | StackOverflowError | AssertionError | LinkageError e) {
-      failed(rule, e.toString());
+    } catch (Exception | StackOverflowError | AssertionError | LinkageError e) {
+      failed(rule, told(e));
       return;
     }
     if (outcome == null) {
@@ -53,7 +53,21 @@ final class Reviewing {
     }
   }
 
+  /** What went wrong; its kind alone if even telling it fails. */
+  @SuppressWarnings("CatchingUnchecked")
+  private static String told(Throwable failure) {
+    try {
+      return failure.toString();
+    } catch (RuntimeException e) {
+      return failure.getClass().getName();
+    }
+  }
+
+  /** What was switched off with a reason blocks nothing, even by failing. */
   private void failed(HeatingRule rule, String failure) {
+    if (switchedOff.containsKey(rule.info().id())) {
+      return;
+    }
     notAssessed.add(NotAssessed.ofFailed(rule, failure, plan.limits()));
   }
 

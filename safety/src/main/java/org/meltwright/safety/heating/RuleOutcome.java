@@ -151,7 +151,7 @@ public final class RuleOutcome {
       return this;
     }
     Map<String, Object> more = new LinkedHashMap<>(found);
-    more.put(name, value);
+    more.put(name, Objects.requireNonNull(value, name));
     return new RuleOutcome(Collections.unmodifiableMap(more), missing, notAsked, limits);
   }
 
@@ -197,6 +197,17 @@ public final class RuleOutcome {
    */
   public RuleOutcome andNotAssessed(Material material, String property) {
     return andNotAssessed(material, property, Severity.CAUTION);
+  }
+
+  /**
+   * Returns a copy in which a datum of the plan was missing that ranks above a caution.
+   *
+   * @param property the id of what is missing
+   * @param severity how it ranks; below a caution it counts as one
+   * @return the new outcome
+   */
+  public RuleOutcome andNotAssessed(String property, Severity severity) {
+    return and(new Missing(null, property, severity));
   }
 
   /**

@@ -173,7 +173,12 @@ public final class TemperatureTable {
    * @return the working window; empty if nothing melts, or what melts has no melting range
    */
   public Optional<WorkingWindow> window(Composition mix, TemperaturePoint ceiling) {
-    return WorkingWindow.find(mix, ceiling, BRUSH_MARGIN, limits.leastWidth());
+    return window(mix, ceiling, limits.leastWidth());
+  }
+
+  Optional<WorkingWindow> window(
+      Composition mix, TemperaturePoint ceiling, TemperatureDifference leastWidth) {
+    return WorkingWindow.find(mix, ceiling, BRUSH_MARGIN, leastWidth);
   }
 
   /** Tells whether a limit of wax or floor lies between two temperatures, or at one of them. */

@@ -112,6 +112,8 @@ final class Texts {
       return list.stream()
           .map(each -> write(each, locale, limits))
           .collect(Collectors.joining(", "));
+    } else if (value instanceof HeatingAction action) {
+      return action.toDo(locale);
     } else if (value instanceof Bilingual words) {
       return words.in(locale);
     } else if (value instanceof Double number) {

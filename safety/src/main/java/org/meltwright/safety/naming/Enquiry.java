@@ -30,6 +30,7 @@ final class Enquiry {
   private final Set<String> known = new LinkedHashSet<>();
   private final List<Stated> numbers = new ArrayList<>();
   private final Map<ListedHazard, NamedHazard> found = new LinkedHashMap<>();
+  private boolean isPigment;
 
   /**
    * What a number says.
@@ -69,6 +70,12 @@ final class Enquiry {
   /** Says of a number that nothing new is told by it. */
   Enquiry known(String number) {
     known.add(number);
+    return this;
+  }
+
+  /** Says that the names are those of a pigment. */
+  Enquiry pigment() {
+    isPigment = true;
     return this;
   }
 
@@ -139,7 +146,7 @@ final class Enquiry {
             standing(text, hit));
       }
     }
-    if (OldPigments.isOne(text)) {
+    if (OldPigments.isOne(text, isPigment)) {
       String all = shown(text.written(0, text.length()), "…");
       readWord(list.require(OldPigments.ID), all, all, Standing.AMBIGUOUS);
     }

@@ -20,6 +20,7 @@ import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.IdentifierScheme;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialCatalogue;
+import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.source.Sourced;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -136,6 +137,21 @@ public final class HazardNames {
             .with("nearest", nearest.isEmpty() ? "–" : String.join(", ", nearest)));
   }
 
+  /**
+   * Tells whether a material bears the name of a powder that the list knows as no hazard,
+   * "Krapplack" or "pencil lead", and nothing that it says tells one. What heat it stands is not
+   * told by that.
+   *
+   * @param material the material
+   * @return whether a name of it, apart from a shade, is such a name
+   */
+  public static boolean isFalseFriend(Material material) {
+    return !isOwn(material)
+        && of(material).isEmpty()
+        && names(material).stream()
+            .anyMatch(name -> NameSearch.isFalseFriend(FoldedText.of(name), NameList.standard()));
+  }
+
   private static boolean isOwn(Material material) {
     return Own.MATERIALS.contains(material);
   }
@@ -182,6 +198,9 @@ public final class HazardNames {
       return List.of();
     }
     Enquiry enquiry = new Enquiry();
+    if (material.family() == MaterialFamily.PIGMENT) {
+      enquiry.pigment();
+    }
     names.forEach(enquiry::name);
     values(material, IdentifierScheme.CAS).forEach(enquiry::cas);
     values(material, IdentifierScheme.COLOUR_INDEX_NAME).forEach(enquiry::colourIndexName);

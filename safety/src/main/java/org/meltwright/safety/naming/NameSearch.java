@@ -56,6 +56,17 @@ final class NameSearch {
     return search.longest();
   }
 
+  /** Whether a text is, apart from a shade, the name of a powder that only sounds like a hazard. */
+  static boolean isFalseFriend(FoldedText text, NameList list) {
+    NameSearch search = new NameSearch(text, list);
+    if (text.length() > 0) {
+      search.lookFrom(0);
+    }
+    return search.hits.stream()
+        .filter(hit -> hit.name().isFalseFriend() && hit.name().hazard().isPowder())
+        .anyMatch(hit -> text.isEnd(hit.end()) && Shades.areAllFrom(text, hit.end()));
+  }
+
   private NameSearch(FoldedText text, NameList list) {
     this.text = text;
     this.list = list;

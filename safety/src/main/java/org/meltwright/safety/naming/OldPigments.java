@@ -5,9 +5,9 @@ import java.util.HashSet;
 import java.util.Set;
 
 /**
- * Tells a nameless pigment of old: a text that says pigment and old, or a year before 1970, and
- * beside these nothing but its colour and where it was found. Until it is known it is lead, unless
- * it is blue, brown or black.
+ * Tells a nameless pigment of old: a text that says pigment, or stands for one, and old, or a year
+ * before 1970, and beside these nothing but its colour and where it was found. Until it is known it
+ * is lead, unless it is blue, brown or black.
  */
 final class OldPigments {
 
@@ -127,7 +127,7 @@ final class OldPigments {
 
   private OldPigments() {}
 
-  static boolean isOne(FoldedText text) {
+  static boolean isOne(FoldedText text, boolean isPigment) {
     Set<String> words = new HashSet<>();
     for (int word = 0; word < text.words(); word++) {
       if (text.end(word) - text.start(word) > LONGEST) {
@@ -136,7 +136,7 @@ final class OldPigments {
       words.add(text.word(word));
     }
     return words.stream().allMatch(OldPigments::isSaidOfOne)
-        && words.stream().anyMatch(PIGMENT::contains)
+        && (isPigment || words.stream().anyMatch(PIGMENT::contains))
         && words.stream().anyMatch(word -> OLD.contains(word) || isOldYear(word));
   }
 

@@ -25,6 +25,7 @@ import org.meltwright.units.TemperaturePoint;
 class AirTest {
 
   private static final Agent TURPENTINE = Agent.vapour("turpentine", 136);
+  private static final Agent ETHANOL = Agent.vapour("ethanol", 46.07);
 
   private static ExposureLimit limit(Agent agent, double ppm) {
     return new ExposureLimit(
@@ -247,9 +248,86 @@ class AirTest {
 
   @Test
   void dilution_in_metric_is_the_same_arithmetic() {
-    DilutionVentilation dilution = new DilutionVentilation(limit(TURPENTINE, 100), 86, 5);
-    assertThat(dilution.flowCubicMetresPerHour()).isCloseTo(773, within(0.5));
+    DilutionVentilation dilution = new DilutionVentilation(limit(ETHANOL, 200), 86, 5);
+    assertThat(dilution.flowCubicMetresPerHour()).isCloseTo(1141, within(0.5));
     assertThat(dilution.explanation().text()).contains("a made-up list", "2026-01-01", "source: ");
+  }
+
+  /**
+   * A pound-mole of gas is 387 cubic feet at 70 °F and one atmosphere, ACGIH manual; remembered,
+   * re-computed from 359 at 32 °F. A pound is 453.59237 g, a cubic foot 28.316847 l, exactly.
+   */
+  @Test
+  void dilution_at_the_temperature_of_the_room() {
+    double poundMole = 453.59237 * 46.07;
+    double cubicFeet =
+        ETHANOL.vapourLitres(poundMole, TemperaturePoint.ofFahrenheit(70)) / 28.316847;
+    assertThat(cubicFeet).isCloseTo(387, within(0.5));
+    DilutionVentilation dilution = new DilutionVentilation(limit(ETHANOL, 1e6 / 2), poundMole, 1);
+    assertThat(dilution.flowCubicMetresPerHour(TemperaturePoint.ofFahrenheit(70)))
+        .isCloseTo(2 * 387 * 28.316847e-3, within(0.05));
+  }
+
+  /** EH40 of the British executive turns ppm into mg/m³ at 20 °C by 24.05526 l/mol; remembered. */
+  @Test
+  void vapour_at_twenty_degrees_is_that_of_the_british_list() {
+    assertThat(ETHANOL.vapourLitres(46.07, TemperaturePoint.ofCelsius(20)))
+        .isCloseTo(24.05526, within(5e-4));
+  }
+
+  @Test
+  void limit_of_mass_asks_the_same_flow_at_any_temperature() {
+    ExposureLimit mass =
+        new ExposureLimit(
+            ETHANOL,
+            380,
+            Unit.MILLIGRAMS_PER_CUBIC_METRE,
+            Averaging.EIGHT_HOURS,
+            "a made-up list",
+            LocalDate.of(2026, 1, 1));
+    DilutionVentilation dilution = new DilutionVentilation(mass, 38, 2);
+    assertThat(dilution.flowCubicMetresPerHour(TemperaturePoint.ofCelsius(10)))
+        .isCloseTo(200, within(1e-9))
+        .isEqualTo(dilution.flowCubicMetresPerHour());
+    assertThatThrownBy(() -> dilution.flowCubicMetresPerHour(TemperaturePoint.ofCelsius(90)))
+        .hasMessageContaining("temperature of the room");
+  }
+
+  /**
+   * Turpentine makes allergic, and some lists limit it to 20 ppm: refused for the one and the
+   * other.
+   */
+  @Test
+  void dilution_of_turpentine_is_refused_whatever_list_is_taken() {
+    Agent sensitiser = new Agent("turpentine", 136, Set.of(Trait.SENSITISER));
+    assertThatThrownBy(() -> new DilutionVentilation(limit(sensitiser, 100), 10, 5))
+        .hasMessageContaining("SENSITISER");
+    assertThatThrownBy(() -> new DilutionVentilation(limit(TURPENTINE, 20), 10, 5))
+        .hasMessageContaining("20.0 ppm");
+  }
+
+  /**
+   * ACGIH manual, build-up of methyl chloroform: 20.3 min to 200 ppm, 419 ppm after an hour;
+   * remembered, re-computed.
+   */
+  @Test
+  void build_up_of_the_ventilation_manual() {
+    double foot = 0.028316846592;
+    RoomAir air = new RoomAir(100_000 * foot, 2000 * 60 * foot, 1);
+    double vapour = 1.2 * 60 * foot;
+    assertThat(air.minutesToVolumeFraction(vapour, 200e-6).orElseThrow())
+        .isCloseTo(20.3, within(0.05));
+    assertThat(air.volumeFractionAfter(vapour, 60)).isCloseTo(419e-6, within(0.5e-6));
+  }
+
+  @Test
+  void concentration_above_what_the_air_carries_off_is_never_reached() {
+    RoomAir air = new RoomAir(100, 600, 3);
+    double steady = 0.02 * 3 / 600;
+    assertThat(air.minutesToVolumeFraction(0.02, steady)).isEmpty();
+    assertThat(air.minutesToVolumeFraction(0, 1e-6)).isEmpty();
+    double minutes = air.minutesToVolumeFraction(0.02, steady / 2).orElseThrow();
+    assertThat(air.volumeFractionAfter(0.02, minutes)).isCloseTo(steady / 2, within(1e-15));
   }
 
   @Test

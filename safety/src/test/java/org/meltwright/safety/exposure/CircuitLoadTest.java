@@ -52,6 +52,19 @@ class CircuitLoadTest {
         .isEqualTo(Outcome.WITHIN_THE_NUMBERS_GIVEN);
   }
 
+  /** NEC 210.20(A): 16 A for hours are all that 20 A hold with 125 %; remembered. */
+  @Test
+  void nameplate_in_amperes_counts_as_the_power_it_draws() {
+    CircuitLoad load = CircuitLoad.of(120, 20, 1.25).withAmperes("heater", 16, true);
+    assertThat(load.devices()).containsExactly(new Device("heater", 1920, true));
+    assertThat(load.nameplateAmperes()).isCloseTo(16, within(1e-12));
+    assertThat(load.requiredAmperes()).isCloseTo(20, within(1e-12));
+    assertThat(load.outcome()).isEqualTo(Outcome.WITHIN_THE_NUMBERS_GIVEN);
+    assertThat(load.withAmperes("iron", 0.1, true).outcome()).isEqualTo(Outcome.ABOVE_CONTINUOUS);
+    assertThatThrownBy(() -> load.withAmperes("wrong", -1, true))
+        .isInstanceOf(ProblemException.class);
+  }
+
   /** Four plates of 1000 W exceed 16 A at 230 V; own arithmetic. */
   @Test
   void four_plates_exceed_sixteen_amperes() {

@@ -9,7 +9,9 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.core.mixture.Composition;
@@ -56,7 +58,8 @@ class DangerousPlansTest {
   }
 
   @Test
-  void heat_gun_as_heat_without_set_point_is_not_assessed() {
+  void heat_gun_as_heat_blocks_and_without_set_point_its_outlet_is_not_assessed() {
+    blocks(MEDIUM + "heat-gun; liquid 82", "hot-air-at-pot");
     assertThat(Plans.review(MEDIUM + "heat-gun; liquid 82").isNotAssessed("heat-gun-outlet"))
         .isTrue();
   }
@@ -106,13 +109,14 @@ class DangerousPlansTest {
                 .finding("reading-not-molten")
                 .get()
                 .reason(Locale.ENGLISH))
-        .endsWith("If the thermometer shows °C, 97 means 97.0 °C (206.6 °F).");
+        .endsWith("If you read 97 off a thermometer in °C, that is 97.0 °C (206.6 °F).");
     assertThat(
             Plans.review("mix beeswax-yellow; liquid 187")
                 .finding("reading-other-scale")
                 .get()
                 .summary(Locale.GERMAN))
-        .endsWith("Zeigt das Thermometer °F, so bedeutet 187: 86,1 °C (187,0 °F).");
+        .endsWith(
+            "Wurde 187 auf einem Thermometer in °F abgelesen, so sind das 86,1 °C (187,0 °F).");
   }
 
   @ParameterizedTest
@@ -128,13 +132,13 @@ class DangerousPlansTest {
 
   @Test
   void action_changes_at_the_flash_margin_the_flash_point_and_autoignition() {
-    Composition paraffin = Composition.of(MaterialCatalogue.standard().require("gum-turpentine"));
+    Composition turpentine = Composition.of(MaterialCatalogue.standard().require("gum-turpentine"));
     HeatingLimits limits = HeatingLimits.standard();
     assertThat(level(160)).isEqualTo(HeatingAction.Level.OUT_AND_WATCH);
     assertThat(level(210)).isEqualTo(HeatingAction.Level.OUT_AND_CALL);
     assertThat(
             HeatingReading.of(Place.LIQUID, TemperaturePoint.ofCelsius(253))
-                .action(limits, paraffin)
+                .action(limits, turpentine)
                 .level())
         .isEqualTo(HeatingAction.Level.OUT_AND_STAY_OUT);
   }
@@ -155,6 +159,90 @@ class DangerousPlansTest {
     }
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "plate 90 +10; liquid 95",
+        "plate 90 +5; liquid 97F",
+        "liquid 187",
+        "palette 95 +5; surface 96 probe",
+        "plate 180 +20",
+        "bath; liquid 97"
+      })
+  void no_finding_tells_to_stir_or_to_come_back_in_at_the_hard_ceiling(String hot) {
+    HeatingReview review = Plans.review(MEDIUM + hot);
+    assertThat(review.isBlocking()).isTrue();
+    assertThat(texts(review, Locale.ENGLISH))
+        .noneMatch(t -> t.matches("(?is).*(?<!not )\\bstir\\b.*") || t.contains("ome back"));
+    assertThat(texts(review, Locale.GERMAN))
+        .noneMatch(t -> t.matches("(?s).*(?<!icht )\\b(rühren|umrühren)\\b.*"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {160, 210, 300})
+  void finding_at_the_flash_margin_says_what_the_action_says(double celsius) {
+    HeatingReview review = Plans.review("mix beeswax-yellow; plate 80 +5; liquid " + celsius);
+    String action = review.plan().action().orElseThrow().toDo(Locale.ENGLISH);
+    for (String rule : List.of("flash-margin", "fume", "hard-ceiling")) {
+      assertThat(review.finding(rule).get().remedy(Locale.ENGLISH)).contains(action);
+    }
+    Finding margin = review.finding("flash-margin").get();
+    assertThat(margin.remedy(Locale.ENGLISH)).contains("keep it below 90.0 °C");
+    assertThat(margin.summary(Locale.ENGLISH)).doesNotContain("less than 50 K");
+  }
+
+  @Test
+  void at_the_flash_point_the_lid_comes_before_the_way_out_and_nobody_goes_back() {
+    String action =
+        HeatingReading.of(Place.LIQUID, TemperaturePoint.ofCelsius(210))
+            .action()
+            .atOnce(Locale.ENGLISH);
+    assertThat(action).containsSubsequence("off", "lid", "straight out", "nobody goes back", "112");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"cooker 150 +20; liquid 84", "cooker; surface 220 probe; liquid 88"})
+  void slow_cooker_of_which_the_floor_is_stated_is_held_to_it(String cooker) {
+    blocks(MEDIUM + cooker, "pot-floor-hot");
+  }
+
+  @Test
+  void slow_cooker_without_degrees_is_not_told_to_state_a_set_point() {
+    HeatingReview review = Plans.review(MEDIUM + "cooker; liquid 84");
+    assertThat(review.isNotAssessed("pot-floor-hot")).isFalse();
+    assertThat(review.notAsked()).anyMatch(n -> n.ruleIds().contains("pot-floor-hot"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"mix linseed-oil; liquid 20", "mix titanium-white-rutile; liquid 22"})
+  void cold_reading_of_a_mix_without_wax_is_not_called_hot(String cold) {
+    assertThat(Plans.review(cold).finding("reading-other-scale")).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"plate 150 +10; liquid 70", "plate 90 +10; liquid 70"})
+  void nobody_is_told_to_warm_wax_on_a_floor_that_is_too_hot(String hot) {
+    assertThat(Plans.review(MEDIUM + hot).finding("colder-than-window")).isEmpty();
+    assertThat(Plans.review(MEDIUM + "plate 70 +5; liquid 70").finding("colder-than-window"))
+        .isPresent();
+  }
+
+  @Test
+  void infrared_reading_of_bare_metal_is_not_assessed_whatever_else_is_said() {
+    HeatingReview unheated = Plans.review(MEDIUM + "surface 84 metal; liquid 84");
+    assertThat(unheated.isNotAssessed("pot-floor-hot")).isTrue();
+    assertThat(texts(Plans.review(MEDIUM + "palette 80 +5; surface 60 metal"), Locale.ENGLISH))
+        .noneMatch(t -> t.contains("The surface of the palette was not measured"));
+  }
+
+  @Test
+  void explanation_tells_a_floor_that_is_a_lower_bound_and_what_was_read() {
+    Explanation text = Plans.review(MEDIUM + "plate 90; liquid 84").explanation();
+    assertThat(text.inputs())
+        .anyMatch(line -> line.startsWith("pot floor at least 90.0 °C"))
+        .anyMatch(line -> line.startsWith("read in the liquid 84.0 °C"));
+  }
+
   // A water bath is its own case
 
   @Test
@@ -166,6 +254,149 @@ class DangerousPlansTest {
       assertThat(texts(review, Locale.ENGLISH))
           .noneMatch(t -> t.contains("use a water bath") || t.contains("or a water bath"));
     }
+  }
+
+  // A flame over the work: what is said, what is not, what is wrong
+
+  private static final String TORCH =
+      MEDIUM + "palette 80 +4; surface 83 matt; torch; people 0 2 0; room 60 600; hours 2; ";
+
+  private static final List<String> KEPT_CLEAR =
+      List.of("pot-near-flame", "open-solvent-near", "no-lid", "alone-with-flame", "paper-near");
+
+  @Test
+  void torch_that_keeps_clear_draws_nothing_but_its_standing_advice() {
+    HeatingReview review =
+        Plans.review(TORCH + "no " + String.join("; no ", KEPT_CLEAR) + "; no-others");
+    assertThat(review.findings()).isEmpty();
+    assertThat(review.notAssessed()).isEmpty();
+    assertThat(review.standingAdvice()).contains(StandingAdvice.FLAME);
+  }
+
+  @Test
+  void torch_of_which_nothing_is_said_is_asked_by_name_what_it_must_keep_clear_of() {
+    assertThat(Plans.review(TORCH).notAsked()).extracting(NotAsked::id).containsAll(KEPT_CLEAR);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "pot-near-flame, flame-near-pot",
+    "open-solvent-near, flame-near-solvent",
+    "no-lid, flame-without-lid",
+    "alone-with-flame, alone-with-flame",
+    "paper-near, flame-near-paper",
+    "waxy-clothing-near-flame, waxy-clothing",
+    "gas-cylinder-near, flame-near-gas-cylinder",
+    "dust-in-the-air, dust-fire",
+  })
+  void torch_that_does_not_keep_clear_is_found_by_a_rule_of_its_own(String wrong, String rule) {
+    assertThat(Plans.review(TORCH + wrong).finding(rule)).isPresent();
+  }
+
+  // Names say what numbers do not
+
+  @ParameterizedTest
+  @CsvSource({
+    "Red lead, lead",
+    "Mennige, lead",
+    "Neapelgelb, lead",
+    "'Naples yellow, genuine', lead",
+    "Bleizinngelb, lead",
+    "Flake white / Kremserweiß, lead",
+    "Orpiment, arsenic",
+    "Auripigment, arsenic",
+    "emerald green, arsenic",
+    "Zinnober, mercury",
+    "Zinkgelb, named-never-heated",
+    "celluloid, named-never-heated",
+    "Zapon, named-never-heated",
+    "French polish, named-never-heated",
+    "Brennspiritus, named-never-heated",
+    "PVC granules, named-never-heated",
+    "egg tempera, named-never-heated",
+    "furniture polish, named-never-heated",
+    "Salpeter, named-never-heated",
+  })
+  void own_material_is_what_its_name_says(String name, String rule) {
+    for (String family : List.of("", "/pigment", "/paint")) {
+      blocks("mix beeswax-yellow 9, own:\"" + name + "\"" + family + " 1; liquid 80", rule);
+    }
+  }
+
+  @Test
+  void lead_tin_yellow_is_known_by_its_number() {
+    blocks("mix beeswax-yellow 9, pigment:12036-31-6 1; liquid 80", "lead");
+  }
+
+  // Vessels, oil, irons, hours, lamps
+
+  @ParameterizedTest
+  @CsvSource({
+    "plate 82 +6; pot glass none flat, glass-on-plate",
+    "plate 82 +6; pot silicone none flat, silicone-pot",
+    "plate 82 +6; pot paper plastic flat, paper-cup-on-heat",
+    "plate 82 +6; gun 400; pot paper none flat, paper-liner-flame",
+    "plate 82 +6; gun 500; pot aluminium non-stick flat, non-stick-open-heat",
+    "plate 82 +6; iron 250 +5, iron-at-flash-point",
+    "plate 82 +6; full 98, vessel-overflows",
+    "plate 82 +6; people 1 1 8 6, children-at-heat",
+    "plate 82 +6; people 1 1 8 2, children-nothing-hot",
+    "microwave, microwave",
+  })
+  void plan_that_was_clean_once_blocks(String plan, String rule) {
+    blocks(MEDIUM + "liquid 80; " + plan, rule);
+  }
+
+  @Test
+  void drying_oil_by_itself_is_found_and_its_rags_are_named() {
+    Finding oil = Plans.review("mix beeswax-yellow 1, linseed-oil 1").finding("drying-oil").get();
+    assertThat(oil.remedy(Locale.ENGLISH)).contains("rags", "outdoors", "under water");
+    assertThat(oil.remedy(Locale.GERMAN)).contains("Lappen");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"24", "1000"})
+  void wax_kept_hot_for_days_is_found(String hours) {
+    assertThat(Plans.review(MEDIUM + "liquid 80; hours " + hours).finding("long-heat")).isPresent();
+  }
+
+  @Test
+  void lamp_is_no_remedy_for_what_a_lamp_overheats() {
+    Finding cadmium =
+        Plans.review("mix beeswax-yellow 9, cadmium-red 1; liquid 80; lamp")
+            .finding("pigment-melt-only")
+            .get();
+    assertThat(cadmium.isBlocking()).isTrue();
+    assertThat(cadmium.remedy(Locale.ENGLISH)).doesNotContain("lamp").contains("iron");
+    assertThat(StandingAdvice.LAMP.text(Locale.ENGLISH)).contains("above the film", "0.5 m to");
+  }
+
+  // What to do stands in one order, and in the same words everywhere
+
+  @Test
+  void fire_is_covered_before_it_is_sprayed_and_never_with_foam() {
+    String fire = StandingAdvice.WAX_FIRE.text(Locale.ENGLISH);
+    assertThat(fire)
+        .containsSubsequence(
+            "heat off", "a lid", "from the side", "carbon dioxide or powder", "No lid", "EN 1869")
+        .contains("no foam", "3 l", "accident insurers advise against");
+    assertThat(remedy("water-extinguisher", "water-extinguisher")).contains("no foam", "no water");
+    assertThat(remedy("no-lid", "no-lid")).contains("a blanket does not take its place");
+  }
+
+  @Test
+  void oily_rags_lie_outdoors_or_under_water_wherever_it_is_said() {
+    for (String text :
+        List.of(StandingAdvice.OILY_RAGS.text(Locale.ENGLISH), remedy("oily-rags", "oily-rags"))) {
+      assertThat(text).contains("flat outdoors", "under water in a closed metal can");
+    }
+  }
+
+  private static String remedy(String circumstance, String rule) {
+    return Plans.review(MEDIUM + "liquid 80; " + circumstance)
+        .finding(rule)
+        .get()
+        .remedy(Locale.ENGLISH);
   }
 
   // Every double is a temperature

@@ -3,6 +3,7 @@ package org.meltwright.safety.heating;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -19,8 +20,32 @@ class FailingRuleTest {
     return Stream.of(
         Named.of("throws", plan -> fail(new IllegalStateException("boom"))),
         Named.of("asserts", plan -> fail(new AssertionError("boom"))),
+        Named.of("throws what it has not declared", plan -> sneak(new IOException("boom"))),
+        Named.of("cannot tell its failure", plan -> fail(new Untold())),
+        Named.of("has a null value", plan -> RuleOutcome.found().with("what", absent())),
         Named.of("is null", plan -> null),
         Named.of("overflows", FailingRuleTest::overflow));
+  }
+
+  /** A failure that fails once more when it is told. */
+  private static final class Untold extends RuntimeException {
+
+    private static final long serialVersionUID = 1L;
+
+    @Override
+    public String getMessage() {
+      throw new IllegalStateException("again");
+    }
+  }
+
+  @SuppressWarnings({"unchecked", "TypeParameterUnusedInFormals"}) // as Kotlin throws
+  private static <E extends Exception> RuleOutcome sneak(Exception failure) throws E {
+    throw (E) failure;
+  }
+
+  @SuppressWarnings("NullAway") // what a careless rule hands over
+  private static Object absent() {
+    return null;
   }
 
   private static RuleOutcome fail(RuntimeException failure) {
@@ -60,6 +85,18 @@ class FailingRuleTest {
     assertThat(review.isBlocking()).isTrue();
     assertThat(HeatingReviewData.of(review, Locale.ENGLISH).notAssessed().get(0).blocking())
         .isTrue();
+  }
+
+  @ParameterizedTest
+  @MethodSource("failures")
+  void ruleThatFailsAndIsSwitchedOff_blocksNothing(Function<HeatingPlan, RuleOutcome> failure) {
+    HeatingRules rules =
+        HeatingRules.standard()
+            .with(OwnRule.of("own", failure).blocking())
+            .without("own", "broken");
+    HeatingReview review = rules.review(Plans.parse("mix beeswax-yellow; plate 80 +5; liquid 82"));
+    assertThat(review.isBlocking()).isFalse();
+    assertThat(review.switchedOff()).containsEntry("own", "broken");
   }
 
   @ParameterizedTest

@@ -118,6 +118,36 @@ class HeatingLimitsTest {
   }
 
   @Test
+  void limitLooser_namesItsFigure() {
+    assertThatThrownBy(() -> STANDARD.withHardCeiling(celsius(94)))
+        .hasMessageContaining("The hard ceiling cannot be 94.0 °C here");
+    assertThatThrownBy(() -> HeatingRules.standard().withLimits(STANDARD, " "))
+        .hasMessageContaining("No reason was given for \"limits\"");
+  }
+
+  @Test
+  void figureThatChanges_dropsTheReasonOfTheOldOne() {
+    HeatingRules insured =
+        HeatingRules.standard().withLimits(STANDARD.withHardCeiling(celsius(80)), "insurer");
+    HeatingLimits tighter = insured.limits().withHardCeiling(celsius(65));
+    HeatingRules both = insured.withLimits(tighter, "children with eczema");
+
+    assertThat(both.limits().reasons(Figure.HARD_CEILING))
+        .containsExactly(Bilingual.of("children with eczema"));
+    assertThat(both.limits().reasons(Figure.TARGET))
+        .containsExactly(Bilingual.of("children with eczema"));
+    assertThat(insured.limits().withFloorLimit(celsius(100)).reasons(Figure.HARD_CEILING))
+        .containsExactly(Bilingual.of("insurer"));
+  }
+
+  @Test
+  void limitsOfAReview_doNotStickToItsPlan() {
+    HeatingPlan plan = Plans.review("mix beeswax-yellow; people 2 0 6 13").plan();
+    assertThat(plan.limits().hardCeiling()).isEqualTo(celsius(75));
+    assertThat(plan.toBuilder().build().limits()).isEqualTo(STANDARD);
+  }
+
+  @Test
   void findingAtATightenedLimit_saysSoAndWhy() {
     HeatingRules school =
         HeatingRules.standard().withLimits(STANDARD.withHardCeiling(celsius(80)), "house rule 3");
@@ -183,5 +213,35 @@ class HeatingLimitsTest {
 
     assertThat(rules.review(Plans.parse(plan + " adults")).finding("window-closed")).isPresent();
     assertThat(rules.review(Plans.parse(plan)).finding("window-closed")).isPresent();
+  }
+
+  /**
+   * Where low heat is what an age asks for, that the window is narrow is nothing against the wax.
+   */
+  @Test
+  void beeswax_can_be_worked_at_the_low_heat_of_an_age() {
+    String plan = "mix beeswax-yellow; plate 70 +3; liquid 72; people 2 1 10 13";
+    assertThat(Plans.review(plan).findings()).isEmpty();
+    assertThat(Plans.review(plan.replace("13", "9")).finding("window-closed")).isPresent();
+    assertThat(Plans.review(plan.replace("beeswax-yellow", "carnauba")).finding("window-closed"))
+        .isPresent();
+  }
+
+  /**
+   * At a ceiling lowered for a child the reading counts, and still does not vouch for the probe.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "cooker, slow-cooker",
+    "bath, water-bath",
+    "numbers, ring-with-numbers",
+    "oven 80, oven"
+  })
+  void reading_tooColdForMoltenWax_leavesTheHeatUnprobed(String heat, String rule) {
+    String plan = "mix microcrystalline; %s; liquid 41.6; people 1 1 1 2".formatted(heat);
+
+    assertThat(Plans.review(plan + " adults").finding(rule)).isPresent();
+    assertThat(Plans.review(plan).finding(rule)).isPresent();
+    assertThat(Plans.review(plan).finding("hard-ceiling")).isPresent();
   }
 }

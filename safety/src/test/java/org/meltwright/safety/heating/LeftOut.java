@@ -26,6 +26,7 @@ record LeftOut(Clauses plan, List<Clauses> mild, Set<String> own) {
   private static final Map<String, Set<String>> WORSE =
       Map.of(
           "above-target", Set.of("hard-ceiling"),
+          "heat-gun-outlet", Set.of("heat-gun-at-full"),
           "pot-floor", Set.of("pot-floor-hot"),
           "thermometer-tolerance",
               Set.of("ceiling-within-tolerance", "above-target", "hard-ceiling"),

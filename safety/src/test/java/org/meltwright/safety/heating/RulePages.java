@@ -81,7 +81,10 @@ final class RulePages {
     lines.add(
         "One page for each rule. The words of severity are those of the safety-sign standards;"
             + " *blocks* means that the work must not go on");
-    lines.add("until the finding is gone. What was left out, and why: [left-out.md](left-out.md).");
+    lines.add(
+        "until the finding is gone. What no rule looks at, burn-out of wax patterns among it:"
+            + " [not-looked-at.md](not-looked-at.md).");
+    lines.add("What was considered and left out, and why: [left-out.md](left-out.md).");
     for (RuleInfo.Topic topic : RuleInfo.Topic.values()) {
       lines.add("");
       lines.add("## " + title(topic));

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -21,6 +22,9 @@ class RulePagesTest {
   private static final Path DOCS = Path.of("..", "docs", "rules");
 
   private static final Map<String, String> PAGES = pages();
+
+  /** What no rule says: written by hand. */
+  private static final Set<String> BY_HAND = Set.of("left-out.md", "not-looked-at.md");
 
   private static Map<String, String> pages() {
     Map<String, String> pages = new TreeMap<>();
@@ -48,7 +52,7 @@ class RulePagesTest {
   void no_page_stands_without_a_rule() throws IOException {
     try (Stream<Path> files = Files.list(DOCS)) {
       assertThat(files.map(f -> f.getFileName().toString()))
-          .allMatch(name -> PAGES.containsKey(name) || name.equals("left-out.md"));
+          .allMatch(name -> PAGES.containsKey(name) || BY_HAND.contains(name));
     }
   }
 }

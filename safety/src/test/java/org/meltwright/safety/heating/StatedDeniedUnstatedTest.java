@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class StatedDeniedUnstatedTest {
 
   private static final String HOT =
-      "mix beeswax-yellow 9, oil-paint-water-mixable 1; bath; torch; lamp; people 1 5 0; ";
+      "mix beeswax-yellow 9, oil-paint-water-mixable 1; bath; torch; lamp; people 1 5 1; ";
 
   private static List<String> notAsked(String plan) {
     return Plans.review(plan).notAsked().stream().map(NotAsked::id).toList();

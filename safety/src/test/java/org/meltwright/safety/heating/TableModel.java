@@ -1,40 +1,18 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.safety.heating.PlainPot.Heat;
+import org.meltwright.safety.heating.PlainPot.Method;
 
 /**
  * The one temperature table and its limits a second time: written from the policy on plain numbers,
- * in °C and K, and sharing no code with the library. What is not stated is null.
+ * in °C and K, and sharing no code with the library.
  */
-record TableModel(TableModel.Pot pot, TableModel.Limits limits) {
-
-  /** What keeps the melt hot. */
-  enum Heat {
-    UNSTATED,
-    PLATE,
-    COOKER,
-    PALETTE,
-    BATH,
-    NUMBERS,
-    RING,
-    TORCH,
-    GUN,
-    LAMP
-  }
-
-  /** How a surface was read. */
-  enum Method {
-    UNSTATED,
-    PROBE,
-    MATT,
-    METAL
-  }
+record TableModel(PlainPot pot, TableModel.Limits limits) {
 
   /** The figures of the limits. */
   record Limits(double target, double ceiling, double floor, double margin, double width) {
@@ -47,7 +25,8 @@ record TableModel(TableModel.Pot pot, TableModel.Limits limits) {
         return this;
       }
       double most = age < 7 ? 40 : age < 12 ? 45 : 75;
-      return new Limits(Math.min(target, most), Math.min(ceiling, most), floor, margin, width);
+      double room = Math.max(0, width - Math.max(0, target - most)); // low heat is what it asks for
+      return new Limits(Math.min(target, most), Math.min(ceiling, most), floor, margin, room);
     }
 
     double floorCaution() {
@@ -56,140 +35,6 @@ record TableModel(TableModel.Pot pot, TableModel.Limits limits) {
 
     String words() {
       return target + " " + ceiling + " " + floor + " " + margin + " " + width;
-    }
-  }
-
-  /**
-   * What is in the pot.
-   *
-   * @param words the mix in the grammar of plans
-   * @param flash the lowest usable flash point
-   * @param burnsWithoutFigure whether something burns of which no flash point is known
-   * @param clear the clear point of the mix, low and high
-   * @param melting what is known of its melting
-   * @param manyGrades whether what melts highest is sold in grades more than 15 K apart
-   */
-  record Mix(
-      String words,
-      @Nullable Double flash,
-      boolean burnsWithoutFigure,
-      @Nullable Range clear,
-      Melting melting,
-      boolean manyGrades) {
-
-    private static final Set<String> WAXES =
-        Set.of("beeswax-yellow", "paraffin", "microcrystalline", "carnauba");
-
-    /** With less than half of it known as wax it is a balm or unknown, not something brushed. */
-    boolean isBrushed() {
-      double wax = 0;
-      double all = 0;
-      for (String part : words.split(", ")) {
-        String[] sides = part.split(" ");
-        double parts = sides.length > 1 ? Double.parseDouble(sides[1]) : 1;
-        all += parts;
-        wax += WAXES.contains(sides[0]) ? parts : 0;
-      }
-      return wax >= all / 2;
-    }
-  }
-
-  record Range(double low, double high) {}
-
-  /** What the lowest reading of a molten mix follows from. */
-  enum Melting {
-    /** No wax: any reading stands. */
-    NO_WAX,
-    /** Its own clear point. */
-    KNOWN,
-    /** A tenth or more is liquid at room temperature. */
-    OILY,
-    /** Nothing is known. */
-    UNKNOWN
-  }
-
-  /** A plan, as far as the table asks. */
-  record Pot(
-      Mix mix,
-      Heat heat,
-      @Nullable Double set,
-      @Nullable Double overshoot,
-      @Nullable Double liquid,
-      @Nullable Double surface,
-      Method method,
-      @Nullable Double offset,
-      @Nullable Double tolerance,
-      @Nullable Integer age,
-      boolean adultsAlone) {
-
-    Pot withSet(double celsius) {
-      return with(celsius, liquid, surface, offset);
-    }
-
-    Pot withLiquid(@Nullable Double celsius) {
-      return with(set, celsius, surface, offset);
-    }
-
-    /** With the reading of the surface at another value, if there is one. */
-    Pot withSurface(double celsius) {
-      return with(set, liquid, surface == null ? null : (Double) celsius, offset);
-    }
-
-    Pot withOffset(double kelvin) {
-      return with(set, liquid, surface, kelvin);
-    }
-
-    private Pot with(
-        @Nullable Double newSet,
-        @Nullable Double newLiquid,
-        @Nullable Double newSurface,
-        @Nullable Double newOffset) {
-      return new Pot(
-          mix,
-          heat,
-          newSet,
-          overshoot,
-          newLiquid,
-          newSurface,
-          method,
-          newOffset,
-          tolerance,
-          age,
-          adultsAlone);
-    }
-
-    /** The plan in the grammar of plans. */
-    String words() {
-      List<String> words = new ArrayList<>(List.of("mix " + mix.words()));
-      if (heat != Heat.UNSTATED) {
-        words.add(heatWord() + said(" ", set) + said(" +", overshoot));
-      }
-      if (surface != null) {
-        words.add("surface " + surface + methodWord());
-      }
-      words.add(said("liquid ", liquid));
-      words.add(said("offset ", offset));
-      words.add(said("thermometer ", tolerance));
-      if (age != null) {
-        words.add("people 1 1 1 " + age + (adultsAlone ? " adults" : ""));
-      }
-      words.removeIf(String::isEmpty);
-      return String.join("; ", words);
-    }
-
-    private String heatWord() {
-      return switch (heat) {
-        case TORCH, GUN, LAMP -> "heat-" + heat.name().toLowerCase(Locale.ROOT);
-        default -> heat.name().toLowerCase(Locale.ROOT);
-      };
-    }
-
-    private String methodWord() {
-      return method == Method.UNSTATED ? "" : " " + method.name().toLowerCase(Locale.ROOT);
-    }
-
-    private static String said(String word, @Nullable Object value) {
-      return value == null ? "" : word + value;
     }
   }
 
@@ -241,6 +86,7 @@ record TableModel(TableModel.Pot pot, TableModel.Limits limits) {
     WINDOW_CLOSED("CAUTION", true),
     WINDOW_MAY_BE_CLOSED("CAUTION", false),
     FLAME_UNDER_POT("DANGER", true),
+    HOT_AIR_AT_POT("DANGER", true),
     OPEN_COIL_OR_GAS("WARNING", true),
     CHILDREN_NOTHING_HOT("DANGER", true);
 
@@ -265,7 +111,7 @@ record TableModel(TableModel.Pot pot, TableModel.Limits limits) {
     }
   }
 
-  static TableModel of(Pot pot, Limits own) {
+  static TableModel of(PlainPot pot, Limits own) {
     return new TableModel(pot, own.forYoungest(pot.age(), pot.adultsAlone()));
   }
 
@@ -341,9 +187,12 @@ record TableModel(TableModel.Pot pot, TableModel.Limits limits) {
     return pot.heat() != Heat.PALETTE && pot.heat() != Heat.BATH;
   }
 
-  /** A cooker heats from the side too: what is read of its floor tells of the wax alone. */
-  private boolean isFloorAsked() {
-    return hasFloor() && pot.heat() != Heat.COOKER;
+  /** What is switched high and low, or on and off, is not asked for degrees. */
+  private boolean hasDial() {
+    return switch (pot.heat()) {
+      case UNSTATED, COOKER, TORCH, RING, LAMP -> false;
+      default -> true;
+    };
   }
 
   /**
@@ -423,23 +272,21 @@ record TableModel(TableModel.Pot pot, TableModel.Limits limits) {
       case HARD_CEILING -> isAtCeiling();
       case FUME -> wax() != null && reaches(wax(), 110);
       case FLASH_MARGIN -> isAtFlashMargin();
-      case POT_FLOOR ->
-          isFloorAsked()
-              && floor() != null
-              && reaches(floor(), limits.floorCaution())
-              && !reaches(floor(), limits.floor());
-      case POT_FLOOR_HOT -> isFloorAsked() && floor() != null && reaches(floor(), limits.floor());
+      case POT_FLOOR -> isFloorTooHot() && !reaches(floor(), limits.floor());
+      case POT_FLOOR_HOT -> floor() != null && reaches(floor(), limits.floor());
       case ESTIMATED_TEMPERATURE -> wax() != null && !isMeasured();
       case MISSING_TEMPERATURE -> isMissing();
-      case WATER_BATH -> pot.heat() == Heat.BATH && molten() == null;
+      case WATER_BATH -> pot.heat() == Heat.BATH && !isBelieved();
       case READING_NOT_MOLTEN -> pot.liquid() != null && molten() == null;
-      case READING_OTHER_SCALE -> molten() != null && fitsOtherScale();
+      case READING_OTHER_SCALE ->
+          molten() != null && reaches(pot.liquid(), limits.ceiling()) && fitsOtherScale();
       case THERMOMETER_TOLERANCE ->
           (hides(Rule.ABOVE_TARGET) || hides(Rule.FUME)) && !hides(Rule.HARD_CEILING);
       case CEILING_WITHIN_TOLERANCE -> hides(Rule.HARD_CEILING);
       case COLDER_THAN_WINDOW ->
           wax() != null
               && pot.mix().isBrushed()
+              && !isFloorTooHot()
               && hasWindow()
               && !isShut()
               && wax() < pot.mix().clear().low() + 10;
@@ -447,6 +294,7 @@ record TableModel(TableModel.Pot pot, TableModel.Limits limits) {
       case WINDOW_MAY_BE_CLOSED ->
           hasWindow()
               && (isShut() ? pot.mix().manyGrades() : !leavesRoom(pot.mix().clear().high()));
+      case HOT_AIR_AT_POT -> pot.heat() == Heat.GUN;
       case FLAME_UNDER_POT -> pot.heat() == Heat.TORCH;
       case OPEN_COIL_OR_GAS -> pot.heat() == Heat.RING;
       case CHILDREN_NOTHING_HOT -> pot.age() != null && pot.age() < 3;
@@ -459,7 +307,8 @@ record TableModel(TableModel.Pot pot, TableModel.Limits limits) {
       case DARKENING, HARD_CEILING, FUME -> !isMeasured() || wax() == null;
       case FLASH_MARGIN -> wax() == null || (!isMeasured() && pot.mix().flash() != null);
       case ABOVE_TARGET -> !isAtCeiling() && (!isMeasured() || wax() == null);
-      case COLDER_THAN_WINDOW -> pot.mix().isBrushed() && (!isMeasured() || wax() == null);
+      case COLDER_THAN_WINDOW ->
+          pot.mix().isBrushed() && !isFloorTooHot() && (!isMeasured() || wax() == null);
       case ESTIMATED_TEMPERATURE -> wax() == null && !isMissing();
       case POT_FLOOR -> isFloorOpen() && !isFound(Rule.POT_FLOOR_HOT);
       case POT_FLOOR_HOT -> isFloorOpen();
@@ -468,9 +317,13 @@ record TableModel(TableModel.Pot pot, TableModel.Limits limits) {
     };
   }
 
-  /** Where nobody says what heats, that is not asked. */
+  /** Where nobody says what heats, or it has no dial, that is not asked. */
   private boolean isFloorOpen() {
-    return isFloorAsked() && pot.heat() != Heat.UNSTATED && !isFloorKnown();
+    return hasFloor() && !isFloorKnown() && (floor() != null || hasDial());
+  }
+
+  private boolean isFloorTooHot() {
+    return floor() != null && reaches(floor(), limits.floorCaution());
   }
 
   private boolean isAtCeiling() {

@@ -2,6 +2,7 @@
 package org.meltwright.safety.heating;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -9,20 +10,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.meltwright.safety.heating.PlainPot.Heat;
+import org.meltwright.safety.heating.PlainPot.Melting;
+import org.meltwright.safety.heating.PlainPot.Method;
+import org.meltwright.safety.heating.PlainPot.Mix;
+import org.meltwright.safety.heating.PlainPot.Range;
 import org.meltwright.safety.heating.TableModel.Answer;
-import org.meltwright.safety.heating.TableModel.Heat;
 import org.meltwright.safety.heating.TableModel.Limits;
-import org.meltwright.safety.heating.TableModel.Melting;
-import org.meltwright.safety.heating.TableModel.Method;
-import org.meltwright.safety.heating.TableModel.Mix;
-import org.meltwright.safety.heating.TableModel.Pot;
-import org.meltwright.safety.heating.TableModel.Range;
 import org.meltwright.safety.heating.TableModel.Rule;
 
 /**
@@ -88,39 +87,50 @@ class TableModelTest {
           new Flags(Heat.BATH, true, false, false, Method.UNSTATED, false, false),
           new Flags(Heat.NUMBERS, false, false, true, Method.PROBE, true, false));
 
-  /** At a threshold, beside it within the slack of a limit, and beyond the slack. */
-  private static final double[] BESIDE = {0, -1e-8, 1e-8, -1e-5, 1e-5};
+  /** At a threshold, and beside it beyond the slack of a limit. */
+  private static final double[] BESIDE = {0, -1e-5, 1e-5};
+
+  /** The same, and beside it within the slack. */
+  private static final double[] CLOSE_BESIDE = {0, -1e-5, 1e-5, -1e-8, 1e-8};
 
   private static final Set<String> RESTATED =
       Stream.of(Rule.values()).map(Rule::id).collect(Collectors.toSet());
 
-  private int compared;
-
   @Test
   void review_is_that_of_the_model_for_each_flag_at_each_threshold() {
-    allFlags().forEach(flags -> compareAtThresholds(flags.pot(WAX, null, false), Limits.STANDARD));
-    assertThat(compared).isGreaterThan(150_000);
+    List<Case> cases = new ArrayList<>();
+    allFlags()
+        .forEach(
+            flags -> cases.add(new Case(flags.pot(WAX, null, false), Limits.STANDARD, BESIDE)));
+    assertThat(compareAll(cases)).isGreaterThan(90_000);
   }
 
   @Test
   void review_is_that_of_the_model_for_each_mix_and_each_limit_at_each_threshold() {
+    List<Case> cases = new ArrayList<>();
     for (Mix mix : MIXES) {
       for (Limits limits : LIMITS) {
-        FEW.forEach(flags -> compareAtThresholds(flags.pot(mix, null, false), limits));
+        FEW.forEach(
+            flags -> cases.add(new Case(flags.pot(mix, null, false), limits, CLOSE_BESIDE)));
       }
     }
-    assertThat(compared).isGreaterThan(100_000);
+    assertThat(compareAll(cases)).isGreaterThan(100_000);
   }
 
   @Test
   void review_is_that_of_the_model_for_each_age_and_each_limit_at_each_threshold() {
+    List<Case> cases = new ArrayList<>();
     for (Integer age : AGES) {
-      for (Limits limits : LIMITS) {
-        FEW.forEach(flags -> compareAtThresholds(flags.pot(WAX, age, false), limits));
-        FEW.forEach(flags -> compareAtThresholds(flags.pot(WAX, age, true), limits));
+      for (Limits limits : LIMITS.subList(0, 2)) {
+        FEW.forEach(flags -> cases.add(new Case(flags.pot(WAX, age, false), limits, BESIDE)));
+        FEW.forEach(flags -> cases.add(new Case(flags.pot(WAX, age, true), limits, BESIDE)));
       }
     }
-    assertThat(compared).isGreaterThan(150_000);
+    assertThat(compareAll(cases)).isGreaterThan(40_000);
+  }
+
+  private static int compareAll(List<Case> cases) {
+    return cases.parallelStream().mapToInt(Case::compareAtThresholds).sum();
   }
 
   /** What is stated at all. */
@@ -146,8 +156,8 @@ class TableModelTest {
     }
 
     /** A pot at about 80 °C. */
-    Pot pot(Mix mix, @Nullable Integer age, boolean adultsAlone) {
-      return new Pot(
+    PlainPot pot(Mix mix, @Nullable Integer age, boolean adultsAlone) {
+      return new PlainPot(
           mix,
           heat,
           set ? 80.0 : null,
@@ -172,15 +182,24 @@ class TableModelTest {
     return all.stream().filter(Flags::fit).toList();
   }
 
-  private void compareAtThresholds(Pot pot, Limits own) {
-    for (double threshold : thresholds(pot, own)) {
-      for (double beside : BESIDE) {
-        eachStatedAt(pot, threshold + beside, at -> compare(at, own));
+  /** A pot and the limits of the rules that it is held against. */
+  private record Case(PlainPot pot, Limits own, double[] besides) {
+
+    /** Returns how many reviews were compared. */
+    int compareAtThresholds() {
+      int compared = 0;
+      for (double threshold : thresholds(pot, own)) {
+        for (double beside : besides) {
+          List<PlainPot> pots = eachStatedAt(pot, threshold + beside);
+          pots.forEach(at -> compare(at, own));
+          compared += pots.size();
+        }
       }
+      return compared;
     }
   }
 
-  private static Set<Double> thresholds(Pot pot, Limits own) {
+  private static Set<Double> thresholds(PlainPot pot, Limits own) {
     TableModel model = TableModel.of(pot, own);
     Limits limits = model.limits();
     Set<Double> thresholds = new TreeSet<>(List.of(40.0, 85.0, 110.0));
@@ -193,34 +212,38 @@ class TableModelTest {
   }
 
   /** Each stated temperature in turn at a value, with a reading in the liquid and without. */
-  private static void eachStatedAt(Pot pot, double celsius, Consumer<Pot> compare) {
-    compare.accept(pot.withLiquid(celsius));
+  private static List<PlainPot> eachStatedAt(PlainPot pot, double celsius) {
+    List<PlainPot> pots = new ArrayList<>(List.of(pot.withLiquid(celsius)));
     if (pot.tolerance() != null) {
-      compare.accept(pot.withLiquid(celsius - pot.tolerance()));
+      pots.add(pot.withLiquid(celsius - pot.tolerance()));
     }
     for (Double liquid : new Double[] {null, 78.0}) {
-      Pot read = pot.withLiquid(liquid);
+      PlainPot read = pot.withLiquid(liquid);
       if (pot.set() != null) {
-        compare.accept(read.withSet(celsius - (pot.overshoot() == null ? 0 : pot.overshoot())));
-        compare.accept(read.withSet(celsius + 15).withSurface(celsius));
+        pots.add(read.withSet(celsius - (pot.overshoot() == null ? 0 : pot.overshoot())));
+        pots.add(read.withSet(celsius + 15).withSurface(celsius));
       }
-      compare.accept(read.withSurface(celsius));
+      if (pot.surface() != null) {
+        pots.add(read.withSurface(celsius));
+      }
       if (pot.offset() != null) {
-        compare.accept(read.withOffset(celsius - 81));
+        pots.add(read.withOffset(celsius - 81));
       }
     }
+    return pots;
   }
 
-  private void compare(Pot pot, Limits own) {
-    compared++;
+  private static void compare(PlainPot pot, Limits own) {
     String words = pot.words() + "; limits " + own.words();
     HeatingReview review = Plans.review(words);
-    assertThat(answer(review).rounded())
-        .as(words)
-        .isEqualTo(TableModel.of(pot, own).answer().rounded());
+    Answer expected = TableModel.of(pot, own).answer();
+    if (!answer(review).rounded().equals(expected.rounded())) {
+      assertThat(answer(review).rounded()).as(words).isEqualTo(expected.rounded());
+    }
     for (Finding finding : review.findings()) {
-      if (RESTATED.contains(finding.ruleId())) {
-        assertThat(rank(finding)).as(words).isEqualTo(Rule.of(finding.ruleId()).rank());
+      boolean restated = RESTATED.contains(finding.ruleId());
+      if (restated && !rank(finding).equals(Rule.of(finding.ruleId()).rank())) {
+        fail(words + " ranks otherwise: " + finding);
       }
     }
   }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
@@ -93,6 +94,58 @@ class UnknownIsNotFineTest {
     HeatingReview review = HeatingRules.standard().review(HeatingPlan.of(mix));
     assertThat(review.finding("water-mixable-oil-with-water"))
         .hasValueSatisfying(f -> assertThat(f.isBlocking()).isTrue());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "own:\"cinnabar green hue\"/pigment",
+        "own:\"Leuchtpigment\"/pigment",
+        "own:\"blue 7\"/pigment"
+      })
+  void pigment_whose_name_leaves_open_what_it_is_is_not_assessed(String pigment) {
+    assertThat(missing("mix beeswax-yellow 9, " + pigment + " 1; liquid 80")).contains("pigment");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Krapplack dunkel", "laque de garance", "Bleistiftgraphit"})
+  void name_that_only_sounds_like_a_hazard_is_asked_what_heat_it_stands_and_no_more(String name) {
+    String plan = "mix beeswax-yellow 8, own:\"" + name + "\"/pigment 1; plate 80 +5; liquid 82";
+    assertThat(missing(plan)).doesNotContain("pigment");
+    HeatingReview torch = Plans.review(plan + "; torch");
+    assertThat(torch.isNotAssessed("pigment-melt-only")).isTrue();
+    assertThat(torch.isNotAssessed("lead")).isFalse();
+  }
+
+  @Test
+  void pigment_by_its_catalogue_name_is_kept_from_flame_as_the_catalogue_s_own() {
+    String own = "mix beeswax-yellow 9, own:\"Phthaloblau\"/pigment 1; torch";
+    assertThat(Plans.review(own).finding("pigment-no-flame")).isPresent();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "10, DANGER",
+    "9.9, WARNING",
+  })
+  void fragrance_without_a_flash_point_ranks_by_its_share(double percent, Severity severity) {
+    String mix = "mix own:\"scent\"/fragrance " + percent + ", soy-wax " + (100 - percent);
+    assertThat(Plans.review(mix + "; plate 70 +5; liquid 70").notAssessed())
+        .filteredOn(n -> n.property().equals("flash-point"))
+        .extracting(NotAssessed::severity)
+        .containsExactly(severity);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "89, WARNING",
+    "90, CAUTION",
+  })
+  void air_of_a_crowded_room_that_nobody_knows_ranks_as_a_warning(int volume, Severity severity) {
+    assertThat(Plans.review("mix beeswax-yellow; people 1 8 0; room " + volume).notAssessed())
+        .filteredOn(n -> n.property().equals("extraction"))
+        .extracting(NotAssessed::severity)
+        .containsExactly(severity);
   }
 
   private static List<String> missing(String plan) {

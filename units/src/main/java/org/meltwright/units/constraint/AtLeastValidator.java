@@ -23,6 +23,8 @@ import org.jspecify.annotations.Nullable;
  * Mould mould = new Mould(List.of(grams(20), grams(4), grams(20)));
  * validator.validate(mould).iterator().next().getPropertyPath(); // cakes[1].<list element>
  * }</pre>
+ *
+ * <p>Compared by identity: a validation provider makes it, one for each constraint.
  */
 public final class AtLeastValidator implements ConstraintValidator<AtLeast, Object> {
 

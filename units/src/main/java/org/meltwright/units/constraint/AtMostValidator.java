@@ -23,6 +23,8 @@ import org.jspecify.annotations.Nullable;
  * Pot pot = new Pot(ofFahrenheit(200));
  * validator.validate(pot).iterator().next().getMessage(); // too hot to leave
  * }</pre>
+ *
+ * <p>Compared by identity: a validation provider makes it, one for each constraint.
  */
 public final class AtMostValidator implements ConstraintValidator<AtMost, Object> {
 

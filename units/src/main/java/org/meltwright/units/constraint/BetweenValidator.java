@@ -23,6 +23,8 @@ import org.jspecify.annotations.Nullable;
  * validator.validateValue(Pigment.class, "mass", grams(730)).size(); // 0
  * validator.validateValue(Pigment.class, "mass", grams(0.5)).size(); // 1
  * }</pre>
+ *
+ * <p>Compared by identity: a validation provider makes it, one for each constraint.
  */
 public final class BetweenValidator implements ConstraintValidator<Between, Object> {
 

@@ -27,6 +27,8 @@ import org.meltwright.units.Problem;
  * // what is not known is not judged here
  * validator.validate(new Paint(MassFraction.ofPercent(50), null)).size(); // 0
  * }</pre>
+ *
+ * <p>Compared by identity: a validation provider makes it, one for each constraint.
  */
 public final class FractionsSumToOneValidator
     implements ConstraintValidator<FractionsSumToOne, Object> {

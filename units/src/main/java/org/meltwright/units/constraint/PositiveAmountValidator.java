@@ -24,6 +24,8 @@ import org.jspecify.annotations.Nullable;
  * // a value that need not be there; add @NotNull where it must
  * validator.validate(new Rise(null)).size(); // 0
  * }</pre>
+ *
+ * <p>Compared by identity: a validation provider makes it, one for each constraint.
  */
 public final class PositiveAmountValidator implements ConstraintValidator<PositiveAmount, Object> {
 

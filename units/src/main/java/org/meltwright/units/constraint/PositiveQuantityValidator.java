@@ -24,6 +24,8 @@ import org.jspecify.annotations.Nullable;
  * validator.validate(new Pot(litres(1.5))).size(); // 0
  * validator.validate(new Pot(litres(0))).size(); // 1
  * }</pre>
+ *
+ * <p>Compared by identity: a validation provider makes it, one for each constraint.
  */
 public final class PositiveQuantityValidator implements ConstraintValidator<Positive, Quantity<?>> {
 

@@ -28,6 +28,8 @@ import org.meltwright.units.QuantityParser;
  * // where a comma is declared, a point may mean thousands
  * validator.validate(new Line("1.5 kg")).size(); // 1
  * }</pre>
+ *
+ * <p>Compared by identity: a validation provider makes it, one for each constraint.
  */
 public final class QuantityTextValidator
     implements ConstraintValidator<QuantityText, CharSequence> {

@@ -3,6 +3,7 @@ package org.meltwright.safety.heating.rule;
 
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleOutcome;
+import org.meltwright.safety.heating.Severity;
 import org.meltwright.units.Limit;
 
 /** Too few air changes: below 6 an hour for one person, 8 for a class. */
@@ -16,6 +17,9 @@ final class AirChanges {
 
   /** Below this, in air changes an hour, the air of a room hardly changes; common practice. */
   private static final double HARDLY_ANY = 2;
+
+  /** Room for each person below which air that nobody draws off is soon used; common practice. */
+  private static final double ROOM_A_HEAD_CUBIC_METRES = 10;
 
   private AirChanges() {}
 
@@ -34,11 +38,19 @@ final class AirChanges {
       return RuleOutcome.notAsked("room");
     }
     if (plan.room().get().airChangesPerHour().isEmpty()) {
-      return RuleOutcome.notAssessed("extraction");
+      Severity severity = isCrowded(plan) ? Severity.WARNING : Severity.CAUTION;
+      return RuleOutcome.NOTHING.andNotAssessed("extraction", severity);
     }
     double changes = plan.room().get().airChangesPerHour().getAsDouble();
     return RuleOutcome.foundIf(!Limit.reaches(changes, least))
         .with("changes", changes)
         .with("least", least);
+  }
+
+  private static boolean isCrowded(HeatingPlan plan) {
+    double volume = plan.room().get().volumeCubicMetres();
+    return plan.people()
+        .filter(p -> volume < ROOM_A_HEAD_CUBIC_METRES * (p.teachers() + p.adults() + p.minors()))
+        .isPresent();
   }
 }

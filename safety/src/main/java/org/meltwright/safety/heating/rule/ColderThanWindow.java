@@ -5,6 +5,7 @@ import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleOutcome;
+import org.meltwright.safety.heating.TemperatureTable.FloorBand;
 import org.meltwright.units.TemperaturePoint;
 
 /** Wax colder than the lower bound of its working window: it sets on the brush. */
@@ -17,10 +18,17 @@ final class ColderThanWindow {
 
   static RuleOutcome review(HeatingPlan plan) {
     double solid = plan.contents().share(m -> isSolid(m.family())).high().value();
-    return solid < BRUSHED
+    return solid < BRUSHED || isFloorTooHot(plan)
         ? RuleOutcome.NOTHING
         : WaxTemperature.review(
             plan, wax -> WaxTemperature.ruledOut(plan, below(plan, wax.value()), wax));
+  }
+
+  /** Nobody is told to warm wax on a floor that is too hot already. */
+  private static boolean isFloorTooHot(HeatingPlan plan) {
+    return plan.potFloor()
+        .filter(floor -> plan.table().floorBand(floor.value()) != FloorBand.WORKING)
+        .isPresent();
   }
 
   private static boolean isSolid(MaterialFamily family) {

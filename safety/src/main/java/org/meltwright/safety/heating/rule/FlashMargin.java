@@ -3,10 +3,12 @@ package org.meltwright.safety.heating.rule;
 
 import java.util.Optional;
 import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.safety.heating.BindingTemperature;
 import org.meltwright.safety.heating.HeatingLimits.Figure;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleOutcome;
+import org.meltwright.safety.heating.Severity;
 import org.meltwright.units.Limit;
 import org.meltwright.units.TemperaturePoint;
 
@@ -22,9 +24,14 @@ final class FlashMargin {
   /** Adds what burns and has no usable flash point. */
   static RuleOutcome withUnknown(HeatingPlan plan, RuleOutcome outcome) {
     for (Material unknown : plan.contents().withoutFlashPoint()) {
-      outcome = outcome.andNotAssessed(unknown, "flash-point");
+      outcome = outcome.andNotAssessed(unknown, "flash-point", severity(unknown));
     }
     return outcome;
+  }
+
+  /** From a tenth on a fragrance of which nobody knows the flash point is as bad as a solvent. */
+  private static Severity severity(Material unknown) {
+    return unknown.family() == MaterialFamily.FRAGRANCE ? Severity.DANGER : Severity.CAUTION;
   }
 
   private static RuleOutcome review(HeatingPlan plan, BindingTemperature wax) {
@@ -37,7 +44,8 @@ final class FlashMargin {
         RuleOutcome.foundIf(Limit.reaches(wax.value(), limit))
             .with("wax", wax.value())
             .with("flash", flash.get())
-            .with("limit", limit)
+            .with("action", plan.action())
+            .with("most", limit.isBelow(plan.limits().target()) ? limit : plan.limits().target())
             .at(Figure.FLASH_MARGIN);
     return WaxTemperature.ruledOut(plan, outcome, wax);
   }

@@ -28,8 +28,22 @@ final class HotTool {
   }
 
   private static RuleOutcome gun(HeatingPlan plan, TemperaturePoint flash) {
-    return review(plan, Kind.HEAT_GUN, air -> Limit.reaches(air, flash), "outlet", "gun-outlet")
+    return review(
+            plan,
+            Kind.HEAT_GUN,
+            air -> Limit.reaches(air, flash) && !Limit.reaches(air, LIGHTS_PAPER),
+            "outlet",
+            "gun-outlet")
         .with("flash", flash);
+  }
+
+  /** Air as hot as this lights paper, cloth and waxed wood within seconds; common practice. */
+  private static final TemperaturePoint LIGHTS_PAPER = TemperaturePoint.ofCelsius(450);
+
+  /** Finds air of a heat gun that needs no spark to light what it meets. */
+  static RuleOutcome gunAtFull(HeatingPlan plan) {
+    return review(
+        plan, Kind.HEAT_GUN, air -> Limit.reaches(air, LIGHTS_PAPER), "outlet", "gun-outlet");
   }
 
   /** Finds an iron within the margin below the lowest flash point, and not at it. */

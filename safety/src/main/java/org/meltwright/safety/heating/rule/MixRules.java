@@ -68,7 +68,7 @@ final class MixRules {
               holding(family(MaterialFamily.SOLVENT))),
           new Rule(warning("fragrance-warm", MIX, Source.COMMON_PRACTICE), Fragrance::warns),
           new Rule(
-              danger("fragrance-too-hot", MIX, Source.COMMON_PRACTICE).asBlocking(),
+              danger("fragrance-too-hot", MIX, Source.COMMON_PRACTICE).asBlocking().asFixed(),
               Fragrance::blocks),
           new Rule(
               danger("solvent-thinned-wax", MIX, Sources.STATE_ENCAUSTICS).asBlocking().asFixed(),

@@ -15,7 +15,6 @@ import static org.meltwright.safety.heating.rule.Rule.warning;
 import java.util.List;
 import org.meltwright.core.equipment.HeatSource.Kind;
 import org.meltwright.core.source.Source;
-import org.meltwright.safety.hazard.HeatUse;
 import org.meltwright.safety.heating.Circumstance;
 import org.meltwright.safety.heating.HeatingRule;
 
@@ -51,12 +50,17 @@ final class PigmentRules {
               warning("pigment-melt-only", PIGMENT, Source.COMMON_PRACTICE).asBlocking(),
               using(
                   uses(Kind.TORCH, Kind.OPEN_COIL_OR_GAS, Kind.HEAT_GUN, Kind.LAMP),
-                  Pigments.which(Pigments::isMeltedAtMost))),
+                  Pigments.whichInHeat(Pigments::isMeltedAtMost))),
           new Rule(
               caution("pigment-no-flame", PIGMENT, Source.COMMON_PRACTICE),
               using(
                   uses(Kind.TORCH, Kind.OPEN_COIL_OR_GAS),
-                  Pigments.which(pigment -> pigment.heatUse() == HeatUse.FLAME_FREE))),
+                  Pigments.whichInHeat(Pigments::isKeptFromFlame))),
+          new Rule(
+              warning("toxic-pigment-flame", PIGMENT, Source.COMMON_PRACTICE),
+              using(
+                  uses(Kind.TORCH, Kind.OPEN_COIL_OR_GAS),
+                  Pigments.whichInHeat(Pigments::isToxicAndKeptFromFlame))),
           new Rule(
               notice("dry-powder", PIGMENT, Sources.STATE_ENCAUSTICS),
               stated(Circumstance.DRY_POWDER)),

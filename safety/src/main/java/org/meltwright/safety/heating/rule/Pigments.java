@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating.rule;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,21 +20,31 @@ import org.meltwright.safety.heating.Contents;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleOutcome;
 import org.meltwright.safety.naming.HazardNames;
+import org.meltwright.safety.naming.NamedHazard;
 
 /** Questions about the pigments of a mix, answered by the one table of pigment hazards. */
 final class Pigments {
 
   private static final List<String> METALS_WITH_A_RULE = List.of("Pb", "Hg", "As");
   private static final PerMaterial<Optional<PigmentHazard>> HAZARD =
-      PerMaterial.of(PigmentHazards::of);
+      PerMaterial.of(Pigments::hazard);
 
-  private static final PerMaterial<Boolean> UNKNOWN = PerMaterial.of(Pigments::isUnknown);
+  private static final PerMaterial<Boolean> UNKNOWN =
+      PerMaterial.of(m -> isUnknown(m, part -> isListed(part) || HazardNames.isFalseFriend(part)));
+
+  private static final PerMaterial<Boolean> UNKNOWN_IN_HEAT =
+      PerMaterial.of(m -> isUnknown(m, Pigments::isListed));
 
   private Pigments() {}
 
   /** Finds pigments that match; one that cannot be told stays unassessed. */
   static Check which(Predicate<PigmentHazard> wanted) {
     return plan -> withUnknown(plan, Check.found(holding(plan, wanted)));
+  }
+
+  /** Finds pigments that take less heat; what is no toxic metal may be one of them. */
+  static Check whichInHeat(Predicate<PigmentHazard> wanted) {
+    return plan -> withUnknown(plan, Check.found(holding(plan, wanted)), UNKNOWN_IN_HEAT);
   }
 
   /** Returns the materials of a mix that hold a pigment which matches, by id. */
@@ -44,6 +55,16 @@ final class Pigments {
   /** Tells whether a metal makes the pigment's dust toxic. */
   static boolean hasToxicMetal(PigmentHazard pigment) {
     return pigment.dust() == DustClass.TOXIC_METAL || pigment.dust() == DustClass.REFUSE_POWDER;
+  }
+
+  /** Tells whether no flame may reach it; toxic metals are told by themselves. */
+  static boolean isKeptFromFlame(PigmentHazard pigment) {
+    return pigment.heatUse() == HeatUse.FLAME_FREE && !hasToxicMetal(pigment);
+  }
+
+  /** Tells whether no flame may reach it because of a toxic metal. */
+  static boolean isToxicAndKeptFromFlame(PigmentHazard pigment) {
+    return pigment.heatUse() == HeatUse.FLAME_FREE && hasToxicMetal(pigment);
   }
 
   /** Tells whether its dust is harmful, and no more than that. */
@@ -75,44 +96,63 @@ final class Pigments {
    * whatever holds one of these.
    */
   static RuleOutcome withUnknown(HeatingPlan plan, RuleOutcome outcome) {
+    return withUnknown(plan, outcome, UNKNOWN);
+  }
+
+  private static RuleOutcome withUnknown(
+      HeatingPlan plan, RuleOutcome outcome, PerMaterial<Boolean> unknown) {
     for (Material material : plan.contents().materials()) {
-      outcome = UNKNOWN.get(material) ? outcome.andNotAssessed(material, "pigment") : outcome;
+      outcome = unknown.get(material) ? outcome.andNotAssessed(material, "pigment") : outcome;
     }
     return outcome;
   }
 
-  private static boolean isUnknown(Material material) {
-    if (material.family() == MaterialFamily.PIGMENT) {
-      return !isListed(material);
-    }
-    return Contents.parts(material).anyMatch(Pigments::hidesItsPigment);
+  private static boolean isUnknown(Material material, Predicate<Material> isKnown) {
+    return material.family() == MaterialFamily.PIGMENT
+        ? !isKnown.test(material)
+        : Contents.parts(material).anyMatch(part -> hidesItsPigment(part, isKnown));
   }
 
-  private static boolean hidesItsPigment(Material part) {
+  private static boolean hidesItsPigment(Material part, Predicate<Material> isKnown) {
     boolean colours =
         part.family() == MaterialFamily.PIGMENT
             || part.family() == MaterialFamily.OIL_PAINT
             || part.role() == MaterialRole.COLOURANT;
-    return colours && Contents.parts(part).noneMatch(Pigments::isListed);
+    return colours && Contents.parts(part).noneMatch(isKnown);
   }
 
   private static boolean isListed(Material material) {
     return HAZARD.get(material).isPresent()
-        || !HazardNames.of(material).isEmpty()
-        || bearsAListedName(material);
+        || HazardNames.of(material).stream().anyMatch(Pigments::isCertain);
+  }
+
+  /** A name of several things, or of a substitute, does not tell which pigment it is. */
+  private static boolean isCertain(NamedHazard name) {
+    return name.standing() == NamedHazard.Standing.NAMED;
+  }
+
+  /** What the table says of a pigment, or of what the catalogue calls by its name. */
+  private static Optional<PigmentHazard> hazard(Material material) {
+    Optional<PigmentHazard> listed = PigmentHazards.of(material);
+    boolean isBareName =
+        listed.isEmpty()
+            && material.cas().isEmpty()
+            && material.colourIndexName().isEmpty()
+            && HazardNames.of(material).isEmpty();
+    return isBareName ? byCatalogueName(material) : listed;
   }
 
   /** A name of the catalogue stands for its pigment, where nothing else is said of it. */
-  private static boolean bearsAListedName(Material material) {
-    if (material.cas().isPresent() || material.colourIndexName().isPresent()) {
-      return false;
-    }
-    List<Material> meant =
+  private static Optional<PigmentHazard> byCatalogueName(Material material) {
+    List<Optional<PigmentHazard>> meant =
         Stream.of(material.name(Locale.ENGLISH), material.name(Locale.GERMAN))
             .flatMap(name -> MaterialCatalogue.standard().matches(name).stream())
+            .map(PigmentHazards::of)
             .toList();
-    return !meant.isEmpty()
-        && meant.stream().allMatch(m -> PigmentHazards.of(m).filter(Pigments::isMild).isPresent());
+    boolean areMild = meant.stream().allMatch(p -> p.filter(Pigments::isMild).isPresent());
+    return areMild
+        ? meant.stream().flatMap(Optional::stream).min(Comparator.comparing(PigmentHazard::heatUse))
+        : Optional.empty();
   }
 
   private static boolean isMild(PigmentHazard pigment) {

@@ -27,6 +27,9 @@ final class PlaceRules {
   /** The age from which on anything hot may be in the room; guidance, common practice. */
   private static final int NEAR_HEAT = 3;
 
+  /** Below this age a child is kept from hot things by a fence, not by a word; common practice. */
+  private static final int SMALL = 7;
+
   /** Below this age nobody works at hot wax or with hot tools; guidance, common practice. */
   private static final int HOT_WAX = 12;
 
@@ -56,7 +59,7 @@ final class PlaceRules {
               warning("minors-high-heat", PLACE, Source.COMMON_PRACTICE).asFixed(),
               using(uses(Kind.HEAT_GUN), ofPeople(People::hasMinors))),
           new Rule(
-              notice("minors-consent", PLACE, Source.COMMON_PRACTICE), ofPeople(People::hasMinors)),
+              notice("minors-consent", PLACE, Source.COMMON_PRACTICE), PlaceRules::consentMissing),
           new Rule(warning("class-size", PLACE, Source.COMMON_PRACTICE), ClassSize::review),
           new Rule(
               warning("unattended", PLACE, Source.COMMON_PRACTICE).asBlocking(),
@@ -84,7 +87,7 @@ final class PlaceRules {
               warning("gas-cylinder-near", PLACE, Source.COMMON_PRACTICE),
               stated(Circumstance.GAS_CYLINDER_NEAR)),
           new Rule(
-              danger("oxidiser-near", PLACE, Source.COMMON_PRACTICE),
+              danger("oxidiser-near", PLACE, Source.COMMON_PRACTICE).asFixed(),
               stated(Circumstance.OXIDISER_NEAR)),
           new Rule(
               danger("coiled-reel", PLACE, Sources.CABLE_REEL), stated(Circumstance.COILED_REEL)),
@@ -110,6 +113,9 @@ final class PlaceRules {
               warning("children-at-heat", PLACE, Source.COMMON_PRACTICE).asBlocking().asFixed(),
               PlaceRules::areChildrenAtHeat),
           new Rule(
+              caution("small-children-near", PLACE, Source.COMMON_PRACTICE).asFixed(),
+              plan -> youngerThan(SMALL, plan)),
+          new Rule(
               warning("children-hot-tools", PLACE, Source.COMMON_PRACTICE).asBlocking().asFixed(),
               using(uses(Kind.IRON, Kind.HEAT_GUN, Kind.LAMP), plan -> youngerThan(HOT_WAX, plan))),
           new Rule(
@@ -120,6 +126,15 @@ final class PlaceRules {
           new Rule(warning("no-air", PLACE, Source.COMMON_PRACTICE), AirChanges::hardlyAny));
 
   private PlaceRules() {}
+
+  private static RuleOutcome consentMissing(HeatingPlan plan) {
+    if (plan.people().isEmpty()) {
+      return RuleOutcome.notAsked("people");
+    }
+    return plan.people().get().hasMinors()
+        ? RuleOutcome.of(plan, Circumstance.NO_WRITTEN_CONSENT)
+        : RuleOutcome.NOTHING;
+  }
 
   /** One who works alone need not ask a group. */
   private static RuleOutcome healthNotAsked(HeatingPlan plan) {

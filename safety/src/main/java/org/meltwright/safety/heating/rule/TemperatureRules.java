@@ -38,10 +38,10 @@ final class TemperatureRules {
               plan -> wax(plan, Band.ABOVE_TARGET, Band.AT_CEILING)),
           new Rule(
               danger("hard-ceiling", UPPER_LIMIT, Sources.COUNTY_ENCAUSTIC).asBlocking().asFixed(),
-              plan -> wax(plan, Band.AT_CEILING)),
+              plan -> withAction(plan, wax(plan, Band.AT_CEILING))),
           new Rule(
               danger("fume", UPPER_LIMIT, Source.COMMON_PRACTICE).asBlocking().asFixed(),
-              plan -> wax(plan, Band.FUME)),
+              plan -> withAction(plan, wax(plan, Band.FUME))),
           new Rule(
               danger("flash-margin", UPPER_LIMIT, Sources.MATERIAL_FIGURES).asBlocking().asFixed(),
               FlashMargin::review),
@@ -75,9 +75,12 @@ final class TemperatureRules {
           new Rule(
               caution("long-heat", WORKING, Source.COMMON_PRACTICE), TemperatureRules::longHeat));
 
-  /** A palette is its own floor; a bath and a crock are told by what is measured in the wax. */
-  private static final Set<Kind> WITHOUT_FLOOR =
-      EnumSet.of(Kind.HEATED_PALETTE, Kind.WATER_BATH, Kind.SLOW_COOKER);
+  /** A palette is its own floor; a bath is told by what is measured in the wax. */
+  private static final Set<Kind> WITHOUT_FLOOR = EnumSet.of(Kind.HEATED_PALETTE, Kind.WATER_BATH);
+
+  /** What is switched high and low, or on and off, and asked for degrees only if somebody has. */
+  private static final Set<Kind> WITHOUT_DIAL =
+      EnumSet.of(Kind.SLOW_COOKER, Kind.TORCH, Kind.OPEN_COIL_OR_GAS, Kind.LAMP, Kind.MICROWAVE);
 
   private TemperatureRules() {}
 
@@ -108,13 +111,21 @@ final class TemperatureRules {
     return overtaken ? RuleOutcome.NOTHING : wax(plan, band);
   }
 
+  private static RuleOutcome withAction(HeatingPlan plan, RuleOutcome outcome) {
+    return outcome.isFound() ? outcome.with("action", plan.action()) : outcome;
+  }
+
+  /** Hours above 85 °C that are counted already darken nothing worth a word below this; policy. */
+  private static final double COUNTED_HOURS = 8;
+
   private static RuleOutcome withHours(HeatingPlan plan, RuleOutcome outcome) {
     if (!outcome.isFound()) {
       return outcome;
+    } else if (plan.hoursHeld().isEmpty()) {
+      return outcome.andNotAsked("hours-held");
     }
-    return plan.hoursHeld().isPresent()
-        ? outcome.with("hours", plan.hoursHeld().getAsDouble())
-        : outcome.andNotAsked("hours-held");
+    double hours = plan.hoursHeld().getAsDouble();
+    return Limit.reaches(hours, COUNTED_HOURS) ? outcome.with("hours", hours) : RuleOutcome.NOTHING;
   }
 
   /** Finds the floor in a band; an overshoot that is not stated is never taken as zero. */
@@ -123,12 +134,20 @@ final class TemperatureRules {
       return RuleOutcome.NOTHING;
     }
     RuleOutcome outcome =
-        plan.potFloor()
-            .map(floor -> floor(plan, band, floor))
-            .orElseGet(() -> RuleOutcome.notAssessed(isOfNumbers(plan) ? "degrees" : "set-point"));
+        plan.potFloor().map(floor -> floor(plan, band, floor)).orElseGet(() -> unknownFloor(plan));
     return outcome.isFound() || plan.heat().isPresent()
         ? outcome
-        : RuleOutcome.notAsked("heat-source");
+        : outcome.andNotAsked("heat-source");
+  }
+
+  /** What has no dial is not told to state its set point. */
+  private static RuleOutcome unknownFloor(HeatingPlan plan) {
+    if (plan.heat().isEmpty()) {
+      return RuleOutcome.NOTHING;
+    } else if (plan.heat().map(HeatSource::kind).filter(WITHOUT_DIAL::contains).isPresent()) {
+      return RuleOutcome.notAsked("pot-floor");
+    }
+    return RuleOutcome.notAssessed(isOfNumbers(plan) ? "degrees" : "set-point");
   }
 
   private static boolean isOn(Kind kind, HeatingPlan plan) {
@@ -172,6 +191,7 @@ final class TemperatureRules {
   /** Finds a reading at the hard ceiling or above whose number would fit on the other scale. */
   private static RuleOutcome otherScale(HeatingPlan plan) {
     return plan.moltenReading()
+        .filter(reading -> Limit.reaches(reading, plan.limits().hardCeiling()))
         .flatMap(reading -> plan.otherScale())
         .map(in -> RuleOutcome.found().with("reading", plan.liquidReading()).with("other", in))
         .orElse(RuleOutcome.NOTHING)
@@ -179,7 +199,7 @@ final class TemperatureRules {
   }
 
   private static boolean isBathWithoutProbe(HeatingPlan plan) {
-    return isOn(Kind.WATER_BATH, plan) && plan.moltenReading().isEmpty();
+    return isOn(Kind.WATER_BATH, plan) && !WaxTemperature.isMeasured(plan);
   }
 
   /** Hours from which on a pot is kept too long, whatever it reads; policy. */

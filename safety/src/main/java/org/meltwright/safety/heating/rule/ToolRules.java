@@ -49,6 +49,9 @@ final class ToolRules {
               caution("heat-gun-outlet", TOOL, Source.COMMON_PRACTICE),
               using(uses(Kind.HEAT_GUN), HotTool::gun)),
           new Rule(
+              warning("heat-gun-at-full", TOOL, Source.COMMON_PRACTICE),
+              using(uses(Kind.HEAT_GUN), HotTool::gunAtFull)),
+          new Rule(
               caution("iron-too-hot", TOOL, Sources.IRON_DOTS),
               using(uses(Kind.IRON), HotTool::iron)),
           new Rule(
@@ -73,7 +76,7 @@ final class ToolRules {
               warning("iron-within-flash-margin", TOOL, Sources.MATERIAL_FIGURES),
               using(uses(Kind.IRON), HotTool::ironWithinMargin)),
           new Rule(
-              danger("iron-at-flash-point", TOOL, Sources.MATERIAL_FIGURES).asBlocking(),
+              danger("iron-at-flash-point", TOOL, Sources.MATERIAL_FIGURES).asBlocking().asFixed(),
               using(uses(Kind.IRON), HotTool::ironAtFlashPoint)),
           new Rule(
               danger("flame-without-air", TOOL, Source.COMMON_PRACTICE),

@@ -83,6 +83,9 @@ final class VesselRules {
               danger("flame-under-pot", VESSEL, Source.COMMON_PRACTICE).asBlocking().asFixed(),
               using(VesselRules::isHeatedByTorch)),
           new Rule(
+              danger("hot-air-at-pot", VESSEL, Source.COMMON_PRACTICE).asBlocking().asFixed(),
+              using(plan -> isHeatedBy(plan, Kind.HEAT_GUN))),
+          new Rule(
               warning("glass-on-plate", VESSEL, Source.COMMON_PRACTICE).asBlocking(),
               using(
                   not(VesselRules::isInBath),
@@ -140,7 +143,7 @@ final class VesselRules {
   private static boolean isHotOven(HeatingPlan plan) {
     boolean low =
         plan.heat().flatMap(HeatSource::setPoint).filter(t -> !t.isAbove(OVEN_DIAL)).isPresent();
-    return isHeatedBy(plan, Kind.OVEN) && !(low && plan.moltenReading().isPresent());
+    return isHeatedBy(plan, Kind.OVEN) && !(low && WaxTemperature.isMeasured(plan));
   }
 
   private static boolean isInBath(HeatingPlan plan) {
@@ -148,11 +151,11 @@ final class VesselRules {
   }
 
   static boolean isRingWithoutProbe(HeatingPlan plan) {
-    return isHeatedBy(plan, Kind.RING_WITH_NUMBERS) && plan.moltenReading().isEmpty();
+    return isHeatedBy(plan, Kind.RING_WITH_NUMBERS) && !WaxTemperature.isMeasured(plan);
   }
 
   static boolean isCookerWithoutProbe(HeatingPlan plan) {
-    return isHeatedBy(plan, Kind.SLOW_COOKER) && plan.moltenReading().isEmpty();
+    return isHeatedBy(plan, Kind.SLOW_COOKER) && !WaxTemperature.isMeasured(plan);
   }
 
   /** Finds a vessel of one of some materials. */

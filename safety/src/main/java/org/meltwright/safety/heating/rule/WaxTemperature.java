@@ -17,6 +17,11 @@ final class WaxTemperature {
         .orElseGet(() -> RuleOutcome.notAssessed(missing(plan)));
   }
 
+  /** Whether a thermometer tells it; a reading that only counts upwards does not. */
+  static boolean isMeasured(HeatingPlan plan) {
+    return plan.bindingTemperature().filter(BindingTemperature::isMeasured).isPresent();
+  }
+
   /**
    * What an estimate does not find stays unassessed; where nobody says what heats, it may be a
    * palette, of which the liquid does not tell the hottest.
@@ -25,7 +30,7 @@ final class WaxTemperature {
     if (outcome.isFound()) {
       return outcome;
     } else if (wax.isEstimated()) {
-      return outcome.andNotAssessed(missing(wax.basis()));
+      return outcome.andNotAssessed(missing(plan, wax.basis()));
     }
     return plan.heat().isPresent() ? outcome : outcome.andNotAsked("heat-source");
   }
@@ -34,11 +39,12 @@ final class WaxTemperature {
     return plan.heat().isPresent() ? "liquid-reading" : "wax-temperature";
   }
 
-  private static String missing(BindingTemperature.Basis basis) {
+  private static String missing(HeatingPlan plan, BindingTemperature.Basis basis) {
     return switch (basis) {
       case AT_LEAST_SET_POINT -> "overshoot";
       case AT_LEAST_SURFACE -> "surface-method";
-      case PALETTE_SET_POINT_AND_OVERSHOOT, LIQUID_ON_PALETTE -> "surface-reading";
+      case PALETTE_SET_POINT_AND_OVERSHOOT, LIQUID_ON_PALETTE ->
+          plan.surfaceReading().isPresent() ? "surface-method" : "surface-reading";
       default -> "liquid-reading";
     };
   }

@@ -24,8 +24,8 @@ enum Wording {
   VARNISH("varnish(?:es)?|\\S*firnis(?:se|sen)?"),
   /** Wax thinned with solvent, for work without heat. */
   SOLVENT_THINNED("cold wax|coldwax|kaltwachs\\S*|solvent thinned|lös(?:e|ungs)mittelverdünnt\\S*"),
-  /** Bleached wax. */
-  BLEACHED("bleached|(?:sonnen)?gebleicht(?:e[mnrs]?)?"),
+  /** Bleached wax, by anything but the sun, which leaves nothing in it. */
+  BLEACHED("(?<! (?:sun|sonnen) )(?:bleached|gebleicht(?:e[mnrs]?)?)"),
   /** Oil paint that mixes with water. */
   WATER_MIXABLE(
       "water ?mixable|water soluble oils?|wasser ?mischbar\\S*|wasservermalbar\\S*"

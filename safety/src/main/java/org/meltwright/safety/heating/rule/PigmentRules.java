@@ -68,6 +68,11 @@ final class PigmentRules {
               warning("toxic-powder", PIGMENT, Sources.STATE_ENCAUSTICS),
               whenStated(Circumstance.DRY_POWDER, Pigments.which(Pigments::hasToxicMetal))),
           new Rule(
+              warning("burning-powder-flame", PIGMENT, Source.COMMON_PRACTICE),
+              using(
+                  uses(Kind.TORCH, Kind.OPEN_COIL_OR_GAS, Kind.HEAT_GUN),
+                  whenStated(Circumstance.DRY_POWDER, Pigments.whichInHeat(Pigments::burns)))),
+          new Rule(
               notice("harmful-powder", PIGMENT, Source.COMMON_PRACTICE),
               whenStated(Circumstance.DRY_POWDER, Pigments.which(Pigments::isHarmfulPowder))));
 

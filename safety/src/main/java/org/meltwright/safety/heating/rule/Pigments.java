@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.meltwright.core.material.Material;
@@ -26,6 +27,16 @@ import org.meltwright.safety.naming.NamedHazard;
 final class Pigments {
 
   private static final List<String> METALS_WITH_A_RULE = List.of("Pb", "Hg", "As");
+
+  private static final Set<String> BURN_AS_POWDER =
+      Set.of(
+          "carbon-black",
+          "vine-black",
+          "prussian-blue",
+          "bronze-powder",
+          "aluminium-powder",
+          "zinc-dust");
+
   private static final PerMaterial<Optional<PigmentHazard>> HAZARD =
       PerMaterial.of(Pigments::hazard);
 
@@ -65,6 +76,11 @@ final class Pigments {
   /** Tells whether no flame may reach it because of a toxic metal. */
   static boolean isToxicAndKeptFromFlame(PigmentHazard pigment) {
     return pigment.heatUse() == HeatUse.FLAME_FREE && hasToxicMetal(pigment);
+  }
+
+  /** Tells whether its powder burns, or smoulders on by itself. */
+  static boolean burns(PigmentHazard pigment) {
+    return BURN_AS_POWDER.contains(pigment.id());
   }
 
   /** Tells whether its dust is harmful, and no more than that. */

@@ -3,9 +3,9 @@ package org.meltwright.core.thermal;
 
 import static org.meltwright.core.thermal.ThermalProblem.CHECK;
 
-import org.meltwright.units.Bilingual;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.TemperaturePoint;

@@ -187,7 +187,10 @@ class PhrasesTest {
     return Arrays.asList(NUMBER.matcher(text).replaceAll("").strip().split("[\\s:]+"));
   }
 
-  /** A judgement may be held against, with the reason beside it; it is never changed. */
+  /**
+   * A judgement may be held against, with the reason beside it; it is never changed. Counted with
+   * these too, more than 92 of a hundred are read.
+   */
   @Test
   void nineteen_in_twenty_of_the_reasonable_phrases_are_read() throws IOException {
     List<Phrase> reasonable =
@@ -196,7 +199,11 @@ class PhrasesTest {
     List<Phrase> unread = new ArrayList<>(reasonable);
     unread.removeIf(p -> read(p).isPresent() || heldOtherwise.contains(p));
 
+    long read = reasonable.stream().filter(p -> read(p).isPresent()).count();
     assertThat(reasonable).hasSizeGreaterThan(800);
+    assertThat(100 * read)
+        .as("without holding any otherwise")
+        .isGreaterThan(92L * reasonable.size());
     assertThat(heldOtherwise).hasSizeLessThan(reasonable.size() / 10);
     assertThat(unread).hasSizeLessThanOrEqualTo((reasonable.size() - heldOtherwise.size()) / 20);
   }

@@ -71,8 +71,8 @@ import tools.jackson.databind.json.JsonMapper;
 class UseCasesTest {
 
   private static final MaterialCatalogue SHELF = MaterialCatalogue.standard();
-  private static final Material RESIN = SHELF.get("damar");
-  private static final Material WAX = SHELF.get("beeswax-yellow");
+  private static final Material RESIN = SHELF.require("damar");
+  private static final Material WAX = SHELF.require("beeswax-yellow");
   private static final Recipe MEDIUM = Recipe.named("medium").part(RESIN, 1).part(WAX, 8).build();
   private static final JsonMapper JSON = JsonMapper.builder().build();
 
@@ -95,7 +95,7 @@ class UseCasesTest {
               melting-range: 77–82 °C, drop-point | user | read
             """);
 
-    Material rice = mine.get("Reiskleiewachs");
+    Material rice = mine.require("Reiskleiewachs");
     assertThat(rice.require(PropertyKey.MELTING_RANGE).value().range().high())
         .isEqualTo(TemperaturePoint.ofCelsius(82));
     assertThat(Composition.builder().part(rice, 1).part(WAX, 3).build().massFraction(rice))

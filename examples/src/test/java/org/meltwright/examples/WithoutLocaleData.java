@@ -47,7 +47,7 @@ final class WithoutLocaleData {
     } catch (ProblemException refused) {
       out.println("found: " + refused.problems().get(0).found(READER));
     }
-    Composition wax = Composition.of(MaterialCatalogue.standard().get("beeswax-yellow"));
+    Composition wax = Composition.of(MaterialCatalogue.standard().require("beeswax-yellow"));
     HeatingRules.standard()
         .review(HeatingPlan.of(wax, TemperaturePoint.ofCelsius(150.25)))
         .findings()

@@ -109,8 +109,20 @@ public final class Messages {
    * @return the text; empty if there is no such text, or no bundle
    */
   public Optional<String> find(String key, Locale locale) {
+    return find(key, locale, Map.of());
+  }
+
+  /**
+   * Looks for a text and fills its places.
+   *
+   * @param key the key in the bundle
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @param values what stands in the places, by name
+   * @return the text; empty if there is no such text, or no bundle
+   */
+  public Optional<String> find(String key, Locale locale, Map<String, String> values) {
     try {
-      return Optional.of(text(key, locale));
+      return Optional.of(text(key, locale, values));
     } catch (MissingResourceException e) {
       return Optional.empty();
     }

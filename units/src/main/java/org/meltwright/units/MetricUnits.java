@@ -56,6 +56,10 @@ public final class MetricUnits {
   public static final Unit<Mass> MICROGRAM =
       TABLE.unit(QuantityKind.MASS, "µg", 1, 1_000_000_000, "ug, mcg, microgram, Mikrogramm");
 
+  /** Metric carat, ct: 0.0002 kg. */
+  public static final Unit<Mass> CARAT =
+      TABLE.unit(QuantityKind.MASS, "ct", 1, 5000, "carat, Karat");
+
   /** Tonne, t: 1000 kg, also called a metric ton. */
   public static final Unit<Mass> TONNE =
       TABLE.unit(QuantityKind.MASS, "t", 1000, 1, "tonne, Tonnen, metric ton");
@@ -165,9 +169,17 @@ public final class MetricUnits {
   public static final Unit<Area> SQUARE_MILLIMETRE =
       TABLE.unit(QuantityKind.AREA, "mm²", 1, 1_000_000, "qmm");
 
+  /** Hectare, ha: 10 000 m². */
+  public static final Unit<Area> HECTARE =
+      TABLE.unit(QuantityKind.AREA, "ha", 10_000, 1, "hectare, Hektar");
+
   /** Second, s. */
   public static final Unit<Time> SECOND =
       TABLE.si(QuantityKind.TIME, "sec, second, Sek, Sekunde, Sekunden");
+
+  /** Millisecond, ms: 0.001 s. */
+  public static final Unit<Time> MILLISECOND =
+      TABLE.unit(QuantityKind.TIME, "ms", 1, 1000, "millisecond, Millisekunde, Millisekunden");
 
   /** Minute, min: 60 s. */
   public static final Unit<Time> MINUTE =
@@ -191,6 +203,23 @@ public final class MetricUnits {
   /** Kilowatt, kW: 1000 W. */
   public static final Unit<Power> KILOWATT =
       TABLE.unit(QuantityKind.POWER, "kW", 1000, 1, "kilowatt");
+
+  /** Megawatt, MW: 1 000 000 W. */
+  public static final Unit<Power> MEGAWATT =
+      TABLE.unit(QuantityKind.POWER, "MW", 1_000_000, 1, "megawatt");
+
+  /** Milliwatt, mW: 0.001 W. */
+  public static final Unit<Power> MILLIWATT =
+      TABLE.unit(QuantityKind.POWER, "mW", 1, 1000, "milliwatt");
+
+  /** Metric horsepower, PS: 75 kgf m/s, exactly 735.498 75 W. */
+  public static final Unit<Power> METRIC_HORSEPOWER =
+      TABLE.unit(
+          QuantityKind.POWER,
+          "PS",
+          73_549_875,
+          100_000,
+          "metric horsepower, Pferdestärke, Pferdestärken");
 
   /** Joule, J. */
   public static final Unit<Energy> JOULE = TABLE.si(QuantityKind.ENERGY, "joule");

@@ -64,6 +64,13 @@ final class NumberWords {
           Map.entry("one tenth", 1 / 10.0),
           Map.entry("ein zehntel", 1 / 10.0));
 
+  /** What may stand behind the unit of a whole number, as in "an hour and a half". */
+  private static final Map<String, Double> BEHIND =
+      Map.of(
+          " and a half", 1 / 2.0,
+          " and a quarter", 1 / 4.0,
+          " and three quarters", 3 / 4.0);
+
   private NumberWords() {}
 
   private static Map<String, Double> numbers() {
@@ -103,6 +110,16 @@ final class NumberWords {
       Double number = NUMBERS.get(words.toLowerCase(Locale.ROOT));
       if (number != null && text.skipWord(words)) {
         return number;
+      }
+    }
+    return null;
+  }
+
+  /** How a unit ends that says a fraction more of it; null if it does not. */
+  static Map.@Nullable Entry<String, Double> behind(String words) {
+    for (Map.Entry<String, Double> fraction : BEHIND.entrySet()) {
+      if (words.toLowerCase(Locale.ROOT).endsWith(fraction.getKey())) {
+        return fraction;
       }
     }
     return null;

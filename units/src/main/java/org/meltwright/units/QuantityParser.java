@@ -3,6 +3,7 @@ package org.meltwright.units;
 
 import java.math.BigDecimal;
 import java.util.Locale;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Energy;
@@ -44,11 +45,14 @@ import org.jspecify.annotations.Nullable;
  */
 public final class QuantityParser {
 
-  private static final QuantityParser LOCALE_FREE = new QuantityParser(DecimalSign.POINT);
-  private static final QuantityParser DECIMAL_COMMA = new QuantityParser(DecimalSign.COMMA);
-  private static final QuantityParser EITHER = new QuantityParser(DecimalSign.EITHER);
+  private static final QuantityParser LOCALE_FREE = new QuantityParser(DecimalSign.POINT, true);
+  private static final QuantityParser DECIMAL_COMMA = new QuantityParser(DecimalSign.COMMA, true);
+  private static final QuantityParser EITHER = new QuantityParser(DecimalSign.EITHER, true);
+  private static final QuantityParser POINT_FIRST = new QuantityParser(DecimalSign.POINT, false);
+  private static final QuantityParser COMMA_FIRST = new QuantityParser(DecimalSign.COMMA, false);
 
   private final DecimalSign decimalSign;
+  private final boolean strict;
 
   /**
    * Returns the parser that reads a decimal point, whatever the locale.
@@ -69,17 +73,21 @@ public final class QuantityParser {
   }
 
   /**
-   * Returns the parser that reads the decimal sign of a locale, and not the other.
+   * Returns the parser of what a person types: it reads the decimal sign of their locale, and the
+   * other where it can only stand before decimals.
+   *
+   * <p>For a German reader "1,500 kg" and "1.5 kg" are both 1.5 kg; "1.500 kg" is refused with both
+   * meanings.
    *
    * @param locale the person's locale
    * @return the parser with a comma where {@link DecimalSign#of} has one, else with a point
    */
   public static QuantityParser forLocale(Locale locale) {
-    return of(DecimalSign.of(locale));
+    return DecimalSign.of(locale) == DecimalSign.COMMA ? COMMA_FIRST : POINT_FIRST;
   }
 
   /**
-   * Returns the parser that reads a decimal sign.
+   * Returns the parser that reads a decimal sign, and not the other.
    *
    * @param sign the sign, or either
    * @return the parser
@@ -92,14 +100,15 @@ public final class QuantityParser {
     };
   }
 
-  private QuantityParser(DecimalSign decimalSign) {
+  private QuantityParser(DecimalSign decimalSign, boolean strict) {
     this.decimalSign = decimalSign;
+    this.strict = strict;
   }
 
   /**
    * Returns what this parser reads before decimals.
    *
-   * @return the decimal sign
+   * @return the decimal sign; the one of the locale if it was made for one
    */
   public DecimalSign decimalSign() {
     return decimalSign;
@@ -269,7 +278,11 @@ public final class QuantityParser {
    * @throws ProblemException if the text is not a quantity of that kind
    */
   public <Q extends Quantity<Q>> Quantity<Q> parse(CharSequence text, QuantityKind<Q> kind) {
-    return QuantityReader.quantity(read(text), kind);
+    try {
+      return QuantityReader.quantity(read(text), kind);
+    } catch (ProblemException refused) {
+      return Gloss.find(this, text, kind).orElseThrow(() -> refused);
+    }
   }
 
   /**
@@ -339,7 +352,7 @@ public final class QuantityParser {
    * @throws ProblemException if the text is not a ratio with two different sides
    */
   public MixingRatio parseMixingRatio(CharSequence text) {
-    return new RatioReader(text, decimalSign).named();
+    return new RatioReader(text, this).named();
   }
 
   /**
@@ -352,7 +365,7 @@ public final class QuantityParser {
    * @throws ProblemException if the text is not two numbers
    */
   public MixingRatio parseMixingRatio(CharSequence text, String firstSide, String secondSide) {
-    return new RatioReader(text, decimalSign).of(firstSide, secondSide);
+    return new RatioReader(text, this).of(firstSide, secondSide);
   }
 
   /**
@@ -389,21 +402,27 @@ public final class QuantityParser {
   }
 
   QuantityText read(CharSequence text) {
-    return new QuantityText(text, decimalSign);
+    return read(text, QuantityText.LONGEST);
+  }
+
+  QuantityText read(CharSequence text, int longest) {
+    return new QuantityText(text, decimalSign, strict, longest);
   }
 
   @Override
   public boolean equals(@Nullable Object other) {
-    return other instanceof QuantityParser that && decimalSign.equals(that.decimalSign);
+    return other instanceof QuantityParser that
+        && decimalSign == that.decimalSign
+        && strict == that.strict;
   }
 
   @Override
   public int hashCode() {
-    return decimalSign.hashCode();
+    return Objects.hash(decimalSign, strict);
   }
 
   @Override
   public String toString() {
-    return "parser of quantities with decimal sign " + decimalSign;
+    return "parser of quantities with decimal sign " + decimalSign + (strict ? "" : " first");
   }
 }

@@ -3,6 +3,7 @@ package org.meltwright.units;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Map;
 import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -30,10 +31,13 @@ final class QuantityReader {
 
   static <Q extends Quantity<Q>> Quantity<Q> quantity(QuantityText text, QuantityKind<Q> kind) {
     text.refuseDeviation();
+    if (kind == QuantityKind.TIME) {
+      text.refuseOtherSign();
+    }
     text.readNumber();
     boolean mayLead = text.isWhole() && !text.isSigned();
     Number number = text.number();
-    if (mayLead && mayBeCounted(kind) && number.doubleValue() >= 1 && text.skipTimes()) {
+    if (mayLead && mayBeCounted(kind) && number.doubleValue() >= 1 && text.skipTimesOrPacks()) {
       return counted(number, text, kind);
     }
     if (mayLead && kind == QuantityKind.TIME && text.skip(':')) {
@@ -43,6 +47,11 @@ final class QuantityReader {
       return area(number, text, "", kind);
     }
     String words = text.words();
+    Map.Entry<String, Double> more = NumberWords.behind(words);
+    if (more != null && text.isAtEnd() && number.doubleValue() % 1 == 0) {
+      String unit = words.substring(0, words.length() - more.getKey().length());
+      return of(number.doubleValue() + more.getValue(), unit(text, unit, kind).unit());
+    }
     Matcher sides = SIDES.matcher(words);
     if (kind == QuantityKind.AREA && !text.isAtEnd() && sides.matches()) {
       return area(number, text, sides.group(1), kind);

@@ -45,6 +45,7 @@ final class QuantityText extends TextCursor {
   };
 
   private final boolean either;
+  private final boolean other;
   private final char decimalSign;
 
   private double value;
@@ -52,17 +53,15 @@ final class QuantityText extends TextCursor {
   private boolean whole;
   private boolean signed;
 
-  QuantityText(CharSequence text, DecimalSign sign) {
-    this(text, sign, LONGEST);
-  }
-
-  QuantityText(CharSequence text, DecimalSign sign, int longest) {
+  QuantityText(CharSequence text, DecimalSign sign, boolean strict, int longest) {
     super(bounded(text, longest));
-    this.either = sign == DecimalSign.EITHER;
     if (at == end) {
       throw new ProblemException(Problem.of(UnitsProblem.TEXT_EMPTY, shown()));
     }
-    this.decimalSign = either ? firstSign() : sign.character();
+    boolean declared = sign != DecimalSign.EITHER;
+    this.decimalSign = declared && strict ? sign.character() : firstSign(sign.character());
+    this.other = declared && decimalSign != sign.character();
+    this.either = !declared || other;
   }
 
   private static String bounded(CharSequence text, int longest) {
@@ -75,20 +74,29 @@ final class QuantityText extends TextCursor {
     return text.toString();
   }
 
-  /** The sign that the first number with one has; a point if none has. */
-  private char firstSign() {
+  /** The sign that the first number with one has; the usual one if none has. */
+  private char firstSign(char usual) {
     for (int i = at; i < end; i++) {
-      if (isSign(peek(i)) && isDigit(peek(i + 1))) {
+      if (isSign(peek(i))
+          && isDigit(peek(i + 1))
+          && (i == at || !Character.isLetter(text.charAt(i - 1)))) {
         return peek(i);
       }
     }
-    return '.';
+    return usual;
   }
 
   /** Refuses a value with its deviation, which is a range where one is asked for. */
   void refuseDeviation() {
     if (text.indexOf('±') >= 0 || text.contains("+/-")) {
       throw new ProblemException(Problem.of(UnitsProblem.PLUS_MINUS, shown()));
+    }
+  }
+
+  /** Refuses a sign that was not declared, where it may part hours from minutes: "1.30 h". */
+  void refuseOtherSign() {
+    if (other) {
+      throw notDeclared(decimalSign);
     }
   }
 
@@ -418,13 +426,17 @@ final class QuantityText extends TextCursor {
       throw grouped();
     }
     if (sign && c != decimalSign && !either) {
-      UnitsProblem code = c == ',' ? UnitsProblem.DECIMAL_COMMA : UnitsProblem.DECIMAL_POINT;
-      throw new ProblemException(Problem.of(code, shown()));
+      throw notDeclared(c);
     }
     boolean stray = isSign(c) && (at + 1 >= end || isSpace(peek(at + 1)));
     if (sign || stray || isSlash(c) || startsNumber(at)) {
       throw malformed();
     }
+  }
+
+  private ProblemException notDeclared(char c) {
+    UnitsProblem code = c == ',' ? UnitsProblem.DECIMAL_COMMA : UnitsProblem.DECIMAL_POINT;
+    return new ProblemException(Problem.of(code, shown()));
   }
 
   /** Whether three digits follow a second sign, as in "1.000.000" where the point is declared. */

@@ -27,12 +27,11 @@ final class RatioReader {
   private static final Pattern SIDES = Pattern.compile("(.+)" + BETWEEN + "(.+)");
 
   private final String text;
-  private final DecimalSign sign;
+  private final QuantityParser parser;
 
-  RatioReader(CharSequence text, DecimalSign sign) {
-    QuantityText whole = new QuantityText(text, sign, QuantityText.LONGEST_RATIO);
-    this.text = whole.rest();
-    this.sign = sign;
+  RatioReader(CharSequence text, QuantityParser parser) {
+    this.text = parser.read(text, QuantityText.LONGEST_RATIO).rest();
+    this.parser = parser;
   }
 
   /** A ratio that names its sides. */
@@ -53,7 +52,9 @@ final class RatioReader {
     if (m.matches()) {
       return of("1", "1", m.group(1), m.group(2));
     }
-    throw malformed();
+    throw BARE.matcher(text).matches()
+        ? new ProblemException(Problem.of(UnitsProblem.RATIO_BARE, Shown.text(text)))
+        : malformed();
   }
 
   /** Two numbers whose sides the question names. */
@@ -94,7 +95,7 @@ final class RatioReader {
     if (word != null) {
       return word;
     }
-    QuantityText reader = new QuantityText(number, sign);
+    QuantityText reader = parser.read(number);
     reader.readNumber();
     if (!reader.isAtEnd()) {
       throw malformed();

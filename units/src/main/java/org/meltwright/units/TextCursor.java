@@ -176,6 +176,13 @@ abstract class TextCursor {
     return false;
   }
 
+  /** Moves as {@link #skipTimes}, or past "packs of" in "2 packs of 500 g"; tells whether. */
+  boolean skipTimesOrPacks() {
+    int behind = skipTimes() ? at : Packs.behind(text, behindSpaces(at), end);
+    at = Math.max(at, behind);
+    return behind >= 0;
+  }
+
   private boolean skipWordAfterSpace(String word) {
     at = behindSpaces(at);
     return skipWord(word);

@@ -2,6 +2,7 @@
 package org.meltwright.units;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -32,6 +33,7 @@ final class UnitSpelling {
           Map.entry("mbar", "mbar"),
           Map.entry("mw", "mW"),
           Map.entry("mpa", "mPa"),
+          Map.entry("ms", "ms"),
           Map.entry("mj", "MJ"));
 
   /** Letters that by themselves mean something else in the other case. */
@@ -210,12 +212,17 @@ final class UnitSpelling {
 
     private static Map<String, UnitDefinition<?>> symbols() {
       Map<String, UnitDefinition<?>> symbols = new HashMap<>();
-      UnitTables.tables()
-          .forEach(
-              table ->
-                  table
-                      .symbols()
-                      .forEach((key, unit) -> symbols.put(key.toLowerCase(Locale.ROOT), unit)));
+      Set<String> twofold = new HashSet<>(); // "mw": milli or mega
+      for (UnitTable table : UnitTables.tables().toList()) {
+        for (Map.Entry<String, UnitDefinition<?>> symbol : table.symbols().entrySet()) {
+          String lower = symbol.getKey().toLowerCase(Locale.ROOT);
+          UnitDefinition<?> other = symbols.put(lower, symbol.getValue());
+          if (other != null && other != symbol.getValue()) {
+            twofold.add(lower);
+          }
+        }
+      }
+      symbols.keySet().removeAll(twofold);
       return symbols;
     }
   }

@@ -72,6 +72,8 @@ public enum UnitsProblem implements ProblemCode {
   FRACTION_MASS_PER_VOLUME("fraction.mass-per-volume"),
   /** A ratio that is not written as two numbers and two sides. */
   RATIO_MALFORMED("ratio.malformed"),
+  /** A ratio such as 1:8 that does not say which side is which. */
+  RATIO_BARE("ratio.bare"),
   /** A side of a ratio that has no name of its own. */
   RATIO_SIDES("ratio.sides"),
   /** A value with its deviation, such as "70 °C ± 2 K". */

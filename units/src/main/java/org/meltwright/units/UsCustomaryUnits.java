@@ -194,6 +194,10 @@ public final class UsCustomaryUnits {
   public static final Unit<Area> SQUARE_YARD =
       TABLE.unit(QuantityKind.AREA, "yd²", 83_612_736, 100_000_000, "");
 
+  /** International acre: 4840 yd², exactly 4046.856 422 4 m². */
+  public static final Unit<Area> ACRE =
+      TABLE.unit(QuantityKind.AREA, "acre", 40_468_564_224L, 10_000_000, "");
+
   /** Pound per cubic foot, lb/ft³, about 16.018 kg/m³. */
   public static final Unit<Density> POUND_PER_CUBIC_FOOT =
       TABLE.unit(QuantityKind.DENSITY, "lb/ft³", 453_592_370_000L, 28_316_846_592L, "lb/cu ft");

@@ -3,6 +3,7 @@ package org.meltwright.units;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.meltwright.units.MetricUnits.GRAM;
 import static org.meltwright.units.MetricUnits.grams;
 
 import java.io.IOException;
@@ -45,6 +46,26 @@ class ReadingAndWritingGuideTest {
 
     Quantity<Mass> typed = QuantityParser.withDecimalComma().parseMass("1,5 kg");
     assertThat(QuantityKind.MASS.toSi(typed)).isEqualTo(1.5);
+
+    QuantityParser german = QuantityParser.forLocale(Locale.GERMANY);
+    double flour = QuantityKind.MASS.in(german.parseMass("1,500 kg"), GRAM);
+    double sugar = QuantityKind.MASS.in(german.parseMass("1.5 kg"), GRAM);
+    String doubt = "";
+    try {
+      german.parseMass("1.500 kg");
+    } catch (ProblemException refused) {
+      doubt = refused.problems().get(0).what(Locale.GERMAN);
+    }
+    assertThat(List.of(flour, sugar)).containsExactly(1500.0, 1500.0);
+    assertThat(doubt).startsWith("1.500 kann 1,5 oder 1500 heißen.");
+
+    MixingRatio asked = parser.parseMixingRatio("1:8", "resin", "wax");
+    assertThat(asked).isEqualTo(ratio);
+
+    double pounds = QuantityKind.MASS.in(wax, UsCustomaryUnits.POUND);
+    Quantity<Mass> portion = Quantities.of(730, GRAM);
+    assertThat(pounds).isEqualTo(1.25);
+    assertThat(QuantityKind.MASS.toSi(portion)).isEqualTo(0.73);
 
     String label = QuantityFormatter.ofDecimals(1).format(target, TemperatureScale.FAHRENHEIT);
     String file = QuantityFormatter.exact().format(wax);
@@ -107,7 +128,7 @@ class ReadingAndWritingGuideTest {
                 .matcher(Files.readString(GUIDE))
                 .results()
                 .map(block -> squeezed(block.group(1))))
-        .hasSize(8)
+        .hasSize(11)
         .allSatisfy(block -> assertThat(here).contains(block));
   }
 

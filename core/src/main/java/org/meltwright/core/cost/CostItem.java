@@ -129,11 +129,11 @@ public final class CostItem {
    * @param label what it is
    * @param cost the exact amount
    * @return the item
-   * @throws IllegalArgumentException if the kind is {@code GROUP}
+   * @throws ProblemException if the kind is {@code GROUP}
    */
   public static CostItem of(CostKind kind, String label, ExactMoney cost) {
     if (kind == CostKind.GROUP) {
-      throw new IllegalArgumentException("a group has parts");
+      throw CostProblem.exception(CostProblem.GROUP_HAS_PARTS, label);
     }
     return new CostItem(kind, label, 0, cost, List.of());
   }

@@ -58,6 +58,8 @@ public enum CostProblem implements ProblemCode {
   TOO_MANY_LINES("cost.lines.too-many"),
   /** A last day before the first. */
   DATES_REVERSED("cost.dates.reversed"),
+  /** A group of costs that was to be one amount. */
+  GROUP_HAS_PARTS("cost.group-has-parts"),
   /** A selling price that does not cover what one more unit costs. */
   NO_CONTRIBUTION("cost.no-contribution");
 

@@ -53,14 +53,14 @@ public final class ExactMoney implements Comparable<ExactMoney> {
    * Reads an amount of money with the decimal sign of a parser: a number, and its currency before
    * or behind it.
    *
-   * @param text for example "18,00 €", "EUR 18.00" or "18.00 EUR"
+   * @param text for example "18,00 €", "EUR 18.00", "18.00 EUR", "50p" or "3 x 4.99 EUR"
    * @param parser the parser, such as {@link QuantityParser#forLocale}
    * @return the amount
    * @throws ProblemException if the text does not fit, or the currency is unknown or shared by
    *     several countries
    */
   public static ExactMoney parse(String text, QuantityParser parser) {
-    return of(MoneyText.money(text, parser));
+    return of(MoneyText.countedMoney(text, parser));
   }
 
   /**

@@ -12,6 +12,7 @@ import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.IllegalCurrencyException;
 import org.meltwright.units.Bilingual;
+import org.meltwright.units.DecimalSign;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityParser;
@@ -35,14 +36,47 @@ final class MoneyText {
       Pattern.compile(
           "(?<money>[^/]*?)(?: ?/ ?|[ \u00a0](?:per|pro|je|a|for|f\u00fcr)[ \u00a0])(?<mass>.+)");
 
+  /** "25 kg for 89 EUR": a mass before its price. */
+  private static final Pattern MASS_FIRST =
+      Pattern.compile(
+          "(?<mass>\\d[\\d.,'’]*\\s*[\\p{L}.]+)[ \u00a0](?:for|f\u00fcr)[ \u00a0](?<money>[^/]+)");
+
+  private static final Pattern COUNTED =
+      Pattern.compile("(?<count>\\d{1,4})\\s*[xX\u00d7*]\\s*(?<money>.+)");
+
   private static final Map<String, String> SIGNS =
       Map.of("\u20ac", "EUR", "euro", "EUR", "euros", "EUR", "\u00a3", "GBP", "us$", "USD");
 
+  /** Signs of a hundredth. */
+  private static final Map<String, String> HUNDREDTHS = Map.of("p", "GBP", "pence", "GBP");
+
+  private static final String CENTS = "EUR, USD, CAD, AUD";
+
   /** Signs of several currencies. */
   private static final Map<String, String> SHARED =
-      Map.of("$", "USD, CAD, AUD", "\u00a5", "JPY, CNY", "kr", "DKK, NOK, SEK");
+      Map.of(
+          "$",
+          "USD, CAD, AUD",
+          "\u00a5",
+          "JPY, CNY",
+          "kr",
+          "DKK, NOK, SEK",
+          "cent",
+          CENTS,
+          "cents",
+          CENTS,
+          "ct",
+          CENTS);
 
   private MoneyText() {}
+
+  /** Reads an amount with its currency, or so many times one, as in "3 x 4.99 EUR". */
+  static BigMoney countedMoney(String text, QuantityParser parser) {
+    Matcher m = COUNTED.matcher(text.strip());
+    return text.length() <= LONGEST && m.matches()
+        ? money(m.group("money"), parser).multipliedBy(Long.parseLong(m.group("count")))
+        : money(text, parser);
+  }
 
   /** Reads an amount with its currency; both have to be there. */
   static BigMoney money(String text, QuantityParser parser) {
@@ -55,18 +89,33 @@ final class MoneyText {
     if ((before == null) == (after == null)) {
       throw unreadable(CostProblem.MONEY_TEXT, text, parser);
     }
-    CurrencyUnit currency = currency(before == null ? after : before, text);
-    return BigMoney.of(currency, amount(m.group("number").strip(), text, parser));
+    String word = before == null ? after : before;
+    BigDecimal amount = amount(m.group("number").strip(), text, parser);
+    String hundredth = HUNDREDTHS.get(word.toLowerCase(Locale.ROOT));
+    return hundredth == null
+        ? BigMoney.of(currency(word, text), amount)
+        : BigMoney.of(CurrencyUnit.of(hundredth), amount.movePointLeft(2));
   }
 
   /** Reads money per mass; what is wrong with either names the whole text. */
   static UnitPrice price(String text, QuantityParser parser) {
-    Matcher m = PER.matcher(text.strip());
+    Matcher m = MASS_FIRST.matcher(text.strip());
+    if (text.length() > LONGEST || !(m.matches() && isMoney(m.group("money"), parser))) {
+      m = PER.matcher(text.strip());
+    }
     if (text.length() > LONGEST || !m.matches()) {
       throw unreadable(CostProblem.PRICE_TEXT, text, parser);
     }
     return UnitPrice.of(
         money(m.group("money"), text, parser), mass(m.group("mass").strip(), text, parser));
+  }
+
+  private static boolean isMoney(String text, QuantityParser parser) {
+    try {
+      return money(text, parser).isPositiveOrZero();
+    } catch (ProblemException noMoney) {
+      return false;
+    }
   }
 
   private static BigMoney money(String money, String text, QuantityParser parser) {
@@ -137,7 +186,7 @@ final class MoneyText {
 
   /** With an example in the notation that the parser reads. */
   private static ProblemException unreadable(CostProblem code, String text, QuantityParser parser) {
-    boolean comma = parser.equals(QuantityParser.withDecimalComma());
+    boolean comma = parser.decimalSign() == DecimalSign.COMMA;
     return new ProblemException(Problem.of(code, shown(text)).with("sign", comma ? "," : "."));
   }
 

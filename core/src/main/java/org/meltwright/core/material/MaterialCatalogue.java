@@ -191,17 +191,6 @@ public final class MaterialCatalogue {
     return find(idOrName).orElseThrow(() -> notFound(idOrName));
   }
 
-  /**
-   * Returns the material with an id, a name or a number: {@link #require} by its shorter name.
-   *
-   * @param idOrName the id or name, as in {@link #find}
-   * @return the material
-   * @throws ProblemException if none has that name, with the nearest names; or if several share it
-   */
-  public Material get(String idOrName) {
-    return require(idOrName);
-  }
-
   private ProblemException notFound(String name) {
     List<Material> several = matches(name);
     if (several.isEmpty()) {

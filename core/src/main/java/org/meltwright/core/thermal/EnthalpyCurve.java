@@ -56,14 +56,12 @@ public final class EnthalpyCurve {
    * @param substances the heat figures of each substance
    * @param massFractions the share of each by mass, in the same order; together 1
    * @return the curve
-   * @throws IllegalArgumentException if the two lists differ in length
-   * @throws org.meltwright.units.ProblemException if a share is not from 0 to 1, or they do not
-   *     make a whole
+   * @throws org.meltwright.units.ProblemException if the two lists differ in length, a share is not
+   *     from 0 to 1, or they do not make a whole
    */
   public static EnthalpyCurve of(List<MeltingHeat> substances, double... massFractions) {
-    if (substances.size() != massFractions.length) {
-      throw new IllegalArgumentException("one share for each substance");
-    }
+    int count = substances.size();
+    CHECK.between(massFractions.length, count, count, "number of mass fractions");
     for (double share : massFractions) {
       CHECK.between(share, 0, 1, "mass fraction");
     }

@@ -3,6 +3,7 @@ package org.meltwright.core.thermal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
@@ -34,7 +35,7 @@ import org.meltwright.units.QuantityKind;
  * OpenTime onCold = OpenTime.of(film, cold, room);
  * onCold.halfSet().centralSi(); // 18.5 s
  * OpenTime onWarm = OpenTime.of(film, cold.withTemperature(ofCelsius(40)), room);
- * onWarm.ratioTo(onCold); // 2.5
+ * onWarm.ratioTo(onCold).getAsDouble(); // 2.5
  * }</pre>
  *
  * <p>This class is immutable and thread-safe.
@@ -160,10 +161,11 @@ public final class OpenTime {
    * than the seconds.
    *
    * @param other the open time to compare with
-   * @return the ratio of the central half-set times
+   * @return the ratio of the central half-set times; empty if one of the two never sets
    */
-  public double ratioTo(OpenTime other) {
-    return central.half() / other.central.half();
+  public OptionalDouble ratioTo(OpenTime other) {
+    double ratio = central.half() / other.central.half();
+    return ratio > 0 && Double.isFinite(ratio) ? OptionalDouble.of(ratio) : OptionalDouble.empty();
   }
 
   /**

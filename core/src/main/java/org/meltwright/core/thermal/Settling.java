@@ -161,15 +161,13 @@ public final class Settling {
    * @param layer the depth δ, in m
    * @param seconds the time, in s, not negative
    * @return the share lost, from 0 to 1
-   * @throws IllegalArgumentException if the two arrays differ in length
-   * @throws org.meltwright.units.ProblemException if a figure cannot be or the shares do not sum to
-   *     one
+   * @throws org.meltwright.units.ProblemException if the two arrays differ in length, a figure
+   *     cannot be or the shares do not sum to one
    */
   public static double quietLoss(
       double[] massFractions, double[] velocities, double layer, double seconds) {
-    if (massFractions.length != velocities.length) {
-      throw new IllegalArgumentException("one velocity for each size class");
-    }
+    int count = massFractions.length;
+    CHECK.between(velocities.length, count, count, "number of velocities");
     CHECK.between(layer, 1e-9, 1e3, "depth of the layer in m");
     CHECK.between(seconds, 0, 1e15, "time in s");
     double all = 0;

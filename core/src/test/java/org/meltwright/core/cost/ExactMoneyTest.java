@@ -13,10 +13,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityParser;
 
 class ExactMoneyTest {
 
   private static final ExactMoney TEN = ExactMoney.of(Money.parse("EUR 10.00"));
+
+  @ParameterizedTest
+  @CsvSource({"50p,0.5 GBP", "3 x €4.99,14.97 EUR", "3 × 4.99 EUR,14.97 EUR", "1 x 5 EUR,5 EUR"})
+  void parse_hundredthsAndSoManyTimes(String text, String money) {
+    assertThat(ExactMoney.parse(text, QuantityParser.localeFree())).hasToString(money);
+  }
 
   @Test
   void aThirdTimesThree_isTheWhole() {

@@ -58,6 +58,10 @@ class UnitPriceTest {
         "1e3 EUR/kg          | cost.price.text",
         "EUR 1 EUR/kg        | cost.price.text",
         "12.50 $/kg          | cost.currency.ambiguous",
+        "50 cents/100 g      | cost.currency.ambiguous",
+        "3 x 5 EUR/kg        | cost.price.text",
+        "4 x 250 g for €9.90 | cost.price.text",
+        "25 l for 89 EUR     | quantity.wrong-kind",
         "12.50 XQQ/kg        | cost.currency.unknown",
         "1 EUR/0 g           | value.out-of-range",
         "1234567890123 EUR/kg | cost.price.text"
@@ -84,6 +88,9 @@ class UnitPriceTest {
     "1 200 EUR/kg, 1200 EUR/kg",
     "12.50 euros a kilo, 12.50 EUR/kg",
     "89 EUR for 25 kg, 89 EUR/25 kg",
+    "25 kg for 89 EUR, 89 EUR/25 kg",
+    "25 kg für €89, 89 EUR/25 kg",
+    "50p/100 g, 0.50 GBP/100 g",
     "US$5/kg, 5 USD/kg",
     "0.125 EUR/g, 0.125 EUR/1 g"
   })
@@ -98,8 +105,9 @@ class UnitPriceTest {
     assertThat(UnitPrice.parse("12,50 €/kg", german)).isEqualTo(UnitPrice.parse("12.50 EUR/kg"));
     assertThat(Price.parse("14,90 €/0,5 kg", german)).isEqualTo(Price.parse("14.90 EUR/500 g"));
     assertThat(ExactMoney.parse("18,05 €", german)).hasToString("18.05 EUR");
+    assertThat(UnitPrice.parse("12.50 €/kg", german)).isEqualTo(UnitPrice.parse("12.50 EUR/kg"));
     assertThatExceptionOfType(ProblemException.class)
-        .isThrownBy(() -> UnitPrice.parse("12.50 €/kg", german))
+        .isThrownBy(() -> UnitPrice.parse("12.50 €/kg", QuantityParser.withDecimalComma()))
         .satisfies(
             e -> {
               assertThat(e.problems().get(0).code().id()).isEqualTo("number.decimal-point");

@@ -106,7 +106,21 @@ class OpenTimeTest {
     assertThat(table.halfSet(0, 1).centralSi() / base).isBetween(2.0, 3.0);
     assertThat(table.halfSet(0, 2).centralSi() / base).isBetween(3.5, 11.0);
     assertThat(table.rows().get(0).get(1).ratioTo(table.rows().get(0).get(0)))
-        .isEqualTo(table.halfSet(0, 1).centralSi() / base);
+        .hasValue(table.halfSet(0, 1).centralSi() / base);
+  }
+
+  @Test
+  void ratioTo_filmThatNeverSets_isNone() {
+    Film film = Film.of(MeltFigures.exactly(WAX), 5e-4, 5e-4, TemperaturePoint.ofCelsius(75));
+    Panel cold = Panel.of(PanelKind.WOOD, 0.01, ROOM);
+    OpenTime sets = OpenTime.of(film, cold, Surroundings.stillRoom(ROOM));
+    TemperaturePoint hot = TemperaturePoint.ofCelsius(80);
+    OpenTime never = OpenTime.of(film, cold.withTemperature(hot), Surroundings.stillRoom(hot));
+
+    assertThat(never.halfSet().centralSi()).isInfinite();
+    assertThat(never.ratioTo(sets)).isEmpty();
+    assertThat(sets.ratioTo(never)).isEmpty();
+    assertThat(never.ratioTo(never)).isEmpty();
   }
 
   @Test

@@ -59,6 +59,8 @@ class ThermalGuardsTest {
         () -> ViscosityCurve.through(degrees(90), 0.020, degrees(70), 0.012, ROOM),
         () -> EnthalpyCurve.of(List.of(WAX.heat(), WAX.heat()), 0.5, 0.4),
         () -> EnthalpyCurve.of(List.of(WAX.heat(), WAX.heat()), 0.5, 0.6),
+        () -> EnthalpyCurve.of(List.of(WAX.heat(), WAX.heat()), 1),
+        () -> Settling.quietLoss(new double[] {1}, new double[] {1, 1}, 0.005, 60),
         () -> HeatSupply.thermostatPlate(HUGE, 8),
         () -> HeatSupply.constantPower(100).withLoss(1, HUGE),
         () -> Film.of(EXACT, 1e-4, 1e-3, HUGE),

@@ -69,6 +69,12 @@ public enum HazardProblem implements ProblemCode {
   SHARES("hazard.shares"),
   /** A label by rules that know a classification only. */
   NO_LABEL_BY_THESE_RULES("hazard.no-label-by-these-rules"),
+  /** Hours of what is not inhaled. */
+  NOT_INHALED("hazard.not-inhaled"),
+  /** The finding of a class that the rules do not compute. */
+  CLASS_NOT_COMPUTED("hazard.class-not-computed"),
+  /** A pigment whose reason has no text. */
+  PIGMENT_REASON("hazard.pigment-reason"),
   /** A note of the law that no condition lifts. */
   NOTE("hazard.note"),
   /** A class that is worked out from the ingredients, or one unknown, stated from a test. */

@@ -9,6 +9,9 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.mixture.Composition;
+import org.meltwright.units.Bilingual;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
 
 /**
  * A mixture classified by a rule set: an answer for each class, and what it rests on.
@@ -119,13 +122,16 @@ public final class HazardReview {
    *
    * @param hazardClass the class
    * @return the finding
-   * @throws IllegalArgumentException if the rules do not compute this class
+   * @throws ProblemException if the rules do not compute this class
    */
   public HazardFinding finding(HazardClass hazardClass) {
     return findings.stream()
         .filter(f -> f.hazardClass() == hazardClass)
         .findFirst()
-        .orElseThrow(() -> new IllegalArgumentException(hazardClass.id()));
+        .orElseThrow(
+            () ->
+                new ProblemException(
+                    Problem.of(HazardProblem.CLASS_NOT_COMPUTED, Bilingual.of(hazardClass::name))));
   }
 
   /**

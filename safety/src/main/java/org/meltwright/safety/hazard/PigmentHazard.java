@@ -6,6 +6,8 @@ import java.util.Locale;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
 import org.meltwright.units.Messages;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
 
 /**
  * What a studio must know of one pigment: the heat it may meet and the care its dust asks for.
@@ -48,6 +50,9 @@ public record PigmentHazard(
     Source source,
     Knowledge knowledge) {
 
+  private static final Messages TEXTS = Messages.beside(PigmentHazard.class);
+  private static final String REASON = "pigment.reason.";
+
   /**
    * Copies the lists.
    *
@@ -62,8 +67,12 @@ public record PigmentHazard(
    * @param reasonKey the key of the reason
    * @param source where it is named
    * @param knowledge how it came to us
+   * @throws ProblemException if there is no text of that key
    */
   public PigmentHazard {
+    if (TEXTS.find(REASON + reasonKey, Locale.ENGLISH).isEmpty()) {
+      throw new ProblemException(Problem.of(HazardProblem.PIGMENT_REASON, reasonKey));
+    }
     colourIndexNames = List.copyOf(colourIndexNames);
     casNumbers = List.copyOf(casNumbers);
     elements = List.copyOf(elements);
@@ -86,7 +95,7 @@ public record PigmentHazard(
    * @return one or two sentences
    */
   public String reason(Locale locale) {
-    return Messages.beside(PigmentHazard.class).text("pigment.reason." + reasonKey, locale);
+    return TEXTS.text(REASON + reasonKey, locale);
   }
 
   /**
@@ -96,7 +105,7 @@ public record PigmentHazard(
    * @return one or two sentences
    */
   public String dustAdvice(Locale locale) {
-    return Messages.beside(PigmentHazard.class).text("pigment.dust." + dust.id(), locale);
+    return TEXTS.text("pigment.dust." + dust.id(), locale);
   }
 
   /**

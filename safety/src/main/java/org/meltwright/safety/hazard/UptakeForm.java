@@ -3,6 +3,9 @@ package org.meltwright.safety.hazard;
 
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.meltwright.units.Bilingual;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
 
 /**
  * How a poison is taken up, which decides the unit of its acute toxicity estimate.
@@ -13,7 +16,7 @@ import java.util.stream.Stream;
  * UptakeForm.DUST.fourHoursFromOne(8); // 2 mg/l
  * UptakeForm.DUST.unit(); // mg/l
  * UptakeForm.ORAL.hazardClass(); // ACUTE_ORAL
- * UptakeForm.ORAL.fourHoursFromOne(8); // throws UnsupportedOperationException
+ * UptakeForm.ORAL.fourHoursFromOne(8); // throws ProblemException
  * }</pre>
  */
 public enum UptakeForm {
@@ -71,15 +74,20 @@ public enum UptakeForm {
    * <p>Half of it for gases and vapours, a quarter for dusts and mists (OECD integrated document,
    * acute toxicity chapter, note a): 8 mg/l of dust over one hour is 2 mg/l over four.
    *
-   * @param estimate the lethal concentration over one hour, in {@link #unit()}
+   * @param estimate the lethal concentration over one hour, in {@link #unit()}, above 0
    * @return that over four hours, in the same unit
-   * @throws UnsupportedOperationException for what is not inhaled
+   * @throws ProblemException for what is not inhaled, or if the estimate is not a number above 0
    */
   public double fourHoursFromOne(double estimate) {
+    if (!(estimate > 0 && estimate < Double.POSITIVE_INFINITY)) {
+      throw new ProblemException(
+          Problem.of(HazardProblem.ESTIMATE, Bilingual.of(estimate))
+              .with("name", Bilingual.of(hazardClass::name)));
+    }
     return switch (this) {
       case GAS, VAPOUR -> estimate / 2;
       case DUST -> estimate / 4;
-      case ORAL, DERMAL -> throw new UnsupportedOperationException(id + " knows no hours");
+      case ORAL, DERMAL -> throw new ProblemException(Problem.of(HazardProblem.NOT_INHALED, id));
     };
   }
 

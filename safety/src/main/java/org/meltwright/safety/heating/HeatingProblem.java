@@ -30,6 +30,8 @@ public enum HeatingProblem implements ProblemCode {
   RULE_TWICE("heating.rule-twice"),
   /** A rule was to be switched off, or a limit tightened, without saying why. */
   REASON_MISSING("heating.reason-missing"),
+  /** A rule has no text for what it was asked to say. */
+  TEXT_MISSING("heating.text-missing"),
   /** A limit is looser than allowed. */
   LIMIT_LOOSER("heating.limit-looser");
 

@@ -4,6 +4,8 @@ package org.meltwright.safety.heating;
 import java.util.Locale;
 import java.util.Map;
 import org.meltwright.units.Messages;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
 
 /**
  * One rule of the heating review: one id, one severity.
@@ -68,10 +70,15 @@ public interface HeatingRule {
    * @param locale the reader's language: German for {@code de}, English for all others
    * @param values what stands in the places of the text, by name
    * @return the text
-   * @throws java.util.MissingResourceException if the rule has no such text; a reader then gets
-   *     another, as said above
+   * @throws ProblemException if the rule has no such text; a reader then gets another, as said
+   *     above
    */
   default String text(String key, Locale locale, Map<String, String> values) {
-    return Messages.beside(getClass()).text(key, locale, values);
+    return Messages.beside(getClass())
+        .find(key, locale, values)
+        .orElseThrow(
+            () ->
+                new ProblemException(
+                    Problem.of(HeatingProblem.TEXT_MISSING, key).with("rule", info().id())));
   }
 }

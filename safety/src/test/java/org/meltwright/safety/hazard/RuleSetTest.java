@@ -2,6 +2,7 @@
 package org.meltwright.safety.hazard;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
@@ -171,6 +172,19 @@ class RuleSetTest {
   @CsvSource({"GAS, 100, 50", "VAPOUR, 8, 4", "DUST, 8, 2"})
   void oneHourValue_becomesAFourHourValue(UptakeForm form, double one, double four) {
     assertThat(form.fourHoursFromOne(one)).isEqualTo(four);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "ORAL, 8, hazard.not-inhaled",
+    "DUST, NaN, hazard.estimate",
+    "GAS, 0, hazard.estimate",
+    "VAPOUR, Infinity, hazard.estimate"
+  })
+  void oneHourValue_thatCannotBe_isAProblem(UptakeForm form, double one, String code) {
+    assertThatExceptionOfType(ProblemException.class)
+        .isThrownBy(() -> form.fourHoursFromOne(one))
+        .satisfies(e -> assertThat(e.problems().get(0).code().id()).isEqualTo(code));
   }
 
   @Test

@@ -157,13 +157,14 @@ class ConstraintsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "de    | 1,5 kg | 0",
-        "de    | 1.5 kg | 1",
-        "de-CH | 1.5 kg | 0",
-        "de-CH | 1,5 kg | 1",
-        "en    | 1.5 kg | 0",
-        "en    | 1,5 kg | 1",
-        "xx    | 1.5 kg | 0"
+        "de    | 1,500 kg | 0",
+        "de    | 1.500 kg | 1",
+        "de    | 1.5 kg   | 0",
+        "de-CH | 1.500 kg | 0",
+        "de-CH | 1,500 kg | 1",
+        "en    | 1.500 kg | 0",
+        "en    | 1,500 kg | 1",
+        "xx    | 1.500 kg | 0"
       })
   void locale_as_validator_payload_decides_which_sign_is_read(
       String tag, String text, int violations) {

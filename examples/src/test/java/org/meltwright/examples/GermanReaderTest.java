@@ -78,7 +78,8 @@ class GermanReaderTest {
   /** Ids of materials and properties, which programs and files say, and a person's own names. */
   private static final Pattern IDS =
       Pattern.compile(
-          "beeswax-yellow|damar|bienenwax|Malmittel|Wachs|Platte|1 gremm|1 Tasse|„gremm“|„Tasse“|NaN|\\([a-z-]+\\)");
+          "beeswax-yellow|damar|bienenwax|Malmittel|Wachs|Platte|1 gremm|1"
+              + " Tasse|„gremm“|„Tasse“|NaN|\\([a-z-]+\\)");
 
   private static final Pattern WORD = Pattern.compile("[\\p{L}]{3,}");
   private static final Pattern GUARD =

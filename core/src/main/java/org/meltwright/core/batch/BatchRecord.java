@@ -235,12 +235,12 @@ public final class BatchRecord {
 
   @Override
   public boolean equals(@Nullable Object other) {
-    return other instanceof BatchRecord that && stated().equals(that.stated());
+    return this == other || (other instanceof BatchRecord that && stated().equals(that.stated()));
   }
 
   @Override
   public int hashCode() {
-    return stated().hashCode();
+    return id.hashCode();
   }
 
   private List<Object> stated() {

@@ -66,7 +66,7 @@ final class NameIndex {
     Map<String, Integer> best = new LinkedHashMap<>();
     byName.forEach(
         (known, materials) -> {
-          int distance = name.length() > 2 && known.contains(name) ? 1 : distance(name, known);
+          int distance = distance(name, known, reach);
           if (distance <= reach) {
             materials.forEach(m -> best.merge(m.id(), distance, Math::min));
           }
@@ -76,6 +76,15 @@ final class NameIndex {
         .map(Map.Entry::getKey)
         .limit(NEAREST)
         .toList();
+  }
+
+  /** Names that differ by more letters than the reach are not compared letter by letter. */
+  private static int distance(String name, String known, int reach) {
+    int lengths = Math.abs(name.length() - known.length());
+    if (name.length() > 2 && known.contains(name)) {
+      return 1;
+    }
+    return lengths > reach ? lengths : distance(name, known);
   }
 
   /** Case, marks, spaces and the German letters' two spellings make no difference. */

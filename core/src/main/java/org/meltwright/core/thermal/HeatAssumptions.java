@@ -45,7 +45,8 @@ public final class HeatAssumptions {
   private static final Source MINERAL_HEATS =
       remembered(
           "mineral-specific-heats",
-          "Specific heats from vermilion to chalk (CRC Handbook) and of organic pigments, remembered");
+          "Specific heats from vermilion to chalk (CRC Handbook) and of organic pigments,"
+              + " remembered");
   private static final Source FUSION_HEATS =
       remembered(
           "wax-heats-of-fusion",

@@ -81,4 +81,10 @@ class MaterialCatalogueTest {
         .extracting(Material::id)
         .containsExactlyInAnyOrder("damar", "colophony", "mastic", "hydrocarbon-resin");
   }
+
+  @Test
+  void nearestNames_ofAWholePage_areNone_withoutComparingItsLetters() {
+    assertThat(CATALOGUE.nearest("wax and resin ".repeat(100_000))).isEmpty();
+    assertThat(CATALOGUE.nearest("beeswex")).first().asString().startsWith("beeswax");
+  }
 }

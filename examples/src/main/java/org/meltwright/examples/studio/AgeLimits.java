@@ -50,8 +50,8 @@ final class AgeLimits {
     List<List<String>> rows = new ArrayList<>();
     ORDER.forEach(id -> HeatingRules.standard().find(id).ifPresent(rule -> rows.add(row(rule))));
     return new Grid(
-        "Rules of the trade and of guidelines, and whether the review found them in this class; law on"
-            + " young people and school rules come first.",
+        "Rules of the trade and of guidelines, and whether the review found them in this class; law"
+            + " on young people and school rules come first.",
         List.of("Who and what", "In this class", "Why, and what to do"),
         rows);
   }

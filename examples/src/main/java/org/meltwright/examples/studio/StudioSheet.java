@@ -43,8 +43,8 @@ import picocli.CommandLine.Parameters;
     },
     footer = {
       "",
-      "Exit codes: 0 done; 1 a recipe or the class is blocked; 2 bad input, nothing written; 70 a defect of"
-          + " ours."
+      "Exit codes: 0 done; 1 a recipe or the class is blocked; 2 bad input, nothing written; 70 a"
+          + " defect of ours."
     },
     sortOptions = false)
 public final class StudioSheet implements Callable<Integer> {
@@ -73,8 +73,8 @@ public final class StudioSheet implements Callable<Integer> {
       names = "--class-sheet",
       paramLabel = "FILE",
       description =
-          "Where to write the class sheet, an HTML page to print, tick and sign; the studio file has"
-              + " to describe a class.")
+          "Where to write the class sheet, an HTML page to print, tick and sign; the studio file"
+              + " has to describe a class.")
   private @Nullable Path classSheet;
 
   @SuppressWarnings("UnusedVariable") // the command line sets and reads it

@@ -323,7 +323,8 @@ class ClassSheetTest {
   @Test
   void a_paint_without_heat_source_leaves_the_load_and_the_hot_metal_open() throws IOException {
     String blue =
-        "\"share\": \"10 %\",\n        \"vessel\": \"tin\", \"fill\": \"50 %\", \"heatSource\": \"warm-plate\",";
+        "\"share\": \"10 %\",\n"
+            + "        \"vessel\": \"tin\", \"fill\": \"50 %\", \"heatSource\": \"warm-plate\",";
     Document sheet =
         Jsoup.parse(
             written(json.replace(blue, blue.replace("\"heatSource\": \"warm-plate\",", ""))));
@@ -420,7 +421,8 @@ class ClassSheetTest {
 
   private static String onlyWhite(String json) {
     return json.replaceFirst(
-        "(?s)\"paints\": \\[\\s+\\{ \"recipe\": \"medium-8\".*?\\{ \"recipe\": \"white\", \"share\": \"15 %\"",
+        "(?s)\"paints\": \\[\\s+\\{ \"recipe\": \"medium-8\".*?\\{ \"recipe\": \"white\","
+            + " \"share\": \"15 %\"",
         "\"paints\": [ { \"recipe\": \"white\", \"share\": \"100 %\"");
   }
 

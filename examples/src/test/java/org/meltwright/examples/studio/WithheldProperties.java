@@ -154,8 +154,8 @@ class WithheldProperties {
   void a_recipe_that_is_blocked_once_and_made_once_is_made() throws IOException {
     String again =
         "\"today\": [ { \"recipe\": \"medium-8\", \"make\": { \"total\": \"600 g\" }, \"vessel\":"
-            + " \"pot\", \"heatSource\": \"plate\", \"thermometer\": \"dip\", \"reading\": \"85 °C\""
-            + " },";
+            + " \"pot\", \"heatSource\": \"plate\", \"thermometer\": \"dip\", \"reading\": \"85"
+            + " °C\" },";
     Sheet sheet = sheet(blocked(0).replace("\"today\": [", again));
 
     assertThat(sheet.jobs().get(1).isBlocked()).isTrue();

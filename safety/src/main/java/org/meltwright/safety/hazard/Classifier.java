@@ -74,7 +74,7 @@ final class Classifier {
     }
     Category level = reached.orElseThrow().category().orElseThrow();
     HazardCategory category = category(rule, level, limits.allReached());
-    return classified(rule, List.of(category), List.of(reached.orElseThrow()), List.of());
+    return classified(rule, List.of(category), limits.decisive(), List.of());
   }
 
   /** Skin and eye: a pH at either end, or corrosion of the skin, decides on its own. */
@@ -131,7 +131,7 @@ final class Classifier {
           .reached()
           .flatMap(Working::category)
           .ifPresent(category -> statement.reach(effect, category));
-      limits.reached().ifPresent(reached::add);
+      reached.addAll(limits.decisive());
       limits.nearest().ifPresent(nearest::add);
     }
     if (reached.isEmpty()) {

@@ -266,6 +266,7 @@ public final class HazardLabel {
    */
   public List<LabelGap> gaps() {
     Set<LabelGap> gaps = EnumSet.noneOf(LabelGap.class);
+    addIf(gaps, details.use().equals(Optional.of(ProductUse.ON_THE_SKIN)), LabelGap.OTHER_LAW);
     fieldGaps(gaps);
     Stream.concat(hazardStatements().stream(), printed())
         .flatMap(code -> filling.gap(code).stream())
@@ -317,6 +318,14 @@ public final class HazardLabel {
       phrases.add(HazardTexts.text("not-assessed." + i, locale));
     }
     return List.copyOf(phrases);
+  }
+
+  /** What it does not assess, without what the use of the product has settled. */
+  List<String> notAssessedHere(Locale locale) {
+    String cosmetics = HazardTexts.text("not-assessed.9", locale);
+    return notAssessed(locale).stream()
+        .filter(phrase -> details.use().isEmpty() || !phrase.equals(cosmetics))
+        .toList();
   }
 
   /**

@@ -44,6 +44,7 @@ public final class LabelDetails {
   private final BothLanguages disposal;
   private final BothLanguages extinguisher;
   private final boolean forThePublic;
+  private final @Nullable ProductUse use;
 
   /**
    * Starts the details of a label for the public.
@@ -63,6 +64,7 @@ public final class LabelDetails {
     this.disposal = b.disposal;
     this.extinguisher = b.extinguisher;
     this.forThePublic = b.forThePublic;
+    this.use = b.use;
   }
 
   /**
@@ -152,6 +154,15 @@ public final class LabelDetails {
     return forThePublic;
   }
 
+  /**
+   * Returns what the product is meant for.
+   *
+   * @return the use; empty if not stated, and the label then says that it is not for cosmetics
+   */
+  public Optional<ProductUse> use() {
+    return Optional.ofNullable(use);
+  }
+
   @Override
   public boolean equals(@Nullable Object other) {
     return other instanceof LabelDetails that && stated().equals(that.stated());
@@ -171,7 +182,8 @@ public final class LabelDetails {
         maximumTemperature,
         disposal,
         extinguisher,
-        forThePublic);
+        forThePublic,
+        use);
   }
 
   @Override
@@ -194,6 +206,7 @@ public final class LabelDetails {
     private BothLanguages disposal = BothLanguages.UNSTATED;
     private BothLanguages extinguisher = BothLanguages.UNSTATED;
     private boolean forThePublic = true;
+    private @Nullable ProductUse use;
 
     private Builder() {}
 
@@ -286,6 +299,17 @@ public final class LabelDetails {
      */
     public Builder forProfessionals() {
       forThePublic = false;
+      return this;
+    }
+
+    /**
+     * Sets what the product is meant for.
+     *
+     * @param value the use; on the skin it is a cosmetic, and no label here is for it
+     * @return this builder
+     */
+    public Builder use(ProductUse value) {
+      use = value;
       return this;
     }
 

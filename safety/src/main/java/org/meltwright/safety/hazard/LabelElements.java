@@ -62,13 +62,7 @@ public final class LabelElements {
       @Nullable ChemicalSignalWord signalWord,
       List<String> precautions,
       String paragraph,
-      LocalDate from,
-      @Nullable LocalDate until) {
-
-    private boolean holdsOn(LocalDate day) {
-      return !day.isBefore(from) && (until == null || !day.isAfter(until));
-    }
-  }
+      Days days) {}
 
   /**
    * Returns the label elements of categories.
@@ -197,6 +191,11 @@ public final class LabelElements {
         .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
+  /** The day whose table holds. */
+  LocalDate day() {
+    return day;
+  }
+
   @Nullable Pictogram pictogram(HazardCategory c) {
     return row(c).pictogram();
   }
@@ -216,7 +215,7 @@ public final class LabelElements {
 
   private Optional<Row> find(HazardCategory c) {
     return ROWS.getOrDefault(key(c.hazardClass(), c.category()), List.of()).stream()
-        .filter(row -> row.holdsOn(day))
+        .filter(row -> row.days().holdOn(day))
         .findFirst();
   }
 
@@ -277,8 +276,7 @@ public final class LabelElements {
             : ChemicalSignalWord.valueOf(cells.get(4).toUpperCase(java.util.Locale.ROOT)),
         TextTable.items(cells.get(5), " "),
         cells.get(7),
-        LocalDate.parse(cells.get(8)),
-        cells.get(9).isEmpty() ? null : LocalDate.parse(cells.get(9)));
+        Days.of(cells));
   }
 
   @Override

@@ -70,13 +70,8 @@ public record LabelFormat(
     return ROWS.stream()
         .filter(r -> r.get(0).equals(kind))
         .filter(r -> packLitres <= Double.parseDouble(r.get(1)))
-        .filter(r -> !day.isBefore(LocalDate.parse(r.get(r.size() - 2))))
-        .filter(r -> r.get(r.size() - 1).isEmpty() || !day.isAfter(last(r)))
+        .filter(r -> Days.of(r).holdOn(day))
         .findFirst();
-  }
-
-  private static LocalDate last(List<String> row) {
-    return LocalDate.parse(row.get(row.size() - 1));
   }
 
   private static OptionalDouble cell(Optional<List<String>> row, int index) {

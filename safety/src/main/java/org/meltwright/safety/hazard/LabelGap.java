@@ -18,6 +18,8 @@ import java.util.Locale;
  * }</pre>
  */
 public enum LabelGap {
+  /** A cosmetic: it is labelled by another law, and this label is not for it. */
+  OTHER_LAW("other-law"),
   /** The product's name. */
   PRODUCT_NAME("product-name"),
   /** The nominal mass. */

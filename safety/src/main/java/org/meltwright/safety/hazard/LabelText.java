@@ -128,7 +128,7 @@ final class LabelText {
     section("open", label.review().open().stream().map(this::openLine).toList());
     section("packaging", label.packaging().stream().map(p -> p.text(locale)).toList());
     section("notices", label.review().notices().stream().map(n -> n.text(locale)).toList());
-    section("not-assessed", HazardLabel.notAssessed(locale));
+    section("not-assessed", label.notAssessedHere(locale));
     lines.add(HazardTexts.label("screening", locale));
     HazardTexts.age(label.review().rules(), locale).ifPresent(lines::add);
   }

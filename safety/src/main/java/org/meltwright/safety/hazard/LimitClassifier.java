@@ -4,11 +4,14 @@ package org.meltwright.safety.hazard;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -18,6 +21,12 @@ import org.meltwright.units.Limit;
 final class LimitClassifier {
 
   private static final Comparator<Working> BY_VALUE = Comparator.comparingDouble(Working::value);
+
+  /** The largest part of its limit first, then by name. */
+  private static final Comparator<Working> BY_WEIGHT =
+      BY_VALUE
+          .reversed()
+          .thenComparing(w -> w.contributions().get(0).ingredient().name(Locale.ENGLISH));
 
   private final List<HazardIngredient> ingredients;
   private final ClassRule rule;
@@ -39,6 +48,27 @@ final class LimitClassifier {
   /** The workings that reach a category, the most severe one only; empty if none is reached. */
   Optional<Working> reached() {
     return rule.levels().stream().flatMap(this::reachedAt).findFirst();
+  }
+
+  /**
+   * The workings that decide, whatever the order of the ingredients: the sum where shares add up,
+   * else one for each substance that reaches its limit, at the gravest level that it reaches.
+   */
+  List<Working> decisive() {
+    Optional<Working> first = reached();
+    if (rule.isAdditive() && first.filter(w -> w.kind() == Working.Kind.SUM).isPresent()) {
+      return first.stream().toList();
+    }
+    Set<Set<HazardIngredient>> seen = new HashSet<>();
+    return rule.levels().stream()
+        .flatMap(level -> reachedAt(level).sorted(BY_WEIGHT))
+        .filter(w -> w.kind() == Working.Kind.HIGHEST || !rule.isAdditive())
+        .filter(w -> seen.add(Set.copyOf(ingredients(w))))
+        .toList();
+  }
+
+  private static List<HazardIngredient> ingredients(Working w) {
+    return w.contributions().stream().map(Contribution::ingredient).toList();
   }
 
   /** All workings that reach their category. */

@@ -105,8 +105,12 @@ final class NamedIngredients {
     boolean each = EACH.contains(f.hazardClass());
     List<Contribution> named = each ? w.contributions() : fewest(f, w);
     return named.stream()
-        .map(c -> new Named(c.ingredient(), !each, f.category().orElseThrow(), c.quotient()))
+        .map(c -> new Named(c.ingredient(), !each, category(f, w), c.quotient()))
         .toList();
+  }
+
+  private static Category category(HazardFinding f, Working w) {
+    return w.category().or(f::category).orElseThrow();
   }
 
   /** All that reach the category alone; if none does, the fewest that together do. */

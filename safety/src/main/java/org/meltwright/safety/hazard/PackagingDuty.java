@@ -1,7 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -68,17 +67,12 @@ public enum PackagingDuty {
   }
 
   private boolean isDue(List<String> row, HazardReview review) {
-    if (!row.get(0).equals(id) || !holds(row, review.rules().day())) {
+    if (!row.get(0).equals(id) || !Days.of(row).holdOn(review.rules().day())) {
       return false;
     }
     return row.get(1).equals("content")
         ? review.mixture().ingredients().stream().anyMatch(i -> isContent(row, i))
         : review.categories().stream().anyMatch(c -> isOf(row, c));
-  }
-
-  private static boolean holds(List<String> row, LocalDate day) {
-    boolean begun = row.get(6).isEmpty() || !day.isBefore(LocalDate.parse(row.get(6)));
-    return begun && (row.get(7).isEmpty() || !day.isAfter(LocalDate.parse(row.get(7))));
   }
 
   private static boolean isContent(List<String> row, HazardIngredient i) {

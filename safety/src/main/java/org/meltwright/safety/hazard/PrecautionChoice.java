@@ -29,8 +29,7 @@ final class PrecautionChoice {
   private static final List<Rule> CORE = rules("core");
   private static final List<Rule> FILL = rules("fill");
   private static final List<List<String>> BEATS = rows("beats").toList();
-  private static final List<String> ORDER =
-      rows("order").flatMap(r -> TextTable.items(r.get(1), ",").stream()).toList();
+  private static final List<List<String>> ORDER = rows("order").toList();
 
   private final List<HazardCategory> categories;
   private final LabelElements elements;
@@ -40,7 +39,8 @@ final class PrecautionChoice {
   private final Map<String, Precaution> chosen = new LinkedHashMap<>();
 
   /** Who asks for which statements, and when. */
-  private record Rule(String hazardClass, String categories, List<String> codes, String when) {
+  private record Rule(
+      String hazardClass, String categories, List<String> codes, String when, Days days) {
 
     private boolean speaksOf(HazardCategory c) {
       boolean ofClass = hazardClass.equals("any") || hazardClass.equals(c.hazardClass().id());
@@ -56,7 +56,8 @@ final class PrecautionChoice {
 
   private static List<Rule> rules(String kind) {
     return rows(kind)
-        .map(r -> new Rule(r.get(1), r.get(2), TextTable.items(r.get(3), ","), r.get(4)))
+        .map(
+            r -> new Rule(r.get(1), r.get(2), TextTable.items(r.get(3), ","), r.get(4), Days.of(r)))
         .toList();
   }
 
@@ -114,6 +115,7 @@ final class PrecautionChoice {
     Map<String, Set<HazardClass>> asked = new TreeMap<>();
     for (HazardCategory c : categories) {
       rules.stream()
+          .filter(rule -> rule.days().holdOn(elements.day()))
           .filter(rule -> rule.speaksOf(c) && applies(rule.when()))
           .flatMap(rule -> rule.codes().stream())
           .filter(code -> elements.offered(c).contains(code))
@@ -138,7 +140,7 @@ final class PrecautionChoice {
 
   /** What another says already; a class that cannot do without it keeps it. */
   private void dropBeaten(Map<String, List<HazardClass>> core) {
-    for (List<String> row : BEATS) {
+    for (List<String> row : onDay(BEATS).toList()) {
       Precaution beaten = chosen.get(row.get(2));
       boolean kept =
           core.getOrDefault(row.get(2), List.of()).stream()
@@ -164,7 +166,7 @@ final class PrecautionChoice {
 
   private void fill() {
     Map<String, List<HazardClass>> asked = asked(FILL);
-    for (String code : ORDER) {
+    for (String code : order(onDay(ORDER))) {
       List<HazardClass> by = asked.get(code);
       if (by == null || chosen.containsKey(code)) {
         continue;
@@ -180,7 +182,7 @@ final class PrecautionChoice {
   }
 
   private Optional<String> winner(String code) {
-    return BEATS.stream()
+    return onDay(BEATS)
         .filter(row -> row.get(2).equals(code) && isPrinted(row.get(1)))
         .map(row -> row.get(1))
         .findFirst();
@@ -217,7 +219,15 @@ final class PrecautionChoice {
   }
 
   static List<String> order() {
-    return ORDER;
+    return order(ORDER.stream());
+  }
+
+  private static List<String> order(Stream<List<String>> rows) {
+    return rows.flatMap(r -> TextTable.items(r.get(1), ",").stream()).toList();
+  }
+
+  private Stream<List<String>> onDay(List<List<String>> rows) {
+    return rows.stream().filter(row -> Days.of(row).holdOn(elements.day()));
   }
 
   /** The rows of the choice, for its page. */

@@ -114,8 +114,7 @@ final class RuleFile {
               List.copyOf(cells.subList(1, first)),
               cells.get(first),
               knowledge.orElseThrow(),
-              day(from),
-              day(until)));
+              new Days(day(from), day(until))));
     } else {
       refuse(HazardProblem.RULE_DATE, number, from + " | " + until);
     }

@@ -3,7 +3,6 @@ package org.meltwright.safety.hazard;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import org.meltwright.core.source.Knowledge;
 
 /**
@@ -14,17 +13,10 @@ import org.meltwright.core.source.Knowledge;
  * @param cells the columns between the kind and the paragraph
  * @param paragraph where the law says so
  * @param knowledge how that is known
- * @param from the first day; empty if it always held
- * @param until the last day; empty if it is open
+ * @param days the days that it holds for
  */
 record RuleRow(
-    int line,
-    Kind kind,
-    List<String> cells,
-    String paragraph,
-    Knowledge knowledge,
-    Optional<LocalDate> from,
-    Optional<LocalDate> until) {
+    int line, Kind kind, List<String> cells, String paragraph, Knowledge knowledge, Days days) {
 
   /** What a row states, and how many columns it has before the paragraph. */
   enum Kind {
@@ -60,17 +52,11 @@ record RuleRow(
   }
 
   boolean holdsOn(LocalDate day) {
-    return from.filter(day::isBefore).isEmpty() && until.filter(day::isAfter).isEmpty();
+    return days.holdOn(day);
   }
 
   boolean overlaps(RuleRow other) {
-    return !endsBefore(other) && !other.endsBefore(this);
-  }
-
-  private boolean endsBefore(RuleRow other) {
-    return until.isPresent()
-        && other.from.isPresent()
-        && until.orElseThrow().isBefore(other.from.orElseThrow());
+    return days.overlap(other.days);
   }
 
   String cell(int index) {

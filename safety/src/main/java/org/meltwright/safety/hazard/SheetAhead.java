@@ -3,6 +3,7 @@ package org.meltwright.safety.hazard;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.meltwright.safety.hazard.SheetToken.Kind;
 import org.meltwright.safety.hazard.SheetWords.Match;
@@ -53,7 +54,9 @@ final class SheetAhead {
   }
 
   private boolean isCategory(int i) {
-    return isDigit(tokens.get(i)) && SheetRange.at(tokens, i, false).isEmpty();
+    return isDigit(tokens.get(i))
+        && SheetRange.at(tokens, i, false).isEmpty()
+        && SheetEstimate.at(tokens, i).isEmpty();
   }
 
   private static boolean isOfClaim(Meaning meaning) {
@@ -71,6 +74,63 @@ final class SheetAhead {
     }
     boolean filler = token.isPunctuation() || token.is(Kind.STARS);
     return filler || (words && token.is(Kind.WORD)) ? i + 1 : -1;
+  }
+
+  /** "Acute M-factor": the word of the hazard stands in front. */
+  boolean leadsToFactor(Match ofHazard) {
+    Optional<Match> word = SheetWords.match(tokens, ofHazard.end());
+    return word.filter(m -> m.meaning().is("factor")).isPresent()
+        || word.filter(m -> m.meaning().is("aquatic") && leadsToFactor(m)).isPresent();
+  }
+
+  /** A heading at a place or, at the start of a line, behind the number of its section. */
+  Optional<Match> headingAt(int at, boolean startOfLine) {
+    return headingAt(at).or(() -> startOfLine ? headingAt(behindNumber(at)) : Optional.empty());
+  }
+
+  private Optional<Match> headingAt(int place) {
+    return SheetWords.match(tokens, place).filter(m -> m.meaning().sort() == Sort.HEADING);
+  }
+
+  /** "2. Hazards identification": the place behind the number and its point. */
+  private int behindNumber(int at) {
+    boolean numbered =
+        at + 1 < tokens.size() && tokens.get(at + 1).is(Kind.DOT) && isDigit(tokens.get(at));
+    return numbered ? at + 2 : at;
+  }
+
+  /** Within a line a heading stands before a colon, a number of a register or its end. */
+  boolean isHeading(Match match) {
+    int next = match.end();
+    while (next < tokens.size() && tokens.get(next).is(Kind.DOT)) {
+      next++;
+    }
+    return match.end() >= tokens.size()
+        || (next < tokens.size()
+            && (tokens.get(next).is(Kind.COLON)
+                || tokens.get(next).isIdentifier()
+                || tokens.get(next).is(Kind.NEWLINE)
+                || tokens.get(next).is(Kind.CLOSE)));
+  }
+
+  /** A limit in front of its class: "C ≥ 5 %: Skin Corr. 1A", or a cell before the class's. */
+  boolean isLimitOfNext(int from, boolean startOfCell) {
+    int i = from;
+    while (i < tokens.size() && tokens.get(i).is(Kind.CLOSE)) {
+      i++;
+    }
+    boolean colon = i < tokens.size() && tokens.get(i).is(Kind.COLON);
+    return colon
+        || (startOfCell
+            && SheetWords.match(tokens, i).filter(m -> m.meaning().isClass()).isPresent());
+  }
+
+  boolean is(Kind kind, int at) {
+    return at < tokens.size() && tokens.get(at).is(kind);
+  }
+
+  boolean endsCell(int at) {
+    return at >= tokens.size() || tokens.get(at).endsCell();
   }
 
   boolean estimateFollows(int from) {
@@ -105,6 +165,7 @@ final class SheetAhead {
     return switch (token.kind()) {
       case NEWLINE, SEPARATOR -> true;
       case WORD -> isKnownInRun(i);
+      case OPEN -> headingAt(i + 1).filter(this::isHeadingInRun).isPresent();
       case NUMBER, BELOW, ABOVE -> isShare(token, i) || SheetEstimate.at(tokens, i).isPresent();
       default -> token.isIdentifier() || token.isCode();
     };
@@ -120,7 +181,7 @@ final class SheetAhead {
   private boolean isKnownInRun(int i) {
     return SheetWords.match(tokens, i).filter(m -> endsRun(m, i)).isPresent()
         || SheetFactor.isFactor(tokens, i)
-        || SheetRange.at(tokens, i, false).filter(SheetRange::ofConcentration).isPresent();
+        || SheetRange.at(tokens, i, false).filter(r -> !isOfName(r)).isPresent();
   }
 
   private boolean endsRun(Match match, int i) {
@@ -135,8 +196,7 @@ final class SheetAhead {
 
   private boolean isHeadingInRun(Match match) {
     int next = match.end();
-    while (next < tokens.size()
-        && (tokens.get(next).is(Kind.DOT) || tokens.get(next).is(Kind.COLON))) {
+    while (is(Kind.DOT, next) || is(Kind.COLON, next) || is(Kind.CLOSE, next)) {
       next++;
     }
     return next < tokens.size() && tokens.get(next).isIdentifier();
@@ -167,7 +227,7 @@ final class SheetAhead {
     return token.is(Kind.NUMBER) && token.text().length() == 1;
   }
 
-  private static boolean isRankOrDigit(SheetToken token) {
+  static boolean isRankOrDigit(SheetToken token) {
     return token.is(Kind.RANK) || isDigit(token);
   }
 
@@ -180,6 +240,18 @@ final class SheetAhead {
       i++;
     }
     return i < tokens.size() && tokens.get(i).is(Kind.HAZARD_CODE) ? i : -1;
+  }
+
+  /** The end of a line that holds no code and no number of a register; else the same place. */
+  int endOfPageLine(int from) {
+    int i = from;
+    while (i < tokens.size() && !tokens.get(i).is(Kind.NEWLINE)) {
+      if (tokens.get(i).isCode() || tokens.get(i).isIdentifier()) {
+        return from;
+      }
+      i++;
+    }
+    return i;
   }
 
   boolean codeFollows(int from) {
@@ -214,8 +286,47 @@ final class SheetAhead {
         && SheetRange.at(tokens, i, false).filter(r -> !isOfName(r)).isPresent();
   }
 
+  /** A number in front of a cell, of a point or of a number of a register counts rows. */
+  boolean isNumberOfRow(int next, boolean startOfLine) {
+    return next < tokens.size()
+        && (tokens.get(next).isIdentifier()
+            || tokens.get(next).is(Kind.DOT)
+            || (startOfLine && tokens.get(next).endsCell()));
+  }
+
+  boolean holdsWord(int from, int end) {
+    return tokens.subList(from, end).stream().anyMatch(t -> t.is(Kind.WORD));
+  }
+
   boolean holdsNumber(int from, int end) {
     return tokens.subList(from, end).stream().anyMatch(t -> t.is(Kind.NUMBER) || t.is(Kind.RANK));
+  }
+
+  /** The time that estimates of the law are for; another time is another figure. */
+  boolean isFourHours(int at) {
+    return tokens.get(at).text().equals("4")
+        && at + 1 < tokens.size()
+        && Set.of("h", "hours", "hour", "std", "stunden")
+            .contains(SheetWords.key(tokens.get(at + 1)));
+  }
+
+  /** A small number alone in its brackets. */
+  boolean isFootnote(int open) {
+    return open + 2 < tokens.size()
+        && tokens.get(open + 1).is(Kind.NUMBER)
+        && tokens.get(open + 1).text().matches("\\d{1,2}")
+        && tokens.get(open + 2).is(Kind.CLOSE);
+  }
+
+  /** A number alone in its cell or line, or before a class; the number of a row stands first. */
+  Optional<SheetRange> shareWithoutUnit(int at, boolean startOfLine) {
+    OptionalDouble value = SheetRange.number(tokens.get(at).text());
+    int next = at + 1;
+    boolean ofRow = startOfLine && next < tokens.size() && tokens.get(next).is(Kind.SEPARATOR);
+    boolean alone = endsCell(next) || isClass(next);
+    return value.isPresent() && alone && !ofRow
+        ? Optional.of(new SheetRange(value, value, false, next))
+        : Optional.empty();
   }
 
   /** The place behind the letters and numbers of notes. */
@@ -231,6 +342,14 @@ final class SheetAhead {
       i++;
     }
     return end;
+  }
+
+  /** A capital letter alone in its cell: a note of Annex VI. */
+  boolean isLoneNote(int at, boolean startOfCell) {
+    return startOfCell
+        && tokens.get(at).is(Kind.WORD)
+        && isNote(tokens.get(at))
+        && endsCell(at + 1);
   }
 
   /** A capital letter, or a number of at most two digits. */

@@ -2,10 +2,11 @@
 package org.meltwright.safety.hazard;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.safety.hazard.SheetWords.Meaning;
@@ -19,6 +20,18 @@ final class SheetClaim {
 
   /** What all aerosols say beside the statement of their category. */
   private static final String PRESSURE = "H229";
+
+  private static final Map<String, HazardClass> ROUTES =
+      Map.of(
+          "oral", HazardClass.ACUTE_ORAL,
+          "dermal", HazardClass.ACUTE_DERMAL,
+          "inhalation", HazardClass.ACUTE_INHALATION,
+          "vapour", HazardClass.ACUTE_INHALATION,
+          "dust", HazardClass.ACUTE_INHALATION,
+          "gas", HazardClass.ACUTE_INHALATION);
+
+  private static final Set<HazardClass> ACUTE =
+      EnumSet.of(HazardClass.ACUTE_ORAL, HazardClass.ACUTE_DERMAL, HazardClass.ACUTE_INHALATION);
 
   final SheetToken first;
   private final SheetToken nameEnd;
@@ -50,6 +63,7 @@ final class SheetClaim {
     this.nameEnd = nameEnd;
     this.meaning = meaning;
     this.names = names(meaning);
+    meaning.route().ifPresent(routes::add);
     this.possible = possible("");
   }
 
@@ -65,9 +79,7 @@ final class SheetClaim {
   private static List<ClassName> names(Meaning meaning) {
     return meaning.sort() == Sort.PHYSICAL
         ? List.of()
-        : Arrays.stream(meaning.target().split(" / ", -1))
-            .map(name -> ClassName.find(name).orElseThrow())
-            .toList();
+        : meaning.names().stream().map(name -> ClassName.find(name).orElseThrow()).toList();
   }
 
   boolean namesOrgans() {
@@ -127,6 +139,41 @@ final class SheetClaim {
             ? names().stream().flatMap(n -> n.categories().stream()).toList()
             : possible();
     return all.stream().anyMatch(c -> Statements.isForm(code, c.statement()));
+  }
+
+  /** The category that a statement of the class means. */
+  Optional<HazardCategory> withStatement(String code) {
+    return possible.stream()
+        .filter(c -> Statements.isForm(code, c.statement()))
+        .findFirst()
+        .map(c -> c.withStatement(code));
+  }
+
+  boolean namesRoute() {
+    return ROUTES.keySet().stream().anyMatch(routes::contains);
+  }
+
+  static boolean isAcute(HazardClass hazardClass) {
+    return ACUTE.contains(hazardClass);
+  }
+
+  /** Whether the routes that stand with a class of acute toxicity allow for one of its three. */
+  boolean isOfRoute(HazardClass hazardClass) {
+    return !isAcute(hazardClass)
+        || routes.isEmpty()
+        || routes.stream().anyMatch(r -> ROUTES.get(r) == hazardClass);
+  }
+
+  boolean isOfRoute(String code) {
+    return isPhysical() || withStatement(code).filter(c -> isOfRoute(c.hazardClass())).isPresent();
+  }
+
+  /** "Acute Tox. 4 (oral), Acute Tox. 4 (dermal); H302, H312": not all are of the last. */
+  boolean leaves(String code, List<SheetClaim> others) {
+    return !isOfRoute(code)
+        && others.stream()
+            .filter(c -> c.codes.isEmpty() && c.namesRoute())
+            .anyMatch(c -> c.mayHave(code) && c.isOfRoute(code));
   }
 
   /** The token with which it ends. */

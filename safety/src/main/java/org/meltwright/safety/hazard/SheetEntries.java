@@ -49,6 +49,14 @@ final class SheetEntries {
     byCas.put(identifier.text(), now);
   }
 
+  /** In a table whose first column is the class, a class at the start of a line begins an entry. */
+  void claim(SheetClaim claim, boolean startOfLine) {
+    if (startOfLine && now.isClassFirst()) {
+      startNew();
+    }
+    now.claim(claim);
+  }
+
   CopiedSheet toSheet() {
     List<CopiedSheet.Line> lines = new ArrayList<>();
     all.forEach(e -> e.toLine().ifPresent(lines::add));

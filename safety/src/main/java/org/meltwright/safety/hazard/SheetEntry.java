@@ -3,13 +3,11 @@ package org.meltwright.safety.hazard;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.IdentifierScheme;
@@ -23,9 +21,6 @@ final class SheetEntry {
 
   /** An M-factor with the class behind which it stands. */
   record Factor(SheetFactor factor, @Nullable SheetClaim claim, boolean attached) {}
-
-  /** An estimate with the words around it. */
-  record Estimate(SheetEstimate estimate, Set<String> routes, @Nullable SheetClaim claim) {}
 
   /** A code that is not of the class behind which it stands, until a class takes it. */
   static final class Alone {
@@ -46,12 +41,11 @@ final class SheetEntry {
   final List<SheetClaim> claims = new ArrayList<>();
   final Map<String, List<Alone>> alone = new LinkedHashMap<>();
   final List<Factor> factors = new ArrayList<>();
-  final List<Estimate> estimates = new ArrayList<>();
+  final SheetEstimates estimates;
   final List<SheetToken> supplements = new ArrayList<>();
   final List<String> notes = new ArrayList<>();
   private final List<SheetToken> casNumbers = new ArrayList<>();
   private final SheetName name;
-  private final Set<String> estimateRoutes = new LinkedHashSet<>();
   private @Nullable SheetToken index;
   private @Nullable Words notClassified;
   private @Nullable SheetRange share;
@@ -61,15 +55,16 @@ final class SheetEntry {
   private @Nullable SheetToken pendingLast;
   private @Nullable SheetToken lastCas;
   private int identifiers;
+  private boolean classFirst;
   private boolean unknown;
   private boolean workplaceLimit;
   private boolean limits;
-  private boolean inEstimate;
   private boolean flawed;
 
   SheetEntry(SheetFindings findings) {
     this.findings = findings;
     this.name = new SheetName(findings);
+    this.estimates = new SheetEstimates(findings);
   }
 
   // What the reader asks
@@ -85,15 +80,38 @@ final class SheetEntry {
         || !alone.isEmpty()
         || !supplements.isEmpty()
         || !factors.isEmpty()
-        || !estimates.isEmpty()
+        || !estimates.all().isEmpty()
         || !notes.isEmpty()
         || unknown
         || notClassified != null;
   }
 
   /** Whether a further name is that of a further substance. */
-  boolean isComplete() {
-    return hasIdentifier() || !claims.isEmpty() || (share != null && !name.isEmpty());
+  boolean isComplete(SheetToken next) {
+    boolean nameGoesOn = name.mayGoOnWith(next) && share == null && claims.isEmpty();
+    return (hasIdentifier() && !nameGoesOn)
+        || (!claims.isEmpty() && !beginsLineOf(next))
+        || (share != null && !name.isEmpty());
+  }
+
+  /** Whether its classes stand in front of its name in the line, in the first column. */
+  private boolean beginsLineOf(SheetToken token) {
+    return claims.get(0).first.line() == token.line() && name.isEmpty() && share == null;
+  }
+
+  /** Before any class, the concentration of a substance is its share. */
+  boolean expectsShare() {
+    return hasIdentifier() && share == null && claims.isEmpty() && !limits;
+  }
+
+  /** Whether its classes stand in the first column, in front of name and number. */
+  boolean isClassFirst() {
+    return classFirst;
+  }
+
+  /** Whether words that follow are neither its name nor that of a further substance. */
+  boolean isNamedAndMeasured() {
+    return hasIdentifier() && share != null && !name.isEmpty();
   }
 
   /** A class that only a test can tell has kinds: "Org. Perox. D", "Press. Gas (Comp.)". */
@@ -124,7 +142,11 @@ final class SheetEntry {
   /** A further CAS number is a further substance, but for several in a row. */
   boolean startsNewWithCas(List<SheetToken> tokens, int at) {
     if (lastCas == null) {
-      return !claims.isEmpty() && identifiers == 0 && share == null && name.isEmpty();
+      return !claims.isEmpty()
+          && identifiers == 0
+          && share == null
+          && name.isEmpty()
+          && !beginsLineOf(tokens.get(at));
     }
     int i = at - 1;
     while (i >= 0 && (tokens.get(i).is(Kind.COMMA) || tokens.get(i).is(Kind.SLASH))) {
@@ -145,16 +167,6 @@ final class SheetEntry {
   boolean expectsCategory() {
     SheetClaim claim = claim();
     return claim != null && claim.lacksCategory() && claim.codes.isEmpty();
-  }
-
-  boolean expectsEstimate() {
-    inEstimate = true;
-    estimateRoutes.clear();
-    return true;
-  }
-
-  boolean isInEstimate() {
-    return inEstimate;
   }
 
   boolean limitsFollow() {
@@ -194,7 +206,6 @@ final class SheetEntry {
 
   // What the reader finds
 
-  /** Says that something was not understood. */
   void flaw() {
     flawed = true;
   }
@@ -204,7 +215,7 @@ final class SheetEntry {
       claim.limit = pendingLimit;
       pendingLimit = null;
     }
-    inEstimate = false;
+    estimates.areOver();
     claims.add(claim);
   }
 
@@ -227,7 +238,10 @@ final class SheetEntry {
 
   void code(SheetToken token) {
     SheetClaim claim = claim();
-    if (claim == null || claim.limitApart || !claim.mayHave(token.text())) {
+    if (claim == null
+        || claim.limitApart
+        || !claim.mayHave(token.text())
+        || claim.leaves(token.text(), claims)) {
       codeAlone(token, claim);
     } else {
       claim.code(token);
@@ -249,6 +263,8 @@ final class SheetEntry {
   void identifier(SheetToken token) {
     identifiers++;
     if (identifiers == 1) {
+      name.standsBehindNumber(name.isEmpty());
+      classFirst = !claims.isEmpty() && claims.get(0).first.line() == token.line();
       name.passOverWordsFarAbove(token, claims.isEmpty());
     }
     if (token.is(Kind.INDEX)) {
@@ -258,6 +274,9 @@ final class SheetEntry {
       return;
     }
     lastCas = token;
+    if (casNumbers.stream().anyMatch(t -> t.text().equals(token.text()))) {
+      return;
+    }
     if (IdentifierScheme.CAS.accepts(token.text())) {
       casNumbers.add(token);
     } else {
@@ -303,25 +322,9 @@ final class SheetEntry {
     if (claim == null || !behindCode) {
       return OptionalInt.empty();
     }
-    OptionalDouble from = SheetRange.number(tokens.get(at).text());
-    int end = at + 1;
-    OptionalDouble below = OptionalDouble.empty();
-    boolean to =
-        end + 1 < tokens.size()
-            && SheetWords.key(tokens.get(end)).equals("to")
-            && tokens.get(end + 1).is(Kind.NUMBER);
-    if (to) {
-      below = SheetRange.number(tokens.get(end + 1).text());
-      end += 2;
-    }
-    if (end < tokens.size() && tokens.get(end).is(Kind.PERCENT)) {
-      end++;
-    }
-    if (from.isEmpty() || (to && below.isEmpty())) {
-      return OptionalInt.empty();
-    }
-    claim.limit = new SheetRange(from, below, true, end);
-    return OptionalInt.of(end);
+    Optional<SheetRange> bare = SheetRange.bare(tokens, at);
+    claim.limit = bare.orElse(claim.limit);
+    return bare.map(r -> OptionalInt.of(r.end())).orElse(OptionalInt.empty());
   }
 
   /** A cell without anything: no word of harmlessness if nothing else is said. */
@@ -349,10 +352,10 @@ final class SheetEntry {
     return true;
   }
 
-  boolean route(String word, boolean estimateFollows) {
+  boolean route(String word, boolean estimateFollows, boolean beforeBracket) {
     SheetClaim claim = claim();
-    if (inEstimate || estimateFollows) {
-      estimateRoutes.add(word);
+    if (estimates.isExpected() || estimateFollows) {
+      estimates.route(word, beforeBracket);
       return true;
     }
     if (claim != null) {
@@ -376,21 +379,23 @@ final class SheetEntry {
     return organ;
   }
 
+  /** A heading without a colon is one of a column. */
+  void heading(SheetToken first, @Nullable SheetToken next) {
+    if (next == null || !next.is(Kind.COLON)) {
+      name.heading(first.line());
+    }
+  }
+
   void words(SheetToken first, SheetToken last) {
     name.add(first, last);
   }
 
-  void factor(SheetFactor factor, boolean startOfCell) {
-    factors.add(new Factor(factor, claim(), !startOfCell));
+  void factor(SheetFactor factor, boolean inBrackets) {
+    factors.add(new Factor(factor, claim(), inBrackets));
   }
 
   void estimate(SheetEstimate estimate) {
-    if (!estimate.point()) {
-      findings.remark(CopiedSheet.Remark.Kind.NO_POINT, estimate.first(), estimate.last());
-    } else {
-      estimates.add(new Estimate(estimate, new LinkedHashSet<>(estimateRoutes), claim()));
-    }
-    inEstimate = true;
+    estimates.add(estimate, claim());
   }
 
   boolean workplaceLimit() {
@@ -481,7 +486,7 @@ final class SheetEntry {
   }
 
   private int firstClaim() {
-    return claims.isEmpty() ? Integer.MAX_VALUE : claims.get(0).first.start();
+    return claims.isEmpty() || classFirst ? Integer.MAX_VALUE : claims.get(0).first.start();
   }
 
   private String name() {

@@ -57,9 +57,9 @@ record SheetEstimate(
             afterDuration(tokens, end)));
   }
 
-  /** "1.100 mg/kg": German sheets part thousands with a point. */
+  /** "1.100 mg/kg" or "1,100 mg/kg": a point or a comma may part thousands. */
   boolean mayBeThousands() {
-    return first.text().matches("\\d{1,3}\\.\\d{3}");
+    return first.text().matches("\\d{1,3}[.,]\\d{3}");
   }
 
   private static String digits(List<SheetToken> tokens, int at) {

@@ -58,7 +58,8 @@ record SheetFactor(
   }
 
   private static boolean isOfFactor(Match word) {
-    return word.meaning().is("acute")
+    return word.meaning().is("factor")
+        || word.meaning().is("acute")
         || word.meaning().is("chronic")
         || word.meaning().is("aquatic")
         || isClass(word, "Aquatic Acute")

@@ -47,6 +47,13 @@ final class SheetFindings {
     return shown < end ? words + " …" : words;
   }
 
+  /** Whether nothing but marks and blanks stands between two tokens. */
+  boolean isPunctuation(SheetToken before, SheetToken behind) {
+    return text.substring(before.end(), behind.start())
+        .chars()
+        .noneMatch(Character::isLetterOrDigit);
+  }
+
   Problem problem(ProblemCode code, SheetToken first, SheetToken last) {
     return problem(Problem.of(code, words(first, last)), first);
   }

@@ -19,6 +19,14 @@ final class SheetLexer {
   /** No code, and no name of letters and digits, is longer. */
   private static final int LONGEST_CODE = 24;
 
+  /** A number of a register whose hyphens came out longer. */
+  private static final String LONG_DASHES = "(?<!\\d)(\\d{2,7})[–—-](\\d{2,3})[–—-](\\d)(?!\\d)";
+
+  /** "1.8006-64-2": the number of a place in front of one of a register. */
+  private static final String NUMBERED = "(?<![\\d.,-])([1-9])\\.(?=\\d{2,7}-\\d{2,3}-\\d)";
+
+  private static final Pattern SPACED_RANK = Pattern.compile("1 [ABC]([;,:/)|\t\n]?| [H(–-])");
+
   private static final Pattern REGISTRATION =
       Pattern.compile("\\d\\d-\\d{10}-\\d\\d(-(\\d{4}|[Xx]{4}))?");
   private static final Pattern INDEX = Pattern.compile("\\d{3}-\\d{3}-\\d\\d-[\\dXx]");
@@ -54,7 +62,12 @@ final class SheetLexer {
         .replace('\u2009', ' ')
         .replace('\u2010', '-')
         .replace('\u2011', '-')
-        .replace('\u2212', '-');
+        .replace('\u2212', '-')
+        .replace("\u00ad", "")
+        .replace("\ufb01", "fi")
+        .replace("\ufb02", "fl")
+        .replaceAll(NUMBERED, "$1 ")
+        .replaceAll(LONG_DASHES, "$1-$2-$3");
   }
 
   /** Returns the tokens of a plain text. */
@@ -90,7 +103,10 @@ final class SheetLexer {
 
   /** A tab parts the cells of a table; every other blank only parts words. */
   private static boolean isSpace(char c) {
-    return c != '\t' && (Character.isWhitespace(c) || Character.isISOControl(c) || c == '\u200b');
+    return c != '\t'
+        && (Character.isWhitespace(c)
+            || Character.isISOControl(c)
+            || "\u200b¹²³†‡".indexOf(c) >= 0);
   }
 
   private void add(Kind kind, int end) {
@@ -108,12 +124,20 @@ final class SheetLexer {
     if (!register()) {
       int end = decimal();
       int letters = letters(end);
-      if (letters == end + 1 && end == at + 1 && isRank(text.charAt(end))) {
+      if (isSpacedRank(end)) {
+        add(Kind.RANK, "1" + text.charAt(end + 1), end + 2);
+      } else if (letters == end + 1 && end == at + 1 && isRank(text.charAt(end))) {
         add(Kind.RANK, text.substring(at, letters).toUpperCase(Locale.ROOT), letters);
       } else {
         add(Kind.NUMBER, end);
       }
     }
+  }
+
+  /** "Skin Corr. 1 B", but not "2 C ≥ 10 %". */
+  private boolean isSpacedRank(int end) {
+    int limit = Math.min(text.length(), end + 3);
+    return end == at + 1 && SPACED_RANK.matcher(text.substring(at, limit)).matches();
   }
 
   private static boolean isRank(char letter) {
@@ -189,7 +213,7 @@ final class SheetLexer {
 
   private void word() {
     int end = spacedCode(lettersAndDigits());
-    String says = text.substring(at, end).replace(" ", "").replace("-", "");
+    String says = text.substring(at, end).replaceAll("[ :-]", "");
     Matcher hazard = HAZARD.matcher(says);
     if (hazard.matches()) {
       add(Kind.HAZARD_CODE, "H" + says.substring(1), end);
@@ -214,7 +238,7 @@ final class SheetLexer {
       return end;
     }
     int digits = end;
-    if (digits < text.length() && " -".indexOf(text.charAt(digits)) >= 0) {
+    if (digits < text.length() && " -:".indexOf(text.charAt(digits)) >= 0) {
       digits++;
     }
     int last = digits;

@@ -2,7 +2,9 @@
 package org.meltwright.safety.hazard;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The words of an entry that may be the name of its substance. */
@@ -12,6 +14,9 @@ final class SheetName {
 
   private final SheetFindings findings;
   private final List<Words> words = new ArrayList<>();
+  private final Map<Integer, Integer> headings = new HashMap<>();
+
+  private boolean behindNumber;
 
   SheetName(SheetFindings findings) {
     this.findings = findings;
@@ -21,12 +26,27 @@ final class SheetName {
     return words.isEmpty();
   }
 
+  void heading(int line) {
+    headings.merge(line, 1, Integer::sum);
+  }
+
+  void standsBehindNumber(boolean behind) {
+    behindNumber = behind;
+  }
+
+  /** Behind a number of a register the name may have several parts, all in one line. */
+  boolean mayGoOnWith(SheetToken next) {
+    return behindNumber
+        && (words.isEmpty() || words.get(words.size() - 1).last().line() == next.line());
+  }
+
   void add(SheetToken first, SheetToken last) {
     words.add(new Words(first, last));
   }
 
   /** What stands some lines above the first number of a register describes the whole. */
   void passOverWordsFarAbove(SheetToken identifier, boolean noClassYet) {
+    words.removeIf(w -> isOfHeader(w, identifier));
     boolean far =
         !words.isEmpty() && words.get(words.size() - 1).last().line() < identifier.line() - 1;
     if (far && noClassYet) {
@@ -35,12 +55,35 @@ final class SheetName {
     }
   }
 
+  /** What else stands in a row of headings is a heading. */
+  private boolean isOfHeader(Words w, SheetToken identifier) {
+    boolean header =
+        w.last().line() < identifier.line() && headings.getOrDefault(w.first().line(), 0) > 1;
+    if (header) {
+      findings.passOver(w.first(), w.last());
+    }
+    return header;
+  }
+
   /** The name: the first words, and those of the next lines before a class; empty if none are. */
   Optional<String> text(int firstClass) {
     int leading = leading(firstClass);
-    return leading == 0
-        ? Optional.empty()
-        : Optional.of(findings.words(words.get(0).first(), words.get(leading - 1).last()));
+    return leading == 0 ? Optional.empty() : Optional.of(joined(words.subList(0, leading)));
+  }
+
+  /** Numbers, shares and classes that stand between the words of a name are not part of it. */
+  private String joined(List<Words> parts) {
+    StringBuilder name = new StringBuilder();
+    SheetToken first = parts.get(0).first();
+    SheetToken last = parts.get(0).last();
+    for (Words part : parts.subList(1, parts.size())) {
+      if (!findings.isPunctuation(last, part.first())) {
+        name.append(findings.words(first, last)).append(' ');
+        first = part.first();
+      }
+      last = part.last();
+    }
+    return name.append(findings.words(first, last)).toString();
   }
 
   /** Shows back the words that are no name; tells whether there are any. */

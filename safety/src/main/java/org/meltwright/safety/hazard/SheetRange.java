@@ -4,6 +4,7 @@ package org.meltwright.safety.hazard;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.meltwright.safety.hazard.SheetToken.Kind;
 
 /**
@@ -34,9 +35,27 @@ record SheetRange(OptionalDouble low, OptionalDouble high, boolean ofConcentrati
     return high.orElse(100);
   }
 
-  /** Finds a range at a place: with a unit or a sign of comparison, or two numbers and a dash. */
+  /**
+   * Finds a range at a place: with a unit or a sign of comparison, or two numbers and a dash. Words
+   * such as "max." and "ca." may stand before it.
+   */
   static Optional<SheetRange> at(List<SheetToken> tokens, int from, boolean bareRange) {
     return new Parser(tokens, from).range(bareRange);
+  }
+
+  /** "0.1 to 1", as the tables here write a limit: without a unit; empty if it is none. */
+  static Optional<SheetRange> bare(List<SheetToken> tokens, int at) {
+    OptionalDouble from = number(tokens.get(at).text());
+    boolean to =
+        at + 2 < tokens.size()
+            && SheetWords.key(tokens.get(at + 1)).equals("to")
+            && tokens.get(at + 2).is(Kind.NUMBER);
+    OptionalDouble below = to ? number(tokens.get(at + 2).text()) : OptionalDouble.empty();
+    int end = at + (to ? 3 : 1);
+    boolean sign = end < tokens.size() && tokens.get(end).is(Kind.PERCENT);
+    return from.isEmpty() || (to && below.isEmpty())
+        ? Optional.empty()
+        : Optional.of(new SheetRange(from, below, true, sign ? end + 1 : end));
   }
 
   /** A number with a decimal point or comma; empty if it is neither. */
@@ -63,7 +82,8 @@ record SheetRange(OptionalDouble low, OptionalDouble high, boolean ofConcentrati
 
     Optional<SheetRange> range(boolean bareRange) {
       concentration = takeConcentration();
-      Optional<Kind> sign = comparison();
+      takeWord("about");
+      Optional<Kind> sign = comparison().or(this::comparisonInWords);
       OptionalDouble first = value();
       if (first.isEmpty()) {
         return Optional.empty();
@@ -137,12 +157,12 @@ record SheetRange(OptionalDouble low, OptionalDouble high, boolean ofConcentrati
     private boolean takeConcentrationBetween() {
       int before = at;
       if (comparison().filter(k -> k == Kind.BELOW).isPresent()
-          && isWord(at, "c", "conc", "konz")) {
+          && isWord(at, "c", "conc", "konz", "x")) {
+        concentration = !isWord(at, "x");
         at++;
-        while (peek(Kind.DOT)) {
+        while (peek(Kind.DOT) || peek(Kind.PERCENT)) {
           at++;
         }
-        concentration = true;
         return true;
       }
       at = before;
@@ -155,6 +175,25 @@ record SheetRange(OptionalDouble low, OptionalDouble high, boolean ofConcentrati
       }
       compared = true;
       return Optional.of(tokens.get(at++).kind());
+    }
+
+    /** "max. 5 %", "up to 5 %", "at least 5 %": without a unit they are no share. */
+    private Optional<Kind> comparisonInWords() {
+      if (takeWord("below") || (!isWord(at, "to") && takeWord("to"))) {
+        return Optional.of(Kind.BELOW);
+      }
+      return takeWord("above") ? Optional.of(Kind.ABOVE) : Optional.empty();
+    }
+
+    /** Takes a word of the list, and the point of its abbreviation. */
+    private boolean takeWord(String meaning) {
+      Optional<SheetWords.Match> word =
+          SheetWords.match(tokens, at).filter(m -> m.meaning().is(meaning));
+      at = word.map(SheetWords.Match::end).orElse(at);
+      while (word.isPresent() && peek(Kind.DOT)) {
+        at++;
+      }
+      return word.isPresent();
     }
 
     private OptionalDouble value() {
@@ -173,11 +212,23 @@ record SheetRange(OptionalDouble low, OptionalDouble high, boolean ofConcentrati
       if (next < tokens.size() && tokens.get(next).is(Kind.PERCENT)) {
         unit = true;
         at = afterWeight(next + 1);
+      } else if (unitAsHeading().isPresent()) {
+        unit = true;
+        at = unitAsHeading().getAsInt();
       } else if (isWord(at, "ppm")) {
         unit = true;
         perMillion = true;
         at++;
       }
+    }
+
+    /** "Gew.-%" and "weight-%" are headings of columns as well. */
+    private OptionalInt unitAsHeading() {
+      return SheetWords.match(tokens, at)
+          .filter(m -> m.meaning().sort() == SheetWords.Sort.HEADING)
+          .filter(m -> tokens.get(m.end() - 1).is(Kind.PERCENT))
+          .map(m -> OptionalInt.of(m.end()))
+          .orElse(OptionalInt.empty());
     }
 
     /** Behind words such as "by weight", with their dots, hyphens and brackets. */
@@ -208,10 +259,8 @@ record SheetRange(OptionalDouble low, OptionalDouble high, boolean ofConcentrati
         at++;
         return true;
       }
-      Optional<SheetWords.Match> to =
-          SheetWords.match(tokens, at).filter(m -> m.meaning().is("to"));
-      at = to.map(SheetWords.Match::end).orElse(at);
-      boolean signs = to.isEmpty() && compared && (peek(Kind.BELOW) || peek(Kind.COMMA));
+      boolean to = takeWord("to");
+      boolean signs = !to && compared && (peek(Kind.BELOW) || peek(Kind.COMMA));
       return at > before || signs;
     }
   }

@@ -42,6 +42,9 @@ final class SheetReader {
 
   private boolean startOfLine = true;
 
+  /** Whether a heading has said that shares are in per cent. */
+  private boolean inPercent;
+
   SheetReader(String copied, boolean limitsOnly) {
     if (copied.length() > CopiedSheet.LONGEST) {
       throw new ProblemException(
@@ -97,7 +100,7 @@ final class SheetReader {
       case WORD -> word();
       case NUMBER, RANK -> orHeading(() -> number(token));
       case BELOW, ABOVE -> comparison();
-      case OPEN -> bracket(1);
+      case OPEN -> open();
       case CLOSE -> bracket(-1);
       case OTHER -> stray();
       case PERCENT -> orHeading(this::stray);
@@ -108,24 +111,10 @@ final class SheetReader {
 
   /** Headings may begin with a number or a sign: "2.1", "% w/w". */
   private void orHeading(Runnable other) {
-    Optional<Match> match = headingAt(at).or(() -> headingAt(behindNumber()));
+    Optional<Match> match = ahead.headingAt(at, startOfLine);
     if (match.isEmpty() || !heading(match.get())) {
       other.run();
     }
-  }
-
-  private Optional<Match> headingAt(int place) {
-    return SheetWords.match(tokens, place).filter(m -> m.meaning().sort() == Sort.HEADING);
-  }
-
-  /** "2. Hazards identification": the place behind the number and its point. */
-  private int behindNumber() {
-    boolean numbered =
-        startOfLine
-            && at + 1 < tokens.size()
-            && tokens.get(at + 1).is(Kind.DOT)
-            && SheetAhead.isDigit(tokens.get(at));
-    return numbered ? at + 2 : at;
   }
 
   private void endOfLine() {
@@ -144,11 +133,19 @@ final class SheetReader {
 
   /** A dash alone in its cell says that nothing is said. */
   private void dash() {
-    boolean alone = startOfCell && (at + 1 == tokens.size() || tokens.get(at + 1).endsCell());
-    if (alone) {
+    if (startOfCell && ahead.endsCell(at + 1)) {
       entry().emptyCell();
     }
     at++;
+  }
+
+  /** "[1]" points to a footnote. */
+  private void open() {
+    if (ahead.isFootnote(at) && !entry().expectsCategory()) {
+      passOver(at, at + 3);
+    } else {
+      bracket(1);
+    }
   }
 
   private void bracket(int step) {
@@ -165,9 +162,10 @@ final class SheetReader {
     boolean header = startOfCell && tokens.get(at).is(Kind.PERCENT);
     if (part == Part.ENTRIES && !header) {
       problem(SheetProblem.NOT_UNDERSTOOD, at, at + 1);
-    } else {
-      at++;
+      return;
     }
+    inPercent |= header;
+    at++;
   }
 
   private void problem(SheetProblem code, int from, int to) {
@@ -249,19 +247,14 @@ final class SheetReader {
       estimate(estimate.get());
       return;
     }
-    Optional<SheetRange> range = SheetRange.at(tokens, at, false);
-    if (range.isEmpty()) {
-      stray();
-    } else {
-      range(range.get());
-    }
+    SheetRange.at(tokens, at, false).ifPresentOrElse(this::range, this::stray);
   }
 
   private void range(SheetRange range) {
     int from = at;
-    boolean ofNext = isOfNext(range.end());
+    boolean ofNext = ahead.isLimitOfNext(range.end(), startOfCell);
     boolean limit =
-        range.ofConcentration()
+        (range.ofConcentration() && (ofNext || !entry().expectsShare()))
             || entry().expectsLimit(tokens, at, depth > 0, ofNext && !startOfLine);
     if (part == Part.PRECAUTIONS) {
       at = range.end();
@@ -274,19 +267,6 @@ final class SheetReader {
       share(range);
     }
     inCell();
-  }
-
-  /** A limit in front of its class: "C ≥ 5 %: Skin Corr. 1A", or a cell before the class's. */
-  private boolean isOfNext(int from) {
-    int i = from;
-    while (i < tokens.size() && tokens.get(i).is(Kind.CLOSE)) {
-      i++;
-    }
-    if (i >= tokens.size() || tokens.get(i).is(Kind.COLON)) {
-      return i < tokens.size();
-    }
-    return startOfCell
-        && SheetWords.match(tokens, i).filter(m -> m.meaning().isClass()).isPresent();
   }
 
   private void share(SheetRange range) {
@@ -307,15 +287,26 @@ final class SheetReader {
     boolean ofClaim = entry().expectsCategory();
     if (estimate.isPresent()) {
       estimate(estimate.get());
-    } else if (ofClaim && isCategory(token)) {
+    } else if (ofClaim && SheetAhead.isRankOrDigit(token)) {
       entry().category(token);
       at++;
       inCell();
+    } else if (entry().estimates.isExpected() && ahead.isFourHours(at)) {
+      at += 2;
     } else if (limitsOnly && entry().bareLimit(tokens, at).isPresent()) {
       at = entry().bareLimit(tokens, at).getAsInt();
     } else {
-      SheetRange.at(tokens, at, entry().hasIdentifier()).ifPresentOrElse(this::range, this::run);
+      SheetRange.at(tokens, at, entry().hasIdentifier())
+          .or(this::shareWithoutUnit)
+          .ifPresentOrElse(this::range, this::run);
     }
+  }
+
+  /** Where a heading says per cent, the numbers below it need no sign. */
+  private Optional<SheetRange> shareWithoutUnit() {
+    boolean expected =
+        inPercent && part == Part.ENTRIES && entry().hasIdentifier() && !entry().hasShare();
+    return expected ? ahead.shareWithoutUnit(at, startOfLine) : Optional.empty();
   }
 
   private void estimate(SheetEstimate estimate) {
@@ -324,18 +315,11 @@ final class SheetReader {
     inCell();
   }
 
-  private static boolean isCategory(SheetToken token) {
-    return token.is(Kind.RANK) || token.text().length() == 1;
-  }
-
-  // Words
-
   private void word() {
-    Optional<SheetRange> ofConcentration =
-        SheetRange.at(tokens, at, false).filter(SheetRange::ofConcentration);
+    Optional<SheetRange> range = SheetRange.at(tokens, at, false);
     Optional<Match> match = SheetWords.match(tokens, at);
-    if (ofConcentration.isPresent()) {
-      range(ofConcentration.get());
+    if (range.isPresent()) {
+      range(range.get());
     } else if (SheetFactor.isFactor(tokens, at)) {
       factor(at + 1);
     } else if (match.isEmpty() || !known(match.get())) {
@@ -353,32 +337,47 @@ final class SheetReader {
   }
 
   private boolean claim(Match match) {
+    Optional<String> route = match.meaning().route();
     if (!ahead.leadsToClass(match)) {
-      return false;
+      return route.isPresent()
+          && ahead.estimateFollows(match.end())
+          && estimateOf(route.get(), match);
     }
     if (entry().isFull()) {
       problem(SheetProblem.NOT_UNDERSTOOD, at, match.end());
       return true;
     }
     part = part == Part.LABEL || part == Part.PRECAUTIONS ? Part.ENTRIES : part;
-    entry().claim(new SheetClaim(tokens.get(at), tokens.get(match.end() - 1), match.meaning()));
+    entries.claim(
+        new SheetClaim(tokens.get(at), tokens.get(match.end() - 1), match.meaning()), startOfLine);
     at = match.end();
     afterCode = false;
     inCell();
     return true;
   }
 
+  /** "Acute oral toxicity: 450 mg/kg" names no class, but what the number is of. */
+  private boolean estimateOf(String route, Match match) {
+    take(match, entry().estimates.follow());
+    return entry().route(route, true, false);
+  }
+
   private boolean heading(Match match) {
-    if (!isHeading(match)) {
+    if (!startOfCell && !ahead.isHeading(match)) {
       return false;
     }
     String target = match.meaning().target();
+    if (target.equals("page")) {
+      return page();
+    }
     part =
         switch (target) {
           case "label" -> Part.LABEL;
           case "prose" -> Part.PROSE;
           default -> Part.ENTRIES;
         };
+    entry().heading(tokens.get(at), match.end() < tokens.size() ? tokens.get(match.end()) : null);
+    inPercent |= tokens.subList(at, match.end()).stream().anyMatch(t -> t.is(Kind.PERCENT));
     if (target.equals("section") && !entry().isEmpty()) {
       entries.startNew();
     }
@@ -386,20 +385,14 @@ final class SheetReader {
     return true;
   }
 
-  /** A heading begins a line or cell, or stands before a colon or a number of a register. */
-  private boolean isHeading(Match match) {
-    if (startOfCell || match.end() >= tokens.size()) {
-      return true;
+  /** The head or foot of a page says nothing of a substance. */
+  private boolean page() {
+    int end = ahead.endOfPageLine(at);
+    boolean whole = startOfLine && end > at;
+    if (whole) {
+      passOver(at, end);
     }
-    int next = match.end();
-    while (next < tokens.size() && tokens.get(next).is(Kind.DOT)) {
-      next++;
-    }
-    return next < tokens.size()
-        && (tokens.get(next).is(Kind.COLON)
-            || tokens.get(next).isIdentifier()
-            || tokens.get(next).is(Kind.NEWLINE)
-            || tokens.get(next).is(Kind.CLOSE));
+    return whole;
   }
 
   private boolean word(Match match) {
@@ -413,13 +406,12 @@ final class SheetReader {
       case "not classified" ->
           take(match, entry().notClassified(tokens.get(at), tokens.get(match.end() - 1)));
       case "factor" -> factor(match.end());
-      case "estimate" -> take(match, entry().expectsEstimate());
+      case "acute", "chronic", "aquatic" -> ahead.leadsToFactor(match) && factor(at);
+      case "estimate" -> take(match, entry().estimates.follow());
       case "limit" -> take(match, entry().limitsFollow());
       case "note" -> note(match.end());
       case "workplace limit" -> take(match, entry().workplaceLimit());
-      case "below" -> below(match);
-      case "about" -> take(match, SheetRange.at(tokens, match.end(), false).isPresent());
-      case "of" -> take(match, entry().isInEstimate());
+      case "of" -> take(match, entry().estimates.isExpected());
       default -> false;
     };
   }
@@ -433,21 +425,24 @@ final class SheetReader {
   }
 
   private boolean route(Match match, String target) {
-    boolean prose = part != Part.ENTRIES || (afterCode && depth == 0 && !entry().isInEstimate());
-    return !prose && take(match, entry().route(target, ahead.estimateFollows(match.end())));
+    boolean closes = ahead.is(Kind.CLOSE, match.end());
+    boolean text = afterCode && depth == 0 && !ahead.is(Kind.COLON, match.end());
+    boolean prose = part != Part.ENTRIES || (text && !entry().estimates.isExpected());
+    return !prose && take(match, entry().route(target, ahead.estimateFollows(match.end()), closes));
   }
 
   private boolean factor(int from) {
     Optional<SheetFactor> factor = SheetFactor.at(tokens, at, from);
     if (factor.isEmpty()) {
-      return take(new Match(new Meaning(Sort.WORD, "factor"), from), entry().hasIdentifier());
+      return take(new Match(new Meaning(Sort.WORD, "factor"), from), true);
     }
-    entry().factor(factor.get(), startOfCell);
+    entry().factor(factor.get(), depth > 0);
     at = factor.get().end();
     inCell();
     return true;
   }
 
+  /** The heading of a column, or letters and numbers behind it. */
   private boolean note(int from) {
     int end = ahead.endOfNotes(from);
     List<String> notes =
@@ -456,14 +451,7 @@ final class SheetReader {
             .map(SheetToken::text)
             .toList();
     entry().notes(notes);
-    return take(new Match(new Meaning(Sort.WORD, "note"), end), !notes.isEmpty());
-  }
-
-  private boolean below(Match match) {
-    Optional<SheetRange> range = SheetRange.at(tokens, match.end(), false);
-    range.ifPresent(
-        r -> range(new SheetRange(java.util.OptionalDouble.empty(), r.high(), false, r.end())));
-    return range.isPresent();
+    return take(new Match(new Meaning(Sort.WORD, "note"), end), !notes.isEmpty() || startOfCell);
   }
 
   // What no word of the list names
@@ -472,7 +460,11 @@ final class SheetReader {
   private void run() {
     int from = at;
     int end = ahead.endOfRun(at);
-    if (part == Part.PRECAUTIONS || entry().takesKind(ahead.codeFollows(end))) {
+    if (ahead.isLoneNote(from, startOfCell) && !entry().isEmpty()) {
+      entry().notes(List.of(tokens.get(from).text()));
+      at = end;
+      inCell();
+    } else if (part == Part.PRECAUTIONS || entry().takesKind(ahead.codeFollows(end))) {
       at = end;
     } else if (ahead.leadsToUnknownClass(from, end) >= 0) {
       problem(SheetProblem.NOT_UNDERSTOOD, from, ahead.leadsToUnknownClass(from, end));
@@ -490,11 +482,19 @@ final class SheetReader {
   }
 
   private void name(int from, int end) {
-    if (entry().isComplete() && ahead.identifierFollows(end)) {
+    if (entry().isComplete(tokens.get(from)) && ahead.identifierFollows(end)) {
       entries.startNew();
     }
-    entry().words(tokens.get(from), tokens.get(end - 1));
-    at = end;
-    inCell();
+    boolean numbers = !ahead.holdsWord(from, end);
+    boolean ofRow = numbers && ahead.isNumberOfRow(end, startOfLine);
+    if (ofRow || (!numbers && entry().isNamedAndMeasured())) {
+      passOver(from, end);
+    } else if (numbers) {
+      problem(SheetProblem.NOT_UNDERSTOOD, from, end);
+    } else {
+      entry().words(tokens.get(from), tokens.get(end - 1));
+      at = end;
+      inCell();
+    }
   }
 }

@@ -19,18 +19,6 @@ import org.meltwright.units.ProblemException;
 /** Makes categories, limits, factors and estimates of what an entry holds, or problems. */
 final class SheetResolver {
 
-  private static final Map<String, HazardClass> ROUTES =
-      Map.of(
-          "oral", HazardClass.ACUTE_ORAL,
-          "dermal", HazardClass.ACUTE_DERMAL,
-          "inhalation", HazardClass.ACUTE_INHALATION,
-          "vapour", HazardClass.ACUTE_INHALATION,
-          "dust", HazardClass.ACUTE_INHALATION,
-          "gas", HazardClass.ACUTE_INHALATION);
-
-  private static final Set<HazardClass> ACUTE =
-      EnumSet.of(HazardClass.ACUTE_ORAL, HazardClass.ACUTE_DERMAL, HazardClass.ACUTE_INHALATION);
-
   private final SheetEntry entry;
   private final SheetFindings findings;
   private final Map<HazardCategory, SheetClaim> categories = new LinkedHashMap<>();
@@ -92,7 +80,7 @@ final class SheetResolver {
     entry.supplements.forEach(s -> attempt(s, () -> sheet.supplements(s.text())));
     sheet.notes(String.join(" ", entry.notes));
     new SheetFactors(entry, findings).set(sheet).ifPresent(p -> flawed = true);
-    entry.estimates.forEach(e -> attempt(e.estimate().first(), () -> estimate(e, sheet)));
+    entry.estimates.all().forEach(e -> attempt(e.estimate().first(), () -> estimate(e, sheet)));
   }
 
   // Classes
@@ -113,7 +101,7 @@ final class SheetResolver {
     claim.names().stream()
         .flatMap(n -> n.categories().stream())
         .map(HazardCategory::hazardClass)
-        .filter(c -> isOfRoute(claim, c))
+        .filter(c -> claim.isOfRoute(c))
         .forEach((claim.unknown ? open : none)::add);
   }
 
@@ -128,7 +116,7 @@ final class SheetResolver {
     List<SheetToken> codes = claim.codes.isEmpty() ? takeAlone(claim) : claim.codes;
     for (SheetToken code : codes) {
       statements.add(code.text());
-      withStatement(claim, code.text()).ifPresent(c -> take(claim, c));
+      claim.withStatement(code.text()).ifPresent(c -> take(claim, c));
     }
     if (codes.isEmpty()) {
       implied(claim);
@@ -139,7 +127,7 @@ final class SheetResolver {
   private List<SheetToken> takeAlone(SheetClaim claim) {
     List<SheetToken> taken = new ArrayList<>();
     for (Map.Entry<String, List<Alone>> codes : entry.alone.entrySet()) {
-      if (claim.mayHave(codes.getKey())) {
+      if (claim.mayHave(codes.getKey()) && claim.isOfRoute(codes.getKey())) {
         codes.getValue().stream().filter(c -> !c.taken).map(c -> take(c)).forEach(taken::add);
       }
     }
@@ -157,19 +145,12 @@ final class SheetResolver {
     return claim.notOwn.stream().map(c -> c.code).reduce((a, b) -> b);
   }
 
-  private static Optional<HazardCategory> withStatement(SheetClaim claim, String code) {
-    return claim.possible().stream()
-        .filter(c -> Statements.isForm(code, c.statement()))
-        .findFirst()
-        .map(c -> c.withStatement(code));
-  }
-
   /** Without a code the class and the category must leave only one, route by route. */
   private void implied(SheetClaim claim) {
     List<HazardCategory> possible =
-        claim.possible().stream().filter(c -> isOfRoute(claim, c.hazardClass())).toList();
+        claim.possible().stream().filter(c -> claim.isOfRoute(c.hazardClass())).toList();
     long classes = possible.stream().map(HazardCategory::hazardClass).distinct().count();
-    boolean routesSayIt = ROUTES.keySet().stream().anyMatch(claim.routes::contains);
+    boolean routesSayIt = claim.namesRoute();
     if (possible.isEmpty() || (classes > 1 && !(routesSayIt && areAcute(possible)))) {
       problem(SheetProblem.STATEMENT_MISSING, claim.first, claim.last());
       return;
@@ -179,14 +160,7 @@ final class SheetResolver {
   }
 
   private static boolean areAcute(List<HazardCategory> all) {
-    return all.stream().allMatch(c -> ACUTE.contains(c.hazardClass()));
-  }
-
-  /** Whether the routes that stand with a class of acute toxicity allow for one of its three. */
-  private static boolean isOfRoute(SheetClaim claim, HazardClass hazardClass) {
-    return !ACUTE.contains(hazardClass)
-        || claim.routes.isEmpty()
-        || claim.routes.stream().anyMatch(r -> ROUTES.get(r) == hazardClass);
+    return all.stream().allMatch(c -> SheetClaim.isAcute(c.hazardClass()));
   }
 
   private void take(SheetClaim claim, HazardCategory bare) {
@@ -194,7 +168,7 @@ final class SheetResolver {
     if (isOfUnAlone(bare)) {
       findings.remark(Remark.Kind.UN_CATEGORY, claim.first, claim.last());
     }
-    if (!isOfRoute(claim, bare.hazardClass())) {
+    if (!claim.isOfRoute(bare.hazardClass())) {
       problem(SheetProblem.ROUTE, claim.first, claim.last());
     }
     HazardCategory category =
@@ -222,7 +196,7 @@ final class SheetResolver {
   private static List<String> details(SheetClaim claim, HazardClass hazardClass) {
     List<String> details = new ArrayList<>(claim.organs);
     claim.routes.stream()
-        .filter(r -> !ACUTE.contains(hazardClass) || isForm(hazardClass, r))
+        .filter(r -> !SheetClaim.isAcute(hazardClass) || isForm(hazardClass, r))
         .forEach(details::add);
     return details;
   }
@@ -300,7 +274,7 @@ final class SheetResolver {
 
   // Estimates
 
-  private void estimate(SheetEntry.Estimate e, SubstanceSheet sheet) {
+  private void estimate(SheetEstimates.Placed e, SubstanceSheet sheet) {
     Optional<UptakeForm> form = form(e);
     if (form.isEmpty()) {
       problem(SheetProblem.ESTIMATE_WITHOUT_ROUTE, e.estimate().first(), e.estimate().last());
@@ -324,7 +298,7 @@ final class SheetResolver {
     return categories.keySet().stream().filter(c -> c.hazardClass() == hazardClass).findFirst();
   }
 
-  private Optional<UptakeForm> form(SheetEntry.Estimate e) {
+  private Optional<UptakeForm> form(SheetEstimates.Placed e) {
     return switch (e.estimate().unit()) {
       case PER_MILLION -> Optional.of(UptakeForm.GAS);
       case PER_KILOGRAM -> dose(e);
@@ -332,7 +306,7 @@ final class SheetResolver {
     };
   }
 
-  private Optional<UptakeForm> dose(SheetEntry.Estimate e) {
+  private Optional<UptakeForm> dose(SheetEstimates.Placed e) {
     List<UptakeForm> said =
         forms(e).stream().filter(f -> f == UptakeForm.ORAL || f == UptakeForm.DERMAL).toList();
     if (said.isEmpty()) {
@@ -344,7 +318,7 @@ final class SheetResolver {
     return said.size() == 1 ? Optional.of(said.get(0)) : Optional.empty();
   }
 
-  private Optional<UptakeForm> air(SheetEntry.Estimate e) {
+  private Optional<UptakeForm> air(SheetEstimates.Placed e) {
     List<UptakeForm> said =
         forms(e).stream().filter(f -> f == UptakeForm.VAPOUR || f == UptakeForm.DUST).toList();
     if (said.isEmpty()) {
@@ -361,7 +335,7 @@ final class SheetResolver {
   }
 
   /** What stands beside the number, else with the class behind which it stands. */
-  private List<UptakeForm> forms(SheetEntry.Estimate e) {
+  private List<UptakeForm> forms(SheetEstimates.Placed e) {
     List<UptakeForm> own = forms(e.routes());
     if (!own.isEmpty() || e.claim() == null) {
       return own;
@@ -389,6 +363,11 @@ final class SheetResolver {
 
   private static boolean fits(UptakeForm form, HazardCategory c, double value) {
     List<AcuteLimit> all = Bounds.RULES.acuteLimits(form);
+    boolean converted =
+        all.stream().anyMatch(l -> l.category() == c.category() && l.pointEstimate() == value);
+    if (converted) {
+      return true;
+    }
     return all.stream()
         .filter(l -> value <= l.upTo())
         .findFirst()

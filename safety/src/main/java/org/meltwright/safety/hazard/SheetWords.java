@@ -33,6 +33,20 @@ final class SheetWords {
       return sort == Sort.WORD && target.equals(word);
     }
 
+    /** The names of the law, without the route that some spellings have in them. */
+    List<String> names() {
+      int bracket = target.indexOf(" (");
+      return List.of((bracket < 0 ? target : target.substring(0, bracket)).split(" / ", -1));
+    }
+
+    /** The route of uptake that the spelling names: "acute oral toxicity". */
+    Optional<String> route() {
+      int bracket = target.indexOf(" (");
+      return bracket < 0
+          ? Optional.empty()
+          : Optional.of(target.substring(bracket + 2, target.length() - 1));
+    }
+
     boolean isClass() {
       return sort == Sort.CLASS || sort == Sort.PHYSICAL;
     }

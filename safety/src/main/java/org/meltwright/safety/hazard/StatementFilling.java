@@ -49,7 +49,7 @@ final class StatementFilling {
   }
 
   String text(String code, Locale locale) {
-    String text = Statements.finished(code, locale, values(code, locale));
+    String text = Statements.finished(code, locale, review.rules().day(), values(code, locale));
     return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(locale) + text.substring(1);
   }
 

@@ -54,7 +54,8 @@ class CopiedSheetTest {
     List<Named> all = new ArrayList<>();
     for (List<String> row : SheetWords.rows()) {
       if (row.get(0).equals("class")) {
-        List<HazardCategory> categories = categoriesOf(row.get(1));
+        List<HazardCategory> categories =
+            categoriesOf(new SheetWords.Meaning(SheetWords.Sort.CLASS, row.get(1)));
         row.subList(2, row.size())
             .forEach(
                 cell ->
@@ -65,9 +66,11 @@ class CopiedSheetTest {
     return all;
   }
 
-  private static List<HazardCategory> categoriesOf(String names) {
-    return Stream.of(names.split(" / ", -1))
+  private static List<HazardCategory> categoriesOf(SheetWords.Meaning meaning) {
+    return meaning.names().stream()
         .flatMap(n -> ClassName.find(n).orElseThrow().categories().stream())
+        .filter(
+            c -> meaning.route().map(r -> c.hazardClass().id().equals("acute-" + r)).orElse(true))
         .distinct()
         .toList();
   }

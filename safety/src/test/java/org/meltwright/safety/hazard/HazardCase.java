@@ -201,7 +201,7 @@ record HazardCase(
       case "named" ->
           assertThat(label(review).namedIngredients())
               .extracting(i -> i.name(Locale.ENGLISH))
-              .containsExactly(value);
+              .containsExactlyElementsOf(TextTable.items(value, " \\+ "));
       default -> {
         return false;
       }

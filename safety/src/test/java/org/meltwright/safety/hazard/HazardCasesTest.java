@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class HazardCasesTest {
 
   static List<HazardCase> cases() {
-    return Stream.of("hazard-cases.txt", "hazard-cases-label.txt")
+    return Stream.of("hazard-cases.txt", "hazard-cases-label.txt", "hazard-cases-derived.txt")
         .flatMap(file -> HazardCase.all(file).stream())
         .toList();
   }

@@ -93,6 +93,46 @@ class HazardLabelTest {
   }
 
   @Test
+  void balmForTheSkin_isSaidFirstToBeACosmetic() {
+    HazardLabel label =
+        HazardLabel.of(cake("8012-89-3", 30), details().use(ProductUse.ON_THE_SKIN).build());
+    assertThat(label.isComplete()).isFalse();
+    assertThat(label.text(Locale.ENGLISH).lines().limit(2))
+        .last(org.assertj.core.api.InstanceOfAssertFactories.STRING)
+        .contains("not for this product")
+        .contains("cosmetic");
+    assertThat(label.text(Locale.GERMAN)).contains("gilt nicht für dieses Produkt");
+    assertThat(label.text(Locale.ENGLISH)).doesNotContain("falls under the law of cosmetics");
+  }
+
+  @Test
+  void paint_isNotToldOfCosmetics() {
+    HazardLabel label =
+        HazardLabel.of(cake("1314-13-2", 30), details().use(ProductUse.NOT_ON_THE_SKIN).build());
+    assertThat(label.gaps()).doesNotContain(LabelGap.OTHER_LAW);
+    assertThat(label.text(Locale.ENGLISH)).doesNotContain("cosmetic");
+  }
+
+  /** An amendment of a text is a last day for the old row and a new row. */
+  @Test
+  void everyText_hasDays_andOneTextADay() {
+    Statements.days()
+        .forEach(
+            texts ->
+                texts.forEach(
+                    (code, all) -> {
+                      for (int i = 1; i < all.size(); i++) {
+                        assertThat(all.get(i - 1).overlap(all.get(i))).as(code).isFalse();
+                      }
+                      assertThat(all.get(0).from().or(() -> all.get(0).until()))
+                          .as(code)
+                          .isPresent();
+                    }));
+    assertThat(TextTable.rows("precautions.txt"))
+        .allSatisfy(row -> assertThat(Days.of(row).from()).as("%s", row).isPresent());
+  }
+
+  @Test
   void mixtureInNoClass_isNotCalledSafe() {
     String text = HazardLabel.of(cake("9000-16-2", 10), details().build()).text(Locale.ENGLISH);
     assertThat(text).contains("No hazard class was reached").contains("not a word of safety");

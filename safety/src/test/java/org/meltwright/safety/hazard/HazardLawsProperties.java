@@ -119,14 +119,26 @@ class HazardLawsProperties {
   @Property(tries = 500)
   void the_order_of_the_lines_changes_nothing(
       @ForAll("mixtures") PlainMixture mixture, @ForAll Random random) {
-    assertSame(
-        mixture,
+    PlainMixture shuffled =
         changed(
             mixture,
             lines -> {
               Collections.shuffle(lines, random);
               return lines;
-            }));
+            });
+    assertSame(mixture, shuffled);
+    assertThat(label(shuffled)).as("%s", mixture).isEqualTo(label(mixture));
+  }
+
+  /** What the label of a mixture says: codes, and names in their order. */
+  private static List<String> label(PlainMixture mixture) {
+    HazardLabel label =
+        HazardLabel.of(
+            HazardReview.of(PlainBridge.mixture(mixture, RULES), RULES),
+            LabelDetails.builder().build());
+    List<String> said = new ArrayList<>(label.statements());
+    label.namedIngredients().forEach(i -> said.add(i.hazards().casNumbers() + i.hazards().name()));
+    return said;
   }
 
   @Property(tries = 1000)

@@ -59,9 +59,13 @@ class HazardPagesTest {
         .append("`, looked at for days up to ")
         .append(rules.lookedUpTo())
         .append(
-            ".\n\nThe last three columns say what an ingredient of the category, alone with what is")
+            ".\n\n"
+                + "The last three columns say what an ingredient of the category, alone with what"
+                + " is")
         .append(
-            "\nin no class, leads to just below (by one millionth), at, and just above the figure. ")
+            "\n"
+                + "in no class, leads to just below (by one millionth), at, and just above the"
+                + " figure. ")
         .append(LimitCase.all().size())
         .append(
             " such cases, with limits\nof a substance's own, M-factors 1 to 1000 and estimates, are"
@@ -100,8 +104,8 @@ class HazardPagesTest {
                   r.lastCell(),
                   r.paragraph(),
                   known(r),
-                  day(r.from()),
-                  day(r.until())),
+                  day(r.days().from()),
+                  day(r.days().until())),
               outcomes(r, cases.get(name))));
     }
   }
@@ -129,7 +133,7 @@ class HazardPagesTest {
         .append(" (")
         .append(known(row))
         .append("), from ")
-        .append(day(row.from()))
+        .append(day(row.days().from()))
         .append(".\n");
   }
 
@@ -168,9 +172,12 @@ class HazardPagesTest {
         .filter(r -> r.kind() == RuleRow.Kind.ACUTE)
         .forEach(r -> line(page, Stream.concat(r.cells().stream(), tail(r))));
     page.append(
-        "\nThe share from which one ingredient of a category takes the mixture to a category: 100"
-            + " times its point estimate\nover the bound.\n\n| form | ingredient | mixture | from, %"
-            + " | below | at | above |\n|---|---|---|---|---|---|---|\n");
+        "\n"
+            + "The share from which one ingredient of a category takes the mixture to a category:"
+            + " 100 times its point estimate\n"
+            + "over the bound.\n\n"
+            + "| form | ingredient | mixture | from, % | below | at | above |\n"
+            + "|---|---|---|---|---|---|---|\n");
     LimitCase.all().stream()
         .filter(c -> c.kind().equals("estimate"))
         .map(c -> c.kind() + " " + c.hazardClass() + c.limit())
@@ -191,7 +198,7 @@ class HazardPagesTest {
   }
 
   private static Stream<String> tail(RuleRow r) {
-    return Stream.of(r.paragraph(), known(r), day(r.from()), day(r.until()));
+    return Stream.of(r.paragraph(), known(r), day(r.days().from()), day(r.days().until()));
   }
 
   private static void line(StringBuilder page, Stream<String> cells) {
@@ -216,11 +223,13 @@ class HazardPagesTest {
         .append("`, looked at for days up to ")
         .append(rules.lookedUpTo())
         .append(
-            ": a screening without a label.\nA class that is not here is not assessed by these"
-                + " rules. Categories that the European rules have not carry H303, H313,\nH316, H320,"
-                + " H227, H305, H401 and H402. Category 5 of inhalation (H333) can be stated, but has"
-                + " no figures here.\n\n| row | paragraph | known | first day | last day |"
-                + "\n|---|---|---|---|---|\n");
+            ": a screening without a label.\n"
+                + "A class that is not here is not assessed by these rules. Categories that the"
+                + " European rules have not carry H303, H313,\n"
+                + "H316, H320, H227, H305, H401 and H402. Category 5 of inhalation (H333) can be"
+                + " stated, but has no figures here.\n\n"
+                + "| row | paragraph | known | first day | last day |\n"
+                + "|---|---|---|---|---|\n");
     rules.rows().forEach(r -> line(page, Stream.concat(Stream.of(row(r)), tail(r))));
     return page.toString();
   }
@@ -234,11 +243,14 @@ class HazardPagesTest {
         new StringBuilder("# The label: which precautionary statements it keeps\n\n");
     page.append(WRITTEN)
         .append(
-            "How the choice works, and what of it is law: [hazard-rules.md](hazard-rules.md#the-label)."
-                + "\n\n| what | class | categories | statements | when or but |\n|---|---|---|---|---|\n");
+            "How the choice works, and what of it is law:"
+                + " [hazard-rules.md](hazard-rules.md#the-label).\n\n"
+                + "| what | class | categories | statements | when or but | first day | last day"
+                + " |\n"
+                + "|---|---|---|---|---|---|---|\n");
     for (List<String> r : PrecautionChoice.rows()) {
       switch (r.get(0)) {
-        case "order" -> line(page, Stream.of("order", "", "", r.get(1), ""));
+        case "order" -> line(page, Stream.of("order", "", "", r.get(1), "", r.get(2), r.get(3)));
         case "beats" ->
             line(
                 page,
@@ -247,7 +259,9 @@ class HazardPagesTest {
                     "",
                     "",
                     r.get(1) + " says " + r.get(2) + " already",
-                    r.get(3).isEmpty() ? "" : "but not for " + r.get(3)));
+                    r.get(3).isEmpty() ? "" : "but not for " + r.get(3),
+                    r.get(4),
+                    r.get(5)));
         default -> line(page, r.stream());
       }
     }
@@ -261,7 +275,8 @@ class HazardPagesTest {
     TextTable.rows("label-elements.txt").forEach(r -> line(page, r.stream()));
     page.append("\n## What a pack for the public needs\n\n| duty | class | categories or number |")
         .append(
-            " from, % | paragraph | known | first day | last day |\n|---|---|---|---|---|---|---|---|\n");
+            " from, % | paragraph | known | first day | last day |\n"
+                + "|---|---|---|---|---|---|---|---|\n");
     TextTable.rows("packaging.txt").forEach(r -> line(page, r.stream()));
     page.append(
             "\n## Sizes\n\n| what | pack up to, l | figures, mm | paragraph, how known, first and")
@@ -288,7 +303,9 @@ class HazardPagesTest {
     Stream.of(RuleRow.Kind.values())
         .forEach(k -> line(page, Stream.of("`" + k.id() + "`", "" + k.columns())));
     page.append(
-            "\n## Classes and their categories\n\n| class | how shares may combine | categories |\n")
+            "\n"
+                + "## Classes and their categories\n\n"
+                + "| class | how shares may combine | categories |\n")
         .append("|---|---|---|\n");
     for (HazardClass c : HazardClass.values()) {
       line(page, Stream.of("`" + c.id() + "`", modes(c), categories(c)));

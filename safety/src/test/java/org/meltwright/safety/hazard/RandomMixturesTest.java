@@ -8,19 +8,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * The library and a second, plain statement of the rules give the same answers for random mixtures.
  *
- * <p>Some thousands in each build; half a million with {@code -P random-mixtures}.
+ * <p>Some thousands in each build; half a million with {@code -P random}.
  */
+@Tag("random")
 class RandomMixturesTest {
 
   private static final LocalDate DAY = LocalDate.of(2027, 2, 1);
   private static final RuleSet RULES = RuleSet.clpOn(DAY);
-  private static final int MIXTURES = Integer.getInteger("hazard.mixtures", 2000);
-  private static final long SEED = Long.getLong("hazard.seed", 20260501L);
+  private static final int MIXTURES = Integer.getInteger("random.mixtures", 2000);
+  private static final long SEED = Long.getLong("random.seed", 20260501L);
 
   @Test
   void eachRandomMixture_hasTheSameAnswersByBothStatementsOfTheRules() {

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.meltwright.safety.heating.ReviewLaw.Comparison;
 
 /** Each law of the heating review, for random plans; a law that fails prints a small plan. */
-@Tag("random-comparisons")
+@Tag("random")
 class ReviewLawsTest {
 
   /** How many comparisons of two plans all laws make together. */

@@ -105,6 +105,14 @@ class CostRollUpTest {
   }
 
   @Test
+  void group_isNoAmountOfItsOwn() {
+    assertThatExceptionOfType(ProblemException.class)
+        .isThrownBy(() -> CostItem.of(CostKind.GROUP, "paints", exact("1")))
+        .satisfies(
+            e -> assertThat(e.problems().get(0).code()).isEqualTo(CostProblem.GROUP_HAS_PARTS));
+  }
+
+  @Test
   void credits_areTakenOff() {
     CostRollUp cost =
         CostRollUp.of(

@@ -303,7 +303,7 @@ class AirTest {
     assertThatThrownBy(() -> new DilutionVentilation(limit(sensitiser, 100), 10, 5))
         .hasMessageContaining("SENSITISER");
     assertThatThrownBy(() -> new DilutionVentilation(limit(TURPENTINE, 20), 10, 5))
-        .hasMessageContaining("20.0 ppm");
+        .hasMessageContaining("20 ppm");
   }
 
   /**

@@ -2,6 +2,7 @@
 package org.meltwright.safety.hazard;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.util.Locale;
 import java.util.Set;
@@ -11,6 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.core.material.MaterialFamily;
+import org.meltwright.units.ProblemException;
 
 class PigmentHazardsTest {
 
@@ -39,6 +41,32 @@ class PigmentHazardsTest {
               assertThat(p.heatUse()).isEqualTo(heat);
               assertThat(p.dust()).isEqualTo(dust);
             });
+  }
+
+  @Test
+  void ownPigment_whoseReasonHasNoText_isRefused() {
+    PigmentHazard red = PigmentHazards.byId("cadmium-red").orElseThrow();
+
+    assertThatExceptionOfType(ProblemException.class)
+        .isThrownBy(() -> withReason(red, "house-rule"))
+        .satisfies(
+            e -> assertThat(e.problems().get(0).code()).isEqualTo(HazardProblem.PIGMENT_REASON));
+    assertThat(withReason(red, red.reasonKey())).isEqualTo(red);
+  }
+
+  private static PigmentHazard withReason(PigmentHazard pigment, String key) {
+    return new PigmentHazard(
+        pigment.id(),
+        pigment.englishName(),
+        pigment.germanName(),
+        pigment.colourIndexNames(),
+        pigment.casNumbers(),
+        pigment.elements(),
+        pigment.heatUse(),
+        pigment.dust(),
+        key,
+        pigment.source(),
+        pigment.knowledge());
   }
 
   @Test

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -185,6 +186,25 @@ class RuleSetTest {
     assertThatExceptionOfType(ProblemException.class)
         .isThrownBy(() -> form.fourHoursFromOne(one))
         .satisfies(e -> assertThat(e.problems().get(0).code().id()).isEqualTo(code));
+  }
+
+  @Test
+  void finding_ofAClassThatTheRulesDoNotCompute_isAProblem() {
+    RuleSet ghs = RuleSet.unGhsOn(LocalDate.of(2026, 6, 1));
+    HazardReview review =
+        HazardReview.of(HazardMixture.builder(ghs).cas("8012-89-3", 100).build(), ghs);
+
+    HazardClass none =
+        Stream.of(HazardClass.values())
+            .filter(c -> review.findings().stream().noneMatch(f -> f.hazardClass() == c))
+            .findFirst()
+            .orElseThrow();
+
+    assertThatExceptionOfType(ProblemException.class)
+        .isThrownBy(() -> review.finding(none))
+        .satisfies(
+            e ->
+                assertThat(e.problems().get(0).code()).isEqualTo(HazardProblem.CLASS_NOT_COMPUTED));
   }
 
   @Test

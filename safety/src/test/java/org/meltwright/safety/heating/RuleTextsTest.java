@@ -2,6 +2,7 @@
 package org.meltwright.safety.heating;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.nio.file.Path;
@@ -14,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.meltwright.core.source.Source;
+import org.meltwright.units.ProblemException;
 
 /** What a reader is told of a rule, whatever texts it brings. */
 class RuleTextsTest {
@@ -44,6 +46,18 @@ class RuleTextsTest {
       }
       return locale.getLanguage() + " own " + values.getOrDefault("material", "");
     }
+  }
+
+  @Test
+  void text_thatTheRuleDoesNotBring_isAProblem() {
+    OwnRule mute = OwnRule.of("mute", plan -> RuleOutcome.found());
+
+    assertThatExceptionOfType(ProblemException.class)
+        .isThrownBy(() -> mute.text("rule.mute.reason", Locale.GERMAN, Map.of()))
+        .satisfies(
+            e ->
+                assertThat(e.problems().get(0).what(Locale.GERMAN))
+                    .isEqualTo("Die Regel „mute“ hat keinen Text „rule.mute.reason“."));
   }
 
   private static NotAssessed missing(HeatingReview review, String property) {

@@ -34,7 +34,7 @@ record LeftOut(Clauses plan, List<Clauses> mild, Set<String> own) {
           "estimated-temperature", Set.of("missing-temperature"),
           "missing-temperature", Set.of("hard-ceiling"),
           "window-may-be-closed", Set.of("window-closed"),
-          "colder-than-window", Set.of("window-closed"));
+          "colder-than-window", Set.of("window-closed", "pot-floor", "pot-floor-hot"));
 
   static Stream<LeftOut> of(Clauses plan) {
     return plan.all().stream().flatMap(clause -> of(plan, clause));

@@ -18,6 +18,7 @@ import org.meltwright.safety.exposure.SkinDamage;
 import org.meltwright.safety.exposure.WaxContact;
 import org.meltwright.safety.hazard.HazardClass;
 import org.meltwright.safety.hazard.HazardMixture;
+import org.meltwright.safety.hazard.HazardMixtureBuilder;
 import org.meltwright.safety.hazard.HazardReview;
 import org.meltwright.safety.hazard.RuleSet;
 import org.meltwright.safety.hazard.SubstanceHazards;
@@ -127,7 +128,7 @@ final class WorkedExposures {
 
   /** Shares in per cent of irritants to skin of category 2; the rest is harmless. */
   private static HazardMixture irritants(double... x) {
-    HazardMixture.Builder mixture = HazardMixture.builder(RULES);
+    HazardMixtureBuilder mixture = HazardMixture.builder(RULES);
     double rest = 100;
     for (double share : x) {
       mixture.substance(
@@ -140,7 +141,7 @@ final class WorkedExposures {
 
   /** Share in per cent and estimate in mg/kg of what is swallowed; the rest is harmless. */
   private static HazardMixture poison(double... x) {
-    HazardMixture.Builder mixture = HazardMixture.builder(RULES);
+    HazardMixtureBuilder mixture = HazardMixture.builder(RULES);
     double rest = 100;
     for (int i = 0; i < x.length; i += 2) {
       mixture.substance(

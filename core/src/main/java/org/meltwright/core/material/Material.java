@@ -32,7 +32,6 @@ import org.meltwright.units.ProblemException;
  * bag; // beeswax-yellow (lot 7)
  * bag.equals(wax); // false
  * bag.isMeantBy(wax); // true
- * wax.isMeantBy(bag); // false
  * }</pre>
  *
  * <p>This class is immutable and thread-safe.

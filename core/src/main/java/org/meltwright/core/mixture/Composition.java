@@ -134,8 +134,8 @@ public final class Composition {
    *
    * @return a builder without parts
    */
-  public static Builder builder() {
-    return new Builder();
+  public static CompositionBuilder builder() {
+    return new CompositionBuilder();
   }
 
   /**
@@ -510,41 +510,5 @@ public final class Composition {
           String.format(Locale.ROOT, "%s %.3f %%", materials().get(i), massFractions[i] * 100));
     }
     return text.toString();
-  }
-
-  /**
-   * Gathers the parts of a composition; not thread-safe.
-   *
-   * <p>Compared by identity: a builder changes.
-   */
-  public static final class Builder {
-
-    private final List<Material> materials = new ArrayList<>();
-    private final List<Double> parts = new ArrayList<>();
-
-    private Builder() {}
-
-    /**
-     * Adds a part; parts of a material that is there already are added up.
-     *
-     * @param material the material
-     * @param byMass how much of it, in any unit that all parts share; zero or more
-     * @return this builder
-     */
-    public Builder part(Material material, double byMass) {
-      materials.add(material);
-      parts.add(byMass);
-      return this;
-    }
-
-    /**
-     * Puts the parts together.
-     *
-     * @return the composition, in the order of the parts
-     * @throws ProblemException if a part is negative or not finite, or none is above zero
-     */
-    public Composition build() {
-      return ofParts(materials, parts.stream().mapToDouble(Double::doubleValue).toArray());
-    }
   }
 }

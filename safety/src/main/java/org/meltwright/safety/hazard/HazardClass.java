@@ -10,7 +10,7 @@ import org.meltwright.units.Messages;
  * A hazard class of the law on classification and labelling, as far as this package speaks of it.
  *
  * <p>Classes up to {@link #FLAMMABLE_LIQUID} are worked out from the ingredients; the rest need a
- * test of the mixture, see {@link HazardMixture.Builder#tested}.
+ * test of the mixture, see {@link HazardMixtureBuilder#tested}.
  *
  * <p>What one class says of a cake with two per cent of colophony, and a class that only a test can
  * tell:

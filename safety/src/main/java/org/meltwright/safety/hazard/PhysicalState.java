@@ -11,7 +11,7 @@ import org.meltwright.units.Bilingual;
  *
  * <pre>{@code
  * RuleSet rules = RuleSet.clpOn(LocalDate.of(2026, 6, 1));
- * HazardMixture.Builder polish =
+ * HazardMixtureBuilder polish =
  *     HazardMixture.builder(rules).cas("8006-64-2", 25).cas("8012-89-3", 75);
  * HazardMixture firm = polish.state(PhysicalState.SOLID_AT_40).build();
  * HazardReview.of(firm, rules).finding(HazardClass.ASPIRATION).status(); // NOT_CLASSIFIED

@@ -171,7 +171,7 @@ class CopiedSheetTest {
         Beeswax 8012-89-3 50 - 80 % not classified
         """;
     CopiedSheet sheet = CopiedSheet.read(text);
-    HazardMixture.Builder mixture = HazardMixture.builder(rules);
+    HazardMixtureBuilder mixture = HazardMixture.builder(rules);
     for (CopiedSheet.Line line : sheet.lines()) {
       mixture.substance(
           line.hazards(), line.lowPercent().orElseThrow(), line.highPercent().orElseThrow());

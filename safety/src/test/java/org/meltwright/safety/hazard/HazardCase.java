@@ -45,7 +45,7 @@ record HazardCase(
 
   HazardReview review() {
     RuleSet rules = rules();
-    HazardMixture.Builder b = HazardMixture.builder(rules);
+    HazardMixtureBuilder b = HazardMixture.builder(rules);
     int number = 0;
     for (String line : split(lines)) {
       Matcher m = LINE.matcher(line);
@@ -101,7 +101,7 @@ record HazardCase(
     }
   }
 
-  private void facts(HazardMixture.Builder b) {
+  private void facts(HazardMixtureBuilder b) {
     if (facts.startsWith("tested ")) {
       b.tested(facts.substring(7));
       return;
@@ -122,7 +122,7 @@ record HazardCase(
     }
   }
 
-  private static void supplement(HazardMixture.Builder b, String word) {
+  private static void supplement(HazardMixtureBuilder b, String word) {
     if (!word.isEmpty()) {
       b.supplement(word);
     }

@@ -28,15 +28,15 @@ class HazardLawTest {
     return SubstanceHazards.builder(name).classified(classified).build();
   }
 
-  private static HazardMixture.Builder mixture() {
+  private static HazardMixtureBuilder mixture() {
     return HazardMixture.builder(RULES).restNotClassified();
   }
 
-  private static HazardReview review(HazardMixture.Builder b) {
+  private static HazardReview review(HazardMixtureBuilder b) {
     return HazardReview.of(b.build(), RULES);
   }
 
-  private static List<String> names(HazardMixture.Builder b) {
+  private static List<String> names(HazardMixtureBuilder b) {
     return HazardLabel.of(review(b), LabelDetails.builder().build()).namedIngredients().stream()
         .map(i -> i.name(Locale.ENGLISH))
         .toList();
@@ -69,7 +69,7 @@ class HazardLawTest {
 
   @Test
   void moreThanFourNames_areThoseOfWhichEachCounts() {
-    HazardMixture.Builder b = mixture().substance(sheet("solvent", "STOT SE 3 H336"), 25);
+    HazardMixtureBuilder b = mixture().substance(sheet("solvent", "STOT SE 3 H336"), 25);
     for (int i = 1; i <= 5; i++) {
       b.substance(sheet("sensitiser " + i, "Skin Sens. 1 H317"), 2);
     }
@@ -193,8 +193,7 @@ class HazardLawTest {
   })
   void aspiration_isDecidedByViscosityNotByState(
       PhysicalState state, Double viscosity, HazardStatus status) {
-    HazardMixture.Builder b =
-        mixture().substance(sheet("oil", "Asp. Tox. 1 H304"), 12).state(state);
+    HazardMixtureBuilder b = mixture().substance(sheet("oil", "Asp. Tox. 1 H304"), 12).state(state);
     if (viscosity != null) {
       b.viscosityAt40(viscosity);
     }
@@ -203,13 +202,13 @@ class HazardLawTest {
 
   @Test
   void viscosityOfWhatIsSolidAt40_isRefused() {
-    HazardMixture.Builder b = mixture().state(PhysicalState.SOLID_AT_40).viscosityAt40(8);
+    HazardMixtureBuilder b = mixture().state(PhysicalState.SOLID_AT_40).viscosityAt40(8);
     assertThatThrownBy(b::build)
         .isInstanceOf(ProblemException.class)
         .hasMessageContaining("8 mm²/s");
   }
 
-  static Stream<Consumer<HazardMixture.Builder>> impossible() {
+  static Stream<Consumer<HazardMixtureBuilder>> impossible() {
     return Stream.of(
         b -> b.ph(40),
         b -> b.ph(-2.1),
@@ -223,7 +222,7 @@ class HazardLawTest {
 
   @ParameterizedTest
   @MethodSource("impossible")
-  void impossibleValue_isRefused(Consumer<HazardMixture.Builder> value) {
+  void impossibleValue_isRefused(Consumer<HazardMixtureBuilder> value) {
     assertThatThrownBy(() -> value.accept(mixture())).isInstanceOf(ProblemException.class);
   }
 
@@ -276,8 +275,8 @@ class HazardLawTest {
 
   @Test
   void unknownShare_standsOnALabelOnlyWhereThereIsOne() {
-    HazardMixture.Builder none = mixture().substance(SubstanceHazards.unknown("x"), 5);
-    HazardMixture.Builder classified =
+    HazardMixtureBuilder none = mixture().substance(SubstanceHazards.unknown("x"), 5);
+    HazardMixtureBuilder classified =
         mixture().substance(SubstanceHazards.unknown("x"), 5).cas("8050-09-7", 3);
     LabelDetails details = LabelDetails.builder().build();
     assertThat(HazardLabel.of(review(none), details).text(Locale.ENGLISH))
@@ -384,7 +383,7 @@ class HazardLawTest {
 
   @Test
   void flashPointOfAHotLabel_staysOnIt() {
-    HazardMixture.Builder spirit =
+    HazardMixtureBuilder spirit =
         mixture()
             .cas("64-17-5", 70)
             .state(PhysicalState.LIQUID)

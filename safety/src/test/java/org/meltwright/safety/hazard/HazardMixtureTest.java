@@ -80,19 +80,19 @@ class HazardMixtureTest {
 
   @Test
   void sharesThatLeaveARest_areRefused() {
-    HazardMixture.Builder b = HazardMixture.builder(RULES).cas("8012-89-3", 99);
+    HazardMixtureBuilder b = HazardMixture.builder(RULES).cas("8012-89-3", 99);
     assertThatThrownBy(b::build).isInstanceOf(ProblemException.class).hasMessageContaining("99");
   }
 
   @Test
   void sharesBeyondTheWhole_areRefused() {
-    HazardMixture.Builder b = HazardMixture.builder(RULES).cas("8012-89-3", 99).cas("1314-13-2", 2);
+    HazardMixtureBuilder b = HazardMixture.builder(RULES).cas("8012-89-3", 99).cas("1314-13-2", 2);
     assertThatThrownBy(b::build).isInstanceOf(ProblemException.class);
   }
 
   @Test
   void negativeShare_isRefused() {
-    HazardMixture.Builder b =
+    HazardMixtureBuilder b =
         HazardMixture.builder(RULES).cas("8012-89-3", 101).cas("1314-13-2", -1);
     assertThatThrownBy(b::build).isInstanceOf(ProblemException.class);
   }
@@ -175,7 +175,7 @@ class HazardMixtureTest {
 
   @Test
   void classComputedFromIngredients_isNotTakenFromATest() {
-    HazardMixture.Builder b = HazardMixture.builder(RULES);
+    HazardMixtureBuilder b = HazardMixture.builder(RULES);
     assertThatThrownBy(() -> b.tested("Carc. 1B H350")).isInstanceOf(ProblemException.class);
   }
 
@@ -191,7 +191,7 @@ class HazardMixtureTest {
   @ParameterizedTest
   @ValueSource(strings = {"zinc-whit", "1314-13-3", "zinc-paint", ""})
   void sheetForNoIngredient_isAProblemThatNamesTheIngredients(String id) {
-    HazardMixture.Builder b =
+    HazardMixtureBuilder b =
         HazardMixture.builder(Composition.ofParts(List.of(BEESWAX, PAINT), 70, 30), RULES)
             .dataSheet(id, SubstanceHazards.builder("x").classified("Carc. 1B H350").build());
     assertThatThrownBy(b::build)
@@ -221,7 +221,7 @@ class HazardMixtureTest {
   @ParameterizedTest
   @CsvSource({"7, 3", "100, 0"})
   void shareWhoseLowEndLiesAbove_isRefused(double low, double high) {
-    HazardMixture.Builder b = HazardMixture.builder(RULES);
+    HazardMixtureBuilder b = HazardMixture.builder(RULES);
     assertThatThrownBy(() -> b.substance(SubstanceHazards.unknown("x"), low, high))
         .isInstanceOfSatisfying(
             ProblemException.class,
@@ -231,7 +231,7 @@ class HazardMixtureTest {
   @ParameterizedTest
   @CsvSource({"-5, 7", "NaN, 7", "5, NaN"})
   void shareThatCannotBe_isRefused(double low, double high) {
-    HazardMixture.Builder b = HazardMixture.builder(RULES).cas("8012-89-3", 95);
+    HazardMixtureBuilder b = HazardMixture.builder(RULES).cas("8012-89-3", 95);
     assertThatThrownBy(() -> b.substance(SubstanceHazards.unknown("x"), low, high).build())
         .isInstanceOf(ProblemException.class);
   }
@@ -265,7 +265,7 @@ class HazardMixtureTest {
         .isInstanceOf(ProblemException.class);
   }
 
-  private static HazardMixture.Builder aluminium() {
+  private static HazardMixtureBuilder aluminium() {
     return HazardMixture.builder(RULES)
         .cas("7429-90-5", 5)
         .cas("8012-89-3", 95)

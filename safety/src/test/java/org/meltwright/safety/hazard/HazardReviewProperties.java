@@ -63,7 +63,7 @@ class HazardReviewProperties {
 
   private static HazardReview review(List<Part> mix, double inertParts) {
     double total = inertParts + mix.stream().mapToDouble(Part::parts).sum();
-    HazardMixture.Builder b = HazardMixture.builder(RULES).state(PhysicalState.LIQUID);
+    HazardMixtureBuilder b = HazardMixture.builder(RULES).state(PhysicalState.LIQUID);
     mix.forEach(p -> b.substance(p.substance(), p.parts() / total * 100));
     b.substance(INERT, inertParts / total * 100);
     return HazardReview.of(

@@ -223,7 +223,7 @@ record LimitCase(
   }
 
   static HazardReview review(SubstanceHazards s, double percent, PhysicalState state) {
-    HazardMixture.Builder b =
+    HazardMixtureBuilder b =
         HazardMixture.builder(RULES).substance(s, percent).restNotClassified().state(state);
     if (state == PhysicalState.LIQUID) {
       b.viscosityAt40(1);

@@ -205,7 +205,7 @@ class LimitTableTest {
     "60.01, 100, ''"
   })
   void flashPoint_decidesTheFlammableLiquid(double flash, Double boiling, String category) {
-    HazardMixture.Builder b =
+    HazardMixtureBuilder b =
         HazardMixture.builder(RULES)
             .substance(SubstanceHazards.presumedNone("rest"), 100)
             .state(PhysicalState.LIQUID)

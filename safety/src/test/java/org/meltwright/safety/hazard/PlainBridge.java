@@ -54,7 +54,7 @@ final class PlainBridge {
   }
 
   static HazardMixture mixture(PlainMixture mixture, RuleSet rules) {
-    HazardMixture.Builder b = HazardMixture.builder(rules);
+    HazardMixtureBuilder b = HazardMixture.builder(rules);
     for (Line line : mixture.lines()) {
       b.substance(substance(line.known(), rules), line.low(), line.high());
     }

@@ -284,7 +284,7 @@ final class ClassSheetPage {
                 "Address of this place",
                 "Assembly point",
                 "First aid kit and burn water",
-                "Fire blanket and extinguisher",
+                "Fitting lids, and extinguisher",
                 "Main switch",
                 "In charge, and signature")));
   }

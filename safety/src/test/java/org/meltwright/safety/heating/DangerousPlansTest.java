@@ -243,6 +243,46 @@ class DangerousPlansTest {
         .anyMatch(line -> line.startsWith("read in the liquid 84.0 °C"));
   }
 
+  // A number that says something milder does not silence a name
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "own:\"Bleiweiß\"/pigment/ci=PW6",
+        "own:\"Mennige\"/pigment/ci=PR101",
+        "own:\"Zinnober\"/pigment/ci=PR254",
+        "own:\"realgar\"/pigment/ci=PR101",
+        "own:\"lead white\"/pigment/cas=13463-67-7",
+        "own:\"potassium nitrate\"/pigment/ci=PW6",
+        "own:\"Terpentin\"/pigment/ci=PW6"
+      })
+  void name_that_says_worse_than_its_number_blocks(String material) {
+    HeatingReview review = Plans.review("mix beeswax-yellow 9, " + material + " 1; liquid 80");
+    assertThat(review.isBlocking()).as(review.toString()).isTrue();
+  }
+
+  @Test
+  void number_that_agrees_with_a_harmless_name_draws_nothing_by_name() {
+    HeatingReview review =
+        Plans.review("mix beeswax-yellow 9, own:\"Titanweiß\"/pigment/ci=PW6 1; liquid 80");
+    assertThat(review.finding("named-never-heated")).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"waxy-clothing-near-flame", "dust-in-the-air", "pot paper none flat"})
+  void lamp_lights_cloth_dust_and_paper_too(String what) {
+    assertThat(Plans.review(MEDIUM + "lamp; plate 80 +5; liquid 82; " + what).isBlocking())
+        .isTrue();
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {11, 14, 17})
+  void toxic_pigment_blocks_for_everybody_under_18(int youngest) {
+    blocks(
+        "mix beeswax-yellow 9, cadmium-red 1; liquid 70; people 1 1 8 " + youngest,
+        "minors-toxic-pigment");
+  }
+
   // A water bath is its own case
 
   @Test

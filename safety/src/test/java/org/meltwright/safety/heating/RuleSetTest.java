@@ -100,7 +100,7 @@ class RuleSetTest {
         "minors-dry-powder",
         "minors-high-heat",
         "children-nothing-hot",
-        "children-toxic-pigment",
+        "minors-toxic-pigment",
         "missing-temperature"
       })
   void fixed_rule_stays_on(String id) {

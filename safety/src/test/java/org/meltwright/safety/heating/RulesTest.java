@@ -52,7 +52,7 @@ class RulesTest {
             "children-at-heat",
             "children-hot-tools",
             "children-nothing-hot",
-            "children-toxic-pigment",
+            "minors-toxic-pigment",
             "chromate",
             "flame-near-plastic",
             "flame-near-pot",

@@ -27,11 +27,17 @@ final class Names {
   /** A wax of unknown make is asked for, a fragrance is judged by its share and flash point. */
   private static final Set<NameKind> JUDGED_ELSEWHERE = Set.of(NameKind.WAX, NameKind.FRAGRANCE);
 
-  /** What a number tells, the pigment table judges. */
-  private static final PerMaterial<List<NamedHazard>> TOLD =
-      PerMaterial.of(m -> PigmentHazards.of(m).isPresent() ? List.of() : HazardNames.of(m));
+  private static final PerMaterial<List<NamedHazard>> TOLD = PerMaterial.of(Names::told);
 
   private Names() {}
+
+  /** What the pigment table judges is told there, unless a name says worse than the number. */
+  private static List<NamedHazard> told(Material material) {
+    List<NamedHazard> all = HazardNames.of(material);
+    return PigmentHazards.of(material).isEmpty()
+        ? all
+        : all.stream().filter(n -> n.against().isPresent() || n.dust().isEmpty()).toList();
+  }
 
   /** Finds a name that tells a compound of a metal which is never heated. */
   static Check neverHeated(String metal) {

@@ -48,10 +48,10 @@ final class PlaceRules {
               warning("minors-dry-powder", PLACE, Sources.SCHOOL_GUIDELINES).asBlocking().asFixed(),
               whenStated(Circumstance.DRY_POWDER, ofPeople(People::hasMinors))),
           new Rule(
-              warning("children-toxic-pigment", PLACE, Sources.SCHOOL_GUIDELINES)
+              warning("minors-toxic-pigment", PLACE, Sources.SCHOOL_GUIDELINES)
                   .asBlocking()
                   .asFixed(),
-              ChildrenToxicPigment::review),
+              MinorsToxicPigment::review),
           new Rule(
               danger("children-nothing-hot", PLACE, Source.COMMON_PRACTICE).asBlocking().asFixed(),
               plan -> youngerThan(NEAR_HEAT, plan)),
@@ -76,7 +76,8 @@ final class PlaceRules {
               warning("water-extinguisher", PLACE, Sources.WAX_FIRES),
               stated(Circumstance.WATER_EXTINGUISHER)),
           new Rule(
-              danger("oily-rags", PLACE, Sources.OILY_RAG_CANS), stated(Circumstance.OILY_RAGS)),
+              danger("oily-rags", PLACE, Sources.OILY_RAG_CANS).asBlocking(),
+              stated(Circumstance.OILY_RAGS)),
           new Rule(
               warning("dust-in-the-air", PLACE, Source.COMMON_PRACTICE),
               stated(Circumstance.DUST_IN_THE_AIR)),
@@ -87,7 +88,7 @@ final class PlaceRules {
               warning("gas-cylinder-near", PLACE, Source.COMMON_PRACTICE),
               stated(Circumstance.GAS_CYLINDER_NEAR)),
           new Rule(
-              danger("oxidiser-near", PLACE, Source.COMMON_PRACTICE).asFixed(),
+              danger("oxidiser-near", PLACE, Source.COMMON_PRACTICE).asBlocking().asFixed(),
               stated(Circumstance.OXIDISER_NEAR)),
           new Rule(
               danger("coiled-reel", PLACE, Sources.CABLE_REEL), stated(Circumstance.COILED_REEL)),

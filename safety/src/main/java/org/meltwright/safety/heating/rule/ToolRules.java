@@ -65,13 +65,16 @@ final class ToolRules {
               using(uses(Kind.TORCH), stated(Circumstance.ALONE_WITH_FLAME))),
           new Rule(
               warning("waxy-clothing", TOOL, Sources.GREASY_CLOTH).asBlocking(),
-              using(FLAME_OR_HOT_AIR, stated(Circumstance.WAXY_CLOTHING_NEAR_FLAME))),
+              using(
+                  FLAME_OR_HOT_AIR.or(uses(Kind.LAMP)),
+                  stated(Circumstance.WAXY_CLOTHING_NEAR_FLAME))),
           new Rule(
               warning("lamp-near-what-burns", TOOL, Sources.HEAT_LAMPS).asBlocking(),
               using(uses(Kind.LAMP), stated(Circumstance.LAMP_NEAR_WHAT_BURNS))),
           new Rule(
               danger("dust-fire", TOOL, Source.COMMON_PRACTICE).asBlocking(),
-              using(FLAME_GLOW_OR_HOT_AIR, stated(Circumstance.DUST_IN_THE_AIR))),
+              using(
+                  FLAME_GLOW_OR_HOT_AIR.or(uses(Kind.LAMP)), stated(Circumstance.DUST_IN_THE_AIR))),
           new Rule(
               warning("iron-within-flash-margin", TOOL, Sources.MATERIAL_FIGURES),
               using(uses(Kind.IRON), HotTool::ironWithinMargin)),

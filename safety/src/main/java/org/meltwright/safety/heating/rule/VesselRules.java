@@ -72,7 +72,7 @@ final class VesselRules {
               using(OPEN_HEAT, vessel(Vessel::lining, Lining.NON_STICK, Lining.UNKNOWN, "lining"))),
           new Rule(
               warning("paper-liner-flame", VESSEL, Source.COMMON_PRACTICE).asBlocking(),
-              using(OPEN_HEAT, Paper::review)),
+              using(OPEN_HEAT.or(uses(Kind.LAMP)), Paper::review)),
           new Rule(
               caution("paper-liner-above-ceiling", VESSEL, Source.COMMON_PRACTICE).asBlocking(),
               Paper::reviewHeat),

@@ -44,6 +44,8 @@ public enum HazardRemark {
   STATE_MISSING("state-missing"),
   /** It is not a liquid. */
   NOT_A_LIQUID("not-a-liquid"),
+  /** No liquid, but an ingredient or a flash point says that it may burn. */
+  MAY_BURN_AS_A_SOLID("may-burn-as-a-solid"),
   /** Gases are not assessed. */
   GAS_NOT_ASSESSED("gas-not-assessed"),
   /** The flash point is needed. */

@@ -65,7 +65,9 @@ final class LiquidClassifier {
     }
     return switch (state.orElseThrow()) {
       case SOLID, SOLID_AT_40 ->
-          flammable(rule, HazardStatus.NOT_CLASSIFIED, List.of(), HazardRemark.NOT_A_LIQUID);
+          mayBurn(mixture, rules)
+              ? open(rule, HazardRemark.MAY_BURN_AS_A_SOLID)
+              : flammable(rule, HazardStatus.NOT_CLASSIFIED, List.of(), HazardRemark.NOT_A_LIQUID);
       case GAS -> open(rule, HazardRemark.GAS_NOT_ASSESSED);
       case LIQUID ->
           mixture
@@ -73,6 +75,21 @@ final class LiquidClassifier {
               .map(flash -> flammable(rule, flash, mixture, rules))
               .orElseGet(() -> open(rule, HazardRemark.FLASH_POINT_MISSING));
     };
+  }
+
+  /** Flammable liquids together in a solid, from which on it may burn; policy, no law says. */
+  private static final double MAY_BURN_FROM_PERCENT = 1;
+
+  /** A paste of solvent is no liquid, and no harmless solid either until it was tested. */
+  private static boolean mayBurn(HazardMixture mixture, RuleSet rules) {
+    TemperaturePoint limit = bound(rules, Bound.FLASH_FLAMMABLE_UP_TO_CELSIUS);
+    double flammablePercent =
+        mixture.ingredients().stream()
+            .filter(i -> i.hazards().isClassifiedFor(HazardClass.FLAMMABLE_LIQUID))
+            .mapToDouble(HazardIngredient::percent)
+            .sum();
+    return mixture.flashPoint().filter(t -> !Limit.exceeds(t, limit)).isPresent()
+        || Limit.reaches(flammablePercent, MAY_BURN_FROM_PERCENT);
   }
 
   private static HazardFinding flammable(

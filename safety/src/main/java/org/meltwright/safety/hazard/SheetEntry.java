@@ -57,6 +57,8 @@ final class SheetEntry {
   private int identifiers;
   private boolean classFirst;
   private boolean unknown;
+  private boolean noData;
+  private boolean doubted;
   private boolean workplaceLimit;
   private boolean limits;
   private boolean flawed;
@@ -338,6 +340,7 @@ final class SheetEntry {
       claim.unknown = true;
     } else {
       unknown = true;
+      noData = true;
     }
     return true;
   }
@@ -470,11 +473,15 @@ final class SheetEntry {
       flawed = true;
       findings.problem(SheetProblem.CONTRADICTION, notClassified.first(), notClassified.last());
     }
-    boolean silent = notClassified == null && !resolver.saysAnything();
+    boolean silent = (notClassified == null || noData) && !resolver.saysAnything();
     if (flawed || resolver.isFlawed() || silent) {
       resolver.openAllBut(sheet);
     }
     return sheet;
+  }
+
+  boolean isDoubted() {
+    return doubted;
   }
 
   private boolean mayBeNamed() {
@@ -482,11 +489,22 @@ final class SheetEntry {
   }
 
   private void reportWordsThatAreNoName() {
-    flawed |= name.reportOthers(mayBeNamed(), firstClaim());
+    boolean isDoubted = saysNone() && name.isDoubted();
+    boolean hasOthers = name.reportOthers(mayBeNamed(), firstClaim());
+    doubted = saysNone() && (isDoubted || hasOthers);
+    flawed |= hasOthers || isDoubted;
+  }
+
+  /** "Not classified" holds only where no other word goes with it: it may say of what, or why. */
+  private boolean saysNone() {
+    return notClassified != null || claims.stream().anyMatch(claim -> claim.none);
   }
 
   private int firstClaim() {
-    return claims.isEmpty() || classFirst ? Integer.MAX_VALUE : claims.get(0).first.start();
+    int claim = claims.isEmpty() || classFirst ? Integer.MAX_VALUE : claims.get(0).first.start();
+    return notClassified != null && name.beginsBefore(notClassified.first())
+        ? Math.min(claim, notClassified.first().start())
+        : claim;
   }
 
   private String name() {

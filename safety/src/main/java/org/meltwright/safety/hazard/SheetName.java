@@ -6,11 +6,19 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** The words of an entry that may be the name of its substance. */
 final class SheetName {
 
   private record Words(SheetToken first, SheetToken last) {}
+
+  private static final Pattern DOUBT =
+      Pattern.compile(
+          "\\b(?:possibly|perhaps|presumably|cannot|can not|iarc|transport|adr|imdg|iata|lack|lacking"
+              + "|insufficient|unknown|m(?:ö|oe)glicherweise|vielleicht|vermutlich|mangels|fehlen\\w*"
+              + "|unzureichend\\w*|unbekannt)\\b",
+          Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
 
   private final SheetFindings findings;
   private final List<Words> words = new ArrayList<>();
@@ -91,6 +99,21 @@ final class SheetName {
     List<Words> others = words.subList(named ? leading(firstClass) : 0, words.size());
     others.forEach(w -> findings.problem(SheetProblem.NOT_UNDERSTOOD, w.first(), w.last()));
     return !others.isEmpty();
+  }
+
+  boolean beginsBefore(SheetToken other) {
+    return !words.isEmpty() && words.get(0).first().start() < other.start();
+  }
+
+  /** Whether a word of the name doubts what is said of classes, or says for what law it holds. */
+  boolean isDoubted() {
+    for (Words w : words) {
+      if (DOUBT.matcher(findings.words(w.first(), w.last())).find()) {
+        findings.problem(SheetProblem.NOT_UNDERSTOOD, w.first(), w.last());
+        return true;
+      }
+    }
+    return false;
   }
 
   private int leading(int firstClass) {

@@ -42,7 +42,9 @@ final class SheetResolver {
   /** Leaves every class open, save those of which the text says that they are not reached. */
   void openAllBut(SubstanceSheet sheet) {
     EnumSet<HazardClass> all = EnumSet.allOf(HazardClass.class);
-    all.removeAll(none);
+    if (!entry.isDoubted()) {
+      all.removeAll(none);
+    }
     sheet.openFor(all.toArray(HazardClass[]::new));
   }
 

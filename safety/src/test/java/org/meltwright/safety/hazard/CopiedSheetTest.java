@@ -236,4 +236,36 @@ class CopiedSheetTest {
     }
     return words.isEmpty() ? "empty" : String.join("; ", words);
   }
+
+  /** "Not classified" is a word of harmlessness only where nothing says of what, or why. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "not classified due to lack of data",
+        "not classified (insufficient data)",
+        "not classified / data lacking",
+        "nicht eingestuft (keine Daten)",
+        "No classification available",
+        "Not classified for transport",
+        "IARC: not classified",
+        "Not classified as carcinogenic",
+        "possibly not classified",
+        "cannot be regarded as not classified"
+      })
+  void notClassified_withAnotherWord_leavesTheClassesOpen(String words) {
+    SubstanceHazards read = CopiedSheet.read("Foo 5 % " + words).lines().get(0).hazards();
+    assertThat(HazardClass.values()).allMatch(read::isOpenFor);
+    SubstanceHazards plain = CopiedSheet.read("Foo 5 % not classified").lines().get(0).hazards();
+    assertThat(HazardClass.values()).noneMatch(plain::isOpenFor);
+  }
+
+  @Test
+  void oneClass_notClassifiedForLackOfData_isOpen() {
+    String open = "Foo 5 %\nCarcinogenicity: not classified due to lack of data";
+    String none = "Foo 5 %\nCarcinogenicity: not classified";
+    assertThat(CopiedSheet.read(open).lines().get(0).hazards())
+        .matches(read -> read.isOpenFor(HazardClass.CARCINOGENICITY));
+    assertThat(CopiedSheet.read(none).lines().get(0).hazards())
+        .matches(read -> !read.isOpenFor(HazardClass.CARCINOGENICITY));
+  }
 }

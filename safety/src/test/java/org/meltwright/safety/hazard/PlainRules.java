@@ -374,10 +374,21 @@ final class PlainRules {
 
   // 2.6 Flammable liquids -------------------------------------------------------------------------
 
-  /** Table 2.6.1: of the whole, by measurement. A gas is assessed by other rules, not held here. */
+  private double flammable() {
+    return parts.all().stream()
+        .filter(p -> p.known().categories.stream().anyMatch(c -> c.name().equals("Flam. Liq.")))
+        .mapToDouble(PlainParts.Part::share)
+        .sum();
+  }
+
+  /**
+   * Table 2.6.1, and from 1 % of flammable liquids a solid is open: of the whole, by measurement. A
+   * gas is assessed by other rules, not held here.
+   */
   private void flammableLiquid() {
     if (facts.state().equals("solid")) {
-      answers.put("flammable-liquid", NONE);
+      boolean low = facts.flash() != null && facts.flash() <= 60;
+      answers.put("flammable-liquid", low || reached(flammable(), 1) ? OPEN : NONE);
     } else if (facts.flash() == null) {
       answers.put("flammable-liquid", OPEN);
     } else if (facts.flash() < 23) {

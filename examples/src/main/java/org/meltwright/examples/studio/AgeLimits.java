@@ -24,7 +24,7 @@ final class AgeLimits {
           "minors-with-flame", "Under 18 and a torch",
           "minors-high-heat", "Under 18 and a heat gun",
           "minors-dry-powder", "Under 18 and dry pigment",
-          "minors-toxic-pigment", "12 or under and a toxic pigment",
+          "minors-toxic-pigment", "Under 18 and a toxic pigment",
           "class-size", "How many to a teacher");
 
   private static final List<String> ORDER =

@@ -29,7 +29,9 @@ import javax.measure.Unit;
  *
  * @param english what an English reader is told
  * @param german what a German reader is told
+ * @serial exclude
  */
+@SuppressWarnings("InvalidBlockTag") // the serialised form is no API
 public record Bilingual(String english, String german) implements Serializable {
 
   private static final long serialVersionUID = 1L;

@@ -39,7 +39,10 @@ import org.jspecify.annotations.Nullable;
  * alone), its path, its details and its texts in both languages.
  *
  * <p>This class is immutable and thread-safe.
+ *
+ * @serial exclude
  */
+@SuppressWarnings("InvalidBlockTag") // the serialised form is no API
 public final class Problem implements Serializable {
 
   private static final long serialVersionUID = 1L;

@@ -24,7 +24,10 @@ import java.util.stream.Collectors;
  * problems.get(0).what(Locale.ENGLISH); // The number has no unit.
  * problems.get(0).remedy(Locale.ENGLISH); // Write the unit behind the number.
  * }</pre>
+ *
+ * @serial exclude
  */
+@SuppressWarnings("InvalidBlockTag") // the serialised form is no API
 public final class ProblemException extends RuntimeException {
 
   private static final long serialVersionUID = 1L;

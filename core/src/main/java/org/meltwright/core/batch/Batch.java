@@ -72,23 +72,24 @@ public final class Batch {
    */
   public static Batch ofIngredient(
       Recipe recipe, Material material, Quantity<Mass> mass, Losses losses) {
-    return new Batch(
-        recipe, losses, requireMass(mass) / share(recipe, Ingredient.of(material)), null);
+    return ofIngredient(recipe, Ingredient.of(material), mass, losses);
   }
 
   /**
-   * Returns the batch that holds a given mass of what a sub-recipe makes.
+   * Returns the batch that holds a given mass of one ingredient, also of what a sub-recipe makes.
    *
    * @param recipe the recipe
-   * @param made the sub-recipe, as a line of the recipe calls for it
+   * @param ingredient the ingredient, as a line of the recipe calls for it; a material wherever it
+   *     is, if no line does
    * @param mass its mass
    * @param losses what is lost
    * @return the batch
    * @throws ProblemException if the recipe does not call for it, the mass is not above zero, or the
    *     losses leave nothing
    */
-  public static Batch ofIngredient(Recipe recipe, Recipe made, Quantity<Mass> mass, Losses losses) {
-    return new Batch(recipe, losses, requireMass(mass) / share(recipe, Ingredient.of(made)), null);
+  public static Batch ofIngredient(
+      Recipe recipe, Ingredient ingredient, Quantity<Mass> mass, Losses losses) {
+    return new Batch(recipe, losses, requireMass(mass) / share(recipe, ingredient), null);
   }
 
   /**
@@ -146,7 +147,7 @@ public final class Batch {
    */
   public static Batch ofNet(Recipe recipe, Quantity<Mass> net, Losses losses) {
     return new Batch(
-        recipe, losses, losses.chargeKilograms(recipe.composition(), requireMass(net)), null);
+        recipe, losses, losses.chargeKilograms(recipe.contents(), requireMass(net)), null);
   }
 
   /**
@@ -186,7 +187,7 @@ public final class Batch {
     this.losses = losses;
     this.chargeKilograms =
         CHECK.between(chargeKilograms, LIGHTEST, HEAVIEST, "mass in the pot in kg");
-    this.net = losses.net(new Mixture(recipe.composition(), chargeKilograms));
+    this.net = losses.net(recipe.contents(), chargeKilograms);
     this.usedUp = usedUp;
   }
 
@@ -282,7 +283,7 @@ public final class Batch {
    * @return the mass in kg
    */
   public double insolublesKilograms() {
-    return chargeKilograms * losses.insolublesShare(recipe.composition());
+    return chargeKilograms * recipe.contents().insolublesShare(losses);
   }
 
   /**

@@ -22,6 +22,16 @@ import org.meltwright.core.mixture.Composition;
  * colour.lineShare(Ingredient.of(wax)); // 0.0
  * }</pre>
  *
+ * <p>What another recipe makes has been strained, where its losses say so:
+ *
+ * <pre>{@code
+ * Material resin = MaterialCatalogue.standard().require("damar");
+ * Recipe dissolved = Recipe.named("dissolved resin").part(resin, 1).build();
+ * Losses dirt = Losses.NONE.withInsolubles(resin, MassFraction.ofPercent(4));
+ * Recipe varnish = Recipe.named("varnish").part(Ingredient.of(dissolved, dirt), 1).build();
+ * Batch.ofTotal(varnish, grams(100), dirt).net().massKilograms(); // 0.1 kg
+ * }</pre>
+ *
  * <p>Immutable and thread-safe.
  */
 public sealed interface Ingredient {
@@ -37,18 +47,32 @@ public sealed interface Ingredient {
   }
 
   /**
-   * Returns what another recipe makes as an ingredient.
+   * Returns what another recipe makes as an ingredient, nothing lost in making it.
    *
    * @param recipe the other recipe
    * @return the ingredient
    */
   static Ingredient of(Recipe recipe) {
-    return new Made(recipe);
+    return of(recipe, Losses.NONE);
+  }
+
+  /**
+   * Returns what another recipe makes as an ingredient, after what is lost in making it.
+   *
+   * <p>Its composition is without insolubles; a price or a purchase counts all that was weighed in.
+   * What was strained out here stays out of the losses of a batch that it goes into.
+   *
+   * @param recipe the other recipe, as it is weighed in
+   * @param losses what is lost in making it
+   * @return the ingredient
+   */
+  static Ingredient of(Recipe recipe, Losses losses) {
+    return new Made(recipe, losses);
   }
 
   /**
    * Tells whether who asks for an ingredient means this one: a material that {@linkplain
-   * Material#isMeantBy is meant}, or what an equal recipe makes.
+   * Material#isMeantBy is meant}, or what an equal recipe makes, whatever is lost on the way.
    *
    * @param asked the ingredient asked for
    * @return whether this one is meant
@@ -84,6 +108,13 @@ public sealed interface Ingredient {
   Optional<Recipe> recipe();
 
   /**
+   * Returns what is lost in making it.
+   *
+   * @return the losses of the batch that makes it; none if it comes from the shelf
+   */
+  Losses losses();
+
+  /**
    * A material from the shelf.
    *
    * @param fromShelf the material
@@ -114,18 +145,24 @@ public sealed interface Ingredient {
     public Optional<Recipe> recipe() {
       return Optional.empty();
     }
+
+    @Override
+    public Losses losses() {
+      return Losses.NONE;
+    }
   }
 
   /**
    * What another recipe makes.
    *
    * @param made the recipe
+   * @param losses what is lost in making it
    */
-  record Made(Recipe made) implements Ingredient {
+  record Made(Recipe made, Losses losses) implements Ingredient {
 
     @Override
     public boolean isMeantBy(Ingredient asked) {
-      return equals(asked);
+      return asked.recipe().filter(made::equals).isPresent();
     }
 
     @Override
@@ -135,7 +172,7 @@ public sealed interface Ingredient {
 
     @Override
     public Composition composition() {
-      return made.composition();
+      return Contents.of(this).composition();
     }
 
     @Override

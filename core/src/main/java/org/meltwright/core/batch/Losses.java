@@ -11,7 +11,6 @@ import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.ByMaterial;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.PropertyKey;
-import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.Mixture;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.MassFraction;
@@ -27,8 +26,9 @@ import org.meltwright.units.ProblemException;
  *
  * <p>pot total weighed in [kg], w share by mass, d insolubles of that ingredient, s straining loss,
  * F fixed and f proportional film loss. Insolubles leave the net composition; film and straining
- * take it as it is. For example, 730 g at 1 : 8 with 4 % insolubles in the first side and 2 % film
- * is 821.25 g in the pot and 801.2 g net.
+ * take it as it is. What was strained when an {@linkplain Ingredient#of(Recipe, Losses) ingredient}
+ * was made leaves nothing behind again. For example, 730 g at 1 : 8 with 4 % insolubles in the
+ * first side and 2 % film is 821.25 g in the pot and 801.2 g net.
  *
  * <p>For example, a film that is the larger of 10 g and 2 % of the pot:
  *
@@ -139,17 +139,8 @@ public final class Losses {
     return insolubles.find(material).map(MassFraction::of);
   }
 
-  /**
-   * Returns the share of a charge that stays behind as insolubles.
-   *
-   * @param charge what is weighed in
-   * @return the share by mass of the charge, from 0 to 1
-   */
-  public double insolublesShare(Composition charge) {
-    return charge.mean(i -> insolublesOf(charge.materials().get(i)));
-  }
-
-  private double insolublesOf(Material material) {
+  /** The share by mass of an ingredient that stays behind; zero if none was given. */
+  double insolublesValue(Material material) {
     return insolubles.find(material).orElse(0.0);
   }
 
@@ -173,38 +164,22 @@ public final class Losses {
     return strainingShare * mass(potKilograms);
   }
 
-  /**
-   * Returns what a charge leaves to cast.
-   *
-   * @param charge what is weighed in
-   * @return what is left, without the insolubles
-   * @throws ProblemException if nothing is left
-   */
-  public Mixture net(Mixture charge) {
-    double pot = charge.massKilograms();
+  /** What is left to cast of a pot of so many kilograms. */
+  Mixture net(Contents charge, double pot) {
     double net =
-        pot * (1 - insolublesShare(charge.composition()))
-            - strainingKilograms(pot)
-            - filmKilograms(pot);
+        pot * (1 - charge.insolublesShare(this)) - strainingKilograms(pot) - filmKilograms(pot);
     if (!(net > 0)) {
       throw new ProblemException(
           Problem.of(BatchProblem.NOTHING_LEFT, Bilingual.of(pot).plus(" kg"))
               .with("lost", Bilingual.of(pot - net).plus(" kg")));
     }
-    return new Mixture(strained(charge.composition()), net);
+    return new Mixture(charge.strained(this).composition(), net);
   }
 
-  /**
-   * Returns what must be weighed in for a net amount.
-   *
-   * @param charge the composition of what is weighed in
-   * @param netKilograms what is to be left, in kg
-   * @return the mass to weigh in, in kg
-   * @throws ProblemException if the losses leave nothing, however much is weighed in
-   */
-  public double chargeKilograms(Composition charge, double netKilograms) {
+  /** What must be weighed in, in kg, so that so many kilograms are left. */
+  double chargeKilograms(Contents charge, double netKilograms) {
     mass(netKilograms);
-    double kept = 1 - insolublesShare(charge) - strainingShare;
+    double kept = 1 - charge.insolublesShare(this) - strainingShare;
     if (!(kept - filmShare > 1e-9)) {
       throw new ProblemException(
           Problem.of(BatchProblem.NOTHING_LEFT, Bilingual.of(netKilograms).plus(" kg"))
@@ -215,17 +190,6 @@ public final class Losses {
 
   private static double mass(double kilograms) {
     return CHECK.between(kilograms, 0, HEAVIEST, "mass in kg");
-  }
-
-  private Composition strained(Composition charge) {
-    if (insolublesShare(charge) == 0) {
-      return charge;
-    }
-    double[] masses = new double[charge.size()];
-    for (int i = 0; i < masses.length; i++) {
-      masses[i] = charge.massFractionValue(i) * (1 - insolublesOf(charge.materials().get(i)));
-    }
-    return charge.withParts(masses);
   }
 
   @Override

@@ -33,14 +33,14 @@ import org.meltwright.units.ProblemException;
  * cakes.composition().massFraction(resin).percent(); // 10.0 %
  * }</pre>
  *
- * <p>Two recipes are equal if their names and compositions are, whatever the order of the lines.
- * Immutable and thread-safe.
+ * <p>Two recipes are equal if their names and compositions are, and as much of each material has
+ * been strained before, whatever the order of the lines. Immutable and thread-safe.
  */
 public final class Recipe {
 
   private final String name;
   private final List<RecipePart> parts;
-  private final Composition composition;
+  private final Contents contents;
 
   /**
    * Starts a recipe.
@@ -117,9 +117,9 @@ public final class Recipe {
     if (parts.isEmpty()) {
       throw new ProblemException(Problem.of(BatchProblem.NO_PARTS, name));
     }
-    this.composition =
-        Composition.blend(
-            this.parts.stream().map(p -> p.ingredient().composition()).toList(),
+    this.contents =
+        Contents.blend(
+            this.parts.stream().map(p -> Contents.of(p.ingredient())).toList(),
             this.parts.stream().mapToDouble(RecipePart::parts).toArray());
   }
 
@@ -147,7 +147,11 @@ public final class Recipe {
    * @return the composition by mass
    */
   public Composition composition() {
-    return composition;
+    return contents.composition();
+  }
+
+  Contents contents() {
+    return contents;
   }
 
   /**
@@ -181,12 +185,13 @@ public final class Recipe {
   public boolean equals(@Nullable Object other) {
     return other instanceof Recipe that
         && name.equals(that.name)
-        && composition.equals(that.composition);
+        && composition().equals(that.composition())
+        && contents.rawShares().equals(that.contents.rawShares());
   }
 
   @Override
   public int hashCode() {
-    return name.hashCode() * 31 + composition.hashCode();
+    return name.hashCode() * 31 + composition().hashCode();
   }
 
   /**
@@ -224,8 +229,7 @@ public final class Recipe {
      * @throws ProblemException if the parts are negative or not finite
      */
     public Builder part(Material material, double byMass) {
-      parts.add(new RecipePart(Ingredient.of(material), byMass));
-      return this;
+      return part(Ingredient.of(material), byMass);
     }
 
     /**
@@ -237,7 +241,19 @@ public final class Recipe {
      * @throws ProblemException if the parts are negative or not finite
      */
     public Builder part(Recipe recipe, double byMass) {
-      parts.add(new RecipePart(Ingredient.of(recipe), byMass));
+      return part(Ingredient.of(recipe), byMass);
+    }
+
+    /**
+     * Adds parts of an ingredient.
+     *
+     * @param ingredient a material, or what another recipe makes after its losses
+     * @param byMass its parts by mass, not negative
+     * @return this builder
+     * @throws ProblemException if the parts are negative or not finite
+     */
+    public Builder part(Ingredient ingredient, double byMass) {
+      parts.add(new RecipePart(ingredient, byMass));
       return this;
     }
 

@@ -8,12 +8,12 @@ import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.equipment.Balance;
-import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.Mixture;
 import org.meltwright.units.ExactLine;
 import org.meltwright.units.LineRounding;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityKind;
 import org.meltwright.units.RoundedLine;
 
 /**
@@ -185,17 +185,28 @@ public final class WeighingSheet {
   }
 
   /**
+   * Returns the batch of the printed lines: the shares really reached, and what is lost of them.
+   *
+   * @return the batch as it is weighed
+   * @throws ProblemException if every printed line is zero, or nothing is left of them
+   */
+  public Batch asWeighed() {
+    List<RecipePart> parts =
+        lines.stream()
+            .map(l -> new RecipePart(l.ingredient(), l.rounded().printedKilograms()))
+            .toList();
+    Recipe weighed = Recipe.of(batch.recipe().name(), parts);
+    return Batch.ofTotal(weighed, QuantityKind.MASS.ofSi(printedTotalKilograms()), batch.losses());
+  }
+
+  /**
    * Returns what is in the pot when the printed lines are weighed: the shares really reached.
    *
    * @return the charge, before losses
    * @throws ProblemException if every printed line is zero
    */
   public Mixture charge() {
-    return new Mixture(
-        Composition.blend(
-            lines.stream().map(l -> l.ingredient().composition()).toList(),
-            lines.stream().mapToDouble(l -> l.rounded().printedKilograms()).toArray()),
-        printedTotalKilograms());
+    return asWeighed().charge();
   }
 
   /**
@@ -205,7 +216,7 @@ public final class WeighingSheet {
    * @throws ProblemException if nothing is left
    */
   public Mixture net() {
-    return batch.losses().net(charge());
+    return asWeighed().net();
   }
 
   @Override

@@ -14,6 +14,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.BatchLine;
+import org.meltwright.core.batch.Ingredient;
 import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.material.ByMaterial;
@@ -23,8 +24,8 @@ import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
 
 /**
- * What batches cost: their materials per mass, what another recipe makes by what making that much
- * of it costs, recipe in recipe.
+ * What batches cost. Materials have a price per mass; what another recipe makes costs what goes
+ * into making that much of it, and so on down to materials.
  *
  * <p>In code, for one part of resin to eight of wax:
  *
@@ -44,13 +45,11 @@ import org.meltwright.units.QuantityKind;
  * CostRollUp#per quotient} with the net mass spreads them over what is left. For example, 0.9 kg
  * weighed in for 10 EUR that leave 0.8 kg net cost 12.50 EUR/kg.
  *
- * <p>A line that calls for what another recipe makes is priced in one of three ways:
- *
- * <ul>
- *   <li>made in {@linkplain #withMade a batch of its own}: its part of all that this batch costs;
- *   <li>{@linkplain #withRecipe as written}: the batch that leaves as much as the line calls for;
- *   <li>not told about: its own lines, nothing lost.
- * </ul>
+ * <p>A line that calls for what another recipe makes bears its part of all that {@linkplain
+ * #withMade a batch of its own} costs, if there is one; else it costs the materials of the batch
+ * that leaves as much as the line calls for, after the {@linkplain Ingredient#losses losses} of the
+ * ingredient. For example, a resin at 20 EUR/kg that leaves 4 % insolubles costs 20.83 EUR per
+ * kilogram of what is left.
  *
  * <p>Immutable and thread-safe, as far as the labels are.
  */
@@ -64,38 +63,10 @@ public final class BatchPrices {
 
   private final ByMaterial<UnitPrice> materials;
   private final Function<Material, String> labels;
-  private final Map<Recipe, Making> makings;
+  private final Map<Recipe, OwnBatch> makings;
 
-  /** How what a recipe makes comes about. */
-  private interface Making {
-
-    /** The batch that an amount is taken from. */
-    Batch batch(double kilograms);
-
-    /** What that batch costs beside its ingredients. */
-    List<CostItem> beside();
-  }
-
-  private record AsWritten(Recipe written, Losses losses) implements Making {
-
-    @Override
-    public Batch batch(double kilograms) {
-      return Batch.ofNet(written, QuantityKind.MASS.ofSi(kilograms), losses);
-    }
-
-    @Override
-    public List<CostItem> beside() {
-      return List.of();
-    }
-  }
-
-  private record OwnBatch(Batch whole, List<CostItem> beside) implements Making {
-
-    @Override
-    public Batch batch(double kilograms) {
-      return whole;
-    }
-  }
+  /** A batch that amounts are taken from, and what it costs beside its ingredients. */
+  private record OwnBatch(Batch whole, List<CostItem> beside) {}
 
   /**
    * Returns prices of materials.
@@ -112,7 +83,7 @@ public final class BatchPrices {
   private BatchPrices(
       ByMaterial<UnitPrice> materials,
       Function<Material, String> labels,
-      Map<Recipe, Making> makings) {
+      Map<Recipe, OwnBatch> makings) {
     this.materials = materials;
     this.labels = labels;
     this.makings = makings;
@@ -129,38 +100,18 @@ public final class BatchPrices {
   }
 
   /**
-   * Returns a copy that knows how a sub-recipe is weighed in and what is lost on the way.
+   * Returns a copy that knows what a recipe makes as made in a batch of its own.
    *
-   * <p>For example, a resin at 20 EUR/kg that leaves 4 % insolubles costs 20.83 EUR per kilogram of
-   * what is left.
-   *
-   * @param used the sub-recipe as lines of other recipes call for it: what is left, strained
-   * @param written the recipe as it is weighed in
-   * @param losses what is lost in making it
-   * @return the new prices
-   */
-  public BatchPrices withRecipe(Recipe used, Recipe written, Losses losses) {
-    return with(used, new AsWritten(written, losses));
-  }
-
-  /**
-   * Returns a copy that knows a sub-recipe as made in a batch of its own.
-   *
-   * @param used the sub-recipe as lines of other recipes call for it: what is left, strained
-   * @param batch the batch
+   * @param batch the batch; ingredients made by its recipe are taken from it
    * @param beside what the batch costs beside its ingredients: energy, work
    * @return the new prices; a batch that uses the recipe bears the part of all costs of this batch
    *     that its mass has of the net mass
    * @throws ProblemException if nothing is left of the batch
    */
-  public BatchPrices withMade(Recipe used, Batch batch, List<CostItem> beside) {
+  public BatchPrices withMade(Batch batch, List<CostItem> beside) {
     CHECK.between(batch.net().massKilograms(), 1e-12, 1e9, "net mass", batch.recipe().name());
-    return with(used, new OwnBatch(batch, List.copyOf(beside)));
-  }
-
-  private BatchPrices with(Recipe used, Making making) {
-    Map<Recipe, Making> more = new HashMap<>(makings);
-    more.put(used, making);
+    Map<Recipe, OwnBatch> more = new HashMap<>(makings);
+    more.put(batch.recipe(), new OwnBatch(batch, List.copyOf(beside)));
     return new BatchPrices(materials, labels, Map.copyOf(more));
   }
 
@@ -254,7 +205,7 @@ public final class BatchPrices {
       }
       return line.ingredient()
           .recipe()
-          .map(used -> made(used, kilograms))
+          .map(recipe -> made(recipe, line.ingredient().losses(), kilograms))
           .orElseGet(() -> bought(line.ingredient().material().orElseThrow(), kilograms));
     }
 
@@ -266,20 +217,27 @@ public final class BatchPrices {
       return price.map(p -> CostItem.material(labels.apply(material), kilograms, p));
     }
 
-    private Optional<CostItem> made(Recipe used, double kilograms) {
+    private Optional<CostItem> made(Recipe recipe, Losses losses, double kilograms) {
       if (kilograms == 0) {
         return Optional.empty();
       }
-      if (!within.add(used)) {
-        problems.add(Problem.of(CostProblem.RECIPE_IN_ITSELF, circle(used)));
+      if (!within.add(recipe)) {
+        problems.add(Problem.of(CostProblem.RECIPE_IN_ITSELF, circle(recipe)));
         return Optional.empty();
       }
-      Making making = makings.getOrDefault(used, new AsWritten(used, Losses.NONE));
-      Batch batch = making.batch(Math.max(kilograms, LEAST_BATCH));
-      double part = kilograms / batch.net().massKilograms();
-      List<CostItem> items = items(batch, making.beside(), part);
-      within.remove(used);
-      return items.isEmpty() ? Optional.empty() : Optional.of(CostItem.group(used.name(), items));
+      OwnBatch from =
+          Optional.ofNullable(makings.get(recipe))
+              .orElseGet(() -> justEnough(recipe, losses, kilograms));
+      double part = kilograms / from.whole.net().massKilograms();
+      List<CostItem> items = items(from.whole, from.beside, part);
+      within.remove(recipe);
+      return items.isEmpty() ? Optional.empty() : Optional.of(CostItem.group(recipe.name(), items));
+    }
+
+    /** The batch that leaves just as much as is called for. */
+    private OwnBatch justEnough(Recipe recipe, Losses losses, double kilograms) {
+      double net = Math.max(kilograms, LEAST_BATCH);
+      return new OwnBatch(Batch.ofNet(recipe, QuantityKind.MASS.ofSi(net), losses), List.of());
     }
 
     private String circle(Recipe again) {

@@ -124,7 +124,10 @@ class BatchTest {
         .containsExactly("white", "medium");
     assertThat(batch.lines().get(1).massKilograms()).isCloseTo(0.182, within(1e-12));
     assertThat(batch.charge().massKilograms(WAX)).isCloseTo(0.182 * 8 / 9, within(1e-12));
-    assertThat(Batch.ofIngredient(colour, MEDIUM, grams(182), Losses.NONE).charge().massKilograms())
+    assertThat(
+            Batch.ofIngredient(colour, Ingredient.of(MEDIUM), grams(182), Losses.NONE)
+                .charge()
+                .massKilograms())
         .isCloseTo(0.250, within(1e-12));
     assertThat(
             Batch.ofIngredient(colour, RESIN, grams(20), Losses.NONE).charge().massKilograms(RESIN))

@@ -12,10 +12,10 @@ import java.util.Map;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 import org.meltwright.core.batch.Batch;
+import org.meltwright.core.batch.Ingredient;
 import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.material.Material;
-import org.meltwright.core.mixture.Composition;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.ProblemException;
 
@@ -41,15 +41,6 @@ class BatchPricesTest {
     return CostItem.of(CostKind.LABOUR, "work", ExactMoney.of(Money.parse(money)));
   }
 
-  private static Recipe strained(Recipe recipe, Losses losses) {
-    Composition net = Batch.ofTotal(recipe, kilograms(1), losses).net().composition();
-    Recipe.Builder builder = Recipe.named(recipe.name());
-    for (int i = 0; i < net.size(); i++) {
-      builder.part(net.materials().get(i), net.massFractionValue(i));
-    }
-    return builder.build();
-  }
-
   @Test
   void lossesRaiseTheCostOfWhatIsLeft() {
     Batch batch = Batch.ofTotal(MEDIUM, kilograms(0.9), loss(1.0 / 9));
@@ -72,10 +63,9 @@ class BatchPricesTest {
   void whatIsLeftBehind_isPaidForByWhatIsLeft() {
     Recipe left = Recipe.named("clean resin").part(RESIN, 1).build();
     Losses insolubles = Losses.NONE.withInsolubles(RESIN, MassFraction.of(0.04));
-    BatchPrices prices = PRICES.withRecipe(left, left, insolubles);
-    Recipe varnish = Recipe.named("varnish").part(left, 1).build();
+    Recipe varnish = Recipe.named("varnish").part(Ingredient.of(left, insolubles), 1).build();
     Batch batch = Batch.ofTotal(varnish, kilograms(1), Losses.NONE);
-    assertThat(CostRollUp.of(prices.cost(batch)).total()).isEqualTo(Money.parse("EUR 20.83"));
+    assertThat(CostRollUp.of(PRICES.cost(batch)).total()).isEqualTo(Money.parse("EUR 20.83"));
   }
 
   /**
@@ -86,23 +76,22 @@ class BatchPricesTest {
   @Test
   void aSubRecipeAsWritten_paysForItsInsolubles() {
     Losses insolubles = Losses.NONE.withInsolubles(RESIN, MassFraction.of(0.1));
-    Recipe strained = strained(MEDIUM, insolubles);
+    Ingredient strained = Ingredient.of(MEDIUM, insolubles);
     Recipe paint = Recipe.named("paint").part(strained, 3).part(RED, 1).build();
     Batch batch = Batch.ofTotal(paint, kilograms(0.4), Losses.NONE);
-    BatchPrices told = PRICES.withRecipe(strained, MEDIUM, insolubles);
-    assertThat(CostRollUp.of(told.cost(batch)).total()).isEqualTo(Money.parse("EUR 11.37"));
-    assertThat(CostRollUp.of(PRICES.cost(batch)).total()).isEqualTo(Money.parse("EUR 11.30"));
+    assertThat(CostRollUp.of(PRICES.cost(batch)).total()).isEqualTo(Money.parse("EUR 11.37"));
+    Recipe ofMaterials = Recipe.named("paint").parts(paint.composition()).build();
+    Batch alike = Batch.ofTotal(ofMaterials, kilograms(0.4), Losses.NONE);
+    assertThat(CostRollUp.of(PRICES.cost(alike)).total()).isEqualTo(Money.parse("EUR 11.30"));
   }
 
   /** Losses of 20 % at each of two levels: 1 kg calls for 1 ÷ 0.8 ÷ 0.8 = 1.5625 kg of wax. */
   @Test
   void lossesTwoLevelsDeep_multiply() {
     Recipe clean = Recipe.named("clean").part(WAX, 1).build();
-    Recipe clear = Recipe.named("clear").part(clean, 1).build();
-    Recipe top = Recipe.named("top").part(clear, 1).build();
-    BatchPrices prices =
-        PRICES.withRecipe(clean, clean, loss(0.2)).withRecipe(clear, clear, loss(0.2));
-    CostItem item = prices.cost(Batch.ofTotal(top, kilograms(1), Losses.NONE));
+    Recipe clear = Recipe.named("clear").part(Ingredient.of(clean, loss(0.2)), 1).build();
+    Recipe top = Recipe.named("top").part(Ingredient.of(clear, loss(0.2)), 1).build();
+    CostItem item = PRICES.cost(Batch.ofTotal(top, kilograms(1), Losses.NONE));
     assertThat(item.massKilograms()).isCloseTo(1.5625, within(1e-12));
     assertThat(CostRollUp.of(item).total()).isEqualTo(Money.parse("EUR 15.63"));
   }
@@ -111,8 +100,7 @@ class BatchPricesTest {
   void aSubRecipeMadeBefore_bringsItsLossesAndLabour() {
     Batch medium = Batch.ofTotal(MEDIUM, kilograms(0.9), loss(1.0 / 9));
     Batch paint = Batch.ofTotal(PAINT, kilograms(0.4), Losses.NONE);
-    CostRollUp cost =
-        CostRollUp.of(PRICES.withMade(MEDIUM, medium, List.of(work("EUR 6.00"))).cost(paint));
+    CostRollUp cost = CostRollUp.of(PRICES.withMade(medium, List.of(work("EUR 6.00"))).cost(paint));
     assertThat(cost.total()).isEqualTo(Money.parse("EUR 14.00"));
     assertThat(cost.total(CostKind.LABOUR)).isEqualTo(Money.parse("EUR 2.25"));
     assertThat(Money.total(cost.leaves().stream().map(CostLine::amount).toList()))
@@ -127,8 +115,8 @@ class BatchPricesTest {
     Recipe set = Recipe.named("set").part(PAINT, 1).part(WAX, 1).build();
     BatchPrices prices =
         PRICES
-            .withMade(PAINT, paint, List.of(work("EUR 3.00")))
-            .withMade(MEDIUM, medium, List.of(work("EUR 6.00")));
+            .withMade(paint, List.of(work("EUR 3.00")))
+            .withMade(medium, List.of(work("EUR 6.00")));
     CostRollUp cost = CostRollUp.of(prices.cost(Batch.ofTotal(set, kilograms(0.4), Losses.NONE)));
     assertThat(cost.total(CostKind.LABOUR)).isEqualTo(Money.parse("EUR 3.00"));
   }
@@ -150,8 +138,8 @@ class BatchPricesTest {
 
   @Test
   void aRecipeMadeOfItself_isRefused() {
-    Recipe again = Recipe.named("again").part(MEDIUM, 1).build();
-    BatchPrices circle = PRICES.withRecipe(MEDIUM, again, Losses.NONE);
+    Recipe again = Recipe.named("medium").part(MEDIUM, 1).build();
+    BatchPrices circle = PRICES.withMade(Batch.of(again, kilograms(1)), List.of());
     Batch paint = Batch.ofTotal(PAINT, kilograms(1), Losses.NONE);
     assertThatExceptionOfType(ProblemException.class)
         .isThrownBy(() -> circle.cost(paint))
@@ -179,10 +167,10 @@ class BatchPricesTest {
 
   @Test
   void missingPrices_belowARecipeAsWritten_areNamed() {
-    BatchPrices few =
-        BatchPrices.of(Map.of(RED, UnitPrice.parse("80 EUR/kg")))
-            .withRecipe(MEDIUM, MEDIUM, loss(0.1));
-    Batch paint = Batch.ofTotal(PAINT, kilograms(1), Losses.NONE);
+    BatchPrices few = BatchPrices.of(Map.of(RED, UnitPrice.parse("80 EUR/kg")));
+    Ingredient medium = Ingredient.of(MEDIUM, loss(0.1));
+    Recipe pale = Recipe.named("pale").part(medium, 3).part(RED, 1).build();
+    Batch paint = Batch.ofTotal(pale, kilograms(1), Losses.NONE);
     assertThatExceptionOfType(ProblemException.class)
         .isThrownBy(() -> few.cost(paint))
         .satisfies(

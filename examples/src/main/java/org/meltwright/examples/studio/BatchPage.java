@@ -7,8 +7,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.Casting;
-import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.VesselRoom;
 import org.meltwright.core.batch.WeighingLine;
 import org.meltwright.core.batch.WeighingSheet;
@@ -21,7 +21,6 @@ import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.DensityBasis;
-import org.meltwright.core.mixture.Mixture;
 import org.meltwright.core.mixture.ShareOf;
 import org.meltwright.core.mixture.VolumeView;
 import org.meltwright.core.source.Source;
@@ -168,14 +167,11 @@ final class BatchPage {
 
   private List<Fact> losses() {
     List<Fact> facts = new ArrayList<>();
-    Losses losses = batch.batch().losses();
-    Mixture weighed = batch.weighing().charge();
-    double pot = weighed.massKilograms();
-    double insolubles = pot * losses.insolublesShare(weighed.composition());
-    facts.add(new Fact("insolubles left behind", Say.grams(insolubles)));
-    facts.add(new Fact("film on pot and tools", Say.grams(losses.filmKilograms(pot))));
+    Batch weighed = batch.weighing().asWeighed();
+    facts.add(new Fact("insolubles left behind", Say.grams(weighed.insolublesKilograms())));
+    facts.add(new Fact("film on pot and tools", Say.grams(weighed.filmKilograms())));
     facts.add(new Fact("net, after losses", Say.grams(batch.net().massKilograms())));
-    Composition charge = weighed.composition();
+    Composition charge = weighed.charge().composition();
     MassFractionRange paint = charge.share(ShareOf.OIL_PAINT);
     if (paint.high().value() > 0) {
       facts.add(new Fact("oil paint in the mix, by mass", Say.percent(paint.high().value())));

@@ -1,8 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples.studio;
 
-import static org.meltwright.units.MetricUnits.kilograms;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -11,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import org.meltwright.core.batch.Batch;
+import org.meltwright.core.batch.Ingredient;
 import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.equipment.HeatSource;
 import org.meltwright.core.mixture.Composition;
@@ -55,14 +53,8 @@ final class ClassSheet {
   }
 
   private PaintSheet paint(Paint paint) {
-    Composition net = net(paint.recipe());
+    Composition net = Ingredient.of(paint.recipe(), studio.insolubles()).composition();
     return new PaintSheet(paint, net, review(paint, net));
-  }
-
-  private Composition net(Recipe recipe) {
-    return Batch.ofTotal(recipe, kilograms(1), ShelfItem.insolubles(studio.shelf(), recipe))
-        .net()
-        .composition();
   }
 
   /** All paints together, each by its share of what is used. */
@@ -124,7 +116,7 @@ final class ClassSheet {
   /** The paints whose review rests on shares by mass that are not known, and why. */
   List<NotKnown> unknownShares() {
     return paints.stream()
-        .flatMap(p -> studio.made(p.name()).unknownShares().stream())
+        .flatMap(p -> studio.unknownShares(p.paint().recipe()).stream())
         .distinct()
         .toList();
   }
@@ -178,11 +170,7 @@ final class ClassSheet {
 
   private void collect(Recipe recipe, Set<String> names) {
     if (names.add(recipe.name())) {
-      recipe
-          .parts()
-          .forEach(
-              p ->
-                  p.ingredient().recipe().ifPresent(r -> collect(studio.written(r.name()), names)));
+      recipe.parts().forEach(p -> p.ingredient().recipe().ifPresent(r -> collect(r, names)));
     }
   }
 }

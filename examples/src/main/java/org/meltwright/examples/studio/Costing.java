@@ -74,40 +74,31 @@ final class Costing {
     return within.stream().filter(blocked::contains).map(Recipe::name).sorted().toList();
   }
 
-  private void collect(Recipe recipe, Set<Recipe> within) {
+  private static void collect(Recipe recipe, Set<Recipe> within) {
     recipe.parts().stream()
         .flatMap(part -> part.ingredient().recipe().stream())
-        .map(used -> studio.written(used.name()))
         .filter(within::add)
-        .forEach(written -> collect(written, within));
-  }
-
-  private BatchPrices prices() {
-    Map<Material, UnitPrice> shelf = new HashMap<>();
-    studio
-        .shelf()
-        .forEach(item -> item.price().ifPresent(p -> shelf.putIfAbsent(item.material(), p)));
-    BatchPrices all = BatchPrices.of(shelf).withLabels(m -> m.name(Locale.ENGLISH));
-    for (StudioRecipes.Made recipe : studio.recipes()) {
-      all = with(all, recipe);
-    }
-    return all;
+        .forEach(used -> collect(used, within));
   }
 
   /**
    * What another recipe makes costs what it costs as it is made today, or else, if it is not made
    * or blocked, its materials with their insolubles, without film loss, electricity and work.
    */
-  private BatchPrices with(BatchPrices others, StudioRecipes.Made recipe) {
-    return open.stream()
-        .filter(job -> job.recipe().equals(recipe.written()))
-        .flatMap(job -> job.batch().stream().map(batch -> made(others, recipe, job, batch)))
-        .findFirst()
-        .orElseGet(() -> others.withRecipe(recipe.used(), recipe.written(), recipe.insolubles()));
-  }
-
-  private BatchPrices made(BatchPrices others, StudioRecipes.Made recipe, Job job, Batch batch) {
-    return others.withMade(recipe.used(), batch, beside(job, batch));
+  private BatchPrices prices() {
+    Map<Material, UnitPrice> shelf = new HashMap<>();
+    studio
+        .shelf()
+        .forEach(item -> item.price().ifPresent(p -> shelf.putIfAbsent(item.material(), p)));
+    BatchPrices all = BatchPrices.of(shelf).withLabels(m -> m.name(Locale.ENGLISH));
+    Set<Recipe> made = new HashSet<>();
+    for (Job job : open) {
+      Optional<Batch> batch = job.batch();
+      if (batch.isPresent() && made.add(job.recipe())) {
+        all = all.withMade(batch.get(), beside(job, batch.get()));
+      }
+    }
+    return all;
   }
 
   /** The cost of a job with all that goes into it. */

@@ -83,8 +83,7 @@ final class JobBinder {
       return Optional.empty();
     }
     Losses losses =
-        book.insolubles(recipe.get())
-            .withFilm(QuantityKind.MASS.ofSi(film.atLeastKilograms()), film.share());
+        book.insolubles().withFilm(QuantityKind.MASS.ofSi(film.atLeastKilograms()), film.share());
     Optional<Known<Batch>> amount =
         amount(path + "/make", stated.get(), recipe.get(), losses, cast.orElse(null));
     if (amount.isEmpty() || heating.isEmpty()) {
@@ -199,7 +198,7 @@ final class JobBinder {
       case CAKES -> ofCakes(path + "/cakes", (int) stated.amount(), recipe, losses, cast);
       case INGREDIENT ->
           book.ingredient(path + "/ingredient", stated.ingredient())
-              .flatMap(i -> attempt(path, () -> holding(recipe, i, mass, losses)));
+              .flatMap(i -> attempt(path, () -> Batch.ofIngredient(recipe, i, mass, losses)));
       case ALL_THAT_IS_LEFT -> usingUp(path, stated, recipe, losses);
     };
   }
@@ -223,15 +222,6 @@ final class JobBinder {
                 () ->
                     Batch.usingUp(
                         recipe, i.material(), QuantityKind.MASS.ofSi(i.stockKilograms()), losses)));
-  }
-
-  private static Batch holding(
-      Recipe recipe, Ingredient ingredient, Quantity<Mass> mass, Losses losses) {
-    return ingredient
-        .recipe()
-        .map(made -> Batch.ofIngredient(recipe, made, mass, losses))
-        .orElseGet(
-            () -> Batch.ofIngredient(recipe, ingredient.material().orElseThrow(), mass, losses));
   }
 
   private Optional<Known<Batch>> ofCakes(

@@ -41,7 +41,7 @@ final class PotSheet {
         job.batch()
             .map(batch -> Known.of(room(job, batch), () -> unknownRoom(job)))
             .orElseGet(() -> Known.not(unknownAmount()));
-    this.shares = studio.made(job.name()).unknownShares().orElse(null);
+    this.shares = studio.unknownShares(job.recipe()).orElse(null);
     this.review = HeatingRules.standard().review(plan(studio.place()));
   }
 

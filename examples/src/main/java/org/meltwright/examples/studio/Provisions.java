@@ -108,9 +108,7 @@ final class Provisions {
       line.ingredient()
           .material()
           .ifPresent(m -> sums.merge(m.id(), line.massKilograms(), Double::sum));
-      line.ingredient()
-          .recipe()
-          .ifPresent(r -> add(sums, studio.written(r.name()), lessLeft(r, line.massKilograms())));
+      line.ingredient().recipe().ifPresent(r -> add(sums, r, lessLeft(r, line.massKilograms())));
     }
   }
 
@@ -120,7 +118,7 @@ final class Provisions {
         .filter(job -> job.name().equals(recipe.name()))
         .map(Job::losses)
         .findFirst()
-        .orElseGet(() -> ShelfItem.insolubles(studio.shelf(), recipe));
+        .orElseGet(() -> studio.insolubles());
   }
 
   /** What has to be made of a recipe inside others, less what today leaves and no paint takes. */

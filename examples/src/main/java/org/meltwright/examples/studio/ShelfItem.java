@@ -4,9 +4,7 @@ package org.meltwright.examples.studio;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.batch.Ingredient;
 import org.meltwright.core.batch.Losses;
-import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.cost.Price;
 import org.meltwright.core.cost.UnitPrice;
 import org.meltwright.core.equipment.Balance;
@@ -74,17 +72,12 @@ final class ShelfItem {
     return packages.stream().findFirst().map(Price::unitPrice);
   }
 
-  /** What a recipe leaves behind of its own lines, by what each shelf item leaves behind. */
-  static Losses insolubles(List<ShelfItem> shelf, Recipe recipe) {
+  /** What the items of a shelf leave behind, each what is stated of it. */
+  static Losses insolubles(List<ShelfItem> shelf) {
     Losses losses = Losses.NONE;
     for (ShelfItem item : shelf) {
-      double direct = recipe.lineShare(Ingredient.of(item.material()));
-      if (item.insolubles().isPresent() && direct > 0) {
-        double all = recipe.composition().massFractionValue(item.material());
-        losses =
-            losses.withInsolubles(
-                item.material(),
-                MassFraction.of(item.insolubles().get().value() * Math.min(1, direct / all)));
+      if (item.insolubles != null) {
+        losses = losses.withInsolubles(item.material, item.insolubles);
       }
     }
     return losses;

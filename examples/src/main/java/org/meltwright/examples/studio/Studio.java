@@ -9,6 +9,7 @@ import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Ingredient;
+import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.cost.ReadyMade;
 import org.meltwright.core.equipment.Balance;
@@ -23,7 +24,7 @@ import org.meltwright.safety.heating.Room;
  * @param place where it is and who works
  * @param shelf the materials at hand
  * @param balances the balances
- * @param recipes the recipes, each as weighed in and as it goes into others
+ * @param unknownShares why the shares by mass of some recipes are not known
  * @param jobs what is to be made today
  * @param offers ready-made offers by recipe id
  * @param plans what is brushed, and the class that is to be held
@@ -33,7 +34,7 @@ record Studio(
     Place place,
     List<ShelfItem> shelf,
     List<Balance> balances,
-    List<StudioRecipes.Made> recipes,
+    Map<Recipe, NotKnown> unknownShares,
     List<Job> jobs,
     Map<String, ReadyMade> offers,
     Plans plans) {
@@ -73,7 +74,7 @@ record Studio(
   Studio {
     shelf = List.copyOf(shelf);
     balances = List.copyOf(balances);
-    recipes = List.copyOf(recipes);
+    unknownShares = Map.copyOf(unknownShares);
     jobs = List.copyOf(jobs);
     offers = Map.copyOf(offers);
   }
@@ -88,14 +89,14 @@ record Studio(
     return ingredient.material().flatMap(this::item);
   }
 
-  /** The recipe of a name as it is weighed in, its insolubles not yet taken out. */
-  Recipe written(String name) {
-    return made(name).written();
+  /** Why the shares by mass of a recipe are not known; empty if they are. */
+  Optional<NotKnown> unknownShares(Recipe recipe) {
+    return Optional.ofNullable(unknownShares.get(recipe));
   }
 
-  /** The recipe of a name, with what it gives to others and what is not known of it. */
-  StudioRecipes.Made made(String name) {
-    return recipes.stream().filter(r -> r.written().name().equals(name)).findFirst().orElseThrow();
+  /** What each item of the shelf leaves behind when it is dissolved. */
+  Losses insolubles() {
+    return ShelfItem.insolubles(shelf);
   }
 
   /** A shelf item has its balance; what another recipe makes goes on the one that carries most. */

@@ -88,7 +88,7 @@ final class StudioBinder {
         place,
         shelf.values(),
         balances.values(),
-        book.made(),
+        book.unknownShares(),
         jobs,
         offers,
         new Studio.Plans(brushing.orElse(null), classDay.orElse(null)));

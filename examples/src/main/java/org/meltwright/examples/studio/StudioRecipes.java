@@ -13,7 +13,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.Ingredient;
 import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.Recipe;
@@ -22,7 +21,6 @@ import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.examples.studio.StudioDraft.PartDraft;
 import org.meltwright.examples.studio.StudioDraft.RecipeDraft;
-import org.meltwright.units.MetricUnits;
 import org.meltwright.units.MixingRatio;
 import org.meltwright.units.Problem;
 import org.meltwright.units.Problems;
@@ -49,6 +47,7 @@ final class StudioRecipes {
   private final Set<String> names = new HashSet<>();
   private final Deque<String> building = new ArrayDeque<>();
   private final Entries<ShelfItem> shelf;
+  private final Losses insolubles;
   private final Leaves leaves;
   private final Problems problems;
 
@@ -58,6 +57,7 @@ final class StudioRecipes {
       Leaves leaves,
       Problems problems) {
     this.shelf = shelf;
+    this.insolubles = ShelfItem.insolubles(shelf.values());
     this.leaves = leaves;
     this.problems = problems;
     List<RecipeDraft> all = recipes == null ? List.of() : recipes;
@@ -105,46 +105,32 @@ final class StudioRecipes {
   }
 
   /**
-   * A recipe as it is weighed in, and what it gives to others.
-   *
-   * @param used what it gives to others, its insolubles taken out
-   * @param written the recipe as it is weighed in
-   * @param insolubles what stays behind
-   * @param unweighed the materials that it counts by volume, itself or in a recipe within it, and
-   *     of which no density is known: they count as heavy as water, for a review alone
+   * Why the shares by mass of each recipe are not known; none stands for those of which they are.
    */
-  record Made(Recipe used, Recipe written, Losses insolubles, List<Material> unweighed) {
-
-    Made {
-      unweighed = List.copyOf(unweighed);
-    }
-
-    /** Why its shares by mass are not known; empty if they are. */
-    Optional<NotKnown> unknownShares() {
-      return unweighed.isEmpty()
-          ? Optional.empty()
-          : Optional.of(
-              NotKnown.density(
-                  "The shares by mass of " + written.name(),
-                  DensityBasis.SOLID,
-                  unweighed,
-                  "The review counts it as heavy as water. State its share by mass."));
-    }
+  Map<Recipe, NotKnown> unknownShares() {
+    Map<Recipe, NotKnown> all = new HashMap<>();
+    built.values().stream()
+        .flatMap(Optional::stream)
+        .forEach(recipe -> unknownShares(recipe).ifPresent(why -> all.put(recipe, why)));
+    return all;
   }
 
-  /** All recipes that could be built. */
-  List<Made> made() {
-    return built.values().stream().flatMap(Optional::stream).map(this::made).toList();
-  }
-
-  private Made made(Recipe written) {
-    Losses insolubles = insolubles(written);
-    return new Made(strained(written, insolubles), written, insolubles, unweighed(written.name()));
-  }
-
-  /** Why the shares by mass of a recipe that was built are not known; empty if they are. */
+  /**
+   * Why the shares by mass of a recipe that was built are not known; empty if they are.
+   *
+   * <p>It counts materials by volume, itself or in a recipe within it, of which no density is
+   * known: they count as heavy as water, for a review alone.
+   */
   Optional<NotKnown> unknownShares(Recipe recipe) {
-    return made(recipe).unknownShares();
+    List<Material> unknown = unweighed(recipe.name());
+    return unknown.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            NotKnown.density(
+                "The shares by mass of " + recipe.name(),
+                DensityBasis.SOLID,
+                unknown,
+                "The review counts it as heavy as water. State its share by mass."));
   }
 
   private List<Material> unweighed(String recipe) {
@@ -175,15 +161,6 @@ final class StudioRecipes {
             .distinct()
             .toList();
     unweighed.put(recipe.name(), all);
-  }
-
-  /** What a recipe gives to another: its composition without insolubles. */
-  private static Recipe strained(Recipe recipe, Losses insolubles) {
-    return insolubles.insolublesShare(recipe.composition()) == 0
-        ? recipe
-        : Recipe.named(recipe.name())
-            .parts(Batch.ofTotal(recipe, MetricUnits.kilograms(1), insolubles).net().composition())
-            .build();
   }
 
   private Optional<Recipe> build(String path, RecipeDraft draft) {
@@ -240,15 +217,12 @@ final class StudioRecipes {
               .under(path));
       return Optional.empty();
     }
-    return recipe(id).map(r -> Ingredient.of(made(r).used()));
+    return recipe(id).map(r -> Ingredient.of(r, insolubles));
   }
 
-  /**
-   * What a recipe leaves behind of its own lines; what another recipe made was strained before, so
-   * only the part of a material that comes straight from the shelf counts.
-   */
-  Losses insolubles(Recipe recipe) {
-    return ShelfItem.insolubles(shelf.values(), recipe);
+  /** What each item of the shelf leaves behind when it is dissolved. */
+  Losses insolubles() {
+    return insolubles;
   }
 
   private Optional<Recipe> ofParts(String path, String name, @Nullable List<PartDraft> drafted) {

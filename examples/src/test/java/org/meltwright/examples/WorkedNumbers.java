@@ -19,9 +19,12 @@ import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.Casting;
+import org.meltwright.core.batch.Ingredient;
 import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.Recipe;
+import org.meltwright.core.batch.RecipePart;
 import org.meltwright.core.batch.ShrinkRange;
+import org.meltwright.core.batch.StatedAmount;
 import org.meltwright.core.batch.VesselRoom;
 import org.meltwright.core.cost.BreakEven;
 import org.meltwright.core.cost.CostItem;
@@ -191,6 +194,7 @@ final class WorkedNumbers {
     all.put("other", x -> (usingUp(x).charge().massKilograms() - x[0] / 1000) * 1000);
     all.put("net", x -> lossy(x).net().massKilograms() * 1000);
     all.put("potForNet", WorkedNumbers::potForNet);
+    all.put("onBothBases", WorkedNumbers::onBothBases);
     all.put("cakeMass", x -> cakes(x).cakeKilograms() * 1000);
     all.put("wholeCakes", x -> cakes(x).wholeCakes());
     all.put("partCake", x -> cakes(x).partCakeKilograms() * 1000);
@@ -211,6 +215,23 @@ final class WorkedNumbers {
   /** Pot in g, parts, insolubles of the first, straining and film in per cent, fixed film in g. */
   private static Batch lossy(double... x) {
     return Batch.ofTotal(oneTo(x[1], x[2]), grams(x[0]), losses(x));
+  }
+
+  /**
+   * Share by volume and density of the first, share by mass and density of the second; the rest.
+   */
+  private static double onBothBases(double... x) {
+    Material first = SampleMaterials.withDensity("first", x[1]);
+    Material second = SampleMaterials.withDensity("second", x[3]);
+    Material third = SampleMaterials.withDensity("third", x[4]);
+    StatedAmount byVolume = StatedAmount.of(VolumeFraction.ofPercent(x[0]), DensityBasis.SOLID);
+    StatedAmount byMass = StatedAmount.of(MassFraction.ofPercent(x[2]));
+    List<RecipePart> lines =
+        List.of(
+            new RecipePart(Ingredient.of(first), byVolume),
+            new RecipePart(Ingredient.of(second), byMass),
+            new RecipePart(Ingredient.of(third), StatedAmount.rest()));
+    return Recipe.of("mix", lines).composition().massFraction(first).percent();
   }
 
   private static double potForNet(double... x) {

@@ -242,10 +242,11 @@ public final class Batch {
    * @return the lines, in the recipe's order, not rounded
    */
   public List<BatchLine> lines() {
-    double total = recipe.parts().stream().mapToDouble(RecipePart::parts).sum();
+    double[] shares = recipe.lineShares();
     List<BatchLine> lines = new ArrayList<>();
-    for (RecipePart part : recipe.parts()) {
-      BatchLine line = new BatchLine(part.ingredient(), chargeKilograms * (part.parts() / total));
+    for (int i = 0; i < shares.length; i++) {
+      RecipePart part = recipe.parts().get(i);
+      BatchLine line = new BatchLine(part.ingredient(), chargeKilograms * shares[i]);
       lines.add(
           usedUp != null && isOnlyLineOf(usedUp, part)
               ? new BatchLine(part.ingredient(), usedUp.massKilograms())

@@ -28,6 +28,10 @@ public enum BatchProblem implements ProblemCode {
   NAME_MISSING("batch.name-missing"),
   /** A recipe without parts. */
   NO_PARTS("batch.no-parts"),
+  /** Shares that leave nothing for the rest, or do not sum to one. */
+  SHARES("batch.shares"),
+  /** Parts beside shares, parts by mass beside parts by volume, or volumes in two states. */
+  MIXED_AMOUNTS("batch.mixed-amounts"),
   /** A recipe that does not hold the ingredient that a batch starts from. */
   NOT_IN_RECIPE("batch.not-in-recipe"),
   /** Losses that leave nothing of a batch. */

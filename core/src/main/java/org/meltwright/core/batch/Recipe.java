@@ -2,19 +2,20 @@
 package org.meltwright.core.batch;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.StringJoiner;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.Composition;
-import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.units.MixingRatio;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
 /**
- * A named recipe: parts by mass, each of a material or of what another recipe makes.
+ * A named recipe: lines of materials and of what other recipes make, each {@linkplain StatedAmount
+ * as stated}, and the composition by mass that they come to.
  *
  * <p>Recipes share their sub-recipes: a medium that ten colours use is one object. A recipe can
  * hold only recipes that were there before it, so none contains itself, and each works out its
@@ -40,6 +41,7 @@ public final class Recipe {
 
   private final String name;
   private final List<RecipePart> parts;
+  private final double[] masses;
   private final Contents contents;
 
   /**
@@ -53,12 +55,17 @@ public final class Recipe {
   }
 
   /**
-   * Returns a recipe of parts by mass.
+   * Returns a recipe of lines as they are stated.
+   *
+   * <p>All lines state parts by mass; or all parts by volume; or all a share of the whole, by mass
+   * or by volume, in one state. One of them may be the rest; it has to be there where some shares
+   * are by mass and others by volume.
    *
    * @param name its name, not blank
-   * @param parts the parts, at least one above zero
+   * @param parts the lines, at least one above zero
    * @return the recipe
-   * @throws ProblemException if the name is blank or no part is above zero
+   * @throws ProblemException if the name is blank, no part is above zero, the lines make no whole,
+   *     what they state does not go together, or a density is missing
    */
   public static Recipe of(String name, List<RecipePart> parts) {
     return new Recipe(name, parts);
@@ -87,27 +94,6 @@ public final class Recipe {
         .build();
   }
 
-  /**
-   * Returns a recipe of parts by volume, turned into parts by mass.
-   *
-   * @param name its name, not blank
-   * @param volumes the parts by volume
-   * @param basis the state that the volumes were measured in: solid, melt or loose bulk
-   * @return the recipe, by mass
-   * @throws ProblemException if the name is blank, no part is above zero or a density is missing
-   */
-  public static Recipe ofVolumeParts(String name, List<RecipePart> volumes, DensityBasis basis) {
-    List<RecipePart> masses = new ArrayList<>();
-    double volume = volumes.stream().mapToDouble(RecipePart::parts).sum();
-    for (RecipePart part : volumes) {
-      double density =
-          part.ingredient().composition().volumeView(basis).densityKilogramsPerCubicMetre();
-      double share = volume > 0 ? part.parts() / volume : 0;
-      masses.add(new RecipePart(part.ingredient(), share * density));
-    }
-    return new Recipe(name, masses);
-  }
-
   private Recipe(String name, List<RecipePart> parts) {
     this.name = name;
     this.parts = List.copyOf(parts);
@@ -117,10 +103,9 @@ public final class Recipe {
     if (parts.isEmpty()) {
       throw new ProblemException(Problem.of(BatchProblem.NO_PARTS, name));
     }
+    this.masses = LineMasses.of(this.parts);
     this.contents =
-        Contents.blend(
-            this.parts.stream().map(p -> Contents.of(p.ingredient())).toList(),
-            this.parts.stream().mapToDouble(RecipePart::parts).toArray());
+        Contents.blend(this.parts.stream().map(p -> Contents.of(p.ingredient())).toList(), masses);
   }
 
   /**
@@ -163,12 +148,16 @@ public final class Recipe {
    */
   public double lineShare(Ingredient ingredient) {
     double wanted = 0;
-    double total = 0;
-    for (RecipePart part : parts) {
-      total += part.parts();
-      wanted += part.ingredient().isMeantBy(ingredient) ? part.parts() : 0;
+    for (int i = 0; i < masses.length; i++) {
+      wanted += parts.get(i).ingredient().isMeantBy(ingredient) ? masses[i] : 0;
     }
-    return wanted / total;
+    return wanted / Arrays.stream(masses).sum();
+  }
+
+  /** The shares by mass of the lines, in their order. */
+  double[] lineShares() {
+    double total = Arrays.stream(masses).sum();
+    return Arrays.stream(masses).map(mass -> mass / total).toArray();
   }
 
   /**
@@ -202,7 +191,7 @@ public final class Recipe {
   @Override
   public String toString() {
     StringJoiner text = new StringJoiner(" + ", name + " = ", "");
-    parts.forEach(p -> text.add(p.parts() + " " + p.ingredient().name()));
+    parts.forEach(p -> text.add(p.toString()));
     return text.toString();
   }
 

@@ -4,39 +4,45 @@ package org.meltwright.core.batch;
 import static org.meltwright.core.batch.BatchProblem.CHECK;
 
 /**
- * One line of a recipe: an ingredient and its parts by mass.
+ * One line of a recipe: an ingredient, and how much of it as stated.
  *
  * <p>For example, the same numbers by mass and by cups of what is scooped are two recipes:
  *
  * <pre>{@code
- * Material resin = MaterialCatalogue.standard().require("damar");
- * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
- * RecipePart one = new RecipePart(Ingredient.of(resin), 1);
- * RecipePart six = new RecipePart(Ingredient.of(wax), 6);
- * Recipe weighed = Recipe.of("weighed", List.of(one, six));
- * Recipe scooped = Recipe.ofVolumeParts("scooped", List.of(one, six), DensityBasis.BULK);
- * weighed.composition().massFraction(resin).percent(); // 14.3 %
- * scooped.composition().massFraction(resin).percent(); // 15.6 %
+ * Ingredient resin = Ingredient.of(MaterialCatalogue.standard().require("damar"));
+ * Ingredient wax = Ingredient.of(MaterialCatalogue.standard().require("beeswax-yellow"));
+ * StatedAmount cup = StatedAmount.volumeParts(1, DensityBasis.BULK);
+ * StatedAmount sixCups = StatedAmount.volumeParts(6, DensityBasis.BULK);
+ * Recipe weighed = Recipe.of("weighed", List.of(new RecipePart(resin, 1), new RecipePart(wax, 6)));
+ * Recipe scooped =
+ *     Recipe.of("scooped", List.of(new RecipePart(resin, cup), new RecipePart(wax, sixCups)));
+ * weighed.lineShare(resin); // 0.143
+ * scooped.lineShare(resin); // 0.156
  * }</pre>
  *
  * <p>Immutable and thread-safe.
  *
  * @param ingredient what is taken
- * @param parts how many parts by mass, in the recipe's own unit, from 0 to 1e12
+ * @param amount how much of it, as stated
  */
-public record RecipePart(Ingredient ingredient, double parts) {
+public record RecipePart(Ingredient ingredient, StatedAmount amount) {
 
-  private static final double MOST = 1e12;
+  private static final String OF = "number of parts";
 
   /**
-   * Guards the parts.
+   * Creates a line of parts by mass.
    *
    * @param ingredient what is taken
-   * @param parts how many parts by mass
+   * @param parts how many parts by mass, in the recipe's own unit, from 0 to 1e12
    * @throws org.meltwright.units.ProblemException if the parts are negative, not finite or beyond
    *     1e12
    */
-  public RecipePart {
-    CHECK.between(parts, 0, MOST, "number of parts", ingredient.name());
+  public RecipePart(Ingredient ingredient, double parts) {
+    this(ingredient, StatedAmount.parts(CHECK.between(parts, 0, 1e12, OF, ingredient.name())));
+  }
+
+  @Override
+  public String toString() {
+    return amount + " " + ingredient.name();
   }
 }

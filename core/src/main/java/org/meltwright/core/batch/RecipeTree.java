@@ -12,7 +12,7 @@ import java.util.Set;
 /** The text tree of a recipe, in bounded space whatever is nested in it. */
 final class RecipeTree {
 
-  private record Entry(int depth, double parts, Ingredient ingredient) {}
+  private record Entry(int depth, RecipePart part) {}
 
   private RecipeTree() {}
 
@@ -34,12 +34,11 @@ final class RecipeTree {
   }
 
   private static String line(Entry entry, Deque<Entry> waiting, Set<Recipe> spelledOut) {
-    String text =
-        "  ".repeat(Math.min(entry.depth, 40)) + entry.parts + " " + entry.ingredient.name();
-    if (entry.ingredient.recipe().isEmpty()) {
+    String text = "  ".repeat(Math.min(entry.depth, 40)) + entry.part;
+    if (entry.part.ingredient().recipe().isEmpty()) {
       return text;
     }
-    Recipe made = entry.ingredient.recipe().get();
+    Recipe made = entry.part.ingredient().recipe().get();
     if (!spelledOut.add(made)) {
       return text + " (see above)";
     }
@@ -50,7 +49,7 @@ final class RecipeTree {
   private static void push(Deque<Entry> waiting, Recipe recipe, int depth) {
     List<RecipePart> parts = recipe.parts();
     for (int i = parts.size() - 1; i >= 0; i--) {
-      waiting.push(new Entry(depth, parts.get(i).parts(), parts.get(i).ingredient()));
+      waiting.push(new Entry(depth, parts.get(i)));
     }
   }
 }

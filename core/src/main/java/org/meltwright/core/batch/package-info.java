@@ -3,8 +3,8 @@
  * From a recipe to what to weigh, what is lost and what to cast.
  *
  * <ol>
- *   <li>{@link org.meltwright.core.batch.Recipe} — named parts by mass, of materials and other
- *       recipes.
+ *   <li>{@link org.meltwright.core.batch.Recipe} — named lines of materials and of what other
+ *       recipes make, each {@linkplain org.meltwright.core.batch.StatedAmount as stated}.
  *   <li>{@link org.meltwright.core.batch.Batch} — a recipe in an amount, from any one known; {@link
  *       org.meltwright.core.batch.Losses} — insolubles, film and straining.
  *   <li>{@link org.meltwright.core.batch.WeighingSheet} — what each balance is to show, and in

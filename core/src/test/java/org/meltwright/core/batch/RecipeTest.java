@@ -11,12 +11,22 @@ import static org.meltwright.core.laws.SampleMaterials.WHITE;
 import static org.meltwright.core.laws.SampleMaterials.withDensity;
 
 import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.meltwright.core.material.Material;
+import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.DensityBasis;
+import org.meltwright.units.MassFraction;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemCode;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.VolumeFraction;
 
 class RecipeTest {
 
@@ -34,23 +44,108 @@ class RecipeTest {
     assertThat(pale).hasToString("pale = 1.0 white + 1.0 medium + 2.0 blue");
   }
 
+  private static RecipePart line(Material material, StatedAmount amount) {
+    return new RecipePart(Ingredient.of(material), amount);
+  }
+
+  private static StatedAmount solid(double percent) {
+    return StatedAmount.of(VolumeFraction.ofPercent(percent), DensityBasis.SOLID);
+  }
+
+  private static StatedAmount byMass(double percent) {
+    return StatedAmount.of(MassFraction.ofPercent(percent));
+  }
+
   @Test
-  void ofVolumeParts_concentrateLetDown_isByMassInTheEnd() {
+  void shares_byMass_theRestIsWhatTheyLeave() {
+    Recipe paint = Recipe.of("p", List.of(line(WHITE, byMass(30)), line(WAX, StatedAmount.rest())));
+    assertThat(paint.composition().massFractionValue(WAX)).isEqualTo(0.7);
+    assertThat(paint).hasToString("p = 30.0 % by mass white + rest wax");
+  }
+
+  @Test
+  void shares_byVolume_areReachedByVolume() {
+    Recipe paint = Recipe.of("p", List.of(line(WHITE, solid(6)), line(WAX, StatedAmount.rest())));
+    assertThat(paint.composition().volumeView(DensityBasis.SOLID).volumeFraction(WHITE).percent())
+        .isCloseTo(6, within(1e-12));
+  }
+
+  /** Each share is what it says, on its own basis; the rest makes it a whole. */
+  @Property(tries = 300)
+  void shares_onBothBases_areBothReached(
+      @ForAll @DoubleRange(min = 0, max = 40) double volume,
+      @ForAll @DoubleRange(min = 0, max = 20) double mass) {
+    Composition mix =
+        Recipe.of(
+                "p",
+                List.of(
+                    line(WHITE, solid(volume)),
+                    line(RESIN, byMass(mass)),
+                    line(WAX, StatedAmount.rest())))
+            .composition();
+    assertThat(mix.massFractionValue(RESIN)).isCloseTo(mass / 100, within(1e-12));
+    assertThat(mix.volumeView(DensityBasis.SOLID).volumeFraction(WHITE).value())
+        .isCloseTo(volume / 100, within(1e-12));
+  }
+
+  static List<List<RecipePart>> noWholes() {
+    return List.of(
+        List.of(line(WHITE, byMass(30)), line(WAX, byMass(69))),
+        List.of(line(WHITE, byMass(100)), line(WAX, StatedAmount.rest())),
+        List.of(line(WHITE, StatedAmount.rest()), line(WAX, StatedAmount.rest())),
+        List.of(line(WHITE, solid(30)), line(WAX, byMass(70))),
+        // 60 % of white by volume is more than 60 % of the mass
+        List.of(line(WHITE, solid(60)), line(RESIN, byMass(60)), line(WAX, StatedAmount.rest())));
+  }
+
+  @ParameterizedTest
+  @MethodSource("noWholes")
+  void shares_thatMakeNoWhole_areRefused(List<RecipePart> lines) {
+    assertThat(codes(lines)).containsExactly(BatchProblem.SHARES);
+  }
+
+  static List<List<RecipePart>> mixed() {
+    return List.of(
+        List.of(line(WHITE, byMass(30)), line(WAX, StatedAmount.parts(7))),
+        List.of(line(WHITE, StatedAmount.parts(1)), line(WAX, StatedAmount.rest())),
+        List.of(
+            line(WHITE, StatedAmount.parts(1)),
+            line(WAX, StatedAmount.volumeParts(7, DensityBasis.SOLID))),
+        List.of(
+            line(WHITE, solid(30)),
+            line(WAX, StatedAmount.of(VolumeFraction.ofPercent(70), DensityBasis.MELT))));
+  }
+
+  @ParameterizedTest
+  @MethodSource("mixed")
+  void amounts_thatDoNotGoTogether_areRefused(List<RecipePart> lines) {
+    assertThat(codes(lines)).containsExactly(BatchProblem.MIXED_AMOUNTS);
+  }
+
+  private static List<ProblemCode> codes(List<RecipePart> lines) {
+    try {
+      throw new AssertionError("not refused: " + Recipe.of("p", lines));
+    } catch (ProblemException e) {
+      return e.problems().stream().map(Problem::code).toList();
+    }
+  }
+
+  private static RecipePart byVolume(Material material, double parts) {
+    return new RecipePart(
+        Ingredient.of(material), StatedAmount.volumeParts(parts, DensityBasis.SOLID));
+  }
+
+  private static RecipePart byVolume(Recipe recipe, double parts) {
+    return new RecipePart(
+        Ingredient.of(recipe), StatedAmount.volumeParts(parts, DensityBasis.SOLID));
+  }
+
+  @Test
+  void partsByVolume_concentrateLetDown_isByMassInTheEnd() {
     // common practice: one volume of a 25 % concentrate and four of medium make 5 %
     Recipe concentrate =
-        Recipe.ofVolumeParts(
-            "concentrate",
-            List.of(
-                new RecipePart(Ingredient.of(WHITE), 25),
-                new RecipePart(Ingredient.of(MEDIUM), 75)),
-            DensityBasis.SOLID);
-    Recipe paint =
-        Recipe.ofVolumeParts(
-            "paint",
-            List.of(
-                new RecipePart(Ingredient.of(concentrate), 1),
-                new RecipePart(Ingredient.of(MEDIUM), 4)),
-            DensityBasis.SOLID);
+        Recipe.of("concentrate", List.of(byVolume(WHITE, 25), byVolume(MEDIUM, 75)));
+    Recipe paint = Recipe.of("paint", List.of(byVolume(concentrate, 1), byVolume(MEDIUM, 4)));
     assertThat(paint.composition().volumeView(DensityBasis.SOLID).volumeFraction(WHITE).percent())
         .isCloseTo(5, within(1e-9));
   }

@@ -33,27 +33,32 @@ final class Portions {
       @Nullable String share,
       @Nullable Boolean rest,
       Supplier<Optional<Double>> reader) {
-    boolean isRest = Boolean.TRUE.equals(rest);
-    if (isRest == (share != null)) {
-      problems.add(
-          Problem.of(StudioProblem.ONE_OF, StudioProblem.CHECK.name(isRest ? "both" : "none"))
-              .with("fields", "share, rest")
-              .under(path));
+    if (!isStatedOnce(path, share, rest, problems)) {
       areAllRead = false;
-    } else if (isRest) {
+    } else if (share == null) {
       shares.add(OptionalDouble.empty());
     } else {
       reader.get().ifPresentOrElse(s -> shares.add(OptionalDouble.of(s)), this::spoil);
     }
   }
 
+  /** Whether a part states its share or is the rest; a problem if it does both or neither. */
+  static boolean isStatedOnce(
+      String path, @Nullable String share, @Nullable Boolean rest, Problems problems) {
+    boolean isRest = Boolean.TRUE.equals(rest);
+    if (isRest == (share != null)) {
+      problems.add(
+          Problem.of(StudioProblem.ONE_OF, StudioProblem.CHECK.name(isRest ? "both" : "none"))
+              .with("fields", "share, rest")
+              .under(path));
+      return false;
+    }
+    return true;
+  }
+
   /** Notes a part that could not be read: there is no whole then. */
   void spoil() {
     areAllRead = false;
-  }
-
-  boolean areAllRead() {
-    return areAllRead;
   }
 
   /** The shares, the rest worked out; empty, with a problem told, if they make no whole. */

@@ -22,8 +22,6 @@ public enum StudioProblem implements ProblemCode {
   RECIPE_IN_ITSELF("studio.recipe-in-itself"),
   /** Shares that leave nothing for the rest, or do not sum to one. */
   SHARES("studio.shares"),
-  /** Shares by mass and by volume in one recipe. */
-  MIXED_BASES("studio.mixed-bases"),
   /** A price in another currency than the studio's. */
   CURRENCY("studio.currency"),
   /** A text that is no money. */

@@ -11,12 +11,14 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Ingredient;
 import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.batch.RecipePart;
+import org.meltwright.core.batch.StatedAmount;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.examples.studio.StudioDraft.PartDraft;
@@ -25,7 +27,6 @@ import org.meltwright.units.MixingRatio;
 import org.meltwright.units.Problem;
 import org.meltwright.units.Problems;
 import org.meltwright.units.QuantityKind;
-import org.meltwright.units.VolumeFraction;
 
 /**
  * The recipes of a studio file, each built after those that it calls for.
@@ -226,68 +227,65 @@ final class StudioRecipes {
   }
 
   private Optional<Recipe> ofParts(String path, String name, @Nullable List<PartDraft> drafted) {
-    Shares shares = new Shares();
+    Lines lines = new Lines();
     List<PartDraft> parts = drafted == null ? List.of() : drafted;
     for (int i = 0; i < parts.size(); i++) {
-      shares.add(path + "/parts/" + i, parts.get(i));
+      lines.add(path + "/parts/" + i, parts.get(i));
     }
-    return shares.recipe(path, name);
+    return lines.recipe(path, name);
   }
 
-  /** The shares of a recipe: all by mass or all by volume, one part perhaps the rest. */
-  private final class Shares {
+  /** The lines of a recipe, each as it is stated. */
+  private final class Lines {
 
     private final List<Ingredient> ingredients = new ArrayList<>();
-    private final Portions portions = new Portions(problems);
-    private boolean byVolume;
-    private boolean byMass;
+    private final List<Function<DensityBasis, StatedAmount>> amounts = new ArrayList<>();
+    private boolean areAllRead = true;
+    private boolean isByVolume;
 
     void add(String path, @Nullable PartDraft part) {
-      if (part == null) {
-        portions.spoil();
-        return;
-      }
-      ingredient(path + "/of", part.of()).ifPresentOrElse(ingredients::add, portions::spoil);
-      portions.add(path, part.share(), part.rest(), () -> value(path + "/share", part.share()));
+      Optional<Ingredient> ingredient =
+          part == null ? Optional.empty() : ingredient(path + "/of", part.of());
+      Optional<Function<DensityBasis, StatedAmount>> amount =
+          part != null && Portions.isStatedOnce(path, part.share(), part.rest(), problems)
+              ? amount(path + "/share", part.share())
+              : Optional.empty();
+      areAllRead &= ingredient.isPresent() && amount.isPresent();
+      ingredient.ifPresent(ingredients::add);
+      amount.ifPresent(amounts::add);
     }
 
-    private Optional<Double> value(String path, @Nullable String text) {
-      if (text != null && text.contains("volume")) {
-        byVolume = true;
-        return leaves.volumeFraction(path, text).map(VolumeFraction::value);
+    private Optional<Function<DensityBasis, StatedAmount>> amount(
+        String path, @Nullable String text) {
+      if (text == null) {
+        return Optional.of(basis -> StatedAmount.rest());
       }
-      byMass = true;
-      return leaves.massFraction(path, text).map(f -> f.value());
+      if (text.contains("volume")) {
+        isByVolume = true;
+        return leaves
+            .volumeFraction(path, text)
+            .map(share -> basis -> StatedAmount.of(share, basis));
+      }
+      return leaves.massFraction(path, text).map(share -> basis -> StatedAmount.of(share));
     }
 
     Optional<Recipe> recipe(String path, String name) {
-      if (portions.areAllRead() && byVolume && byMass) {
-        problems.add(
-            Problem.of(StudioProblem.MIXED_BASES, StudioProblem.CHECK.name("by mass and by volume"))
-                .under(path));
+      if (!areAllRead) {
         return Optional.empty();
       }
-      return portions.whole(path).flatMap(shares -> recipe(path, name, shares));
-    }
-
-    private Optional<Recipe> recipe(String path, String name, List<Double> shares) {
+      DensityBasis basis = isByVolume ? densities(name) : DensityBasis.SOLID;
       List<RecipePart> parts = new ArrayList<>();
-      for (int i = 0; i < shares.size(); i++) {
-        parts.add(new RecipePart(ingredients.get(i), shares.get(i)));
+      for (int i = 0; i < ingredients.size(); i++) {
+        parts.add(new RecipePart(ingredients.get(i), amounts.get(i).apply(basis)));
       }
-      return problems.attempt(
-          path,
-          () ->
-              byVolume
-                  ? Recipe.ofVolumeParts(name, parts, densities(name, parts))
-                  : Recipe.of(name, parts));
+      return problems.attempt(path, () -> Recipe.of(name, parts));
     }
 
     /** The densities of the cold materials; what has none counts as water, and is kept in mind. */
-    private DensityBasis densities(String name, List<RecipePart> parts) {
+    private DensityBasis densities(String name) {
       List<Material> unknown =
-          parts.stream()
-              .flatMap(p -> p.ingredient().composition().materials().stream())
+          ingredients.stream()
+              .flatMap(i -> i.composition().materials().stream())
               .distinct()
               .filter(m -> DensityBasis.SOLID.find(m).isEmpty())
               .toList();

@@ -73,7 +73,7 @@ class BadInputTest {
           "of": "blue-tube"         | "of": "blue"               | studio.recipe-in-itself        | /recipes/2/parts/1/of
           "9.75 EUR/250 g"          | "9.75 CHF/250 g"           | studio.currency                | /shelf/2/packages/0
           "share": "10 %"           | "share": "110 %"           | value.out-of-range             | /recipes/2/parts/1/share
-          { "of": "blue-tube", "share": "10 %" } | { "of": "blue-tube", "share": "10 %" }, { "of": "white-powder", "share": "6 % by volume" } | studio.mixed-bases | /recipes/2
+          { "of": "blue-tube", "share": "10 %" } | { "of": "blue-tube", "share": "10 %" }, { "of": "white-powder", "share": "106 % by volume" } | value.out-of-range | /recipes/2/parts/2/share
           "18.00 EUR"               | "18.00 ZZZ"                | cost.currency.unknown          | /studio/labourPerHour
           "32.50 EUR/500 g"         | "0 EUR/500 g"              | value.out-of-range             | /readyMade/0/price
           "name": "Firm medium 1:6" | "name": "Medium 1:8"       | studio.double-id               | /recipes/1/name

@@ -112,8 +112,15 @@ public final class ScaleInterval implements Comparable<ScaleInterval> {
     return mass > 0 && !Limit.reaches(mass, kilograms);
   }
 
-  /** The number of steps in a mass; a hair beside a whole or half number counts as that number. */
-  double steps(double mass) {
+  /**
+   * Returns the number of steps in a mass; a hair beside a whole or half number counts as that
+   * number.
+   *
+   * @param mass the mass in kg
+   * @return the number of steps, not rounded otherwise
+   * @throws ProblemException if the mass is not finite or has more than 2^53 steps
+   */
+  public double steps(double mass) {
     double steps = mass / kilograms;
     UnitsProblem.CHECK.between(steps, -MOST_STEPS, MOST_STEPS, "number of scale intervals");
     double halves = Math.rint(steps * 2) / 2;
@@ -122,8 +129,13 @@ public final class ScaleInterval implements Comparable<ScaleInterval> {
 
   private static final double MOST_STEPS = 1L << 53;
 
-  /** A number of steps in kg, without the noise of a product of doubles. */
-  BigDecimal kilogramsOf(long steps) {
+  /**
+   * Returns what a number of steps weighs, without the noise of a product of doubles.
+   *
+   * @param steps the number of steps
+   * @return the mass in kg, exact to the last decimal of the interval
+   */
+  public BigDecimal kilogramsOf(long steps) {
     return step.multiply(BigDecimal.valueOf(steps));
   }
 

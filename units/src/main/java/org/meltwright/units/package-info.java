@@ -16,8 +16,7 @@
  *       {@link org.meltwright.units.MixingRatio} — shares that say what they are shares of.
  *   <li>{@link org.meltwright.units.QuantityParser} and {@link
  *       org.meltwright.units.QuantityFormatter} — text to value and back, exactly.
- *   <li>{@link org.meltwright.units.LineRounding} — lines rounded for their balances, the total
- *       kept.
+ *   <li>{@link org.meltwright.units.ScaleInterval} — a mass rounded to the steps of a balance.
  *   <li>{@link org.meltwright.units.Problem} — what was wrong, what was found, what is allowed,
  *       what to do; {@link org.meltwright.units.Problems} collects all of them, {@link
  *       org.meltwright.units.ProblemData} says the same as plain data.

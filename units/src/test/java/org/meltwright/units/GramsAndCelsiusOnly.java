@@ -3,8 +3,6 @@ package org.meltwright.units;
 
 import static org.meltwright.units.MetricUnits.grams;
 
-import java.util.List;
-
 /** A program that knows grams and degrees Celsius only. */
 final class GramsAndCelsiusOnly {
 
@@ -14,10 +12,9 @@ final class GramsAndCelsiusOnly {
     QuantityParser parser = QuantityParser.localeFree();
     QuantityFormatter exact = QuantityFormatter.exact();
     double kilograms = QuantityKind.MASS.toSi(parser.parseMass("730 g"));
-    ExactLine line = new ExactLine(kilograms, ScaleInterval.of(grams(1)));
 
     System.out.println(exact.format(grams(730)));
-    System.out.println(LineRounding.of(List.of(line)).printedTotalKilograms());
+    System.out.println(ScaleInterval.of(grams(1)).roundKilograms(kilograms));
     System.out.println(
         exact.format(parser.parseTemperatureRange("62-65 °C"), TemperatureScale.CELSIUS));
     System.out.println(parser.parseTemperature("90 C"));

@@ -98,21 +98,13 @@ class ReadingAndWritingGuideTest {
   }
 
   @Test
-  void a_weighing_sheet_keeps_its_total() {
+  void a_mass_is_rounded_for_its_balance() {
     ScaleInterval kitchen = ScaleInterval.of(grams(1));
     ScaleInterval fine = ScaleInterval.of(grams(0.1));
-    LineRounding sheet =
-        LineRounding.of(
-            List.of(
-                ExactLine.of(grams(222.22), kitchen),
-                ExactLine.of(grams(27.78), kitchen),
-                ExactLine.of(grams(12.34), fine)));
-    double printedTotal = sheet.printedTotalKilograms();
-    assertThat(sheet.lines())
-        .extracting(RoundedLine::printedKilograms)
-        .containsExactly(0.222, 0.028, 0.0123);
-    assertThat(printedTotal).isEqualTo(0.2623);
-    assertThat(sheet.exactTotalKilograms()).isEqualTo(0.26234);
+    double coarse = kitchen.roundKilograms(0.02778);
+    assertThat(coarse).isEqualTo(0.028);
+    assertThat(fine.roundKilograms(0.01234)).isEqualTo(0.0123);
+    assertThat(kitchen.isTooCoarseFor(0.0003)).isTrue();
   }
 
   public record PotDraft(

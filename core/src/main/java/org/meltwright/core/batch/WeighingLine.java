@@ -5,7 +5,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.meltwright.core.equipment.Balance;
 import org.meltwright.units.QuantityKind;
-import org.meltwright.units.RoundedLine;
 
 /**
  * One line to weigh: an ingredient, its balance, its exact and its printed mass, and how it goes

@@ -9,12 +9,9 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.equipment.Balance;
 import org.meltwright.core.mixture.Mixture;
-import org.meltwright.units.ExactLine;
-import org.meltwright.units.LineRounding;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
-import org.meltwright.units.RoundedLine;
 
 /**
  * What to weigh for a batch: each line to the interval of its own balance, the total within half
@@ -105,7 +102,7 @@ public final class WeighingSheet {
         weighed.add(new ExactLine(exact.get(i).massKilograms(), balances.get(i).interval()));
       }
     }
-    var printed = LineRounding.of(weighed).lines().iterator();
+    var printed = LineRounding.of(weighed).iterator();
     List<RoundedLine> all = new ArrayList<>();
     for (int i = 0; i < exact.size(); i++) {
       double mass = exact.get(i).massKilograms();

@@ -1,15 +1,11 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.units.benchmark;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.concurrent.TimeUnit;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.UnitConverter;
 import javax.measure.quantity.Mass;
-import org.meltwright.units.ExactLine;
-import org.meltwright.units.LineRounding;
 import org.meltwright.units.MetricUnits;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityFormatter;
@@ -44,13 +40,11 @@ public class UnitsBenchmark {
   private static final QuantityFormatter EXACT = QuantityFormatter.exact();
   private static final QuantityFormatter THREE_DIGITS = QuantityFormatter.ofSignificantDigits(3);
   private static final ScaleInterval GRAM = ScaleInterval.ofKilograms(0.001);
-  private static final ScaleInterval TENTH = ScaleInterval.ofKilograms(0.0001);
 
   private final Quantity<Mass> pounds = UsCustomaryUnits.pounds(1.6);
   private final Quantity<Mass> enginePounds = Quantities.getQuantity(1600.5, Units.GRAM);
   private final UnitConverter cached = Units.GRAM.getConverterTo(Units.KILOGRAM);
   private final Unit<Mass> pound = UsCustomaryUnits.POUND;
-  private final List<ExactLine> lines = new ArrayList<>();
   private double number = 1.6;
   private String kilogramText = "1.5 kg";
   private String poundText = "1 1/2 lb";
@@ -59,13 +53,6 @@ public class UnitsBenchmark {
   private String misspeltText = "12 gramms";
   private String longText = "9".repeat(5000) + " kg";
   private String numberText = "1.5";
-
-  /** Twelve lines, four of them pigments. */
-  public UnitsBenchmark() {
-    for (int i = 0; i < 12; i++) {
-      lines.add(new ExactLine(0.0123 + i * 0.0371, i % 3 == 0 ? TENTH : GRAM));
-    }
-  }
 
   @Benchmark
   public double door_ours() {
@@ -173,11 +160,6 @@ public class UnitsBenchmark {
   @Benchmark
   public double round_to_interval_ours() {
     return GRAM.roundKilograms(number);
-  }
-
-  @Benchmark
-  public LineRounding round_twelve_lines_ours() {
-    return LineRounding.of(lines);
   }
 
   @Benchmark

@@ -1,7 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
-package org.meltwright.units;
+package org.meltwright.core.batch;
 
 import java.math.BigDecimal;
+import org.meltwright.units.ScaleInterval;
 
 /**
  * A line as it is printed for the balance, beside what it is exactly.
@@ -9,8 +10,13 @@ import java.math.BigDecimal;
  * <p>For example:
  *
  * <pre>{@code
- * ExactLine exact = ExactLine.of(grams(0.3), ScaleInterval.of(grams(1)));
- * RoundedLine printed = LineRounding.of(List.of(exact)).lines().get(0);
+ * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+ * Material white = MaterialCatalogue.standard().require("titanium-white-rutile");
+ * Recipe tint = Recipe.named("tint").part(wax, 999).part(white, 1).build();
+ * Balance kitchen = Balance.of("kitchen", grams(5000), grams(1));
+ * WeighingSheet sheet = WeighingSheet.of(Batch.of(tint, grams(300)), List.of(kitchen));
+ * RoundedLine printed = sheet.lines().get(1).rounded();
+ * printed.exactKilograms(); // 0.0003 kg
  * printed.printedKilograms(); // 0.0000 kg
  * // a kitchen balance cannot weigh it: take a finer one
  * printed.isBelowInterval(); // true

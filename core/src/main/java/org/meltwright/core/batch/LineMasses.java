@@ -3,6 +3,7 @@ package org.meltwright.core.batch;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -136,6 +137,14 @@ final class LineMasses {
     return parts.stream().filter(p -> p.amount() instanceof Rest).count();
   }
 
+  private int rest() {
+    int place = 0;
+    while (!(parts.get(place).amount() instanceof Rest)) {
+      place++;
+    }
+    return place;
+  }
+
   private ProblemException notWhole() {
     Bilingual found =
         Bilingual.list(
@@ -154,11 +163,10 @@ final class LineMasses {
     double[] density = masses(p -> density(p, basis));
     double volumeOfMasses = 0;
     double massPerVolume = 0;
-    double restDensity = Double.NaN;
+    double restDensity = density[rest()];
     for (int i = 0; i < density.length; i++) {
       volumeOfMasses += massShare(parts.get(i)).orElse(0) / density[i];
       massPerVolume += volumeShare(parts.get(i)).orElse(0) * density[i];
-      restDensity = parts.get(i).amount() instanceof Rest ? density[i] : restDensity;
     }
     double volume =
         (volumeOfMasses + (1 - massShares) / restDensity)
@@ -168,11 +176,12 @@ final class LineMasses {
       throw notWhole();
     }
     double[] masses = new double[density.length];
-    for (int i = 0; i < masses.length; i++) {
-      double byVolume = volumeShare(parts.get(i)).orElse(0) * density[i] * volume;
-      masses[i] =
-          parts.get(i).amount() instanceof Rest ? rest : massShare(parts.get(i)).orElse(byVolume);
-    }
+    Arrays.setAll(
+        masses,
+        i ->
+            massShare(parts.get(i))
+                .orElse(volumeShare(parts.get(i)).orElse(0) * density[i] * volume));
+    masses[rest()] = rest;
     return masses;
   }
 }

@@ -146,11 +146,11 @@ final class Costing {
   }
 
   private static Optional<CostItem> work(Job job, @Nullable Money perHour) {
-    return perHour == null || job.activeTime().isEmpty()
+    return perHour == null || job.activeSeconds().isEmpty()
         ? Optional.empty()
         : Optional.of(
             CostItem.labour(
-                "Work", QuantityKind.TIME.ofSi(job.activeTime().getAsDouble()), perHour));
+                "Work", QuantityKind.TIME.ofSi(job.activeSeconds().getAsDouble()), perHour));
   }
 
   /** Own against ready-made, on the mass of the net product. */

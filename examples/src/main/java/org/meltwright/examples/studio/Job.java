@@ -27,7 +27,7 @@ import org.meltwright.units.VolumeFraction;
  * @param losses what it leaves behind
  * @param amount how much of it
  * @param heating what it is melted with
- * @param activeSeconds how long someone works on it, in s; NaN if not stated
+ * @param activeSeconds how long someone works on it, in s; empty if not stated
  * @param cast how it is cast; null if it stays in the pot
  */
 record Job(
@@ -36,7 +36,7 @@ record Job(
     Losses losses,
     Known<Batch> amount,
     Heating heating,
-    double activeSeconds,
+    OptionalDouble activeSeconds,
     @Nullable Cast cast) {
 
   /**
@@ -46,32 +46,29 @@ record Job(
    * @param source what heats it
    * @param thermometer the thermometer; null if there is none
    * @param reading what the thermometer shows; null if not stated
-   * @param hoursHeld how long it is kept molten, in h; NaN if not stated
+   * @param hoursHeld how long it is kept molten, in h; empty if not stated
    */
   record Heating(
       Vessel vessel,
       HeatSource source,
       @Nullable Thermometer thermometer,
       @Nullable TemperaturePoint reading,
-      double hoursHeld) {}
+      OptionalDouble hoursHeld) {}
 
   /**
    * How a batch is cast.
    *
    * @param mould the mould
    * @param fill how full each cup is poured
-   * @param meltDensity the measured density of the melt in kg/m³; NaN if the catalogue's is used
+   * @param measuredDensity the measured density of the melt in kg/m³; empty if the catalogue's is
+   *     used
    */
-  record Cast(Mould mould, VolumeFraction fill, double meltDensity) {
-
-    OptionalDouble measuredDensity() {
-      return Double.isNaN(meltDensity) ? OptionalDouble.empty() : OptionalDouble.of(meltDensity);
-    }
+  record Cast(Mould mould, VolumeFraction fill, OptionalDouble measuredDensity) {
 
     /** What a net amount gives, by the measured density of the melt or else by the catalogue's. */
     Known<Casting> casting(Mixture net) {
       return measuredDensity().isPresent()
-          ? Known.of(measured(net))
+          ? Known.of(measured(net, measuredDensity.getAsDouble()))
           : Known.of(
               Casting.find(net, mould, fill, DensityBasis.MELT), () -> unknown(net.composition()));
     }
@@ -85,7 +82,7 @@ record Job(
               + " state it as meltDensity of the cast.");
     }
 
-    private Casting measured(Mixture net) {
+    private Casting measured(Mixture net, double meltDensity) {
       Composition mix = net.composition();
       return DensityBasis.SOLID
           .findTable(mix.materials())
@@ -112,9 +109,5 @@ record Job(
 
   Optional<Cast> casting() {
     return Optional.ofNullable(cast);
-  }
-
-  OptionalDouble activeTime() {
-    return Double.isNaN(activeSeconds) ? OptionalDouble.empty() : OptionalDouble.of(activeSeconds);
   }
 }

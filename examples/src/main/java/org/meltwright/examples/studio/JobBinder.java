@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
@@ -96,7 +97,7 @@ final class JobBinder {
             losses,
             amount.get(),
             heating.get(),
-            active.orElse(Double.NaN),
+            orEmpty(active),
             cast.orElse(null)));
   }
 
@@ -127,7 +128,11 @@ final class JobBinder {
             source.get(),
             thermometer.orElse(null),
             reading.orElse(null),
-            held.map(s -> s / SECONDS_PER_HOUR).orElse(Double.NaN)));
+            orEmpty(held.map(s -> s / SECONDS_PER_HOUR))));
+  }
+
+  private static OptionalDouble orEmpty(Optional<Double> value) {
+    return value.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
   }
 
   private Optional<Cast> cast(String path, CastDraft d) {
@@ -138,7 +143,7 @@ final class JobBinder {
     if (mould.isEmpty() || fill.isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(new Cast(mould.get(), fill.get(), density.orElse(Double.NaN)));
+    return Optional.of(new Cast(mould.get(), fill.get(), orEmpty(density)));
   }
 
   /** The one thing that is stated of a batch; the mass of a number of cakes is their number. */

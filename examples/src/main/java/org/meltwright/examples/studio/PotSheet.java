@@ -85,9 +85,7 @@ final class PotSheet {
     if (job.recipe().parts().stream().anyMatch(PotSheet::isPowder)) {
       plan.circumstance(Circumstance.DRY_POWDER);
     }
-    if (!Double.isNaN(heating.hoursHeld())) {
-      plan.hoursHeld(heating.hoursHeld());
-    }
+    heating.hoursHeld().ifPresent(plan::hoursHeld);
     return plan.build();
   }
 

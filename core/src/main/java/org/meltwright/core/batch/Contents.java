@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.batch;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -42,7 +44,10 @@ final class Contents {
       all.get(i).addTo(lots, masses[i]);
     }
     return new Contents(
-        whole, whole.materials().stream().mapToDouble(m -> Lot.raw(lots.get(m))).toArray());
+        whole,
+        whole.materials().stream()
+            .mapToDouble(m -> Lot.raw(requireNonNull(lots.get(m))))
+            .toArray());
   }
 
   private void addTo(Map<Material, List<Lot>> lots, double kilograms) {

@@ -2,6 +2,8 @@
 package org.meltwright.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.meltwright.units.MetricUnits.litres;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
@@ -20,13 +22,28 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.joda.money.BigMoney;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 import org.meltwright.core.cost.ExactMoney;
+import org.meltwright.core.equipment.CupShape;
+import org.meltwright.core.equipment.Vessel;
+import org.meltwright.core.equipment.VesselMaterial;
+import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialCatalogue;
+import org.meltwright.core.mixture.Composition;
+import org.meltwright.safety.heating.HeatingPlan;
+import org.meltwright.safety.heating.HeatingPlanBuilder;
+import org.meltwright.safety.heating.HeatingRules;
+import org.meltwright.safety.heating.Room;
+import org.meltwright.units.ProblemException;
 
 /** What may be handed in at a public door, and what comes out, by the names and types there. */
 class DoorsTest {
+
+  private static final Material WAX =
+      MaterialCatalogue.standard().require("beeswax-yellow");
 
   private static final String UNIT =
       "(?:kilograms?|grams?|milligrams?|mole|cubicMetres?|squareMetres?|metres?|centimetres"
@@ -163,7 +180,7 @@ class DoorsTest {
     }
   }
 
-  /** Records hold what they are made of, and an order holds one kind of money. */
+  /** Records hold what they are made of; what is shared out in whole coins is counted in coins. */
   @Test
   void money_isTakenAsWhateverIsMoney() {
     assertThat(parameters())
@@ -182,5 +199,30 @@ class DoorsTest {
         .hasSizeGreaterThan(15)
         .filteredOn(m -> m.getReturnType() != Optional.class)
         .isEmpty();
+  }
+
+  @Test
+  void cupOfMetres_roomOfLitres_andVesselSeventyTimesFull_areRefused() {
+    HeatingPlanBuilder plan = HeatingPlan.builder(Composition.of(WAX));
+
+    assertThat(refused(() -> new CupShape.Frustum(7, 5, 3))).contains("Found: 7");
+    assertThat(refused(() -> Room.of(litres(60)))).contains("Found: 60 l").contains("1000 l");
+    assertThat(refused(() -> plan.fillLevel(70)))
+        .startsWith("The fill level, where 1 is full to the brim, lies outside")
+        .contains("Found: 70. Allowed: 0 to 2");
+  }
+
+  @Test
+  void vesselThatIsFilledBeyondReason_isReviewedNotRefused() {
+    Vessel pot = Vessel.of("pot", litres(1.5), VesselMaterial.STAINLESS_STEEL);
+    HeatingPlan plan = HeatingPlan.builder(Composition.of(WAX)).filled(pot, litres(105)).build();
+
+    assertThat(plan.fillLevel()).hasValue(70);
+    assertThat(plan.toBuilder().build()).isEqualTo(plan);
+    assertThat(HeatingRules.standard().review(plan).finding("vessel-overflows")).isPresent();
+  }
+
+  private static String refused(ThrowingCallable door) {
+    return catchThrowableOfType(ProblemException.class, door).problems().get(0).toString();
   }
 }

@@ -3,6 +3,8 @@ package org.meltwright.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.meltwright.core.equipment.VesselMaterial.STAINLESS_STEEL;
+import static org.meltwright.units.MetricUnits.grams;
 import static org.meltwright.units.MetricUnits.litres;
 
 import com.tngtech.archunit.core.domain.JavaClass;
@@ -28,8 +30,9 @@ import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 import org.meltwright.core.cost.ExactMoney;
 import org.meltwright.core.equipment.CupShape;
+import org.meltwright.core.equipment.Lining;
 import org.meltwright.core.equipment.Vessel;
-import org.meltwright.core.equipment.VesselMaterial;
+import org.meltwright.core.equipment.Vessel.Bottom;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.core.mixture.Composition;
@@ -42,8 +45,7 @@ import org.meltwright.units.ProblemException;
 /** What may be handed in at a public door, and what comes out, by the names and types there. */
 class DoorsTest {
 
-  private static final Material WAX =
-      MaterialCatalogue.standard().require("beeswax-yellow");
+  private static final Material WAX = MaterialCatalogue.standard().require("beeswax-yellow");
 
   private static final String UNIT =
       "(?:kilograms?|grams?|milligrams?|mole|cubicMetres?|squareMetres?|metres?|centimetres"
@@ -208,13 +210,14 @@ class DoorsTest {
     assertThat(refused(() -> new CupShape.Frustum(7, 5, 3))).contains("Found: 7");
     assertThat(refused(() -> Room.of(litres(60)))).contains("Found: 60 l").contains("1000 l");
     assertThat(refused(() -> plan.fillLevel(70)))
-        .startsWith("The fill level, where 1 is full to the brim, lies outside")
+        .contains("The fill level (1 is full) lies outside")
         .contains("Found: 70. Allowed: 0 to 2");
   }
 
   @Test
   void vesselThatIsFilledBeyondReason_isReviewedNotRefused() {
-    Vessel pot = Vessel.of("pot", litres(1.5), VesselMaterial.STAINLESS_STEEL);
+    Vessel pot =
+        Vessel.of("pot", STAINLESS_STEEL, Lining.NONE, Bottom.FLAT, litres(1.5), grams(600));
     HeatingPlan plan = HeatingPlan.builder(Composition.of(WAX)).filled(pot, litres(105)).build();
 
     assertThat(plan.fillLevel()).hasValue(70);

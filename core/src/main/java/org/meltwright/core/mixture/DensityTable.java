@@ -61,20 +61,26 @@ public final class DensityTable {
    * @throws ProblemException if a density lies outside, the ends of a range are reversed, or there
    *     are not as many of them
    */
-  public static DensityTable of(double[] lowKilogramsPerCubicMetre, double[] highKilogramsPerCubicMetre) {
+  public static DensityTable of(
+      double[] lowKilogramsPerCubicMetre, double[] highKilogramsPerCubicMetre) {
     if (lowKilogramsPerCubicMetre.length != highKilogramsPerCubicMetre.length) {
       throw new ProblemException(
-          Problem.of(MixtureProblem.DENSITY_COUNT, Integer.toString(highKilogramsPerCubicMetre.length))
+          Problem.of(
+                  MixtureProblem.DENSITY_COUNT, Integer.toString(highKilogramsPerCubicMetre.length))
               .with("expected", Integer.toString(lowKilogramsPerCubicMetre.length)));
     }
     double[] middle = new double[lowKilogramsPerCubicMetre.length];
     for (int i = 0; i < lowKilogramsPerCubicMetre.length; i++) {
       CHECK.between(lowKilogramsPerCubicMetre[i], LIGHTEST, HEAVIEST, "density in kg/m³");
       CHECK.between(highKilogramsPerCubicMetre[i], LIGHTEST, HEAVIEST, "density in kg/m³");
-      CHECK.ordered(lowKilogramsPerCubicMetre[i], highKilogramsPerCubicMetre[i], "density in kg/m³");
-      middle[i] = lowKilogramsPerCubicMetre[i] + (highKilogramsPerCubicMetre[i] - lowKilogramsPerCubicMetre[i]) / 2;
+      CHECK.ordered(
+          lowKilogramsPerCubicMetre[i], highKilogramsPerCubicMetre[i], "density in kg/m³");
+      middle[i] =
+          lowKilogramsPerCubicMetre[i]
+              + (highKilogramsPerCubicMetre[i] - lowKilogramsPerCubicMetre[i]) / 2;
     }
-    return new DensityTable(lowKilogramsPerCubicMetre.clone(), middle, highKilogramsPerCubicMetre.clone());
+    return new DensityTable(
+        lowKilogramsPerCubicMetre.clone(), middle, highKilogramsPerCubicMetre.clone());
   }
 
   private DensityTable(double[] low, double[] middle, double[] high) {

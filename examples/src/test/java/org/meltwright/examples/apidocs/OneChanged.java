@@ -105,7 +105,8 @@ final class OneChanged {
       found.add(field.get(one));
     }
     known.entrySet().stream()
-        .filter(e -> field.getType() != Object.class && field.getType().isAssignableFrom(e.getKey()))
+        .filter(
+            e -> field.getType() != Object.class && field.getType().isAssignableFrom(e.getKey()))
         .forEach(e -> found.addAll(e.getValue()));
     return found.stream();
   }

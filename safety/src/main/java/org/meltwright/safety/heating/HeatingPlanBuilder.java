@@ -108,8 +108,7 @@ public final class HeatingPlanBuilder {
    * @throws ProblemException if it lies outside
    */
   public HeatingPlanBuilder fillLevel(double level) {
-    fillLevel =
-        OptionalDouble.of(CHECK.between(level, 0, 2, "fill level, where 1 is full to the brim"));
+    fillLevel = OptionalDouble.of(CHECK.between(level, 0, 2, "fill level (1 is full)"));
     return this;
   }
 

@@ -116,12 +116,12 @@ public final class ScaleInterval implements Comparable<ScaleInterval> {
    * Returns the number of steps in a mass; a hair beside a whole or half number counts as that
    * number.
    *
-   * @param mass the mass in kg
+   * @param massKilograms the mass in kg
    * @return the number of steps, not rounded otherwise
    * @throws ProblemException if the mass is not finite or has more than 2^53 steps
    */
-  public double steps(double mass) {
-    double steps = mass / kilograms;
+  public double steps(double massKilograms) {
+    double steps = massKilograms / kilograms;
     UnitsProblem.CHECK.between(steps, -MOST_STEPS, MOST_STEPS, "number of scale intervals");
     double halves = Math.rint(steps * 2) / 2;
     return Math.abs(steps - halves) <= SNAP * Math.max(1, Math.abs(steps)) ? halves : steps;

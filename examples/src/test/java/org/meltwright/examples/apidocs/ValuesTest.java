@@ -187,6 +187,8 @@ class ValuesTest {
           "OpenTime.high",
           "OpenTime.low",
           "Problem.kept", // its own form for a stream of bytes
+          "Recipe.contents", // by composition and by what was strained: IngredientTest
+          "Recipe.masses",
           "Recipe.parts", // a recipe says so: by name and composition
           "RuleSet.acuteLimits",
           "RuleSet.bounds",

@@ -67,17 +67,22 @@ record PlainPot(
     private static final Set<String> WAXES =
         Set.of("beeswax-yellow", "paraffin", "microcrystalline", "carnauba");
 
-    /** With less than half of it known as wax it is a balm or unknown, not something brushed. */
+    /**
+     * With less than half of it known as wax it is a balm or unknown, with a tenth of oil a balm or
+     * a polish: not something brushed.
+     */
     boolean isBrushed() {
       double wax = 0;
+      double oil = 0;
       double all = 0;
       for (String part : words.split(", ")) {
         String[] sides = part.split(" ");
         double parts = sides.length > 1 ? Double.parseDouble(sides[1]) : 1;
         all += parts;
         wax += WAXES.contains(sides[0]) ? parts : 0;
+        oil += sides[0].equals("linseed-oil") ? parts : 0;
       }
-      return wax >= all / 2;
+      return wax >= all / 2 && oil < all / 10;
     }
   }
 

@@ -4,12 +4,15 @@ package org.meltwright.safety.heating.rule;
 import java.util.List;
 import java.util.function.Predicate;
 import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialFamily;
+import org.meltwright.core.material.MaterialRole;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.safety.heating.Contents;
 import org.meltwright.safety.heating.HeatingLimits.Figure;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleOutcome;
+import org.meltwright.units.Limit;
 
 /** The working window of a mix below the target ceiling. */
 final class Window {
@@ -17,7 +20,34 @@ final class Window {
   /** A melting range wider than this, in K, spans several grades: which one it is decides. */
   private static final double ONE_GRADE = 15;
 
+  /** From this share of wax and resin on a mix is brushed; below it is a balm. */
+  private static final double BRUSHED = 0.5;
+
+  /** From this share of oil, fat and fragrance on a mix is a balm or polish, and rubbed in. */
+  private static final double RUBBED = 0.1;
+
   private Window() {}
+
+  /** Tells whether a mix is one for the brush: no balm, no polish. */
+  static boolean isBrushed(HeatingPlan plan) {
+    double solid = plan.contents().share(m -> isSolid(m.family())).high().value();
+    double oily = 0;
+    for (Material material : plan.contents().materials()) {
+      oily += isOily(material) ? plan.mix().massFractionValue(material) : 0;
+    }
+    return solid >= BRUSHED && !Limit.reaches(oily, RUBBED);
+  }
+
+  /** Oil or fat that is weighed in as such, and fragrance; what nobody knows is none of them. */
+  private static boolean isOily(Material material) {
+    return material.role() == MaterialRole.OIL
+        || Contents.isFragrance(material)
+        || Contents.namesakes(material).stream().anyMatch(m -> m.role() == MaterialRole.OIL);
+  }
+
+  private static boolean isSolid(MaterialFamily family) {
+    return family == MaterialFamily.WAX || family == MaterialFamily.RESIN;
+  }
 
   /** Tells whether there is no room for any grade of the component that melts highest. */
   static boolean isClosed(WorkingWindow window) {
@@ -40,6 +70,9 @@ final class Window {
 
   /** Returns a finding if the window of the plan's mix is as asked for. */
   static RuleOutcome review(HeatingPlan plan, Predicate<WorkingWindow> wanted) {
+    if (!isBrushed(plan)) {
+      return RuleOutcome.NOTHING;
+    }
     return plan.workingWindow()
         .map(window -> review(window, wanted))
         .orElseGet(() -> unknown(plan));

@@ -367,7 +367,7 @@ record TableModel(PlainPot pot, TableModel.Limits limits) {
   }
 
   private boolean hasWindow() {
-    return pot.mix().clear() != null && pot.mix().isBrushed();
+    return pot.mix().clear() != null && !pot.mix().isRubbedIn();
   }
 
   private boolean isShut() {

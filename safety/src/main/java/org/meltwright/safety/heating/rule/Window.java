@@ -6,6 +6,7 @@ import java.util.function.Predicate;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.MaterialRole;
+import org.meltwright.core.material.PerMaterial;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.safety.heating.Contents;
@@ -26,16 +27,23 @@ final class Window {
   /** From this share of oil, fat and fragrance on a mix is a balm or polish, and rubbed in. */
   private static final double RUBBED = 0.1;
 
+  private static final PerMaterial<Boolean> OILY = PerMaterial.of(Window::isOily);
+
   private Window() {}
 
-  /** Tells whether a mix is one for the brush: no balm, no polish. */
+  /** Tells whether a mix is one for the brush: half of it wax and resin, and no balm or polish. */
   static boolean isBrushed(HeatingPlan plan) {
-    double solid = plan.contents().share(m -> isSolid(m.family())).high().value();
+    return plan.contents().share(m -> isSolid(m.family())).high().value() >= BRUSHED
+        && !isRubbedIn(plan);
+  }
+
+  /** Tells whether a mix is a balm, a polish or full of scent: nobody brushes it. */
+  static boolean isRubbedIn(HeatingPlan plan) {
     double oily = 0;
     for (Material material : plan.contents().materials()) {
-      oily += isOily(material) ? plan.mix().massFractionValue(material) : 0;
+      oily += OILY.get(material) ? plan.mix().massFractionValue(material) : 0;
     }
-    return solid >= BRUSHED && !Limit.reaches(oily, RUBBED);
+    return Limit.reaches(oily, RUBBED);
   }
 
   /** Oil or fat that is weighed in as such, and fragrance; what nobody knows is none of them. */
@@ -70,12 +78,13 @@ final class Window {
 
   /** Returns a finding if the window of the plan's mix is as asked for. */
   static RuleOutcome review(HeatingPlan plan, Predicate<WorkingWindow> wanted) {
-    if (!isBrushed(plan)) {
-      return RuleOutcome.NOTHING;
-    }
-    return plan.workingWindow()
-        .map(window -> review(window, wanted))
-        .orElseGet(() -> unknown(plan));
+    RuleOutcome outcome =
+        plan.workingWindow()
+            .map(window -> review(window, wanted))
+            .orElseGet(() -> unknown(plan));
+    return outcome.equals(RuleOutcome.NOTHING) || !isRubbedIn(plan)
+        ? outcome
+        : RuleOutcome.NOTHING;
   }
 
   private static RuleOutcome review(WorkingWindow window, Predicate<WorkingWindow> wanted) {

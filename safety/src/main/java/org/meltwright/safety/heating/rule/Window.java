@@ -79,12 +79,8 @@ final class Window {
   /** Returns a finding if the window of the plan's mix is as asked for. */
   static RuleOutcome review(HeatingPlan plan, Predicate<WorkingWindow> wanted) {
     RuleOutcome outcome =
-        plan.workingWindow()
-            .map(window -> review(window, wanted))
-            .orElseGet(() -> unknown(plan));
-    return outcome.equals(RuleOutcome.NOTHING) || !isRubbedIn(plan)
-        ? outcome
-        : RuleOutcome.NOTHING;
+        plan.workingWindow().map(window -> review(window, wanted)).orElseGet(() -> unknown(plan));
+    return outcome.equals(RuleOutcome.NOTHING) || !isRubbedIn(plan) ? outcome : RuleOutcome.NOTHING;
   }
 
   private static RuleOutcome review(WorkingWindow window, Predicate<WorkingWindow> wanted) {

@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -36,6 +37,7 @@ import org.meltwright.units.TemperaturePoint;
  */
 public final class HazardMixture {
 
+  private final LocalDate day;
   private final List<DeclaredShare> declared;
   private final List<HazardIngredient> ingredients;
   private final @Nullable PhysicalState state;
@@ -76,6 +78,7 @@ public final class HazardMixture {
   }
 
   HazardMixture(HazardMixtureBuilder b) {
+    this.day = b.rules.day();
     this.declared = b.lines.declared();
     this.ingredients = b.lines.ingredients();
     this.state = b.state;
@@ -89,6 +92,15 @@ public final class HazardMixture {
     this.tested = List.copyOf(b.tested);
     this.testedWithout = Set.copyOf(b.testedWithout);
     this.supplements = List.copyOf(b.supplements);
+  }
+
+  /**
+   * Returns the day whose tables told what is known of its ingredients.
+   *
+   * @return the day of the rules that it was built with
+   */
+  public LocalDate day() {
+    return day;
   }
 
   /**
@@ -229,6 +241,7 @@ public final class HazardMixture {
 
   private List<@Nullable Object> stated() {
     return Arrays.asList(
+        day,
         declared,
         ingredients,
         state,

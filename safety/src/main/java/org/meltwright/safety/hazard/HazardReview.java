@@ -55,8 +55,14 @@ public final class HazardReview {
    * @param mixture the mixture
    * @param rules the rules
    * @return the review
+   * @throws ProblemException if the mixture was built with the rules of another day
    */
   public static HazardReview of(HazardMixture mixture, RuleSet rules) {
+    if (!mixture.day().equals(rules.day())) {
+      throw new ProblemException(
+          Problem.of(HazardProblem.OTHER_DAY, mixture.day().toString())
+              .with("day", rules.day().toString()));
+    }
     return new HazardReview(mixture, rules);
   }
 

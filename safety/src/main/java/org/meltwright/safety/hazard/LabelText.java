@@ -136,7 +136,12 @@ final class LabelText {
   private String openLine(HazardFinding f) {
     String who = f.open().stream().map(i -> i.name(locale)).collect(joining(", "));
     String why = f.remarks().stream().map(r -> r.text(locale)).collect(joining("; "));
-    String reason = who.isEmpty() ? why : HazardTexts.label("no-data-of", locale) + " " + who;
+    String reason =
+        who.isEmpty()
+            ? why
+            : why.isEmpty()
+                ? HazardTexts.label("no-data-of", locale) + " " + who
+                : why + ": " + who;
     return f.hazardClass().name(locale) + ": " + reason;
   }
 

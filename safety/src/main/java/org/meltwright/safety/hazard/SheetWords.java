@@ -47,6 +47,11 @@ final class SheetWords {
           : Optional.of(target.substring(bracket + 2, target.length() - 1));
     }
 
+    /** The class that only a test can tell. */
+    HazardClass physicalClass() {
+      return HazardClass.ofId(target.substring(0, target.indexOf(' ')));
+    }
+
     boolean isClass() {
       return sort == Sort.CLASS || sort == Sort.PHYSICAL;
     }

@@ -222,6 +222,17 @@ final class PlainBridge {
           case WATER_REACTIVE -> "Water-react.";
           case METAL_CORROSION -> "Met. Corr.";
           case AEROSOL -> "Aerosol";
+          case EXPLOSIVE,
+              DESENSITISED_EXPLOSIVE,
+              FLAMMABLE_GAS,
+              OXIDISING_GAS,
+              GAS_UNDER_PRESSURE,
+              CHEMICAL_UNDER_PRESSURE,
+              SELF_REACTIVE,
+              ORGANIC_PEROXIDE,
+              PYROPHORIC,
+              SELF_HEATING ->
+              throw new IllegalArgumentException(c + " has no categories here");
         };
     return new Category(name, category, statement, form);
   }

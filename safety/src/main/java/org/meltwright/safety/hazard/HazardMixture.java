@@ -51,6 +51,7 @@ public final class HazardMixture {
   private final List<HazardCategory> tested;
   private final Set<HazardClass> testedWithout;
   private final List<String> supplements;
+  private final Set<String> withoutSupplements;
 
   /**
    * Returns a mixture of materials, with what the tables hold of each.
@@ -92,6 +93,7 @@ public final class HazardMixture {
     this.tested = List.copyOf(b.tested);
     this.testedWithout = Set.copyOf(b.testedWithout);
     this.supplements = List.copyOf(b.supplements);
+    this.withoutSupplements = Set.copyOf(b.withoutSupplements);
   }
 
   /**
@@ -220,6 +222,15 @@ public final class HazardMixture {
     return supplements;
   }
 
+  /**
+   * Returns the supplemental statements that were found not to hold for it.
+   *
+   * @return EUH codes
+   */
+  public Set<String> withoutSupplements() {
+    return withoutSupplements;
+  }
+
   private static OptionalDouble optional(@Nullable Double value) {
     return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
   }
@@ -254,6 +265,7 @@ public final class HazardMixture {
         breathable,
         tested,
         testedWithout,
-        supplements);
+        supplements,
+        withoutSupplements);
   }
 }

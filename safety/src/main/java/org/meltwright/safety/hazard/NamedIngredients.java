@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.meltwright.units.Limit;
@@ -92,13 +93,46 @@ final class NamedIngredients {
   }
 
   private List<Named> of(HazardFinding f) {
-    boolean irritation =
-        (f.hazardClass() == HazardClass.SKIN || f.hazardClass() == HazardClass.EYE)
-            && !f.isCategoryOne();
-    if (irritation || !(EACH.contains(f.hazardClass()) || SUMMED.contains(f.hazardClass()))) {
+    if (!isNamedFor(f)) {
       return List.of();
     }
-    return f.workings().stream().flatMap(w -> of(f, w).stream()).toList();
+    List<Named> named = f.workings().stream().flatMap(w -> of(f, w).stream()).toList();
+    return named.isEmpty() ? inTheClass(f) : named;
+  }
+
+  /** Where shares did not decide, as with a pH at either end: what is in the class itself. */
+  private List<Named> inTheClass(HazardFinding f) {
+    List<Named> all =
+        review.mixture().ingredients().stream()
+            .filter(i -> i.percent() > 0)
+            .flatMap(i -> Stream.of(HazardClass.SKIN, HazardClass.EYE).flatMap(c -> of(i, c)))
+            .toList();
+    Optional<Category> gravest = all.stream().map(Named::category).min(Category::compareTo);
+    return isSkinOrEye(f)
+        ? all.stream().filter(n -> gravest.equals(Optional.of(n.category()))).toList()
+        : List.of();
+  }
+
+  private static Stream<Named> of(HazardIngredient i, HazardClass c) {
+    return i.hazards().claims(c, Effect.WHOLE).stream()
+        .map(claim -> claim.category().isOne() ? Category.ONE : Category.TWO)
+        .map(category -> new Named(i, true, category, i.percent()));
+  }
+
+  private static boolean isSkinOrEye(HazardFinding f) {
+    return f.hazardClass() == HazardClass.SKIN || f.hazardClass() == HazardClass.EYE;
+  }
+
+  /** Whether a class whose ingredients are named has none that could be. */
+  boolean leavesAClassWithoutName() {
+    return review.findings().stream()
+        .filter(HazardFinding::isClassified)
+        .anyMatch(f -> isNamedFor(f) && of(f).isEmpty());
+  }
+
+  private static boolean isNamedFor(HazardFinding f) {
+    boolean irritation = isSkinOrEye(f) && !f.isCategoryOne();
+    return !irritation && (EACH.contains(f.hazardClass()) || SUMMED.contains(f.hazardClass()));
   }
 
   private List<Named> of(HazardFinding f, Working w) {

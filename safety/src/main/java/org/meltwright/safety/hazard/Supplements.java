@@ -17,6 +17,9 @@ final class Supplements {
   private static final Set<String> LEAD_CHROMATES = Set.of("7758-97-6", "1344-37-2", "12656-85-8");
   private static final Set<String> BY_CONTENT = Set.of("EUH204", "EUH205");
 
+  /** They say where a data sheet is, or that skin dries, for which {@link Assumptions} speak. */
+  private static final Set<String> NOT_TO_CHECK = Set.of("EUH066", "EUH210");
+
   private final HazardMixture mixture;
   private final RuleSet rules;
   private final List<HazardFinding> findings;
@@ -32,6 +35,7 @@ final class Supplements {
   List<SupplementalStatement> statements() {
     List<SupplementalStatement> all = new ArrayList<>();
     add(all, "EUH066", dryingSkin());
+    add(all, "EUH070", poisoningByTheEye());
     add(all, "EUH071", corrodingAirways());
     add(all, "EUH201", lead());
     BY_CONTENT.stream().sorted().forEach(code -> add(all, code, containing(code)));
@@ -56,6 +60,37 @@ final class Supplements {
                 i.hazards().supplements().contains("EUH066")
                     && Limit.reaches(
                         i.percent(), rules.bound(Bound.DRYNESS_CONVENTION_FROM_PER_CENT)));
+  }
+
+  /** From the share at which a mixture carries the statement of what it holds. */
+  private List<HazardIngredient> poisoningByTheEye() {
+    return containing("EUH070").stream()
+        .filter(
+            i -> Limit.reaches(i.percent(), rules.bound(Bound.EYE_CONTACT_STATEMENT_FROM_PER_CENT)))
+        .toList();
+  }
+
+  /**
+   * Statements of ingredients of which the law gives no share: only a test, or what is known of the
+   * mixture itself, tells whether they hold for it.
+   */
+  List<SupplementalStatement> toCheck(List<SupplementalStatement> printed) {
+    return mixture.ingredients().stream()
+        .filter(i -> i.percent() > 0)
+        .flatMap(i -> i.hazards().supplements().stream())
+        .distinct()
+        .sorted()
+        .filter(code -> !NOT_TO_CHECK.contains(code) && !isSettled(code))
+        .filter(code -> printed.stream().noneMatch(s -> s.code().equals(code)))
+        .map(code -> new SupplementalStatement(code, containing(code)))
+        .toList();
+  }
+
+  /** Stated not to hold, below the share that the law names, or at an end on the day. */
+  private boolean isSettled(String code) {
+    return mixture.withoutSupplements().contains(code)
+        || code.equals("EUH070")
+        || !Statements.holdsOn(code, rules.day());
   }
 
   /** What corrodes and can be breathed in, and what poisons by corroding the airways. */

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.meltwright.units.ProblemException;
 
 /** What a sheet leaves unsaid, or says in a class without figures here, is never "harmless". */
@@ -142,5 +143,68 @@ class SheetThatSaysLessTest {
         .hasMessageContaining("2027-02-01");
     assertThat(HazardReview.of(mixture, RuleSet.clpOn(LocalDate.of(2026, 6, 1))).findings())
         .isNotEmpty();
+  }
+
+  /** A number below zero is refused with its place, whatever stroke stands for the minus. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Rosin 8050-09-7 -5 % Skin Sens. 1 H317",
+        "Rosin 8050-09-7 –5 % Skin Sens. 1 H317",
+        "Rosin 8050-09-7 \u22125 % Skin Sens. 1 H317",
+        "Rosin 8050-09-7 \uff0d5 % Skin Sens. 1 H317",
+        "Rosin 8050-09-7 \ufe635 % Skin Sens. 1 H317",
+        "Rosin 8050-09-7 \u20125 % Skin Sens. 1 H317",
+        "Rosin 8050-09-7 \u207b5 % Skin Sens. 1 H317",
+        "Rosin 8050-09-7 ≥ -5 % Skin Sens. 1 H317",
+        "Rosin 8050-09-7 -5 - 10 % Skin Sens. 1 H317",
+        "Rosin 8050-09-7 5 % Acute Tox. 4 H302 ATE -500 mg/kg",
+        "Rosin 8050-09-7 5 % Acute Tox. 4 H302 (ATE = -500 mg/kg)",
+        "Rosin 8050-09-7 5 % Aquatic Acute 1 H400 M = -10",
+        "Rosin 8050-09-7 5 % Skin Sens. 1; H317: C ≥ -1 %",
+        "-500 mg/kg oral Acute Tox. 4 H302"
+      })
+  void numberBelowZero_isAProblemAndLeavesTheClassesOpen(String text) {
+    CopiedSheet sheet = CopiedSheet.read(text);
+    assertThat(sheet.problems()).isNotEmpty();
+    assertThat(sheet.lines().get(0).hazards().isOpenFor(HazardClass.CARCINOGENICITY)).isTrue();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "5 -10 % Rosin 8050-09-7 Skin Sens. 1 H317",
+        "Rosin 8050-09-7 5-10 % Skin Sens. 1 H317",
+        "- 5 % Rosin 8050-09-7 Skin Sens. 1 H317",
+        "- 1,2-Propandiol 57-55-6 5 % not classified",
+        "-1,2-Propandiol 57-55-6 5 % not classified",
+        "α-Pinen 80-56-8 5 % Skin Sens. 1 H317",
+        "Δ3-Caren 13466-78-9 5 % Skin Sens. 1 H317"
+      })
+  void dashOfARangeOfAListOrOfAName_isNoMinus(String text) {
+    assertThat(CopiedSheet.read(text).problems()).isEmpty();
+  }
+
+  /** Letters and digits that only look like those of a code: full width, Cyrillic, Greek, bold. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Rosin 8050-09-7 5 % Skin Irrit. 2 H315 Skin Sens. 1 \uff28\uff13\uff11\uff17",
+        "Rosin 8050-09-7 5 % Skin Irrit. 2 H315 \uff33kin Sens. 1 H317",
+        "Rosin 8050-09-7 \uff15 % Skin Sens. 1 H317",
+        "Rosin 8050-09-7 5 % Skin Irrit. 2 H315 \u041d317",
+        "Rosin 8050-09-7 5 % Skin Irrit. 2 H315 \u0391cute Tox. 4 \u0397302",
+        "Rosin 8050-09-7 5 % Skin Irrit. 2 H315 \ud835\udc07317",
+        "2.2 Label elements\nSkin Irrit. 2 H315\n\uff28\uff13\uff11\uff17"
+      })
+  void letterThatOnlyLooksLikeACode_isAProblem(String text) {
+    CopiedSheet sheet = CopiedSheet.read(text);
+    assertThat(sheet.problems()).extracting(p -> p.code().id()).contains("sheet.not-understood");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Carc. 1B H350 -5", "Carc. 1B H350 \u22125", "Carc. 1B H350 \uff15"})
+  void limitBelowZeroOrInOtherDigits_isRefused(String limit) {
+    assertThatThrownBy(() -> SpecificLimit.parse(limit)).isInstanceOf(ProblemException.class);
   }
 }

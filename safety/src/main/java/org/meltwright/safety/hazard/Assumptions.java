@@ -33,7 +33,10 @@ final class Assumptions {
       case FORM_NOT_STATED -> new InhaledForms(rules)::isOpen;
       case REST_NOT_CLASSIFIED -> i -> i.hazards().evidence() == HazardEvidence.REST_PRESUMED_NONE;
       case WORKPLACE_LIMIT_REMEMBERED ->
-          i -> sheetIsDue && WorkplaceLimits.remembered(i) && !WorkplaceLimits.stated(i);
+          i ->
+              sheetIsDue
+                  && WorkplaceLimits.remembered(i, rules.day())
+                  && !WorkplaceLimits.stated(i);
       case MISSING_FACTOR -> i -> lacksFactor(i.hazards());
       case MINIMUM_CATEGORY ->
           i -> i.hazards().categories().stream().anyMatch(HazardCategory::minimum);

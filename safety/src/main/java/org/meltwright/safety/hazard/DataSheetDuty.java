@@ -37,12 +37,13 @@ final class DataSheetDuty {
         i ->
             elicits(i)
                 || reaches(i, LimitKey.Kind.EUH210)
-                || (WorkplaceLimits.has(i) && Limit.reaches(i.percent(), rules.bound(from))));
+                || (WorkplaceLimits.has(i, rules.day())
+                    && Limit.reaches(i.percent(), rules.bound(from))));
   }
 
   /** A limit for workplaces counts at any share here: the law names none. */
   List<HazardIngredient> onRequest() {
-    return where(i -> WorkplaceLimits.has(i) || reaches(i, LimitKey.Kind.ON_REQUEST));
+    return where(i -> WorkplaceLimits.has(i, rules.day()) || reaches(i, LimitKey.Kind.ON_REQUEST));
   }
 
   /** Sensitisers that are there in amounts that may set off an allergy. */

@@ -197,7 +197,7 @@ public final class HazardLabel {
     Explanation.Builder b = Explanation.of("Precautionary statements");
     b.formula("a core that is never cut, then a list that fills up to six");
     choice.forEach(p -> b.step(p.code() + ": " + p.reason(Locale.ENGLISH)));
-    if (printed().count() > PrecautionChoice.USUAL_NUMBER) {
+    if (printed().count() > PrecautionChoice.usualNumber(review.rules().day())) {
       b.warning(HazardTexts.label("precaution.more-than-six", Locale.ENGLISH));
     }
     return b.source(review.rules().source("Articles 22 and 28", Knowledge.READ)).build();

@@ -189,6 +189,7 @@ final class SheetAhead {
     return switch (meaning.sort()) {
       case CLASS, PHYSICAL -> leadsToClass(match);
       case HEADING -> isHeadingInRun(match);
+      case DOUBT -> false;
       case WORD ->
           END_A_RUN.contains(meaning.target()) || (meaning.is("unknown") && match.end() > i + 1);
     };

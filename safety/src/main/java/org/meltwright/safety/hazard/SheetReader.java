@@ -338,6 +338,7 @@ final class SheetReader {
       case CLASS, PHYSICAL -> claim(match);
       case HEADING -> heading(match);
       case WORD -> word(match);
+      case DOUBT -> false;
     };
   }
 

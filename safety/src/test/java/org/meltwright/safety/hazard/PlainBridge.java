@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -135,7 +136,8 @@ final class PlainBridge {
     Known k = new Known();
     k.id = "CAS " + cas;
     k.cas = cas;
-    k.workplaceLimit = WorkplaceLimits.has(new HazardIngredient(null, 1, s, null));
+    k.workplaceLimit =
+        WorkplaceLimits.has(new HazardIngredient(null, 1, s, null), LocalDate.of(2027, 2, 1));
     k.unknown = s.evidence().isOpen();
     for (HazardCategory c : s.categories()) {
       boolean inhaled = c.hazardClass() == HazardClass.ACUTE_INHALATION;

@@ -65,10 +65,18 @@ class RuleFileTest {
     assertThat(late.mayHaveChanged()).isTrue();
     HazardLabel label = HazardLabel.of(rosin(late, 1), LabelDetails.builder().build());
     assertThat(label.text(Locale.ENGLISH))
-        .contains("up to 2027-12-31")
+        .contains("up to 2026-11-30")
         .contains("may have changed");
-    assertThat(label.text(Locale.GERMAN)).contains("2027-12-31").contains("geändert");
+    assertThat(label.text(Locale.GERMAN)).contains("2026-11-30").contains("geändert");
     assertThat(HazardReviewData.of(rosin(late, 1), Locale.ENGLISH).mayHaveChanged()).isNotNull();
+  }
+
+  /** Nobody can have looked at a day to come: the day is not after the last change of the file. */
+  @Test
+  void dayLookedUpTo_isTheDayOfTheLook() {
+    assertThat(RuleSet.clpOn(DAY).lookedUpTo()).isEqualTo(LocalDate.of(2026, 11, 30));
+    assertThat(RuleSet.unGhsOn(DAY).lookedUpTo()).isEqualTo(LocalDate.of(2026, 11, 30));
+    assertThat(RuleSet.clpOn(LocalDate.of(2026, 12, 1)).mayHaveChanged()).isTrue();
   }
 
   /** An amendment that nobody made: from 2027-07-01 a sensitiser counts from 0.5 %. */

@@ -107,7 +107,7 @@ public final class LabelDetails {
   /**
    * Returns the unique formula identifier, under which the poison centres find the mixture.
    *
-   * @return for example "N1QV-R02N-J00M-WQD5"; empty if not stated
+   * @return for example "MWA1-C2D3-E4F5-G6H7"; empty if not stated
    */
   public Optional<String> ufi() {
     return Optional.ofNullable(ufi);
@@ -269,7 +269,7 @@ public final class LabelDetails {
      * out here.
      *
      * @param code four blocks of four digits and capitals, with hyphens, for example
-     *     "N1QV-R02N-J00M-WQD5"; blank for none
+     *     "MWA1-C2D3-E4F5-G6H7"; blank for none
      * @return this builder
      * @throws ProblemException if it is not written so
      */

@@ -145,7 +145,7 @@ final class Supplements {
         || !mixture.tested().isEmpty()) {
       notices.add(LegalNotice.NOTIFICATION);
     }
-    return notices.stream().sorted().toList();
+    return List.copyOf(notices);
   }
 
   private static boolean isSevereCmr(HazardFinding f) {

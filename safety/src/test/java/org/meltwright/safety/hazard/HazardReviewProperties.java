@@ -196,7 +196,7 @@ class HazardReviewProperties {
         .productName("Test mix", "Probemischung")
         .nominalMass(QuantityKind.MASS.ofSi(0.04))
         .batch("1")
-        .ufi("N1QV-R02N-J00M-WQD5")
+        .ufi("MWA1-C2D3-E4F5-G6H7")
         .supplier(LabelSupplier.of("Studio", "Street 1, Town", "+00 0"))
         .maximumTemperature(TemperaturePoint.ofCelsius(25))
         .disposal("a collection point for hazardous waste", "einer Schadstoffsammelstelle")

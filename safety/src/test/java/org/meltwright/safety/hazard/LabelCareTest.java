@@ -382,10 +382,10 @@ class LabelCareTest {
   void notifiedMixture_asksForItsIdentifier() {
     HazardMixtureBuilder b = mixture().cas(WAX, 50).cas("8050-09-7", 50);
     assertThat(label(b, LabelDetails.builder()).gaps()).contains(LabelGap.UFI);
-    HazardLabel with = label(b, LabelDetails.builder().ufi("N1QV-R02N-J00M-WQD5"));
+    HazardLabel with = label(b, LabelDetails.builder().ufi("MWA1-C2D3-E4F5-G6H7"));
     assertThat(with.gaps()).doesNotContain(LabelGap.UFI);
-    assertThat(english(with)).contains("UFI: N1QV-R02N-J00M-WQD5");
-    assertThat(HazardLabelData.of(with, Locale.ENGLISH).ufi()).isEqualTo("N1QV-R02N-J00M-WQD5");
+    assertThat(english(with)).contains("UFI: MWA1-C2D3-E4F5-G6H7");
+    assertThat(HazardLabelData.of(with, Locale.ENGLISH).ufi()).isEqualTo("MWA1-C2D3-E4F5-G6H7");
     assertThat(label(mixture().cas(WAX, 100), LabelDetails.builder()).gaps())
         .doesNotContain(LabelGap.UFI);
   }
@@ -393,10 +393,10 @@ class LabelCareTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "N1QV-R02N-J00M",
-        "n1qv-r02n-j00m-wqd5",
-        "N1QVR02NJ00MWQD5",
-        "N1QV-R02N-J00M-WQDO"
+        "MWA1-C2D3-E4F5",
+        "mwa1-c2d3-e4f5-g6h7",
+        "MWA1C2D3E4F5G6H7",
+        "MWA1-C2D3-E4F5-G6HO"
       })
   void identifierThatIsNotWrittenSo_isRefused(String code) {
     assertThatThrownBy(() -> LabelDetails.builder().ufi(code)).isInstanceOf(ProblemException.class);

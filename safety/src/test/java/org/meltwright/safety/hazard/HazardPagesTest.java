@@ -379,7 +379,7 @@ class HazardPagesTest {
           "label-format.txt", 4);
 
   private static final String WHERE =
-      ".*(Annex|Art|Table|Directive|policy of this library|\\d\\.\\d).*";
+      ".*(Annex|Art|Reg\\.|Table|Directive|policy of this library|\\d\\.\\d).*";
 
   /** What is wrong with the end of a row: paragraph, how known, first day, last day. */
   private static List<String> flaws(String file, List<String> row) {

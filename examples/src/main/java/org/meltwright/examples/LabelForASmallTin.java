@@ -73,6 +73,7 @@ public final class LabelForASmallTin {
         .productName("Wax polish", "Wachspolitur")
         .nominalMass(Quantities.getQuantity(80, MetricUnits.GRAM))
         .batch("2026-11-C")
+        .ufi("MWA1-C2D3-E4F5-G6H7")
         .supplier(LabelSupplier.of("Atelier Fernhof", "Mill Lane 1, Oldtown", "+00 123"))
         .disposal("a collection point for hazardous waste", "einer Schadstoffsammelstelle")
         .extinguisher("dry powder or foam", "Löschpulver oder Schaum")

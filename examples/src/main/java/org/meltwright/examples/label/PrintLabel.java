@@ -47,6 +47,7 @@ public final class PrintLabel {
         .productName("Rosin medium", "Kolophonium-Malmittel")
         .nominalMass(Quantities.getQuantity(250, MetricUnits.GRAM))
         .batch("2026-11-B")
+        .ufi("MWA1-C2D3-E4F5-G6H7")
         .supplier(LabelSupplier.of("Atelier Fernhof", "Mill Lane 1, Oldtown", "+00 123"))
         .maximumTemperature(TemperaturePoint.ofCelsius(90))
         .disposal("a collection point for hazardous waste", "einer Schadstoffsammelstelle")

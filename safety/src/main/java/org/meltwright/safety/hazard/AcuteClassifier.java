@@ -73,10 +73,6 @@ final class AcuteClassifier {
     return category(estimate).map(l -> Limit.reaches(i.percent(), l.cutOffPercent())).orElse(false);
   }
 
-  /**
-   * The stated estimate; the point estimate of the category where none is stated, or one that is
-   * milder than the category.
-   */
   /** The stated estimate; the category's point estimate where none is, or where it is graver. */
   private OptionalDouble estimate(HazardIngredient i) {
     OptionalDouble stated = i.hazards().estimate(form);

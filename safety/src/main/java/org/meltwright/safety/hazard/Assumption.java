@@ -4,7 +4,6 @@ package org.meltwright.safety.hazard;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.meltwright.units.Messages;
 
 /**
@@ -52,6 +51,8 @@ public record Assumption(Kind kind, List<HazardIngredient> ingredients) {
     PART_OF_COMPOUND("part-of-compound"),
     /** The entry holds unless the supplier states that a note's condition is met. */
     NOTE_NOT_LIFTED("note-not-lifted"),
+    /** What dries the skin is taken as too little to say so, by convention. */
+    DRYNESS_BELOW_CONVENTION("dryness-below-convention"),
     /** The user's data sheet stands in place of a harmonised entry. */
     DATA_SHEET_OVERRIDES("data-sheet-overrides"),
     /** The user's data sheet is milder than the harmonised entry, which binds. */
@@ -90,7 +91,7 @@ public record Assumption(Kind kind, List<HazardIngredient> ingredients) {
    * @return a sentence that names the ingredients
    */
   public String text(Locale locale) {
-    String names = ingredients.stream().map(i -> i.name(locale)).collect(Collectors.joining(", "));
+    String names = HazardTexts.names(ingredients, locale);
     return Messages.beside(Assumption.class)
         .text("assumption." + kind.id, locale, Map.of("names", names));
   }

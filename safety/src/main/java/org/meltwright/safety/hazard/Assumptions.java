@@ -4,6 +4,7 @@ package org.meltwright.safety.hazard;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import org.meltwright.units.Limit;
 
 /** Finds what a classification takes for granted. */
 final class Assumptions {
@@ -32,7 +33,10 @@ final class Assumptions {
       case FORM_NOT_STATED -> new InhaledForms(rules)::isOpen;
       case REST_NOT_CLASSIFIED -> i -> i.hazards().evidence() == HazardEvidence.REST_PRESUMED_NONE;
       case WORKPLACE_LIMIT_REMEMBERED ->
-          i -> sheetIsDue && WorkplaceLimits.remembered(i) && !WorkplaceLimits.stated(i);
+          i ->
+              sheetIsDue
+                  && WorkplaceLimits.remembered(i, rules.day())
+                  && !WorkplaceLimits.stated(i);
       case MISSING_FACTOR -> i -> lacksFactor(i.hazards());
       case MINIMUM_CATEGORY ->
           i -> i.hazards().categories().stream().anyMatch(HazardCategory::minimum);
@@ -43,8 +47,10 @@ final class Assumptions {
       case PART_OF_COMPOUND -> i -> i.hazards().notes().contains("X");
       case NOTE_NOT_LIFTED ->
           i -> i.hazards().notes().stream().anyMatch(n -> ConditionNote.of(n).isPresent());
-      case DATA_SHEET_OVERRIDES -> i -> i.overridden().isPresent() && !isMilder(i);
-      case DATA_SHEET_MILDER -> Assumptions::isMilder;
+      case DATA_SHEET_OVERRIDES ->
+          i -> i.overridden().isPresent() && !SheetAgainstEntry.isMilder(i, rules);
+      case DATA_SHEET_MILDER -> i -> SheetAgainstEntry.isMilder(i, rules);
+      case DRYNESS_BELOW_CONVENTION -> i -> driesTooLittle(i, rules);
     };
   }
 
@@ -60,10 +66,9 @@ final class Assumptions {
     };
   }
 
-  /** Whether the sheet leaves out a class that the harmonised entry names. */
-  private static boolean isMilder(HazardIngredient i) {
-    return i.overridden().stream()
-        .flatMap(entry -> entry.categories().stream())
-        .anyMatch(c -> !i.hazards().isClassifiedFor(c.hazardClass()));
+  private static boolean driesTooLittle(HazardIngredient i, RuleSet rules) {
+    return rules.hasLabels()
+        && i.hazards().supplements().contains("EUH066")
+        && !Limit.reaches(i.percent(), rules.bound(Bound.DRYNESS_CONVENTION_FROM_PER_CENT));
   }
 }

@@ -22,10 +22,6 @@ final class ClassRule {
     FLAMMABLE,
     TEST;
 
-    boolean needsLimits() {
-      return this == ADDITIVE || this == HIGHEST || this == ACUTE;
-    }
-
     /** Whether a class can be reckoned this way. */
     boolean fits(HazardClass c) {
       return switch (this) {
@@ -66,6 +62,10 @@ final class ClassRule {
 
   HazardClass hazardClass() {
     return hazardClass;
+  }
+
+  Mode mode() {
+    return mode;
   }
 
   boolean isAdditive() {

@@ -147,7 +147,9 @@ final class Classifier {
         List.of(),
         source(rule),
         List.of(),
-        List.of(),
+        mixture.ingredients().stream()
+            .filter(i -> i.percent() > 0 && i.hazards().isClassifiedFor(rule.hazardClass()))
+            .toList(),
         List.of(HazardRemark.TEST_MISSING));
   }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.meltwright.units.Limit;
 
@@ -36,12 +37,13 @@ final class DataSheetDuty {
         i ->
             elicits(i)
                 || reaches(i, LimitKey.Kind.EUH210)
-                || (WorkplaceLimits.has(i) && Limit.reaches(i.percent(), rules.bound(from))));
+                || (WorkplaceLimits.has(i, rules.day())
+                    && Limit.reaches(i.percent(), rules.bound(from))));
   }
 
   /** A limit for workplaces counts at any share here: the law names none. */
   List<HazardIngredient> onRequest() {
-    return where(i -> WorkplaceLimits.has(i) || reaches(i, LimitKey.Kind.ON_REQUEST));
+    return where(i -> WorkplaceLimits.has(i, rules.day()) || reaches(i, LimitKey.Kind.ON_REQUEST));
   }
 
   /** Sensitisers that are there in amounts that may set off an allergy. */
@@ -54,21 +56,28 @@ final class DataSheetDuty {
   }
 
   private boolean elicits(HazardIngredient i, HazardClass c) {
-    OptionalDouble own = ownLimit(i, c);
-    OptionalDouble limit =
-        own.isPresent()
-            ? OptionalDouble.of(own.getAsDouble() * rules.bound(Bound.OWN_LIMIT_PART_ELICITATION))
-            : rules.rule(c).stream()
-                .flatMapToDouble(
-                    rule ->
-                        i.hazards().claims(c, Effect.WHOLE).stream()
-                            .flatMapToDouble(x -> rule.elicitation(x.category()).stream()))
-                .min();
-    return limit.isPresent() && Limit.reaches(i.limitPercent(), limit.getAsDouble());
+    DoubleStream own =
+        own(i, c).stream().mapToDouble(l -> l.fromPercent()).map(this::partOfOwnLimit);
+    DoubleStream general =
+        hasOwnElicitation(i, c) ? DoubleStream.empty() : generalElicitation(i.hazards(), c);
+    return DoubleStream.concat(own, general)
+        .anyMatch(limit -> Limit.reaches(i.limitPercent(), limit));
   }
 
-  private static OptionalDouble ownLimit(HazardIngredient i, HazardClass c) {
-    return LimitLadder.lowest(i.hazards().limits(c, Effect.WHOLE).stream());
+  private double partOfOwnLimit(double limit) {
+    return limit * rules.bound(Bound.OWN_LIMIT_PART_ELICITATION);
+  }
+
+  private DoubleStream generalElicitation(SubstanceHazards s, HazardClass c) {
+    return rules.rule(c).stream()
+        .flatMapToDouble(
+            rule ->
+                s.claims(c, Effect.WHOLE).stream()
+                    .flatMapToDouble(x -> rule.elicitation(x.category()).stream()));
+  }
+
+  private static List<SpecificLimit> own(HazardIngredient i, HazardClass c) {
+    return i.hazards().limits(c, Effect.WHOLE);
   }
 
   private boolean reaches(HazardIngredient i, LimitKey.Kind kind) {
@@ -82,9 +91,10 @@ final class DataSheetDuty {
         .anyMatch(limit -> Limit.reaches(i.limitPercent(), limit));
   }
 
-  /** A tenth of its own limit stands in place of the general share. */
+  /** A tenth of its own limit stands in place of the general share of that category. */
   private static boolean hasOwnElicitation(HazardIngredient i, HazardClass c) {
-    return SENSITISERS.contains(c) && ownLimit(i, c).isPresent();
+    List<SpecificLimit> own = own(i, c);
+    return SENSITISERS.contains(c) && !own.isEmpty() && LimitLadder.covers(i.hazards(), c, own);
   }
 
   /** The categories that a sheet names, and those that its estimates fall in. */

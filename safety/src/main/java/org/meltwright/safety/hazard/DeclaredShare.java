@@ -52,7 +52,7 @@ public record DeclaredShare(
   static DeclaredShare of(SubstanceHazards hazards, double lowPercent, double highPercent) {
     return new DeclaredShare(
         hazards.name(),
-        hazards.germanName().orElse(hazards.name()),
+        Catalogued.germanName(hazards).orElse(hazards.name()),
         Optional.empty(),
         lowPercent,
         highPercent);

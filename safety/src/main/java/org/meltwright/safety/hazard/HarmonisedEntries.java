@@ -3,10 +3,12 @@ package org.meltwright.safety.hazard;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.SourceKind;
@@ -59,6 +61,22 @@ final class HarmonisedEntries {
 
   Optional<SubstanceHazards> alias(String name) {
     return Optional.ofNullable(aliases.get(name)).flatMap(this::find);
+  }
+
+  Optional<SubstanceHazards> byIndex(String number) {
+    return Optional.ofNullable(byIndex.get(number));
+  }
+
+  /** An entry by its English or German name, whatever the case. */
+  Optional<SubstanceHazards> named(String name) {
+    return Stream.concat(byCas.values().stream(), byIndex.values().stream())
+        .filter(s -> isCalled(s, name))
+        .max(Comparator.comparingInt(s -> s.categories().size()));
+  }
+
+  private static boolean isCalled(SubstanceHazards s, String name) {
+    return s.name().equalsIgnoreCase(name.strip())
+        || s.germanName().filter(g -> g.equalsIgnoreCase(name.strip())).isPresent();
   }
 
   /** The entry that a substance falls under: as it says itself, else by its number. */

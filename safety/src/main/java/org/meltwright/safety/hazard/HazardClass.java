@@ -87,7 +87,27 @@ public enum HazardClass {
   /** Corrosive to metals; needs a test. */
   METAL_CORROSION("metal-corrosion"),
   /** Aerosols; need a test. */
-  AEROSOL("aerosol");
+  AEROSOL("aerosol"),
+  /** An explosive; needs a test, and its kinds are not held here. */
+  EXPLOSIVE("explosive"),
+  /** A desensitised explosive; needs a test, and its kinds are not held here. */
+  DESENSITISED_EXPLOSIVE("desensitised-explosive"),
+  /** A flammable gas; needs a test, and its kinds are not held here. */
+  FLAMMABLE_GAS("flammable-gas"),
+  /** An oxidising gas; needs a test, and its kinds are not held here. */
+  OXIDISING_GAS("oxidising-gas"),
+  /** A gas under pressure; needs a test, and its kinds are not held here. */
+  GAS_UNDER_PRESSURE("gas-under-pressure"),
+  /** A chemical under pressure; needs a test, and its kinds are not held here. */
+  CHEMICAL_UNDER_PRESSURE("chemical-under-pressure"),
+  /** What decomposes by itself; needs a test, and its kinds are not held here. */
+  SELF_REACTIVE("self-reactive"),
+  /** An organic peroxide; needs a test, and its kinds are not held here. */
+  ORGANIC_PEROXIDE("organic-peroxide"),
+  /** What catches fire in the air by itself; needs a test, and its kinds are not held here. */
+  PYROPHORIC("pyrophoric"),
+  /** What heats itself in the air; needs a test, and its kinds are not held here. */
+  SELF_HEATING("self-heating");
 
   private final String id;
 
@@ -117,7 +137,8 @@ public enum HazardClass {
   /**
    * Tells whether the class is worked out from the ingredients.
    *
-   * @return whether it is; the others need a test of the mixture
+   * @return whether it is; the others need a test of the mixture, and are open where an ingredient
+   *     is in them
    */
   public boolean isComputed() {
     return compareTo(FLAMMABLE_SOLID) < 0;

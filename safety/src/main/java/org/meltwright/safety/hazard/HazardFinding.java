@@ -34,7 +34,8 @@ import org.meltwright.core.source.Source;
  * @param categories the categories reached, empty unless classified
  * @param rule the paragraph of the law
  * @param workings the arithmetic; empty if there was nothing to add up
- * @param open ingredients of which too little is known for this class
+ * @param open ingredients of which too little is known for this class, or that are in it where only
+ *     a test can tell whether the mixture is
  * @param remarks what else decided, as stable keys of the message bundle, for example
  *     "viscosity-missing"
  * @param assumptions what was taken for granted for it
@@ -152,7 +153,8 @@ public record HazardFinding(
     assumptions.forEach(a -> b.given(a.text(Locale.ENGLISH)));
     remarks.forEach(r -> b.warning(r.text(Locale.ENGLISH)));
     if (!open.isEmpty()) {
-      b.warning("nothing known for this class of " + names(open));
+      boolean untested = remarks.contains(HazardRemark.TEST_MISSING);
+      b.warning((untested ? "in this class: " : "nothing known for this class of ") + names(open));
     }
     contributors().forEach(i -> b.source(i.hazards().source()));
     return b.source(rule).build();

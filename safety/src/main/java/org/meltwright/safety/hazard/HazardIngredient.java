@@ -53,9 +53,15 @@ public final class HazardIngredient {
     if (material != null) {
       return material.name(locale);
     }
-    return HazardTexts.isGerman(locale)
-        ? hazards.germanName().or(this::germanPigmentName).orElse(hazards.name())
-        : hazards.name();
+    return HazardTexts.isGerman(locale) ? germanName().orElse(hazards.name()) : hazards.name();
+  }
+
+  /** Its own, that of its pigment, else that of the catalogue for its number. */
+  private Optional<String> germanName() {
+    return hazards
+        .germanName()
+        .or(this::germanPigmentName)
+        .or(() -> Catalogued.germanName(hazards));
   }
 
   private Optional<String> germanPigmentName() {
@@ -64,7 +70,7 @@ public final class HazardIngredient {
 
   /** Tells whether a German label can name it in German. */
   boolean hasGermanName() {
-    return material != null || hazards.germanName().isPresent() || germanPigmentName().isPresent();
+    return material != null || germanName().isPresent();
   }
 
   /**

@@ -12,10 +12,12 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.units.Limit;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.TemperaturePoint;
 
 /**
  * The label of a mixture: what the law asks for, and what a careful maker prints on any cake.
@@ -43,7 +45,6 @@ import org.meltwright.units.ProblemException;
  */
 public final class HazardLabel {
 
-  /** Substances that make one of these classes are named on the label (Article 18). */
   private final HazardReview review;
 
   private final LabelDetails details;
@@ -196,7 +197,7 @@ public final class HazardLabel {
     Explanation.Builder b = Explanation.of("Precautionary statements");
     b.formula("a core that is never cut, then a list that fills up to six");
     choice.forEach(p -> b.step(p.code() + ": " + p.reason(Locale.ENGLISH)));
-    if (printed().count() > PrecautionChoice.USUAL_NUMBER) {
+    if (printed().count() > PrecautionChoice.usualNumber(review.rules().day())) {
       b.warning(HazardTexts.label("precaution.more-than-six", Locale.ENGLISH));
     }
     return b.source(review.rules().source("Articles 22 and 28", Knowledge.READ)).build();
@@ -242,6 +243,60 @@ public final class HazardLabel {
         .isEmpty();
   }
 
+  /** The stated highest temperature, if the label may advise it. */
+  Optional<TemperaturePoint> highestTemperature() {
+    return details
+        .maximumTemperature()
+        .filter(t -> new HeatingAdvice(this).verdict() == HeatingAdvice.Verdict.NONE);
+  }
+
+  /** Whether rags with it may heat themselves. */
+  boolean holdsDryingOil() {
+    return review.mixture().ingredients().stream()
+        .filter(i -> Limit.reaches(i.percent(), review.rules().bound(Bound.MAY_BURN_FROM_PER_CENT)))
+        .flatMap(i -> Catalogued.of(i).stream())
+        .anyMatch(m -> m.family() == MaterialFamily.DRYING_OIL);
+  }
+
+  /**
+   * Returns what the label says at least while a class lacks its test: what an ingredient in the
+   * class asks for by itself, if the whole does not print it already.
+   *
+   * @return codes; empty where no ingredient is in a class that is open for lack of a test
+   */
+  public List<String> untilTested() {
+    return new UntilTested(review)
+        .codes(details.isForThePublic()).stream()
+            .filter(code -> !statements().contains(code))
+            .filter(code -> filling.gap(code).isEmpty())
+            .toList();
+  }
+
+  /**
+   * Returns the words that keep carcinogens, mutagens and reprotoxicants of category 1 from the
+   * public (REACH, Annex XVII, entries 28 to 30).
+   *
+   * @param locale the reader's language: German for {@code de}, English for all others
+   * @return the words of a label for professionals; empty for the public, whom a {@link
+   *     LegalNotice} concerns, and for all other mixtures
+   */
+  public Optional<String> restriction(Locale locale) {
+    return !details.isForThePublic() && review.notices().contains(LegalNotice.CMR_TO_THE_PUBLIC)
+        ? Optional.of(HazardTexts.label("professional-users", locale))
+        : Optional.empty();
+  }
+
+  /** The names that a German label prints in another language; none for an English one. */
+  List<String> namesWithoutGerman(Locale locale) {
+    return HazardTexts.isGerman(locale)
+        ? review.mixture().ingredients().stream()
+            .filter(i -> i.percent() > 0 && !i.hasGermanName())
+            .map(i -> i.name(locale))
+            .distinct()
+            .toList()
+        : List.of();
+  }
+
   List<String> acuteUnknown(Locale locale) {
     return new UnknownShares(review.mixture(), review.rules()).acuteStatements(locale);
   }
@@ -274,6 +329,9 @@ public final class HazardLabel {
     boolean german = namedIngredients().stream().allMatch(HazardIngredient::hasGermanName);
     addIf(gaps, !german, LabelGap.INGREDIENT_NAME);
     addIf(gaps, !review.open().isEmpty(), LabelGap.CLASSIFICATION);
+    addIf(
+        gaps, new NamedIngredients(review).leavesAClassWithoutName(), LabelGap.INGREDIENT_OF_CLASS);
+    addIf(gaps, !review.supplementsToCheck().isEmpty(), LabelGap.SUPPLEMENTS);
     return List.copyOf(gaps);
   }
 
@@ -287,8 +345,16 @@ public final class HazardLabel {
     addIf(gaps, details.batch().isEmpty(), LabelGap.BATCH);
     addIf(
         gaps,
-        mayBeMelted() && details.maximumTemperature().isEmpty(),
-        LabelGap.MAXIMUM_TEMPERATURE);
+        review.notices().contains(LegalNotice.NOTIFICATION) && details.ufi().isEmpty(),
+        LabelGap.UFI);
+    temperatureGaps(gaps);
+  }
+
+  private void temperatureGaps(Set<LabelGap> gaps) {
+    boolean stated = details.maximumTemperature().isPresent();
+    boolean allowed = new HeatingAdvice(this).verdict() == HeatingAdvice.Verdict.NONE;
+    addIf(gaps, mayBeMelted() && !stated && allowed, LabelGap.MAXIMUM_TEMPERATURE);
+    addIf(gaps, stated && !allowed, LabelGap.TEMPERATURE_TOO_HIGH);
   }
 
   private static void addIf(Set<LabelGap> gaps, boolean missing, LabelGap gap) {

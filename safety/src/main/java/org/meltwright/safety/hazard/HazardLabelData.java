@@ -36,18 +36,22 @@ import org.meltwright.units.TemperaturePoint;
  * @param productName the product's name; absent if not stated
  * @param nominalKilograms the nominal mass, in kg, above zero; absent if not stated
  * @param batch the batch number or date; absent if not stated
+ * @param ufi the unique formula identifier; absent if not stated
  * @param supplier who hands it over
  * @param pictograms the pictograms by their codes, each with what it shows
  * @param signalWord the signal word; absent if no category asks for one
  * @param hazardStatements H and EUH codes that follow from the classes, with their texts
  * @param supplementalStatements EUH codes that follow from single ingredients, with their texts
  * @param contains the names of the ingredients that the label must name
+ * @param restriction that it is for professional users only; absent if it is not
  * @param remarks what stands beside the statements: that no class was reached, what is not known
  * @param precautionaryStatements the chosen P codes, with their finished texts
  * @param precautions what became of every precautionary statement that the classes offer
+ * @param untilTested what the label says at least until a class that lacks a test is settled
  * @param packaging what the pack for the public must have besides its label
  * @param composition the mixture as it was declared
- * @param maximumCelsius the highest temperature to heat it to, in °C; absent if not stated
+ * @param maximumCelsius the highest temperature to heat it to, in °C; absent if not stated, or not
+ *     to be advised
  * @param advice how to use it with care, a sentence or two each
  * @param review the classification behind the label
  */
@@ -57,15 +61,18 @@ public record HazardLabelData(
     @Nullable String productName,
     @Nullable Double nominalKilograms,
     @Nullable String batch,
+    @Nullable String ufi,
     SupplierData supplier,
     List<Coded> pictograms,
     @Nullable Coded signalWord,
     List<Coded> hazardStatements,
     List<Coded> supplementalStatements,
     List<String> contains,
+    @Nullable String restriction,
     List<String> remarks,
     List<Coded> precautionaryStatements,
     List<PrecautionData> precautions,
+    List<Coded> untilTested,
     List<Coded> packaging,
     List<Share> composition,
     @Nullable Double maximumCelsius,
@@ -133,15 +140,18 @@ public record HazardLabelData(
    * @param productName the product's name; absent if not stated
    * @param nominalKilograms the nominal mass, in kg; absent if not stated
    * @param batch the batch number or date; absent if not stated
+   * @param ufi the unique formula identifier; absent if not stated
    * @param supplier who hands it over
    * @param pictograms the pictograms
    * @param signalWord the signal word; absent if there is none
    * @param hazardStatements codes that follow from the classes
    * @param supplementalStatements codes that follow from single ingredients
    * @param contains the ingredients that the label must name
+   * @param restriction that it is for professional users only; absent if it is not
    * @param remarks what stands beside the statements
    * @param precautionaryStatements the chosen P codes
    * @param precautions what became of every precautionary statement
+   * @param untilTested what the label says at least until a class that lacks a test is settled
    * @param packaging what the pack for the public must have
    * @param composition the mixture as it was declared
    * @param maximumCelsius the highest temperature, in °C; absent if not stated
@@ -157,6 +167,7 @@ public record HazardLabelData(
     remarks = List.copyOf(remarks);
     precautionaryStatements = List.copyOf(precautionaryStatements);
     precautions = List.copyOf(precautions);
+    untilTested = List.copyOf(untilTested);
     packaging = List.copyOf(packaging);
     composition = List.copyOf(composition);
     advice = List.copyOf(advice);
@@ -178,18 +189,21 @@ public record HazardLabelData(
         details.productName(locale).orElse(null),
         details.massKilograms().isPresent() ? details.massKilograms().getAsDouble() : null,
         details.batch().orElse(null),
+        details.ufi().orElse(null),
         SupplierData.of(details.supplier()),
         label.pictograms().stream().map(p -> new Coded(p.name(), p.symbol(locale))).toList(),
         label.signalWord().map(w -> new Coded(w.id(), w.word(locale))).orElse(null),
         statements(label, label.hazardStatements(), locale),
         statements(label, label.supplementalStatements(), locale),
-        label.namedIngredients().stream().map(i -> i.name(locale)).toList(),
+        label.namedIngredients().stream().map(i -> i.name(locale)).distinct().toList(),
+        label.restriction(locale).orElse(null),
         texts.remarks(),
         statements(label, label.precautionaryStatements(), locale),
         label.precautions().stream().map(p -> PrecautionData.of(p, locale)).toList(),
+        statements(label, label.untilTested(), locale),
         label.packaging().stream().map(p -> new Coded(p.id(), p.text(locale))).toList(),
         label.review().mixture().declared().stream().map(s -> Share.of(s, locale)).toList(),
-        details.maximumTemperature().map(TemperaturePoint::celsius).orElse(null),
+        label.highestTemperature().map(TemperaturePoint::celsius).orElse(null),
         texts.advice(),
         HazardReviewData.of(label.review(), locale));
   }

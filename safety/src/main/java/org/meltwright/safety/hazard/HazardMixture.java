@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -36,6 +37,7 @@ import org.meltwright.units.TemperaturePoint;
  */
 public final class HazardMixture {
 
+  private final LocalDate day;
   private final List<DeclaredShare> declared;
   private final List<HazardIngredient> ingredients;
   private final @Nullable PhysicalState state;
@@ -49,6 +51,7 @@ public final class HazardMixture {
   private final List<HazardCategory> tested;
   private final Set<HazardClass> testedWithout;
   private final List<String> supplements;
+  private final Set<String> withoutSupplements;
 
   /**
    * Returns a mixture of materials, with what the tables hold of each.
@@ -76,6 +79,7 @@ public final class HazardMixture {
   }
 
   HazardMixture(HazardMixtureBuilder b) {
+    this.day = b.rules.day();
     this.declared = b.lines.declared();
     this.ingredients = b.lines.ingredients();
     this.state = b.state;
@@ -89,6 +93,16 @@ public final class HazardMixture {
     this.tested = List.copyOf(b.tested);
     this.testedWithout = Set.copyOf(b.testedWithout);
     this.supplements = List.copyOf(b.supplements);
+    this.withoutSupplements = Set.copyOf(b.withoutSupplements);
+  }
+
+  /**
+   * Returns the day whose tables told what is known of its ingredients.
+   *
+   * @return the day of the rules that it was built with
+   */
+  public LocalDate day() {
+    return day;
   }
 
   /**
@@ -208,6 +222,15 @@ public final class HazardMixture {
     return supplements;
   }
 
+  /**
+   * Returns the supplemental statements that were found not to hold for it.
+   *
+   * @return EUH codes
+   */
+  public Set<String> withoutSupplements() {
+    return withoutSupplements;
+  }
+
   private static OptionalDouble optional(@Nullable Double value) {
     return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
   }
@@ -229,6 +252,7 @@ public final class HazardMixture {
 
   private List<@Nullable Object> stated() {
     return Arrays.asList(
+        day,
         declared,
         ingredients,
         state,
@@ -241,6 +265,7 @@ public final class HazardMixture {
         breathable,
         tested,
         testedWithout,
-        supplements);
+        supplements,
+        withoutSupplements);
   }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
 import org.meltwright.units.Bilingual;
@@ -32,6 +33,7 @@ public final class HazardMixtureBuilder {
   final List<HazardCategory> tested = new ArrayList<>();
   final Set<HazardClass> testedWithout = EnumSet.noneOf(HazardClass.class);
   final List<String> supplements = new ArrayList<>();
+  final Set<String> withoutSupplements = new TreeSet<>();
   @Nullable PhysicalState state;
   @Nullable Double viscosityAt40;
   @Nullable TemperaturePoint flashPoint;
@@ -230,6 +232,19 @@ public final class HazardMixtureBuilder {
    */
   public HazardMixtureBuilder supplement(String code) {
     supplements.add(Statements.requireSupplement(code));
+    return this;
+  }
+
+  /**
+   * Says that a supplemental statement of an ingredient does not hold for the mixture, by its own
+   * test or evidence.
+   *
+   * @param code the code, for example EUH031
+   * @return this builder
+   * @throws ProblemException if the law has no such supplement
+   */
+  public HazardMixtureBuilder withoutSupplement(String code) {
+    withoutSupplements.add(Statements.requireSupplement(code));
     return this;
   }
 

@@ -2,6 +2,7 @@
 package org.meltwright.safety.hazard;
 
 import java.util.List;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
@@ -17,10 +18,18 @@ final class HazardNotation {
     reader.into(sheet);
     List<HazardCategory> categories = sheet.categories;
     boolean one = categories.size() == 1 && sheet.saysCategoriesAlone();
+    if (!sheet.classesByTest.isEmpty()) {
+      throw kindsNotHeld(text, sheet.classesByTest.iterator().next());
+    }
     if (!one || !reader.findings().problems().isEmpty()) {
       throw refused(text, reader);
     }
     return categories.get(0);
+  }
+
+  private static ProblemException kindsNotHeld(String text, HazardClass c) {
+    return new ProblemException(
+        Problem.of(HazardProblem.KINDS_NOT_HELD, text).with("class", Bilingual.of(c::name)));
   }
 
   /** Reads one limit and nothing else. */

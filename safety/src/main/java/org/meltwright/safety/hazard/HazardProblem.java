@@ -21,6 +21,12 @@ public enum HazardProblem implements ProblemCode {
   DAY_TOO_EARLY("hazard.day-too-early"),
   /** A classification, limit or estimate that cannot be read. */
   NOTATION("hazard.notation"),
+  /** A unique formula identifier that is not written as the law writes it. */
+  UFI("hazard.ufi"),
+  /** A class of which neither kinds nor label elements are held here. */
+  KINDS_NOT_HELD("hazard.kinds-not-held"),
+  /** A mixture that was put together by the rules of another day. */
+  OTHER_DAY("hazard.other-day"),
   /** A category that the class does not have, or a statement that is not the category's. */
   CATEGORY("hazard.category"),
   /** A concentration limit that no mixture can reach, or that lies out of order. */

@@ -43,6 +43,7 @@ public final class HazardReview {
   private final RuleSet rules;
   private final List<HazardFinding> findings;
   private final List<SupplementalStatement> supplements;
+  private final List<SupplementalStatement> toCheck;
   private final List<HazardIngredient> elicitors;
   private final List<HazardIngredient> announced;
   private final List<HazardIngredient> onRequest;
@@ -55,8 +56,14 @@ public final class HazardReview {
    * @param mixture the mixture
    * @param rules the rules
    * @return the review
+   * @throws ProblemException if the mixture was built with the rules of another day
    */
   public static HazardReview of(HazardMixture mixture, RuleSet rules) {
+    if (!mixture.day().equals(rules.day())) {
+      throw new ProblemException(
+          Problem.of(HazardProblem.OTHER_DAY, mixture.day().toString())
+              .with("day", rules.day().toString()));
+    }
     return new HazardReview(mixture, rules);
   }
 
@@ -82,6 +89,7 @@ public final class HazardReview {
     DataSheetDuty duty = new DataSheetDuty(mixture, rules);
     boolean full = rules.hasLabels();
     this.supplements = full ? s.statements() : List.of();
+    this.toCheck = full ? s.toCheck(supplements) : List.of();
     this.elicitors = full ? duty.elicitors() : List.of();
     this.announced = full && !classified ? duty.announced() : List.of();
     this.onRequest = full && !classified ? duty.onRequest() : List.of();
@@ -163,6 +171,17 @@ public final class HazardReview {
    */
   public List<SupplementalStatement> supplements() {
     return supplements;
+  }
+
+  /**
+   * Returns the statements of ingredients that may hold for the mixture too, such as EUH014 or
+   * EUH031: the law gives no share, and its own test or evidence has to tell.
+   *
+   * @return what has to be looked into; state the answer with {@link
+   *     HazardMixtureBuilder#supplement} or {@link HazardMixtureBuilder#withoutSupplement}
+   */
+  public List<SupplementalStatement> supplementsToCheck() {
+    return toCheck;
   }
 
   /**

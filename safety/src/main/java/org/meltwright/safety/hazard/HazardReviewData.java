@@ -38,6 +38,7 @@ import org.jspecify.annotations.Nullable;
  * @param dataSheetOnRequestFor the names of ingredients for which a data sheet is due to a
  *     professional who asks
  * @param unknown what a data sheet says of ingredients of which nothing is known
+ * @param supplementsToCheck statements of ingredients that may hold for the mixture too
  * @param notices pointers to other law
  * @param assumptions what was taken for granted
  * @param notAssessed what this aid never assesses, a phrase each
@@ -54,6 +55,7 @@ public record HazardReviewData(
     List<String> dataSheetAnnouncedFor,
     List<String> dataSheetOnRequestFor,
     List<String> unknown,
+    List<Coded> supplementsToCheck,
     List<Coded> notices,
     List<Coded> assumptions,
     List<String> notAssessed,
@@ -165,6 +167,7 @@ public record HazardReviewData(
    * @param dataSheetAnnouncedFor ingredients that ask for EUH210
    * @param dataSheetOnRequestFor ingredients for which a sheet is due to a professional who asks
    * @param unknown what a data sheet says of ingredients of which nothing is known
+   * @param supplementsToCheck statements of ingredients that may hold for the mixture too
    * @param notices pointers to other law
    * @param assumptions what was taken for granted
    * @param notAssessed what this aid never assesses
@@ -178,6 +181,7 @@ public record HazardReviewData(
     dataSheetAnnouncedFor = List.copyOf(dataSheetAnnouncedFor);
     unknown = List.copyOf(unknown);
     dataSheetOnRequestFor = List.copyOf(dataSheetOnRequestFor);
+    supplementsToCheck = List.copyOf(supplementsToCheck);
     notices = List.copyOf(notices);
     assumptions = List.copyOf(assumptions);
     notAssessed = List.copyOf(notAssessed);
@@ -201,6 +205,7 @@ public record HazardReviewData(
         review.dataSheetAnnouncedFor().stream().map(i -> i.name(locale)).toList(),
         review.dataSheetOnRequestFor().stream().map(i -> i.name(locale)).toList(),
         review.unknownStatements(locale),
+        review.supplementsToCheck().stream().map(s -> toCheck(s, locale)).toList(),
         review.notices().stream().map(n -> new Coded(n.id(), n.text(locale))).toList(),
         review.assumptions().stream().map(a -> new Coded(a.kind().id(), a.text(locale))).toList(),
         Stream.concat(
@@ -209,6 +214,15 @@ public record HazardReviewData(
             .toList(),
         HazardTexts.label("screening", locale),
         HazardTexts.age(review.rules(), locale).orElse(null));
+  }
+
+  private static Coded toCheck(SupplementalStatement s, Locale locale) {
+    return new Coded(
+        s.code(),
+        Statements.published(s.code(), locale)
+            + " ("
+            + HazardTexts.names(s.ingredients(), locale)
+            + ")");
   }
 
   private static List<Category> categories(HazardReview review, Locale locale) {

@@ -1,8 +1,11 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
+import static java.util.stream.Collectors.joining;
+
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -22,6 +25,11 @@ final class HazardTexts {
 
   static String label(String key, Locale locale, Map<String, String> values) {
     return MESSAGES.text("label." + key, locale, values);
+  }
+
+  /** The names of ingredients, each once: members of a group bear the name of the group. */
+  static String names(List<HazardIngredient> ingredients, Locale locale) {
+    return ingredients.stream().map(i -> i.name(locale)).distinct().collect(joining(", "));
   }
 
   static Optional<String> stated(String text) {

@@ -6,9 +6,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.TemperaturePoint;
 
@@ -36,9 +39,14 @@ import org.meltwright.units.TemperaturePoint;
  */
 public final class LabelDetails {
 
+  /** Digits, and the letters that are not mistaken for others. */
+  private static final Pattern UFI =
+      Pattern.compile("[0-9AC-HJKMNP-Y]{4}(?:-[0-9AC-HJKMNP-Y]{4}){3}");
+
   private final BothLanguages name;
   private final @Nullable Double massKilograms;
   private final @Nullable String batch;
+  private final @Nullable String ufi;
   private final LabelSupplier supplier;
   private final @Nullable TemperaturePoint maximumTemperature;
   private final BothLanguages disposal;
@@ -59,6 +67,7 @@ public final class LabelDetails {
     this.name = b.name;
     this.massKilograms = b.massKilograms;
     this.batch = b.batch;
+    this.ufi = b.ufi;
     this.supplier = b.supplier;
     this.maximumTemperature = b.maximumTemperature;
     this.disposal = b.disposal;
@@ -93,6 +102,15 @@ public final class LabelDetails {
    */
   public Optional<String> batch() {
     return Optional.ofNullable(batch);
+  }
+
+  /**
+   * Returns the unique formula identifier, under which the poison centres find the mixture.
+   *
+   * @return for example "MWA1-C2D3-E4F5-G6H7"; empty if not stated
+   */
+  public Optional<String> ufi() {
+    return Optional.ofNullable(ufi);
   }
 
   /**
@@ -178,6 +196,7 @@ public final class LabelDetails {
         name,
         massKilograms,
         batch,
+        ufi,
         supplier,
         maximumTemperature,
         disposal,
@@ -201,6 +220,7 @@ public final class LabelDetails {
     private BothLanguages name = BothLanguages.UNSTATED;
     private @Nullable Double massKilograms;
     private @Nullable String batch;
+    private @Nullable String ufi;
     private LabelSupplier supplier = LabelSupplier.UNSTATED;
     private @Nullable TemperaturePoint maximumTemperature;
     private BothLanguages disposal = BothLanguages.UNSTATED;
@@ -241,6 +261,23 @@ public final class LabelDetails {
      */
     public Builder batch(String text) {
       batch = text.isBlank() ? null : text;
+      return this;
+    }
+
+    /**
+     * Sets the unique formula identifier (Annex VIII of the law); its check digits are not worked
+     * out here.
+     *
+     * @param code four blocks of four digits and capitals, with hyphens, for example
+     *     "MWA1-C2D3-E4F5-G6H7"; blank for none
+     * @return this builder
+     * @throws ProblemException if it is not written so
+     */
+    public Builder ufi(String code) {
+      if (!code.isBlank() && !UFI.matcher(code).matches()) {
+        throw new ProblemException(Problem.of(HazardProblem.UFI, code));
+      }
+      ufi = code.isBlank() ? null : code;
       return this;
     }
 

@@ -1,10 +1,14 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
+import static java.util.stream.Collectors.joining;
+
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -64,6 +68,31 @@ public record LabelFormat(
         cell(size, 4),
         cell(size, 5),
         cell(row("text", day, packLitres), 2));
+  }
+
+  /**
+   * Returns the sizes in a few words.
+   *
+   * @return for example "label 52 x 74 mm, pictograms 16 mm, at least 10 mm"
+   */
+  @Override
+  public String toString() {
+    String label =
+        millimetres("label ", widthMillimetres).replace(" mm", "")
+            + millimetres(" x ", heightMillimetres);
+    return Stream.of(
+            label,
+            millimetres("pictograms ", pictogramMillimetres),
+            millimetres("at least ", leastPictogramMillimetres),
+            millimetres("letters ", letterMillimetres))
+        .filter(words -> !words.isEmpty())
+        .collect(joining(", "));
+  }
+
+  private static String millimetres(String what, OptionalDouble value) {
+    return value.isPresent()
+        ? what + HazardTexts.shown(value.getAsDouble(), Locale.ENGLISH) + " mm"
+        : "";
   }
 
   private static Optional<List<String>> row(String kind, LocalDate day, double packLitres) {

@@ -34,6 +34,14 @@ public enum LabelGap {
   BATCH("batch"),
   /** The highest temperature that the mixture is to be heated to. */
   MAXIMUM_TEMPERATURE("maximum-temperature"),
+  /** The highest temperature that is stated is not to be advised. */
+  TEMPERATURE_TOO_HIGH("temperature-too-high"),
+  /** The unique formula identifier of a mixture that is notified to the poison centres. */
+  UFI("ufi"),
+  /** An ingredient of a class whose ingredients are named, of which none is known. */
+  INGREDIENT_OF_CLASS("ingredient-of-class"),
+  /** Supplemental statements of ingredients that may hold for the mixture as well. */
+  SUPPLEMENTS("supplements"),
   /** Where contents and container are to be taken. */
   DISPOSAL("disposal"),
   /** Whether the mixture is solid or liquid, which decides what must not be breathed. */

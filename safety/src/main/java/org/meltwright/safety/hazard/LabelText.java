@@ -6,7 +6,6 @@ import static java.util.stream.Collectors.joining;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 
 /** Writes a label as plain text, a line each. */
@@ -45,6 +44,7 @@ final class LabelText {
     add("product", d.productName(locale).orElse(""));
     d.massKilograms().ifPresent(kg -> add("mass", grams(kg)));
     add("batch", d.batch().orElse(""));
+    add("ufi", d.ufi().orElse(""));
   }
 
   private void hazards() {
@@ -56,9 +56,8 @@ final class LabelText {
     label.signalWord().ifPresent(w -> lines.add(w.word(locale)));
     statements(label.hazardStatements());
     statements(label.supplementalStatements());
-    add(
-        "contains",
-        label.namedIngredients().stream().map(i -> i.name(locale)).collect(joining(", ")));
+    add("contains", HazardTexts.names(label.namedIngredients(), locale));
+    label.restriction(locale).ifPresent(lines::add);
     lines.addAll(remarks());
   }
 
@@ -75,6 +74,11 @@ final class LabelText {
 
   private void precautions() {
     statements(label.precautionaryStatements());
+    List<String> least = label.untilTested();
+    if (!least.isEmpty()) {
+      lines.add(HazardTexts.label("until-tested", locale));
+      statements(least);
+    }
   }
 
   private void statements(List<String> codes) {
@@ -102,14 +106,9 @@ final class LabelText {
 
   /** How to use it with care: highest temperature, use, dust and heat of its pigments. */
   List<String> advice() {
-    List<String> advice = new ArrayList<>();
-    label
-        .details()
-        .maximumTemperature()
-        .map(t -> Map.of("limit", number(t.celsius())))
-        .ifPresent(t -> advice.add(HazardTexts.label("temperature", locale, t)));
-    if (label.mayBeMelted()) {
-      advice.add(HazardTexts.label("use", locale));
+    List<String> advice = new ArrayList<>(new HeatingAdvice(label).lines(locale));
+    if (label.holdsDryingOil()) {
+      advice.add(HazardTexts.label("oily-rags", locale));
     }
     advice.add(HazardTexts.label("not-a-toy", locale));
     for (PigmentHazard p : label.review().dusts()) {
@@ -126,6 +125,8 @@ final class LabelText {
   private void small() {
     section("assumed", label.review().assumptions().stream().map(a -> a.text(locale)).toList());
     section("open", label.review().open().stream().map(this::openLine).toList());
+    section("to-check", label.review().supplementsToCheck().stream().map(this::checkLine).toList());
+    section("english-names", label.namesWithoutGerman(locale));
     section("packaging", label.packaging().stream().map(p -> p.text(locale)).toList());
     section("notices", label.review().notices().stream().map(n -> n.text(locale)).toList());
     section("not-assessed", label.notAssessedHere(locale));
@@ -134,10 +135,24 @@ final class LabelText {
   }
 
   private String openLine(HazardFinding f) {
-    String who = f.open().stream().map(i -> i.name(locale)).collect(joining(", "));
+    String who = HazardTexts.names(f.open(), locale);
     String why = f.remarks().stream().map(r -> r.text(locale)).collect(joining("; "));
-    String reason = who.isEmpty() ? why : HazardTexts.label("no-data-of", locale) + " " + who;
+    String reason =
+        who.isEmpty()
+            ? why
+            : why.isEmpty()
+                ? HazardTexts.label("no-data-of", locale) + " " + who
+                : why + ": " + who;
     return f.hazardClass().name(locale) + ": " + reason;
+  }
+
+  private String checkLine(SupplementalStatement s) {
+    return s.code()
+        + " "
+        + label.text(s.code(), locale)
+        + " ("
+        + HazardTexts.names(s.ingredients(), locale)
+        + ")";
   }
 
   private void section(String key, List<String> items) {

@@ -2,6 +2,8 @@
 package org.meltwright.safety.hazard;
 
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A rule of law beside the label that the mixture may fall under: a pointer, not an answer.
@@ -32,6 +34,10 @@ public enum LegalNotice {
 
   LegalNotice(String id) {
     this.id = id;
+  }
+
+  static Optional<LegalNotice> find(String id) {
+    return Stream.of(values()).filter(n -> n.id.equals(id)).findFirst();
   }
 
   /**

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.units.Limit;
@@ -148,22 +149,32 @@ final class LimitClassifier {
   }
 
   private Optional<Working> notAdditive(HazardIngredient i, Category level) {
-    OptionalDouble limit =
-        hasOwnLimit(i.hazards(), level)
-            ? ladder.limit(i.hazards(), level)
-            : categories(i.hazards())
-                .flatMapToDouble(c -> rule.nonAdditive(c, level).stream())
-                .min();
+    OptionalDouble limit = limitAlone(i.hazards(), level);
     return limit.isEmpty()
         ? Optional.empty()
         : Optional.of(
             highest(level, List.of(new Contribution(i, i.limitPercent(), limit.getAsDouble()))));
   }
 
-  /** A limit of its own for the level or a worse one, or a milder one that ends where it begins. */
-  private boolean hasOwnLimit(SubstanceHazards s, Category level) {
-    return s.limits(rule.hazardClass(), Effect.WHOLE).stream()
-        .anyMatch(l -> rule.rank(l.category()) <= rule.rank(level) || l.belowPercent().isPresent());
+  private OptionalDouble limitAlone(SubstanceHazards s, Category level) {
+    List<SpecificLimit> own = s.limits(rule.hazardClass(), Effect.WHOLE);
+    if (prevails(own, s, level)) {
+      return ladder.limit(s, level);
+    }
+    DoubleStream general = categories(s).flatMapToDouble(c -> rule.nonAdditive(c, level).stream());
+    return DoubleStream.concat(
+            own.stream()
+                .filter(l -> rule.rank(l.category()) <= rule.rank(level))
+                .mapToDouble(SpecificLimit::fromPercent),
+            general)
+        .min();
+  }
+
+  /** Limits of its own for the level, or above it for its category, or a milder one that ends. */
+  private boolean prevails(List<SpecificLimit> own, SubstanceHazards s, Category level) {
+    return own.stream().anyMatch(l -> l.category() == level || l.belowPercent().isPresent())
+        || (own.stream().anyMatch(l -> rule.rank(l.category()) < rule.rank(level))
+            && LimitLadder.covers(s, rule.hazardClass(), own));
   }
 
   /** Below the cut-off an ingredient is not counted, unless a limit of its own lies lower. */

@@ -53,7 +53,7 @@ final class LimitLadder {
 
   /**
    * A substance with a limit of its own for its category is held against nothing else in the class;
-   * limits of its own for milder categories alone take nothing from the general one.
+   * limits of its own for graver or milder categories alone take nothing from the general one.
    */
   private OptionalDouble ownElseGeneral(SubstanceHazards s, Category level) {
     List<SpecificLimit> own = s.limits(rule.hazardClass(), effect);
@@ -64,10 +64,20 @@ final class LimitLadder {
   }
 
   private boolean coversItsCategory(SubstanceHazards s, List<SpecificLimit> own) {
-    int mostSevereLimit =
-        own.stream().mapToInt(l -> rule.rank(l.category())).min().orElse(Integer.MAX_VALUE);
-    return s.claims(rule.hazardClass(), effect).stream()
-        .allMatch(c -> mostSevereLimit <= rule.rank(c.category()));
+    return covers(s, rule.hazardClass(), effect, own);
+  }
+
+  /** Whether it has categories in a class, and each has a limit of its own. */
+  static boolean covers(SubstanceHazards s, HazardClass c, List<SpecificLimit> own) {
+    return covers(s, c, Effect.WHOLE, own);
+  }
+
+  private static boolean covers(
+      SubstanceHazards s, HazardClass c, Effect effect, List<SpecificLimit> own) {
+    List<Claim> claims = s.claims(c, effect);
+    return !claims.isEmpty()
+        && claims.stream()
+            .allMatch(claim -> own.stream().anyMatch(l -> l.category() == claim.category()));
   }
 
   private OptionalDouble general(SubstanceHazards s, Category level, double factor) {
@@ -82,19 +92,20 @@ final class LimitLadder {
   }
 
   /**
-   * Corrosion and irritation: an own limit at the level or above it prevails; where only corrosion
-   * has one, irritation begins at the lower of it and the general limit.
+   * Corrosion and irritation: an own limit at the level, or for its category and above the level,
+   * prevails; where only corrosion has one, irritation begins at the lower of it and the general
+   * limit, as does corrosion where only a graver category has one.
    */
   private OptionalDouble skin(SubstanceHazards s, Category level) {
     List<SpecificLimit> own = s.limits(HazardClass.SKIN, Effect.WHOLE);
     OptionalDouble ownLimit =
         lowest(own.stream().filter(l -> rule.rank(l.category()) <= rule.rank(level)));
-    boolean ownAtLevel = own.stream().anyMatch(l -> l.category() == level);
-    if (ownLimit.isPresent() && (ownAtLevel || level != Category.TWO)) {
-      return ownLimit;
-    }
-    OptionalDouble general = general(s, level, 1);
-    return DoubleStream.concat(ownLimit.stream(), general.stream()).min();
+    boolean prevails =
+        own.stream().anyMatch(l -> l.category() == level)
+            || (level != Category.TWO && coversItsCategory(s, own));
+    return ownLimit.isPresent() && prevails
+        ? ownLimit
+        : DoubleStream.concat(ownLimit.stream(), general(s, level, 1).stream()).min();
   }
 
   static OptionalDouble lowest(Stream<SpecificLimit> limits) {

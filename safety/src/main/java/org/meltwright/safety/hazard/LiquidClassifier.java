@@ -77,9 +77,6 @@ final class LiquidClassifier {
     };
   }
 
-  /** Flammable liquids together in a solid, from which on it may burn; policy, no law says. */
-  private static final double MAY_BURN_FROM_PERCENT = 1;
-
   /** A paste of solvent is no liquid, and no harmless solid either until it was tested. */
   private static boolean mayBurn(HazardMixture mixture, RuleSet rules) {
     TemperaturePoint limit = bound(rules, Bound.FLASH_FLAMMABLE_UP_TO_CELSIUS);
@@ -89,7 +86,7 @@ final class LiquidClassifier {
             .mapToDouble(HazardIngredient::percent)
             .sum();
     return mixture.flashPoint().filter(t -> !Limit.exceeds(t, limit)).isPresent()
-        || Limit.reaches(flammablePercent, MAY_BURN_FROM_PERCENT);
+        || Limit.reaches(flammablePercent, rules.bound(Bound.MAY_BURN_FROM_PER_CENT));
   }
 
   private static HazardFinding flammable(

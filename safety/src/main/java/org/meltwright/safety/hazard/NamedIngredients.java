@@ -3,12 +3,13 @@ package org.meltwright.safety.hazard;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.meltwright.units.Limit;
 
@@ -18,37 +19,7 @@ import org.meltwright.units.Limit;
  */
 final class NamedIngredients {
 
-  private static final int USUAL_NUMBER = 4;
-
-  /** Classes of which the highest share decides: each at or above its limit is named. */
-  private static final Set<HazardClass> EACH =
-      EnumSet.of(
-          HazardClass.RESPIRATORY_SENSITISATION,
-          HazardClass.SKIN_SENSITISATION,
-          HazardClass.MUTAGENICITY,
-          HazardClass.CARCINOGENICITY,
-          HazardClass.REPRODUCTION,
-          HazardClass.LACTATION,
-          HazardClass.STOT_SINGLE,
-          HazardClass.STOT_REPEATED,
-          // not asserted by law: named as a proposal
-          HazardClass.ENDOCRINE_HUMAN,
-          HazardClass.ENDOCRINE_ENVIRONMENT,
-          HazardClass.PBT,
-          HazardClass.VPVB,
-          HazardClass.PMT,
-          HazardClass.VPVM);
-
-  private static final Set<HazardClass> SUMMED =
-      EnumSet.of(
-          HazardClass.ACUTE_ORAL,
-          HazardClass.ACUTE_DERMAL,
-          HazardClass.ACUTE_INHALATION,
-          HazardClass.SKIN,
-          HazardClass.EYE,
-          HazardClass.STOT_SINGLE_IRRITATION,
-          HazardClass.STOT_SINGLE_NARCOSIS,
-          HazardClass.ASPIRATION);
+  private static final List<List<String>> ROWS = TextTable.rows("label-names.txt");
 
   private static final Comparator<Named> ORDER =
       Comparator.comparing(Named::summed)
@@ -58,12 +29,33 @@ final class NamedIngredients {
 
   private final HazardReview review;
 
+  /** Classes of which the highest share decides: each at or above its limit is named. */
+  private final Set<HazardClass> each;
+
+  private final Set<HazardClass> summed;
+
   /** One name with what decides its place. */
   private record Named(
       HazardIngredient ingredient, boolean summed, Category category, double weight) {}
 
   NamedIngredients(HazardReview review) {
     this.review = review;
+    this.each = classes("each");
+    this.summed = classes("summed");
+  }
+
+  private Set<HazardClass> classes(String kind) {
+    return rows(kind).map(row -> HazardClass.ofId(row.get(1))).collect(Collectors.toSet());
+  }
+
+  private Stream<List<String>> rows(String kind) {
+    return ROWS.stream()
+        .filter(row -> row.get(0).equals(kind))
+        .filter(row -> Days.of(row).holdOn(review.rules().day()));
+  }
+
+  private int usualNumber() {
+    return rows("usual").mapToInt(row -> Integer.parseInt(row.get(1))).findFirst().orElseThrow();
   }
 
   List<HazardIngredient> names() {
@@ -77,9 +69,10 @@ final class NamedIngredients {
             .toList();
     Map<String, Named> first = new LinkedHashMap<>();
     all.forEach(n -> first.putIfAbsent(n.ingredient().key(), n));
+    int usual = usualNumber();
     List<HazardIngredient> names = new ArrayList<>();
     for (Named n : first.values()) {
-      if (!n.summed() || names.size() < USUAL_NUMBER) {
+      if (!n.summed() || names.size() < usual) {
         names.add(n.ingredient());
       }
     }
@@ -92,20 +85,53 @@ final class NamedIngredients {
   }
 
   private List<Named> of(HazardFinding f) {
-    boolean irritation =
-        (f.hazardClass() == HazardClass.SKIN || f.hazardClass() == HazardClass.EYE)
-            && !f.isCategoryOne();
-    if (irritation || !(EACH.contains(f.hazardClass()) || SUMMED.contains(f.hazardClass()))) {
+    if (!isNamedFor(f)) {
       return List.of();
     }
-    return f.workings().stream().flatMap(w -> of(f, w).stream()).toList();
+    List<Named> named = f.workings().stream().flatMap(w -> of(f, w).stream()).toList();
+    return named.isEmpty() ? inTheClass(f) : named;
+  }
+
+  /** Where shares did not decide, as with a pH at either end: what is in the class itself. */
+  private List<Named> inTheClass(HazardFinding f) {
+    List<Named> all =
+        review.mixture().ingredients().stream()
+            .filter(i -> i.percent() > 0)
+            .flatMap(i -> Stream.of(HazardClass.SKIN, HazardClass.EYE).flatMap(c -> of(i, c)))
+            .toList();
+    Optional<Category> gravest = all.stream().map(Named::category).min(Category::compareTo);
+    return isSkinOrEye(f)
+        ? all.stream().filter(n -> gravest.equals(Optional.of(n.category()))).toList()
+        : List.of();
+  }
+
+  private static Stream<Named> of(HazardIngredient i, HazardClass c) {
+    return i.hazards().claims(c, Effect.WHOLE).stream()
+        .map(claim -> claim.category().isOne() ? Category.ONE : Category.TWO)
+        .map(category -> new Named(i, true, category, i.percent()));
+  }
+
+  private static boolean isSkinOrEye(HazardFinding f) {
+    return f.hazardClass() == HazardClass.SKIN || f.hazardClass() == HazardClass.EYE;
+  }
+
+  /** Whether a class whose ingredients are named has none that could be. */
+  boolean leavesAClassWithoutName() {
+    return review.findings().stream()
+        .filter(HazardFinding::isClassified)
+        .anyMatch(f -> isNamedFor(f) && of(f).isEmpty());
+  }
+
+  private boolean isNamedFor(HazardFinding f) {
+    boolean irritation = isSkinOrEye(f) && !f.isCategoryOne();
+    return !irritation && (each.contains(f.hazardClass()) || summed.contains(f.hazardClass()));
   }
 
   private List<Named> of(HazardFinding f, Working w) {
-    boolean each = EACH.contains(f.hazardClass());
-    List<Contribution> named = each ? w.contributions() : fewest(f, w);
+    boolean alone = each.contains(f.hazardClass());
+    List<Contribution> named = alone ? w.contributions() : fewest(f, w);
     return named.stream()
-        .map(c -> new Named(c.ingredient(), !each, category(f, w), c.quotient()))
+        .map(c -> new Named(c.ingredient(), !alone, category(f, w), c.quotient()))
         .toList();
   }
 

@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -19,13 +20,9 @@ import java.util.stream.Stream;
  */
 final class PrecautionChoice {
 
-  /** Normally no more than six (Article 28(3)). */
-  static final int USUAL_NUMBER = 6;
-
-  /** They ask for a specific treatment, which the label would have to describe. */
-  private static final Set<String> TREATMENTS = Set.of("P320", "P321");
-
   private static final List<List<String>> ROWS = TextTable.rows("precautions.txt");
+  private static final List<List<String>> USUAL = rows("usual").toList();
+  private static final List<List<String>> TREATMENTS = rows("treatment").toList();
   private static final List<Rule> CORE = rules("core");
   private static final List<Rule> FILL = rules("fill");
   private static final List<List<String>> BEATS = rows("beats").toList();
@@ -173,7 +170,9 @@ final class PrecautionChoice {
       }
       Optional<String> winner = winner(code);
       Precaution.Verdict verdict =
-          printed() < USUAL_NUMBER ? Precaution.Verdict.FILL : Precaution.Verdict.NO_ROOM;
+          printed() < usualNumber(elements.day())
+              ? Precaution.Verdict.FILL
+              : Precaution.Verdict.NO_ROOM;
       put(
           winner.isPresent()
               ? beaten(code, by, winner.orElseThrow())
@@ -202,7 +201,7 @@ final class PrecautionChoice {
   }
 
   private Precaution left(String code, List<HazardClass> by) {
-    if (TREATMENTS.contains(code)) {
+    if (onDay(TREATMENTS).anyMatch(row -> TextTable.items(row.get(1), ",").contains(code))) {
       return new Precaution(code, Precaution.Verdict.NEEDS_TREATMENT, by, none());
     }
     Optional<String> winner = winner(code);
@@ -224,6 +223,15 @@ final class PrecautionChoice {
 
   private static List<String> order(Stream<List<String>> rows) {
     return rows.flatMap(r -> TextTable.items(r.get(1), ",").stream()).toList();
+  }
+
+  /** How many statements a label normally has at most. */
+  static long usualNumber(LocalDate day) {
+    return USUAL.stream()
+        .filter(row -> Days.of(row).holdOn(day))
+        .mapToLong(row -> Long.parseLong(row.get(1)))
+        .findFirst()
+        .orElse(Long.MAX_VALUE);
   }
 
   private Stream<List<String>> onDay(List<List<String>> rows) {

@@ -192,7 +192,12 @@ final class RuleFile {
             text ->
                 Category.find(text).filter(x -> !LabelElements.statement(c, x).isEmpty()).isEmpty())
         .findFirst()
-        .or(() -> unless(!categories.isEmpty(), hazardClass));
+        .or(() -> unless(!categories.isEmpty() || hasNoCategories(c), hazardClass));
+  }
+
+  /** A class whose kinds are not held here: only a test can tell, and nothing says of which. */
+  private static boolean hasNoCategories(HazardClass c) {
+    return LabelElements.all().stream().noneMatch(x -> x.hazardClass() == c);
   }
 
   private boolean numbersArePossible(RuleRow row) {
@@ -246,7 +251,8 @@ final class RuleFile {
     List<RuleRow> holding = rows.stream().filter(r -> r.holdsOn(day)).toList();
     Problems missing = new Problems();
     missing.addAll(
-        Stream.concat(missingBounds(holding), missingLimits(holding))
+        Stream.of(missingClass(holding), missingBounds(holding), missingLimits(holding))
+            .flatMap(s -> s)
             .map(what -> Problem.of(HazardProblem.RULE_MISSING, what))
             .toList());
     missing.throwIfAny();
@@ -261,26 +267,62 @@ final class RuleFile {
         .map(b -> "bound | " + b.id());
   }
 
-  /** A category that no limit leads to would never be reached, and the class look harmless. */
+  /** Rules without any class would find nothing in anything. */
+  private static Stream<String> missingClass(List<RuleRow> rows) {
+    return rows.stream().anyMatch(r -> r.kind() == RuleRow.Kind.CLASS)
+        ? Stream.of()
+        : Stream.of("class");
+  }
+
+  /**
+   * A category that no limit leads to would never be reached, and one that leads nowhere would make
+   * its ingredient, and the class, look harmless.
+   */
   private static Stream<String> missingLimits(List<RuleRow> rows) {
-    Set<String> stated =
-        rows.stream()
-            .flatMap(
-                r ->
-                    switch (r.kind()) {
-                      case LIMIT -> Stream.of(r.cell(0) + " | " + r.cell(2));
-                      case ACUTE ->
-                          Stream.of(
-                              UptakeForm.ofId(r.cell(0)).hazardClass().id() + " | " + r.cell(1));
-                      default -> Stream.of();
-                    })
-            .collect(Collectors.toSet());
+    Set<String> stated = rows.stream().flatMap(RuleFile::serves).collect(Collectors.toSet());
     return rows.stream()
         .filter(r -> r.kind() == RuleRow.Kind.CLASS)
-        .filter(r -> ClassRule.Mode.find(r.cell(1)).orElseThrow().needsLimits())
-        .flatMap(r -> TextTable.items(r.cell(2), ",").stream().map(c -> r.cell(0) + " | " + c))
-        .filter(needed -> !stated.contains(needed))
-        .map(needed -> "limit | " + needed);
+        .map(ClassRule::new)
+        .flatMap(RuleFile::needs)
+        .filter(needed -> !stated.contains(needed));
+  }
+
+  /** What a row serves: a category of ingredients, and one of mixtures. */
+  private static Stream<String> serves(RuleRow r) {
+    return switch (r.kind()) {
+      case LIMIT ->
+          Stream.of(limit(r.cell(0), r.cell(1) + " | …"), limit(r.cell(0), "… | " + r.cell(2)));
+      case ACUTE -> Stream.of("acute | " + r.cell(0) + " | " + r.cell(1));
+      default -> Stream.of();
+    };
+  }
+
+  private static String limit(String hazardClass, String categories) {
+    return "limit | " + hazardClass + " | " + categories;
+  }
+
+  private static Stream<String> needs(ClassRule rule) {
+    String id = rule.hazardClass().id();
+    return switch (rule.mode()) {
+      case ACUTE ->
+          UptakeForm.of(rule.hazardClass())
+              .flatMap(
+                  form -> ingredientCategories(rule).map(c -> "acute | " + form.id() + " | " + c));
+      case ADDITIVE, HIGHEST ->
+          Stream.concat(
+              rule.levels().stream().map(c -> limit(id, "… | " + c.key())),
+              ingredientCategories(rule).map(c -> limit(id, c + " | …")));
+      case FLAMMABLE, TEST -> Stream.of();
+    };
+  }
+
+  /** The categories of the class itself, and those of the law that a sheet may name. */
+  private static Stream<String> ingredientCategories(ClassRule rule) {
+    Stream<Category> ofTheLaw =
+        LabelElements.all().stream()
+            .filter(c -> c.hazardClass() == rule.hazardClass())
+            .map(c -> rule.asKnown(c.category()));
+    return Stream.concat(rule.levels().stream(), ofTheLaw).map(Category::key).distinct();
   }
 
   private void refuse(HazardProblem problem, int line, String found) {

@@ -280,6 +280,15 @@ public final class RuleSet {
     return s.notes().contains(note) || entry.filter(e -> e.notes().contains(note)).isPresent();
   }
 
+  /** What the tables say of a substance by its number, its entry or its name. */
+  Optional<SubstanceHazards> entryFor(SubstanceHazards s) {
+    return s.casNumbers().stream()
+        .flatMap(cas -> find(cas).stream())
+        .findFirst()
+        .or(() -> s.indexNumber().flatMap(entries::byIndex))
+        .or(() -> entries.named(s.name()));
+  }
+
   List<SubstanceHazards> entries() {
     return entries.all();
   }

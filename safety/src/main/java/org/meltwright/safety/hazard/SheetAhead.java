@@ -189,6 +189,7 @@ final class SheetAhead {
     return switch (meaning.sort()) {
       case CLASS, PHYSICAL -> leadsToClass(match);
       case HEADING -> isHeadingInRun(match);
+      case DOUBT -> false;
       case WORD ->
           END_A_RUN.contains(meaning.target()) || (meaning.is("unknown") && match.end() > i + 1);
     };
@@ -359,5 +360,50 @@ final class SheetAhead {
       case NUMBER -> token.text().length() <= 2;
       default -> false;
     };
+  }
+
+  /** Where a number with its unit ends. */
+  int endOfQuantity(int from) {
+    return SheetEstimate.at(tokens, from)
+        .map(SheetEstimate::end)
+        .or(() -> SheetRange.at(tokens, from, false).map(SheetRange::end))
+        .orElse(from + 1);
+  }
+
+  boolean isMinus(int at) {
+    return isMinus(tokens, at);
+  }
+
+  /**
+   * Whether a dash makes the number behind it one below zero: it touches the number and nothing
+   * before it, and neither goes a range on nor begins a name such as "-1,2-propanediol".
+   */
+  static boolean isMinus(List<SheetToken> tokens, int at) {
+    if (!tokens.get(at).is(Kind.DASH) || at + 1 >= tokens.size()) {
+      return false;
+    }
+    SheetToken number = tokens.get(at + 1);
+    boolean touches =
+        (number.is(Kind.NUMBER) || number.is(Kind.RANK)) && number.start() == tokens.get(at).end();
+    return touches && !goesOn(tokens, at) && !beginsName(tokens, at + 1);
+  }
+
+  private static boolean goesOn(List<SheetToken> tokens, int at) {
+    if (at == 0) {
+      return false;
+    }
+    SheetToken before = tokens.get(at - 1);
+    boolean number = before.is(Kind.NUMBER) || before.is(Kind.PERCENT) || before.is(Kind.RANK);
+    boolean touchesWord =
+        before.end() == tokens.get(at).start()
+            && (before.is(Kind.WORD) || before.is(Kind.CLOSE) || before.is(Kind.DOT));
+    return number || touchesWord;
+  }
+
+  private static boolean beginsName(List<SheetToken> tokens, int number) {
+    return number + 2 < tokens.size()
+        && tokens.get(number + 1).is(Kind.DASH)
+        && tokens.get(number + 1).start() == tokens.get(number).end()
+        && tokens.get(number + 2).is(Kind.WORD);
   }
 }

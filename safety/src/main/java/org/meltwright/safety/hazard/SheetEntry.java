@@ -473,6 +473,9 @@ final class SheetEntry {
       flawed = true;
       findings.problem(SheetProblem.CONTRADICTION, notClassified.first(), notClassified.last());
     }
+    if (notClassified != null && !noData) {
+      sheet.notClassified();
+    }
     boolean silent = (notClassified == null || noData) && !resolver.saysAnything();
     if (flawed || resolver.isFlawed() || silent) {
       resolver.openAllBut(sheet);

@@ -36,7 +36,8 @@ record SheetFactor(
     int i = from;
     while (i < tokens.size() && i < from + LONGEST && !tokens.get(i).is(Kind.NUMBER)) {
       Optional<Match> word = SheetWords.match(tokens, i);
-      boolean mark = tokens.get(i).isMark() || tokens.get(i).is(Kind.EQUALS);
+      boolean minus = SheetAhead.isMinus(tokens, i);
+      boolean mark = !minus && (tokens.get(i).isMark() || tokens.get(i).is(Kind.EQUALS));
       if (word.isPresent() && isOfFactor(word.get())) {
         acute |= word.get().meaning().is("acute") || isClass(word.get(), "Aquatic Acute");
         chronic |= word.get().meaning().is("chronic") || isClass(word.get(), "Aquatic Chronic");

@@ -87,6 +87,8 @@ final class SheetLexer {
       lineStart = at;
     } else if (isDigit(c)) {
       number();
+    } else if (Character.isLetter(c) && isStrange(wordEnd())) {
+      add(Kind.OTHER, wordEnd());
     } else if (Character.isLetter(c)) {
       word();
     } else if (isSpace(c)) {
@@ -99,6 +101,36 @@ final class SheetLexer {
   /** The digits of other scripts are no numbers here. */
   private static boolean isDigit(char c) {
     return c >= '0' && c <= '9';
+  }
+
+  /** Capitals of the Greek script, and one small letter, that cannot be told from Latin ones. */
+  private static final String LOOKALIKES = "ΑΒΕΖΗΙΚΜΝΟΡΤΥΧο";
+
+  /** The letters and digits that hang together, of whatever script. */
+  private int wordEnd() {
+    int end = at;
+    while (end < text.length() && Character.isLetterOrDigit(text.charAt(end))) {
+      end++;
+    }
+    return end;
+  }
+
+  /** Whether a word holds letters or digits that look like those of a code and are none. */
+  private boolean isStrange(int end) {
+    return text.substring(at, end).chars().anyMatch(SheetLexer::isOfOtherScript);
+  }
+
+  private static boolean isOfOtherScript(int c) {
+    if (Character.isDigit(c)) {
+      return c > '9';
+    }
+    Character.UnicodeScript script = Character.UnicodeScript.of(c);
+    boolean read =
+        script == Character.UnicodeScript.LATIN
+            || script == Character.UnicodeScript.GREEK
+            || script == Character.UnicodeScript.COMMON;
+    boolean fullWidth = c >= '\uff00' && c <= '\uffef';
+    return Character.isLetter(c) && (!read || fullWidth || LOOKALIKES.indexOf(c) >= 0);
   }
 
   /** A tab parts the cells of a table; every other blank only parts words. */

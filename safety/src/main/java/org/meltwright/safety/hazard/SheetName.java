@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -15,10 +17,10 @@ final class SheetName {
 
   private static final Pattern DOUBT =
       Pattern.compile(
-          "\\b(?:possibly|perhaps|presumably|cannot|can not|iarc|transport|adr|imdg|iata|lack|lacking"
-              + "|insufficient|unknown|m(?:ö|oe)glicherweise|vielleicht|vermutlich|mangels|fehlen\\w*"
-              + "|unzureichend\\w*|unbekannt)\\b",
-          Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+          "\\b(?:"
+              + SheetWords.doubts().stream().map(Pattern::quote).collect(joining("|"))
+              + ")\\b",
+          Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.UNICODE_CHARACTER_CLASS);
 
   private final SheetFindings findings;
   private final List<Words> words = new ArrayList<>();

@@ -35,6 +35,8 @@ public enum SheetProblem implements ProblemCode {
   /** A limit of which the class is not said. */
   LIMIT_WITHOUT_CLASS("sheet.limit-without-class"),
   /** A second share for one substance. */
+  NEGATIVE("sheet.negative"),
+  /** A second share. */
   TWO_SHARES("sheet.two-shares"),
   /** A share range turned round, or beyond 100 %. */
   SHARE("sheet.share"),

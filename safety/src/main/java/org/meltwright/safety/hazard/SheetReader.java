@@ -131,8 +131,12 @@ final class SheetReader {
     startOfCell = true;
   }
 
-  /** A dash alone in its cell says that nothing is said. */
+  /** A dash alone in its cell says that nothing is said; before a number it is a minus. */
   private void dash() {
+    if (ahead.isMinus(at)) {
+      problem(SheetProblem.NEGATIVE, at, ahead.endOfQuantity(at + 1));
+      return;
+    }
     if (startOfCell && ahead.endsCell(at + 1)) {
       entry().emptyCell();
     }
@@ -160,7 +164,8 @@ final class SheetReader {
 
   private void stray() {
     boolean header = startOfCell && tokens.get(at).is(Kind.PERCENT);
-    if (part == Part.ENTRIES && !header) {
+    boolean strange = Character.isLetterOrDigit(tokens.get(at).text().codePointAt(0));
+    if ((part == Part.ENTRIES && !header) || strange) {
       problem(SheetProblem.NOT_UNDERSTOOD, at, at + 1);
       return;
     }
@@ -333,6 +338,7 @@ final class SheetReader {
       case CLASS, PHYSICAL -> claim(match);
       case HEADING -> heading(match);
       case WORD -> word(match);
+      case DOUBT -> false;
     };
   }
 

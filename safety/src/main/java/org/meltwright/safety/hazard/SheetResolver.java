@@ -24,6 +24,7 @@ final class SheetResolver {
   private final Map<HazardCategory, SheetClaim> categories = new LinkedHashMap<>();
   private final List<SpecificLimit> limits = new ArrayList<>();
   private final Set<HazardClass> open = EnumSet.noneOf(HazardClass.class);
+  private final Set<HazardClass> byTest = EnumSet.noneOf(HazardClass.class);
   private final Set<HazardClass> none = EnumSet.noneOf(HazardClass.class);
   private final Set<String> statements = new LinkedHashSet<>();
   private boolean saysOther;
@@ -45,7 +46,7 @@ final class SheetResolver {
     if (!entry.isDoubted()) {
       all.removeAll(none);
     }
-    sheet.openFor(all.toArray(HazardClass[]::new));
+    sheet.notClassified().openFor(all.toArray(HazardClass[]::new));
   }
 
   boolean isFlawed() {
@@ -79,6 +80,7 @@ final class SheetResolver {
     categories.keySet().forEach(sheet::classified);
     limits.forEach(sheet::limit);
     sheet.openFor(open.toArray(HazardClass[]::new));
+    byTest.forEach(sheet::inClassByTest);
     entry.supplements.forEach(s -> attempt(s, () -> sheet.supplements(s.text())));
     sheet.notes(String.join(" ", entry.notes));
     new SheetFactors(entry, findings).set(sheet).ifPresent(p -> flawed = true);
@@ -109,6 +111,7 @@ final class SheetResolver {
 
   private void ofTest(SheetClaim claim) {
     saysOther = true;
+    byTest.add(claim.meaning.physicalClass());
     claim.codes.forEach(code -> statements.add(code.text()));
     takeAlone(claim).forEach(code -> statements.add(code.text()));
     findings.remark(Remark.Kind.NOT_WORKED_OUT, claim.first, claim.last());
@@ -122,6 +125,29 @@ final class SheetResolver {
     }
     if (codes.isEmpty()) {
       implied(claim);
+    } else {
+      routesWithoutCode(claim, codes);
+    }
+  }
+
+  /** "Acute Tox. 3 (oral, dermal) H301" names a route whose statement it leaves out. */
+  private void routesWithoutCode(SheetClaim claim, List<SheetToken> codes) {
+    List<HazardClass> said =
+        codes.stream()
+            .flatMap(code -> claim.withStatement(code.text()).stream())
+            .map(HazardCategory::hazardClass)
+            .toList();
+    if (!said.stream().allMatch(claim::isOfRoute)) {
+      return;
+    }
+    List<HazardCategory> left =
+        claim.possible().stream()
+            .filter(c -> SheetClaim.isAcute(c.hazardClass()) && claim.namesRoute())
+            .filter(c -> claim.isOfRoute(c.hazardClass()) && !said.contains(c.hazardClass()))
+            .toList();
+    if (!left.isEmpty()) {
+      left.forEach(c -> take(claim, c));
+      findings.remark(Remark.Kind.STATEMENT_IMPLIED, claim.first, claim.last());
     }
   }
 

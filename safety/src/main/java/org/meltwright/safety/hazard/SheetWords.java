@@ -23,7 +23,9 @@ final class SheetWords {
     /** A word of the rules, named by the target. */
     WORD,
     /** A heading of the form. */
-    HEADING
+    HEADING,
+    /** A word that doubts, asked of names alone. */
+    DOUBT
   }
 
   /** What a spelling means. */
@@ -45,6 +47,11 @@ final class SheetWords {
       return bracket < 0
           ? Optional.empty()
           : Optional.of(target.substring(bracket + 2, target.length() - 1));
+    }
+
+    /** The class that only a test can tell. */
+    HazardClass physicalClass() {
+      return HazardClass.ofId(target.substring(0, target.indexOf(' ')));
     }
 
     boolean isClass() {
@@ -73,11 +80,27 @@ final class SheetWords {
   private static Node tree() {
     Node root = new Node();
     for (List<String> row : ROWS) {
+      if (isDoubt(row)) {
+        continue;
+      }
       Meaning meaning = new Meaning(Sort.valueOf(row.get(0).toUpperCase(Locale.ROOT)), row.get(1));
       row.subList(2, row.size())
           .forEach(cell -> TextTable.items(cell, ";").forEach(s -> plant(root, s, meaning)));
     }
     return root;
+  }
+
+  private static boolean isDoubt(List<String> row) {
+    return row.get(0).equals("doubt");
+  }
+
+  /** The words that doubt what is said of classes, in all languages. */
+  static List<String> doubts() {
+    return ROWS.stream()
+        .filter(SheetWords::isDoubt)
+        .flatMap(row -> row.subList(2, row.size()).stream())
+        .flatMap(cell -> TextTable.items(cell, ";").stream())
+        .toList();
   }
 
   private static void plant(Node root, String spelling, Meaning meaning) {

@@ -84,6 +84,7 @@ final class StatementFilling {
         .filter(s -> s.code().equals(code))
         .flatMap(s -> s.ingredients().stream())
         .map(i -> i.name(locale))
+        .distinct()
         .collect(joining(", "));
   }
 

@@ -71,6 +71,12 @@ final class Statements {
     return all.stream().filter(t -> t.days().holdOn(day)).findFirst().or(() -> last);
   }
 
+  /** Whether the law still has a statement: before its first day here it had it too. */
+  static boolean holdsOn(String code, LocalDate day) {
+    return PUBLISHED.getOrDefault(code, List.of()).stream()
+        .anyMatch(t -> t.days().until().filter(day::isAfter).isEmpty());
+  }
+
   static boolean hasForm(String code) {
     return FORMS.containsKey(code);
   }

@@ -42,8 +42,10 @@ public final class SubstanceHazards {
   /**
    * Starts a classification from the user's own data sheet or test.
    *
-   * <p>What the sheet does not name is taken as not classified; name with {@link
-   * SubstanceSheet#openFor} what the sheet says it does not know.
+   * <p>What a sheet that names some class does not name is taken as not classified; name with
+   * {@link SubstanceSheet#openFor} what the sheet says it does not know. A sheet on which nothing
+   * is said of any class leaves all open; {@link SubstanceSheet#notClassified} says that it names
+   * none.
    *
    * @param name the name of the substance
    * @return a sheet to fill in
@@ -155,6 +157,16 @@ public final class SubstanceHazards {
    */
   public List<HazardCategory> categories() {
     return Collections.unmodifiableList(sheet.categories);
+  }
+
+  /**
+   * Returns the classes that it is in and that only a test of a mixture with it can tell.
+   *
+   * @return the classes whose kinds are not held here, such as organic peroxides; others stand
+   *     among the categories
+   */
+  public Set<HazardClass> classesByTest() {
+    return Collections.unmodifiableSet(sheet.classesByTest);
   }
 
   /**
@@ -279,7 +291,7 @@ public final class SubstanceHazards {
    * @return whether the class stays open
    */
   public boolean isOpenFor(HazardClass hazardClass) {
-    if (evidence().isOpen() || sheet.openClasses.contains(hazardClass)) {
+    if (evidence().isOpen() || sheet.isBlank() || sheet.openClasses.contains(hazardClass)) {
       return true;
     }
     return sheet.notes.contains("X") && !isClassifiedFor(hazardClass);
@@ -292,7 +304,8 @@ public final class SubstanceHazards {
    * @return whether a category or a limit of its own names the class
    */
   public boolean isClassifiedFor(HazardClass hazardClass) {
-    return sheet.categories.stream().anyMatch(c -> c.hazardClass() == hazardClass)
+    return sheet.classesByTest.contains(hazardClass)
+        || sheet.categories.stream().anyMatch(c -> c.hazardClass() == hazardClass)
         || sheet.specificLimits.stream().anyMatch(l -> l.hazardClass() == hazardClass);
   }
 
@@ -319,6 +332,7 @@ public final class SubstanceHazards {
                         Problem.of(HazardProblem.NOTE, note).with("name", name())));
     SubstanceSheet lighter = toBuilder();
     lighter.categories.removeIf(c -> condition.lifts(c.hazardClass()));
+    lighter.saysNone = true;
     lighter.notes.remove(note);
     lighter.notes.add(condition.metMark());
     lighter.remark = "condition of note " + note + " met by the supplier's statement";
@@ -386,6 +400,11 @@ public final class SubstanceHazards {
 
   @Override
   public String toString() {
-    return name() + " " + sheet.categories;
+    String byTest = sheet.classesByTest.isEmpty() ? "" : " by test " + ids(sheet.classesByTest);
+    return name() + " " + sheet.categories + byTest;
+  }
+
+  private static List<String> ids(Set<HazardClass> classes) {
+    return classes.stream().map(HazardClass::id).toList();
   }
 }

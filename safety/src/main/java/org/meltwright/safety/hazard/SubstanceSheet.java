@@ -54,6 +54,7 @@ public final class SubstanceSheet {
   final Set<String> notes = new TreeSet<>();
   final List<String> supplements = new ArrayList<>();
   final Set<HazardClass> openClasses = EnumSet.noneOf(HazardClass.class);
+  final Set<HazardClass> classesByTest = EnumSet.noneOf(HazardClass.class);
   @Nullable String germanName;
   @Nullable String indexNumber;
   Source source = Source.USER;
@@ -63,6 +64,7 @@ public final class SubstanceSheet {
   @Nullable Double chronicFactor;
   @Nullable Double saturatedVapour;
   boolean additive = true;
+  boolean saysNone;
   boolean workplaceLimit;
   @Nullable String metal;
   @Nullable Double metalShare;
@@ -82,6 +84,7 @@ public final class SubstanceSheet {
     copy.notes.addAll(notes);
     copy.supplements.addAll(supplements);
     copy.openClasses.addAll(openClasses);
+    copy.classesByTest.addAll(classesByTest);
     copy.germanName = germanName;
     copy.indexNumber = indexNumber;
     copy.source = source;
@@ -91,6 +94,7 @@ public final class SubstanceSheet {
     copy.chronicFactor = chronicFactor;
     copy.saturatedVapour = saturatedVapour;
     copy.additive = additive;
+    copy.saysNone = saysNone;
     copy.workplaceLimit = workplaceLimit;
     copy.metal = metal;
     copy.metalShare = metalShare;
@@ -108,7 +112,9 @@ public final class SubstanceSheet {
         notes,
         supplements,
         openClasses,
+        classesByTest,
         additive,
+        isBlank(),
         workplaceLimit,
         stated(indexNumber),
         stated(acuteFactor),
@@ -118,12 +124,23 @@ public final class SubstanceSheet {
         stated(metalShare));
   }
 
+  /** Whether a sheet says nothing of any class: that is not a word of harmlessness. */
+  boolean isBlank() {
+    return evidence == HazardEvidence.DATA_SHEET
+        && !saysNone
+        && categories.isEmpty()
+        && specificLimits.isEmpty()
+        && estimates.isEmpty()
+        && classesByTest.isEmpty();
+  }
+
   boolean saysCategoriesAlone() {
     return specificLimits.isEmpty()
         && estimates.isEmpty()
         && notes.isEmpty()
         && supplements.isEmpty()
         && openClasses.isEmpty()
+        && classesByTest.isEmpty()
         && casNumbers.isEmpty()
         && acuteFactor == null
         && chronicFactor == null;
@@ -174,6 +191,18 @@ public final class SubstanceSheet {
     SheetReader reader = new SheetReader(text, false);
     reader.into(this);
     reader.findings().throwIfAny();
+    return this;
+  }
+
+  /**
+   * Says that the sheet names no class: "not classified", in so many words.
+   *
+   * <p>A sheet on which nothing at all is said leaves every class open.
+   *
+   * @return this sheet
+   */
+  public SubstanceSheet notClassified() {
+    saysNone = true;
     return this;
   }
 
@@ -387,6 +416,22 @@ public final class SubstanceSheet {
   }
 
   /**
+   * Says that the substance is in a class that only a test can tell, whatever its kind: a mixture
+   * with it is open for the class until it was tested.
+   *
+   * @param hazardClass the class, for example {@link HazardClass#ORGANIC_PEROXIDE}
+   * @return this sheet
+   * @throws ProblemException if the class is worked out from the ingredients
+   */
+  public SubstanceSheet inClassByTest(HazardClass hazardClass) {
+    if (hazardClass.isComputed()) {
+      throw new ProblemException(Problem.of(HazardProblem.NOT_FOR_TEST, hazardClass.id()));
+    }
+    classesByTest.add(hazardClass);
+    return this;
+  }
+
+  /**
    * Sets where the classification stands.
    *
    * @param where the source
@@ -453,6 +498,7 @@ public final class SubstanceSheet {
         notes,
         supplements,
         openClasses,
+        classesByTest,
         germanName,
         indexNumber,
         source,
@@ -462,6 +508,7 @@ public final class SubstanceSheet {
         chronicFactor,
         saturatedVapour,
         additive,
+        saysNone,
         workplaceLimit,
         metal,
         metalShare);

@@ -5,17 +5,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.meltwright.units.Limit;
 
 /** Statements, notices and duties that follow from single ingredients. */
 final class Supplements {
 
-  private static final Set<String> LEAD_PAINT =
-      Set.of("598-63-0", "1319-46-6", "7446-14-2", "15739-80-7");
-  private static final Set<String> LEAD_CHROMATES = Set.of("7758-97-6", "1344-37-2", "12656-85-8");
-  private static final Set<String> BY_CONTENT = Set.of("EUH204", "EUH205");
+  private static final List<List<String>> ROWS = TextTable.rows("supplements.txt");
 
   private final HazardMixture mixture;
   private final RuleSet rules;
@@ -32,9 +29,10 @@ final class Supplements {
   List<SupplementalStatement> statements() {
     List<SupplementalStatement> all = new ArrayList<>();
     add(all, "EUH066", dryingSkin());
+    add(all, "EUH070", poisoningByTheEye());
     add(all, "EUH071", corrodingAirways());
     add(all, "EUH201", lead());
-    BY_CONTENT.stream().sorted().forEach(code -> add(all, code, containing(code)));
+    rows("by-content").map(row -> row.get(1)).forEach(code -> add(all, code, containing(code)));
     boolean sensitises =
         isClassified(HazardClass.SKIN_SENSITISATION)
             || isClassified(HazardClass.RESPIRATORY_SENSITISATION);
@@ -56,6 +54,38 @@ final class Supplements {
                 i.hazards().supplements().contains("EUH066")
                     && Limit.reaches(
                         i.percent(), rules.bound(Bound.DRYNESS_CONVENTION_FROM_PER_CENT)));
+  }
+
+  /** From the share at which a mixture carries the statement of what it holds. */
+  private List<HazardIngredient> poisoningByTheEye() {
+    return containing("EUH070").stream()
+        .filter(
+            i -> Limit.reaches(i.percent(), rules.bound(Bound.EYE_CONTACT_STATEMENT_FROM_PER_CENT)))
+        .toList();
+  }
+
+  /**
+   * Statements of ingredients of which the law gives no share: only a test, or what is known of the
+   * mixture itself, tells whether they hold for it.
+   */
+  List<SupplementalStatement> toCheck(List<SupplementalStatement> printed) {
+    return mixture.ingredients().stream()
+        .filter(i -> i.percent() > 0)
+        .flatMap(i -> i.hazards().supplements().stream())
+        .distinct()
+        .sorted()
+        .filter(code -> !isSettled(code))
+        .filter(code -> printed.stream().noneMatch(s -> s.code().equals(code)))
+        .map(code -> new SupplementalStatement(code, containing(code)))
+        .toList();
+  }
+
+  /** Stated not to hold, below the share that the law names, or at an end on the day. */
+  private boolean isSettled(String code) {
+    return mixture.withoutSupplements().contains(code)
+        || rows("not-to-check").anyMatch(row -> row.get(1).equals(code))
+        || code.equals("EUH070")
+        || !Statements.holdsOn(code, rules.day());
   }
 
   /** What corrodes and can be breathed in, and what poisons by corroding the airways. */
@@ -104,15 +134,10 @@ final class Supplements {
 
   List<LegalNotice> notices() {
     List<LegalNotice> notices = new ArrayList<>();
-    if (holdsAny(LEAD_PAINT)) {
-      notices.add(LegalNotice.LEAD_PAINT);
-    }
-    if (holdsAny(LEAD_CHROMATES)) {
-      notices.add(LegalNotice.LEAD_CHROMATE_AUTHORISATION);
-    }
-    if (!where(i -> i.pigment().filter(p -> p.holds("Cd")).isPresent()).isEmpty()) {
-      notices.add(LegalNotice.CADMIUM_PAINT);
-    }
+    rows("notice")
+        .filter(row -> TextTable.items(row.get(2), ",").stream().anyMatch(this::holds))
+        .map(row -> LegalNotice.find(row.get(1)).orElseThrow())
+        .forEach(notices::add);
     if (findings.stream().anyMatch(Supplements::isSevereCmr)) {
       notices.add(LegalNotice.CMR_TO_THE_PUBLIC);
     }
@@ -130,8 +155,19 @@ final class Supplements {
     };
   }
 
-  private boolean holdsAny(Set<String> casNumbers) {
-    return !where(i -> i.hazards().casNumbers().stream().anyMatch(casNumbers::contains)).isEmpty();
+  private Stream<List<String>> rows(String kind) {
+    return ROWS.stream()
+        .filter(row -> row.get(0).equals(kind))
+        .filter(row -> Days.of(row).holdOn(rules.day()));
+  }
+
+  /** Whether an ingredient has a number, or is a pigment with a metal. */
+  private boolean holds(String what) {
+    return !where(
+            i ->
+                i.hazards().casNumbers().contains(what)
+                    || i.pigment().filter(p -> p.holds(what)).isPresent())
+        .isEmpty();
   }
 
   private List<HazardIngredient> where(Predicate<HazardIngredient> test) {

@@ -1,24 +1,23 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
-import java.util.Set;
-import java.util.stream.Collectors;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Substances for which the Union has set a limit for the air of workplaces, as far as remembered.
  */
 final class WorkplaceLimits {
 
-  private static final Set<String> CAS_NUMBERS = column("substance");
-  private static final Set<String> METALS = column("metal");
+  private static final List<List<String>> ROWS = TextTable.rows("union-workplace-limits.txt");
 
   private WorkplaceLimits() {}
 
-  private static Set<String> column(String kind) {
-    return TextTable.rows("union-workplace-limits.txt").stream()
-        .filter(r -> r.get(0).equals(kind))
-        .map(r -> r.get(1))
-        .collect(Collectors.toSet());
+  private static Stream<String> column(String kind, LocalDate day) {
+    return ROWS.stream()
+        .filter(r -> r.get(0).equals(kind) && Days.of(r).holdOn(day))
+        .map(r -> r.get(1));
   }
 
   /** Whether its own sheet says so. */
@@ -27,13 +26,17 @@ final class WorkplaceLimits {
   }
 
   /** Whether the table here says so: remembered, not read. */
-  static boolean remembered(HazardIngredient i) {
-    return i.hazards().casNumbers().stream().anyMatch(CAS_NUMBERS::contains)
-        || i.hazards().metal().filter(METALS::contains).isPresent()
-        || i.pigment().filter(p -> METALS.stream().anyMatch(p::holds)).isPresent();
+  static boolean remembered(HazardIngredient i, LocalDate day) {
+    return column("substance", day).anyMatch(i.hazards().casNumbers()::contains)
+        || column("metal", day).anyMatch(metal -> holds(i, metal));
   }
 
-  static boolean has(HazardIngredient i) {
-    return stated(i) || remembered(i);
+  private static boolean holds(HazardIngredient i, String metal) {
+    return i.hazards().metal().filter(metal::equals).isPresent()
+        || i.pigment().filter(p -> p.holds(metal)).isPresent();
+  }
+
+  static boolean has(HazardIngredient i, LocalDate day) {
+    return stated(i) || remembered(i, day);
   }
 }

@@ -73,7 +73,7 @@ record HazardCase(
       return SubstanceHazards.unknown(name);
     }
     if (known.equals("none oel")) {
-      return SubstanceHazards.builder(name).unionWorkplaceLimit().build();
+      return SubstanceHazards.builder(name).notClassified().unionWorkplaceLimit().build();
     }
     if (known.startsWith("cas ")) {
       String cas = known.substring(4);

@@ -25,6 +25,7 @@ class HazardLabelDataTest {
           .productName("Cake", "Block")
           .nominalMass(MetricUnits.grams(40))
           .batch("2026-11-A")
+          .ufi("MWA1-C2D3-E4F5-G6H7")
           .supplier(
               LabelSupplier.of("Studio Fern", "Mill Lane 1, Oldtown", "+00 123")
                   .withElectronicAddress("fern.example"))

@@ -32,6 +32,7 @@ class HazardLabelTest {
         .productName("Zinc white cake", "Zinkweiß-Block")
         .nominalMass(QuantityKind.MASS.ofSi(0.04))
         .batch("2026-11-A")
+        .ufi("MWA1-C2D3-E4F5-G6H7")
         .supplier(
             LabelSupplier.of("Studio Fern", "Mill Lane 1, Oldtown", "+00 123")
                 .withElectronicAddress("fern@example.org"))

@@ -267,7 +267,10 @@ class HazardLawTest {
   @Test
   void unknownByOneRoute_isStatedForThatRoute() {
     SubstanceHazards s =
-        SubstanceHazards.builder("dust").openFor(HazardClass.ACUTE_INHALATION).build();
+        SubstanceHazards.builder("dust")
+            .notClassified()
+            .openFor(HazardClass.ACUTE_INHALATION)
+            .build();
     assertThat(review(mixture().substance(s, 11)).unknownStatements(Locale.ENGLISH))
         .containsExactly(
             "11 % of the mixture consists of ingredients of unknown acute toxicity (inhalation).");
@@ -287,7 +290,8 @@ class HazardLawTest {
 
   @Test
   void workplaceLimit_announcesFromOnePercentAndIsGivenOnRequestAtAnyShare() {
-    SubstanceHazards s = SubstanceHazards.builder("x").unionWorkplaceLimit().build();
+    SubstanceHazards s =
+        SubstanceHazards.builder("x").notClassified().unionWorkplaceLimit().build();
     HazardReview below = review(mixture().substance(s, 0.5));
     assertThat(below.dataSheetAnnouncedFor()).isEmpty();
     assertThat(below.dataSheetOnRequestFor()).hasSize(1);

@@ -133,7 +133,8 @@ class HazardMixtureTest {
             HazardMixture.builder(RULES)
                 .cas("58339-34-7", 10)
                 .cas("8012-89-3", 90)
-                .dataSheet("58339-34-7", SubstanceHazards.builder("Cadmium red").build())
+                .dataSheet(
+                    "58339-34-7", SubstanceHazards.builder("Cadmium red").notClassified().build())
                 .build(),
             RULES);
     assertThat(open.finding(HazardClass.CARCINOGENICITY).status())
@@ -238,7 +239,7 @@ class HazardMixtureTest {
 
   @Test
   void sheetsOfOneNameThatDiffer_areHeldEachByItself() {
-    SubstanceHazards mild = SubstanceHazards.builder("Red").build();
+    SubstanceHazards mild = SubstanceHazards.builder("Red").notClassified().build();
     SubstanceHazards severe = SubstanceHazards.builder("red").classified("Carc. 1B H350").build();
     HazardMixture mixture =
         HazardMixture.builder(RULES).substance(mild, 50).substance(severe, 50).build();

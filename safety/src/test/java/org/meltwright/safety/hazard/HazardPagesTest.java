@@ -125,7 +125,11 @@ class HazardPagesTest {
         .append(row.cell(1))
         .append("; categories ")
         .append(
-            rule.levels().stream().map(HazardPagesTest::shown).collect(Collectors.joining(", ")))
+            rule.levels().isEmpty()
+                ? "not held here"
+                : rule.levels().stream()
+                    .map(HazardPagesTest::shown)
+                    .collect(Collectors.joining(", ")))
         .append("; an unknown ingredient leaves it open from ")
         .append(row.cell(3))
         .append(" %. ")
@@ -245,23 +249,26 @@ class HazardPagesTest {
         .append(
             "How the choice works, and what of it is law:"
                 + " [hazard-rules.md](hazard-rules.md#the-label).\n\n"
-                + "| what | class | categories | statements | when or but | first day | last day"
-                + " |\n"
-                + "|---|---|---|---|---|---|---|\n");
+                + "| what | class | categories | statements | when or but | paragraph | known | first"
+                + " day | last day |\n"
+                + "|---|---|---|---|---|---|---|---|---|\n");
     for (List<String> r : PrecautionChoice.rows()) {
       switch (r.get(0)) {
-        case "order" -> line(page, Stream.of("order", "", "", r.get(1), "", r.get(2), r.get(3)));
+        case "usual", "treatment", "order" ->
+            line(
+                page,
+                Stream.concat(Stream.of(r.get(0), "", "", r.get(1), ""), r.subList(2, 6).stream()));
         case "beats" ->
             line(
                 page,
-                Stream.of(
-                    "beats",
-                    "",
-                    "",
-                    r.get(1) + " says " + r.get(2) + " already",
-                    r.get(3).isEmpty() ? "" : "but not for " + r.get(3),
-                    r.get(4),
-                    r.get(5)));
+                Stream.concat(
+                    Stream.of(
+                        "beats",
+                        "",
+                        "",
+                        r.get(1) + " says " + r.get(2) + " already",
+                        r.get(3).isEmpty() ? "" : "but not for " + r.get(3)),
+                    r.subList(4, 8).stream()));
         default -> line(page, r.stream());
       }
     }
@@ -278,6 +285,7 @@ class HazardPagesTest {
             " from, % | paragraph | known | first day | last day |\n"
                 + "|---|---|---|---|---|---|---|---|\n");
     TextTable.rows("packaging.txt").forEach(r -> line(page, r.stream()));
+    names(page);
     page.append(
             "\n## Sizes\n\n| what | pack up to, l | figures, mm | paragraph, how known, first and")
         .append(" last day |\n|---|---|---|---|\n");
@@ -292,6 +300,23 @@ class HazardPagesTest {
               String.join(", ", r.subList(figures, r.size()))));
     }
     return page.toString();
+  }
+
+  private static void names(StringBuilder page) {
+    page.append("\n## Whom a label names, and what single ingredients add\n\n")
+        .append("| what | class, statement or notice | of | paragraph | known | first day | last")
+        .append(" day |\n|---|---|---|---|---|---|---|\n");
+    Stream.of("label-names.txt", "supplements.txt")
+        .flatMap(file -> TextTable.rows(file).stream())
+        .forEach(
+            r ->
+                line(
+                    page,
+                    Stream.of(
+                            Stream.of(
+                                r.get(0), r.get(1), r.get(0).equals("notice") ? r.get(2) : ""),
+                            r.subList(r.size() - 4, r.size()).stream())
+                        .flatMap(cells -> cells)));
   }
 
   private static String words() {
@@ -341,11 +366,100 @@ class HazardPagesTest {
         .collect(Collectors.joining(", "));
   }
 
+  /** Files of dated rules, each with how many of its last columns say where from and how known. */
+  private static final Map<String, Integer> DATED =
+      Map.of(
+          "clp-2026-05-01.txt", 4,
+          "un-ghs.txt", 4,
+          "precautions.txt", 4,
+          "label-names.txt", 4,
+          "supplements.txt", 4,
+          "union-workplace-limits.txt", 4,
+          "packaging.txt", 4,
+          "label-format.txt", 4);
+
+  private static final String WHERE =
+      ".*(Annex|Art|Reg\\.|Table|Directive|policy of this library|\\d\\.\\d).*";
+
+  /** What is wrong with the end of a row: paragraph, how known, first day, last day. */
+  private static List<String> flaws(String file, List<String> row) {
+    int columns = DATED.get(file);
+    List<String> flaws = new java.util.ArrayList<>();
+    if (row.size() < columns + 2) {
+      return List.of(file + " is too short: " + row);
+    }
+    List<String> end = row.subList(row.size() - columns, row.size());
+    if (!end.get(0).matches(WHERE)) {
+      flaws.add(file + " without a paragraph: " + row);
+    }
+    if (Stream.of(org.meltwright.core.source.Knowledge.values())
+        .noneMatch(k -> k.name().equals(end.get(1)))) {
+      flaws.add(file + " does not say how it is known: " + row);
+    }
+    if (!end.get(2).matches("\\d{4}-\\d\\d-\\d\\d")
+        || !end.get(3).matches("|\\d{4}-\\d\\d-\\d\\d")) {
+      flaws.add(file + " without its days: " + row);
+    }
+    return flaws;
+  }
+
   @Test
-  void everyFigureOfTheData_hasItsParagraph() {
-    assertThat(RuleSet.clpFile().rows()).allSatisfy(r -> assertThat(r.paragraph()).isNotBlank());
+  void everyFigureOfTheData_hasParagraphKnowledgeAndDays() {
+    for (String file : DATED.keySet()) {
+      assertThat(
+              TextTable.rows(file).stream()
+                  .filter(r -> !r.get(0).equals("rule-set"))
+                  .flatMap(r -> flaws(file, r).stream()))
+          .isEmpty();
+    }
+  }
+
+  /** The check itself finds what it is for. */
+  @Test
+  void figureWithoutParagraphKnowledgeOrDays_isFound() {
+    for (String row :
+        List.of(
+            "limit | skin | 1 | 1 | 5 | | READ | 2015-06-01 |",
+            "limit | skin | 1 | 1 | 5 | somewhere | READ | 2015-06-01 |",
+            "limit | skin | 1 | 1 | 5 | Table 3.2.3 | HEARD | 2015-06-01 |",
+            "limit | skin | 1 | 1 | 5 | Table 3.2.3 | READ | soon |",
+            "limit | READ |")) {
+      assertThat(flaws("clp-2026-05-01.txt", TextTable.cells(row))).as(row).isNotEmpty();
+    }
+  }
+
+  /** Figures that a rule compares with stand in the data alone; the names of these are not law. */
+  @Test
+  void ruleClasses_holdNoFigureOfTheLaw() throws IOException {
+    java.util.regex.Pattern figure =
+        java.util.regex.Pattern.compile(
+            "static final (?:double|int|long|Set<HazardClass>|Set<String>)\\s+(\\w+)\\s*=");
+    List<String> found = new java.util.ArrayList<>();
+    for (String file :
+        List.of(
+            "PrecautionChoice",
+            "NamedIngredients",
+            "Supplements",
+            "LiquidClassifier",
+            "DataSheetDuty",
+            "UnknownShares",
+            "UntilTested",
+            "WorkplaceLimits",
+            "Classifier",
+            "LimitClassifier",
+            "LimitLadder",
+            "EyeLadder",
+            "AcuteClassifier")) {
+      String text =
+          Files.readString(Path.of("src/main/java/org/meltwright/safety/hazard/" + file + ".java"));
+      figure.matcher(text).results().forEach(m -> found.add(file + "." + m.group(1)));
+    }
+    assertThat(found).containsExactly("DataSheetDuty.SENSITISERS");
+  }
+
+  @Test
+  void labelElements_haveTheirParagraph() {
     assertThat(TextTable.rows("label-elements.txt"))
-        .allSatisfy(r -> assertThat(r.get(7)).isNotBlank());
-    assertThat(TextTable.rows("packaging.txt")).allSatisfy(r -> assertThat(r.get(4)).isNotBlank());
+        .allSatisfy(r -> assertThat(r.get(7)).matches(WHERE));
   }
 }

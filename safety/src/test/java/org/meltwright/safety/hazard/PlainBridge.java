@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -135,7 +136,8 @@ final class PlainBridge {
     Known k = new Known();
     k.id = "CAS " + cas;
     k.cas = cas;
-    k.workplaceLimit = WorkplaceLimits.has(new HazardIngredient(null, 1, s, null));
+    k.workplaceLimit =
+        WorkplaceLimits.has(new HazardIngredient(null, 1, s, null), LocalDate.of(2027, 2, 1));
     k.unknown = s.evidence().isOpen();
     for (HazardCategory c : s.categories()) {
       boolean inhaled = c.hazardClass() == HazardClass.ACUTE_INHALATION;
@@ -222,6 +224,17 @@ final class PlainBridge {
           case WATER_REACTIVE -> "Water-react.";
           case METAL_CORROSION -> "Met. Corr.";
           case AEROSOL -> "Aerosol";
+          case EXPLOSIVE,
+              DESENSITISED_EXPLOSIVE,
+              FLAMMABLE_GAS,
+              OXIDISING_GAS,
+              GAS_UNDER_PRESSURE,
+              CHEMICAL_UNDER_PRESSURE,
+              SELF_REACTIVE,
+              ORGANIC_PEROXIDE,
+              PYROPHORIC,
+              SELF_HEATING ->
+              throw new IllegalArgumentException(c + " has no categories here");
         };
     return new Category(name, category, statement, form);
   }

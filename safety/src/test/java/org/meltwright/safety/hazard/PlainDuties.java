@@ -3,6 +3,7 @@ package org.meltwright.safety.hazard;
 
 import static org.meltwright.safety.hazard.PlainParts.NEVER;
 import static org.meltwright.safety.hazard.PlainParts.ownLimit;
+import static org.meltwright.safety.hazard.PlainParts.ownOfItsCategory;
 import static org.meltwright.safety.hazard.PlainParts.reached;
 
 import java.util.Set;
@@ -50,7 +51,7 @@ final class PlainDuties {
   private static double elicitation(Known k, String name) {
     double own = ownLimit(k, Set.of(name), ALL);
     double general = !k.has(name) ? NEVER : k.has(name, "1A") ? 0.01 : 0.1;
-    return own < NEVER ? own / 10 : general;
+    return Math.min(own / 10, ownOfItsCategory(k, Set.of(name)) ? NEVER : general);
   }
 
   /** Each substance on its own; nothing is added up. */

@@ -63,6 +63,13 @@ record PlainParts(List<Part> all) {
     return Math.min(own < NEVER ? own : general, ownLimit(known, names, worse));
   }
 
+  /** Article 10 speaks of one category: a limit of its own of another leaves the general one. */
+  static boolean ownOfItsCategory(Known known, Set<String> names) {
+    return known.limits.stream()
+        .filter(l -> names.contains(l.name()))
+        .anyMatch(l -> known.has(l.name(), l.category()));
+  }
+
   /** Where a range of its own ends, and the worse category begins. */
   static double endOfRange(Known known, Set<String> names) {
     return known.limits.stream()

@@ -5,6 +5,7 @@ import static org.meltwright.safety.hazard.PlainParts.NEVER;
 import static org.meltwright.safety.hazard.PlainParts.endOfRange;
 import static org.meltwright.safety.hazard.PlainParts.limit;
 import static org.meltwright.safety.hazard.PlainParts.ownLimit;
+import static org.meltwright.safety.hazard.PlainParts.ownOfItsCategory;
 import static org.meltwright.safety.hazard.PlainParts.reached;
 import static org.meltwright.safety.hazard.PlainParts.relevant;
 
@@ -107,6 +108,7 @@ final class PlainRules {
   // 3.2 and 3.3 Skin and eye --------------------------------------------------------------------
 
   private static final Set<String> SKIN = Set.of("Skin Corr.", "Skin Irrit.");
+  private static final Set<String> CORRODING = Set.of("Skin Corr.");
   private static final Set<String> EYE = Set.of("Eye Dam.", "Eye Irrit.");
 
   /**
@@ -144,7 +146,9 @@ final class PlainRules {
         (k, inSum) -> {
           boolean corrosive = from.contains(k.category("Skin Corr."));
           double general = !corrosive ? NEVER : inSum ? 5 : 1;
-          return limit(k, SKIN, from, Set.of(), general);
+          boolean own = ownLimit(k, SKIN, Set.of(target)) < NEVER || ownOfItsCategory(k, CORRODING);
+          return Math.min(
+              ownLimit(k, SKIN, from), own && ownLimit(k, SKIN, from) < NEVER ? NEVER : general);
         });
   }
 
@@ -286,8 +290,7 @@ final class PlainRules {
     boolean two =
         anyReaches(
             k -> {
-              Set<String> covering = k.has(name, "1") ? Set.of("1") : Set.of("1", "2");
-              boolean own = ownLimit(k, names, covering) < NEVER;
+              boolean own = ownLimit(k, names, Set.of(k.has(name, "1") ? "1" : "2")) < NEVER;
               double general = own ? NEVER : k.has(name, "1") ? 1 : k.has(name, "2") ? 10 : NEVER;
               return limit(k, names, Set.of("2"), Set.of("1"), general);
             });

@@ -6,6 +6,7 @@ import static org.meltwright.safety.hazard.PlainParts.NEVER;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
@@ -259,9 +260,37 @@ final class RandomMixtures {
     }
   }
 
+  /** Each category with a graver one of its name. */
+  private static final Map<String, String> GRAVER =
+      Map.ofEntries(
+          Map.entry("Skin Corr. 1B", "1A"),
+          Map.entry("Skin Corr. 1C", "1B"),
+          Map.entry("Resp. Sens. 1", "1A"),
+          Map.entry("Resp. Sens. 1B", "1A"),
+          Map.entry("Skin Sens. 1", "1A"),
+          Map.entry("Skin Sens. 1B", "1A"),
+          Map.entry("STOT SE 2", "1"),
+          Map.entry("STOT RE 2", "1"),
+          Map.entry("Carc. 2", "1B"),
+          Map.entry("Muta. 2", "1B"));
+
+  private static final Map<String, String> STATEMENTS =
+      Map.of("H371", "H370", "H373", "H372", "H351", "H350", "H341", "H340");
+
+  /** At times a limit of its own of a graver category alone, which says nothing of its own. */
+  private boolean graverLimit(Known k, Category c) {
+    String graver = GRAVER.get(c.name() + " " + c.category());
+    boolean drawn = graver != null && chance(0.1);
+    if (drawn) {
+      String statement = STATEMENTS.getOrDefault(c.statement(), c.statement());
+      limit(k, c.name(), graver, statement, of(ROUND), Double.NaN);
+    }
+    return drawn;
+  }
+
   /** Limits of its own, for the category and, at times, for the milder ones below it. */
   private void limits(Known k, Category c) {
-    if (!chance(0.3)) {
+    if (graverLimit(k, c) || !chance(0.3)) {
       return;
     }
     double from = of(ROUND);

@@ -27,6 +27,8 @@ class RuleFileTest {
       rule-set | my-rules | Rules of my guild | 2026-12-31
       class | skin-sensitisation | highest | 1 | 0.1 | page 3 | READ | 2020-01-01 |
       limit | skin-sensitisation | 1 | 1 | 1 | page 4 | READ | 2020-01-01 |
+      limit | skin-sensitisation | 1A | 1 | 0.1 | page 4 | READ | 2020-01-01 |
+      limit | skin-sensitisation | 1B | 1 | 1 | page 4 | READ | 2020-01-01 |
       """;
 
   private static HazardReview rosin(RuleSet rules, double percent) {
@@ -63,10 +65,18 @@ class RuleFileTest {
     assertThat(late.mayHaveChanged()).isTrue();
     HazardLabel label = HazardLabel.of(rosin(late, 1), LabelDetails.builder().build());
     assertThat(label.text(Locale.ENGLISH))
-        .contains("up to 2027-12-31")
+        .contains("up to 2026-11-30")
         .contains("may have changed");
-    assertThat(label.text(Locale.GERMAN)).contains("2027-12-31").contains("geändert");
+    assertThat(label.text(Locale.GERMAN)).contains("2026-11-30").contains("geändert");
     assertThat(HazardReviewData.of(rosin(late, 1), Locale.ENGLISH).mayHaveChanged()).isNotNull();
+  }
+
+  /** Nobody can have looked at a day to come: the day is not after the last change of the file. */
+  @Test
+  void dayLookedUpTo_isTheDayOfTheLook() {
+    assertThat(RuleSet.clpOn(DAY).lookedUpTo()).isEqualTo(LocalDate.of(2026, 11, 30));
+    assertThat(RuleSet.unGhsOn(DAY).lookedUpTo()).isEqualTo(LocalDate.of(2026, 11, 30));
+    assertThat(RuleSet.clpOn(LocalDate.of(2026, 12, 1)).mayHaveChanged()).isTrue();
   }
 
   /** An amendment that nobody made: from 2027-07-01 a sensitiser counts from 0.5 %. */
@@ -125,8 +135,8 @@ class RuleFileTest {
             e -> {
               assertThat(e.problems()).extracting(Problem::code).contains(expected);
               if (!code.equals("RULE_MISSING")) {
-                assertThat(e.problems().get(0).what(Locale.ENGLISH)).contains("Line 5");
-                assertThat(e.problems().get(0).what(Locale.GERMAN)).contains("Zeile 5");
+                assertThat(e.problems().get(0).what(Locale.ENGLISH)).contains("Line 7");
+                assertThat(e.problems().get(0).what(Locale.GERMAN)).contains("Zeile 7");
               }
             });
   }
@@ -139,11 +149,56 @@ class RuleFileTest {
         "|||||||",
         "rule-set",
         "\u0000\u0001",
+        "rule-set | a | b | 2026-01-01",
+        "rule-set | a | b | 2026-01-01\nclass | lactation | highest | only | 1 | p | READ | |"
+            + " 2026-05-31\nlimit | lactation | only | only | 1 | p | READ | | 2026-05-31",
         "rule-set | a | b | 2026-01-01\nclass | acute-oral | acute | 1 | 1 | p | READ | |",
         "rule-set | a | b | 2026-01-01\nclass | skin | additive | 1, 2 | 1 | p | READ | |"
       })
   void fileThatSaysTooLittle_isAProblem(String text) {
     assertThatThrownBy(() -> RuleSet.read(text, DAY)).isInstanceOf(ProblemException.class);
+  }
+
+  /** Without the figure of one category its ingredients would look harmless. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "limit | skin-sensitisation | 1A |; limit | skin-sensitisation | 1A | …",
+        "limit | stot-repeated | 2 |; limit | stot-repeated | 2 | …",
+        "limit | aquatic-chronic | 4 |; limit | aquatic-chronic | 4 | …",
+        "acute | oral | 4 |; acute | oral | 4",
+        "acute | gas | 2 |; acute | gas | 2"
+      })
+  void fileThatLacksACategoryOfIngredients_isRefusedWithItsName(String start, String missing) {
+    String text =
+        CLP.lines()
+            .filter(l -> !l.startsWith(start))
+            .collect(java.util.stream.Collectors.joining("\n"));
+    assertThat(text).hasSizeLessThan(CLP.length() - 10);
+    assertThatThrownBy(() -> RuleSet.read(text, DAY))
+        .isInstanceOfSatisfying(
+            ProblemException.class,
+            e ->
+                assertThat(e.problems())
+                    .extracting(Problem::found)
+                    .extracting(Object::toString)
+                    .contains(missing));
+  }
+
+  /** A class row that leaves a category of the law out says nothing of what is in it. */
+  @Test
+  void classThatLeavesOutACategoryOfTheLaw_isRefused() {
+    String text =
+        """
+        rule-set | a | b | 2026-01-01
+        class | aquatic-chronic | additive | 1, 2 | 1 | p | READ | |
+        limit | aquatic-chronic | 1 | 1 | 25 | p | READ | |
+        limit | aquatic-chronic | 2 | 2 | 25 | p | READ | |
+        """;
+    assertThatThrownBy(() -> RuleSet.read(text, DAY))
+        .isInstanceOf(ProblemException.class)
+        .hasMessageContaining("limit | aquatic-chronic | 3");
   }
 
   @Test

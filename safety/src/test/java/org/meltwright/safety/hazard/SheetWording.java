@@ -24,6 +24,7 @@ final class SheetWording {
       s.estimate(form).ifPresent(v -> words.add("ate " + form.id() + " " + number(v)));
     }
     words.addAll(s.supplements());
+    s.classesByTest().forEach(c -> words.add(c.id() + " by test"));
     boolean open = Arrays.stream(HazardClass.values()).allMatch(s::isOpenFor);
     if (words.isEmpty() && !open) {
       words.add("none");

@@ -87,8 +87,8 @@ final class SheetLexer {
       lineStart = at;
     } else if (isDigit(c)) {
       number();
-    } else if (Character.isLetter(c) && isStrange(wordEnd())) {
-      add(Kind.OTHER, wordEnd());
+    } else if (Character.isLetter(c) && isStrange(lettersAndDigits())) {
+      add(Kind.OTHER, lettersAndDigits());
     } else if (Character.isLetter(c)) {
       word();
     } else if (isSpace(c)) {
@@ -105,15 +105,6 @@ final class SheetLexer {
 
   /** Capitals of the Greek script, and one small letter, that cannot be told from Latin ones. */
   private static final String LOOKALIKES = "ΑΒΕΖΗΙΚΜΝΟΡΤΥΧο";
-
-  /** The letters and digits that hang together, of whatever script. */
-  private int wordEnd() {
-    int end = at;
-    while (end < text.length() && Character.isLetterOrDigit(text.charAt(end))) {
-      end++;
-    }
-    return end;
-  }
 
   /** Whether a word holds letters or digits that look like those of a code and are none. */
   private boolean isStrange(int end) {

@@ -75,7 +75,11 @@ final class SheetReader {
 
   private void readAll() {
     while (at < tokens.size()) {
+      int before = at;
       step(tokens.get(at));
+      if (at == before) {
+        problem(SheetProblem.NOT_UNDERSTOOD, at, at + 1);
+      }
     }
   }
 
@@ -440,7 +444,7 @@ final class SheetReader {
   private boolean factor(int from) {
     Optional<SheetFactor> factor = SheetFactor.at(tokens, at, from);
     if (factor.isEmpty()) {
-      return take(new Match(new Meaning(Sort.WORD, "factor"), from), true);
+      return take(new Match(new Meaning(Sort.WORD, "factor"), from), from > at);
     }
     entry().factor(factor.get(), depth > 0);
     at = factor.get().end();

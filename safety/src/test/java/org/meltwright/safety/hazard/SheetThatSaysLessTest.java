@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -146,6 +147,7 @@ class SheetThatSaysLessTest {
   }
 
   /** A number below zero is refused with its place, whatever stroke stands for the minus. */
+  @Timeout(20)
   @ParameterizedTest
   @ValueSource(
       strings = {
@@ -161,6 +163,9 @@ class SheetThatSaysLessTest {
         "Rosin 8050-09-7 5 % Acute Tox. 4 H302 ATE -500 mg/kg",
         "Rosin 8050-09-7 5 % Acute Tox. 4 H302 (ATE = -500 mg/kg)",
         "Rosin 8050-09-7 5 % Aquatic Acute 1 H400 M = -10",
+        "Rosin 8050-09-7 5 % Aquatic Acute 1 H400 M-factor (acute): -10",
+        "Rosin 8050-09-7 5 % Aquatic Acute 1 H400 acute M = -10",
+        "Rosin 8050-09-7 5 % Aquatic Acute 1 H400 aquatic chronic M-factor -10",
         "Rosin 8050-09-7 5 % Skin Sens. 1; H317: C ≥ -1 %",
         "-500 mg/kg oral Acute Tox. 4 H302"
       })

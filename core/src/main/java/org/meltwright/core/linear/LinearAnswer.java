@@ -15,7 +15,7 @@ import java.util.Arrays;
  * answer.kind(); // OPTIMAL
  * answer.price(0); // 2.0
  * answer.gap(); // 0.0
- * answer.range(0)[1]; // Infinity
+ * answer.range(0)[0]; // -4.0
  * }</pre>
  *
  * <p>Immutable, and compared by identity: it is looked into once, and thrown away.

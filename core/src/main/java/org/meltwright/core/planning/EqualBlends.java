@@ -1,0 +1,95 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.planning;
+
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.core.linear.LinearAnswer;
+import org.meltwright.core.linear.LinearAnswer.Kind;
+import org.meltwright.core.linear.LinearProgram;
+import org.meltwright.core.mixture.Composition;
+
+/** The blends that are as good as the best: whether there are any, and from where to where they go. */
+final class EqualBlends {
+
+  private static final double SLACK = 1e-9;
+  private static final double DIFFERENT = 1e-6;
+
+  private final BlendSearch.Best best;
+  private final BlendAim aim;
+  private final double[] shown;
+  private final double[] least;
+  private final double[] most;
+
+  EqualBlends(BlendSearch.Best best, BlendAim aim, @Nullable Composition usual) {
+    this.best = best;
+    this.aim = aim;
+    this.least = best.model().amounts(best.answer());
+    this.most = least.clone();
+    if (mayBeSeveral()) {
+      span();
+    }
+    this.shown =
+        usual != null && areSeveral() && !(aim instanceof BlendAim.LeastChange)
+            ? nearest(usual)
+            : best.model().amounts(best.answer());
+  }
+
+  private boolean mayBeSeveral() {
+    LinearAnswer answer = best.answer();
+    return IntStream.rangeClosed(0, least.length).anyMatch(answer::mayMove)
+        || IntStream.range(0, best.model().rows.size()).anyMatch(answer::mayMoveRow);
+  }
+
+  private void span() {
+    for (int p = 0; p < least.length; p++) {
+      double[] cost = new double[best.model().columns()];
+      cost[p] = 1;
+      least[p] = Math.min(least[p], Math.max(0, value(p, cost)));
+      cost[p] = -1;
+      most[p] = Math.max(most[p], value(p, cost));
+    }
+  }
+
+  private double value(int part, double... cost) {
+    LinearAnswer answer = among(cost).solve();
+    return answer.kind() == Kind.OPTIMAL ? answer.value(part) : least[part];
+  }
+
+  /** The programme with one row more: no worse than the best. */
+  private LinearProgram among(double... cost) {
+    double[] objective = best.model().objective(aim);
+    double value = best.answer().objective();
+    return BlendSearch.program(best.model(), cost, aim, best.kept())
+        .row(Double.NEGATIVE_INFINITY, value + SLACK * Math.abs(value) + 1e-12, objective);
+  }
+
+  private double[] nearest(Composition usual) {
+    Figure change = new Figures.Change(usual);
+    LinearAnswer answer =
+        among(best.model().factors(change, Figure.End.MIDDLE, 0, true)).solve();
+    return best.model().amounts(answer.kind() == Kind.OPTIMAL ? answer : best.answer());
+  }
+
+  /** Whether another blend is as good. */
+  boolean areSeveral() {
+    if (best.hasEquals()) {
+      return true;
+    }
+    double whole = IntStream.range(0, most.length).mapToDouble(p -> most[p]).max().orElse(1);
+    return IntStream.range(0, most.length)
+        .anyMatch(p -> most[p] - least[p] > DIFFERENT * Math.max(whole, 1e-9));
+  }
+
+  /** What goes in of each part of the one that is shown. */
+  double[] shown() {
+    return shown;
+  }
+
+  double least(int part) {
+    return least[part];
+  }
+
+  double most(int part) {
+    return most[part];
+  }
+}

@@ -60,12 +60,12 @@ final class BlendModel {
             .mapToDouble(Bounded::low)
             .findFirst();
     this.columns = parts.size() + 1;
-    recipes.forEach(this::follow);
     for (int w = 0; w < wishes.size(); w++) {
       if (!wishes.get(w).isHard()) {
         elastics.put(w, columns++);
       }
     }
+    recipes.forEach(this::follow);
     columns += 2; // how far a share lies above and below what is aimed at
     for (int w = 0; w < wishes.size(); w++) {
       add(w);

@@ -250,7 +250,7 @@ public final class BlendQuestion {
         Stream.concat(stocks(), Stream.concat(wishes.stream().map(this::told), cuts.stream()))
             .distinct()
             .toList();
-    return new BlendSolver(new BlendSearch(parts, everyLot, usual), all, aim, usual)
+    return new BlendSolver(new BlendSearch(parts, everyLot), all, aim, usual)
         .answer(everyLot, interval);
   }
 

@@ -58,12 +58,10 @@ final class BlendSearch {
 
   private final List<BlendPart> parts;
   private final boolean everyLot;
-  private final @Nullable Composition usual;
 
-  BlendSearch(List<BlendPart> parts, boolean everyLot, @Nullable Composition usual) {
+  BlendSearch(List<BlendPart> parts, boolean everyLot) {
     this.parts = parts;
     this.everyLot = everyLot;
-    this.usual = usual;
   }
 
   List<BlendPart> parts() {
@@ -195,8 +193,12 @@ final class BlendSearch {
   }
 
   BlendModel model(
-      List<Bounded> wishes, @Nullable BlendAim aim, BlendModel.Size size, boolean[] choice) {
-    List<Composition> recipes = new ArrayList<>();
+      List<Bounded> wishes,
+      @Nullable BlendAim aim,
+      BlendModel.Size size,
+      boolean[] choice,
+      Composition... others) {
+    List<Composition> recipes = new ArrayList<>(List.of(others));
     wishes.forEach(
         w -> {
           if (w.figure() instanceof Figures.Change change) {
@@ -205,8 +207,6 @@ final class BlendSearch {
         });
     if (aim instanceof BlendAim.LeastChange change) {
       recipes.add(change.recipe());
-    } else if (usual != null && aim != null) {
-      recipes.add(usual);
     }
     return new BlendModel(parts, wishes, recipes, everyLot, size, choice);
   }

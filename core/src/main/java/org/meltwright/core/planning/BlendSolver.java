@@ -88,7 +88,7 @@ final class BlendSolver {
 
   private BlendAnswer found(
       BlendSearch.Best best, boolean everyLot, @Nullable ScaleInterval interval) {
-    EqualBlends equals = new EqualBlends(best, aim, usual);
+    EqualBlends equals = new EqualBlends(search, best, aim, usual);
     double[] kilograms = amounts(equals.shown(), best.model());
     KeptWishes kept = new KeptWishes(search.parts(), wishes, everyLot);
     double[] weighed = interval == null ? kilograms : weighed(interval, kilograms, kept);

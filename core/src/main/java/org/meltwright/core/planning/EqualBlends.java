@@ -14,13 +14,16 @@ final class EqualBlends {
   private static final double SLACK = 1e-9;
   private static final double DIFFERENT = 1e-6;
 
+  private final BlendSearch search;
   private final BlendSearch.Best best;
   private final BlendAim aim;
   private final double[] shown;
   private final double[] least;
   private final double[] most;
 
-  EqualBlends(BlendSearch.Best best, BlendAim aim, @Nullable Composition usual) {
+  EqualBlends(
+      BlendSearch search, BlendSearch.Best best, BlendAim aim, @Nullable Composition usual) {
+    this.search = search;
     this.best = best;
     this.aim = aim;
     this.least = best.model().amounts(best.answer());
@@ -36,7 +39,7 @@ final class EqualBlends {
 
   private boolean mayBeSeveral() {
     LinearAnswer answer = best.answer();
-    return IntStream.rangeClosed(0, least.length).anyMatch(answer::mayMove)
+    return IntStream.range(0, best.model().columns()).anyMatch(answer::mayMove)
         || IntStream.range(0, best.model().rows.size()).anyMatch(answer::mayMoveRow);
   }
 
@@ -51,23 +54,24 @@ final class EqualBlends {
   }
 
   private double value(int part, double... cost) {
-    LinearAnswer answer = among(cost).solve();
+    LinearAnswer answer = among(best.model(), cost).solve();
     return answer.kind() == Kind.OPTIMAL ? answer.value(part) : least[part];
   }
 
   /** The programme with one row more: no worse than the best. */
-  private LinearProgram among(double... cost) {
-    double[] objective = best.model().objective(aim);
+  private LinearProgram among(BlendModel model, double... cost) {
+    double[] objective = model.objective(aim);
     double value = best.answer().objective();
-    return BlendSearch.program(best.model(), cost, aim, best.kept())
+    return BlendSearch.program(model, cost, aim, best.kept())
         .row(Double.NEGATIVE_INFINITY, value + SLACK * Math.abs(value) + 1e-12, objective);
   }
 
   private double[] nearest(Composition usual) {
-    Figure change = new Figures.Change(usual);
-    LinearAnswer answer =
-        among(best.model().factors(change, Figure.End.MIDDLE, 0, true)).solve();
-    return best.model().amounts(answer.kind() == Kind.OPTIMAL ? answer : best.answer());
+    BlendModel own = best.model();
+    BlendModel model = search.model(own.wishes, aim, own.size(), own.choice(), usual);
+    double[] change = model.factors(new Figures.Change(usual), Figure.End.MIDDLE, 0, true);
+    LinearAnswer answer = among(model, change).solve();
+    return answer.kind() == Kind.OPTIMAL ? model.amounts(answer) : own.amounts(best.answer());
   }
 
   /** Whether another blend is as good. */

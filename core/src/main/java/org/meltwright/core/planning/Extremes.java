@@ -14,8 +14,8 @@ final class Extremes {
 
   private Extremes() {}
 
-  /** The sum over the lines of a mix, each at the end asked for. */
-  static double of(Composition mix, ToDoubleFunction<Material> each, Figure.End end) {
+  /** The mean over the lines of a mix; of what is not there nothing need be known. */
+  static double of(Composition mix, ToDoubleFunction<Material> each) {
     return mix.mean(
         i -> mix.massFractionValue(i) > 0 ? each.applyAsDouble(mix.materials().get(i)) : 0);
   }

@@ -12,6 +12,10 @@ interface Figure {
     MIDDLE,
     LARGEST;
 
+    End other() {
+      return this == MIDDLE ? MIDDLE : this == SMALLEST ? LARGEST : SMALLEST;
+    }
+
     double of(double low, double middle, double high) {
       return this == MIDDLE ? middle : this == SMALLEST ? low : high;
     }

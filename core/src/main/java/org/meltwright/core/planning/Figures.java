@@ -1,7 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.planning;
 
-import java.util.function.ToDoubleBiFunction;
 import org.joda.money.Money;
 import org.meltwright.core.cost.CostProblem;
 import org.meltwright.core.cost.ExactMoney;
@@ -14,14 +13,11 @@ import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.mixture.ShareOf;
 import org.meltwright.units.Bilingual;
-import org.meltwright.units.Density;
-import org.meltwright.units.Limit;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityFormatter;
 import org.meltwright.units.QuantityKind;
-import org.meltwright.units.QuantityRange;
 import org.meltwright.units.VolumeFraction;
 
 /** The figures that a wish may bound. */
@@ -144,7 +140,7 @@ final class Figures {
     /** Volume counted, times one less the bound; all other volume, times the bound. */
     @Override
     public double excess(BlendPart part, double bound, End end) {
-      return Extremes.of(part.composition(), m -> excess(m, bound, end), end);
+      return Extremes.of(part.composition(), m -> excess(m, bound, end));
     }
 
     private double excess(Material material, double bound, End end) {
@@ -153,11 +149,7 @@ final class Figures {
       boolean isWholeOrNone = low == 1 || content.high().value() == 0;
       if (isWholeOrNone || material.constituents().isEmpty()) {
         double factor = low - bound;
-        QuantityRange<Density> density = basis.density(material);
-        double small = 1 / density.highSi();
-        double large = 1 / density.lowSi();
-        double middle = 1 / density.middleSi();
-        return factor * (factor < 0 ? end.of(large, middle, small) : end.of(small, middle, large));
+        return factor * Volumes.of(material, basis, factor < 0 ? end.other() : end);
       }
       return Extremes.ofConstituents(material, m -> excess(m, bound, end), end);
     }
@@ -198,7 +190,7 @@ final class Figures {
 
     @Override
     public double excess(BlendPart part, double bound, End end) {
-      return Extremes.of(part.composition(), m -> excess(m, bound, end), end);
+      return Extremes.of(part.composition(), m -> excess(m, bound, end));
     }
 
     private double excess(Material material, double bound, End end) {
@@ -250,8 +242,7 @@ final class Figures {
 
     @Override
     public double over(BlendPart part, End end) {
-      Composition mix = part.composition();
-      return mix.mean(i -> mix.massFractionValue(i) > 0 ? of(mix.materials().get(i), end) : 0);
+      return Extremes.of(part.composition(), m -> of(m, end));
     }
 
     private double of(Material material, End end) {
@@ -295,17 +286,7 @@ final class Figures {
 
     @Override
     public double over(BlendPart part, End end) {
-      ToDoubleBiFunction<Material, End> volume =
-          (m, e) -> {
-            QuantityRange<Density> density = basis.density(m);
-            return e.of(1 / density.highSi(), 1 / density.middleSi(), 1 / density.lowSi());
-          };
-      Composition mix = part.composition();
-      return mix.mean(
-          i ->
-              mix.massFractionValue(i) > 0
-                  ? volume.applyAsDouble(mix.materials().get(i), end)
-                  : 0);
+      return Extremes.of(part.composition(), m -> Volumes.of(m, basis, end));
     }
 
     @Override
@@ -451,9 +432,5 @@ final class Figures {
     public String unitKey() {
       return "point";
     }
-  }
-
-  static boolean isKept(double value, double bound, boolean isUpper) {
-    return isUpper ? !Limit.exceeds(value, bound) : Limit.reaches(value, bound);
   }
 }

@@ -40,7 +40,7 @@ record WindowWish(
       if (window.isEmpty() || highest.isEmpty() || !isClosed(window.get())) {
         return found.within(window.orElse(null), cuts);
       }
-      cuts.add(cut(mix, highest.get()));
+      cuts.add(cut(mix, highest.get(), other(question, aim, cuts, mix, highest.get())));
     }
     return new BlendAnswer.Undecided();
   }
@@ -53,21 +53,41 @@ record WindowWish(
     return window.state() == WorkingWindow.State.CLOSED;
   }
 
-  /** The largest share of a material, all else in its proportions, at which the window opens. */
-  private Wish cut(Composition mix, Material highest) {
+  /**
+   * The largest share of a material at which the window opens, on the way from the blend to the best
+   * one without it; where there is none without it, with all else in its proportions.
+   */
+  private Wish cut(Composition mix, Material highest, Optional<Composition> other) {
     double open = 0;
-    double closed = mix.massFractionValue(highest);
-    boolean isAlone = closed >= 1;
-    for (int i = 0; i < HALVINGS && !isAlone; i++) {
+    double closed = 1;
+    double there = mix.massFractionValue(highest);
+    for (int i = 0; i < HALVINGS && other.isPresent(); i++) {
       double middle = (open + closed) / 2;
-      if (window(mix.with(highest, MassFraction.of(middle))).filter(w -> !isClosed(w)).isPresent()) {
+      Composition between = Composition.blend(List.of(mix, other.get()), middle, 1 - middle);
+      if (window(between).filter(w -> !isClosed(w)).isPresent()) {
         open = middle;
       } else {
         closed = middle;
       }
     }
-    MassFraction most = MassFraction.of(Math.floor(open * 1e4) / 1e4);
+    return atMost(highest, Math.floor(open * there * 1e4) / 1e4);
+  }
+
+  private Optional<Composition> other(
+      BlendQuestion question, BlendAim aim, List<Wish> cuts, Composition mix, Material highest) {
+    List<Wish> more = new ArrayList<>(cuts);
+    more.add(atMost(highest, 0));
+    if (question.solved(aim, more) instanceof BlendAnswer.Found found) {
+      return Optional.of(found.composition());
+    }
+    return mix.massFractionValue(highest) < 1
+        ? Optional.of(mix.without(highest))
+        : Optional.empty();
+  }
+
+  private static Wish atMost(Material material, double share) {
     return Wish.share(
-        ShareOf.material(highest), new MassFractionRange(MassFraction.ZERO, most));
+        ShareOf.material(material),
+        new MassFractionRange(MassFraction.ZERO, MassFraction.of(share)));
   }
 }

@@ -32,10 +32,28 @@ final class RandomProgramme {
   final double[] cost;
 
   RandomProgramme(long seed) {
-    this.random = new Random(seed * 0x9E3779B97F4A7C15L);
-    this.sort = Sort.values()[random.nextInt(Sort.values().length)];
-    this.columns = 2 + random.nextInt(15);
-    this.rows = 1 + random.nextInt(12);
+    this(new Random(seed * 0x9E3779B97F4A7C15L));
+  }
+
+  private RandomProgramme(Random random) {
+    this(
+        random,
+        Sort.values()[random.nextInt(Sort.values().length)],
+        2 + random.nextInt(15),
+        1 + random.nextInt(12));
+  }
+
+  /** A blend of so many parts with so many rows, the whole being one of them. */
+  static RandomProgramme blend(long seed, int columns, int rows) {
+    return new RandomProgramme(
+        new Random(seed * 0x9E3779B97F4A7C15L), Sort.BLEND, columns, rows);
+  }
+
+  private RandomProgramme(Random random, Sort sort, int columns, int rows) {
+    this.random = random;
+    this.sort = sort;
+    this.columns = columns;
+    this.rows = rows;
     this.a = new double[rows][columns];
     this.least = new double[rows];
     this.most = new double[rows];

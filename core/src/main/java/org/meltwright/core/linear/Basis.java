@@ -1,8 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.linear;
 
-import java.util.Arrays;
-
 /**
  * Where the simplex method stands: one column in the basis for each row, all others at a bound; and
  * the tableau T = B⁻¹N, so that what is in the basis is −T times what is not.
@@ -141,9 +139,16 @@ final class Basis {
 
   /** Whether what stands outside could leave its bound, where that costs nothing. */
   boolean mayMove(int index, double price) {
-    return Math.abs(price) <= program.originalPrice(SNAP, index)
-        && program.low[index] < program.high[index]
-        && Arrays.stream(outside).anyMatch(k -> k == index);
+    if (Math.abs(price) > program.originalPrice(SNAP, index)
+        || program.low[index] == program.high[index]) {
+      return false;
+    }
+    for (int each : outside) {
+      if (each == index) {
+        return true;
+      }
+    }
+    return false;
   }
 
   double[] range(int row) {

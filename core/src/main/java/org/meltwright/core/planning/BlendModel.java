@@ -30,6 +30,7 @@ final class BlendModel {
     WHOLE
   }
 
+  private final Coefficients coefficients;
   final List<BlendPart> parts;
   final List<Bounded> wishes;
   final List<BlendRow> rows = new ArrayList<>();
@@ -43,33 +44,41 @@ final class BlendModel {
   private int columns;
 
   BlendModel(
-      List<BlendPart> parts,
+      Coefficients coefficients,
       List<Bounded> wishes,
       List<Composition> recipes,
       boolean everyLot,
       Size size,
       boolean[] isAllowed) {
-    this.parts = parts;
+    this.coefficients = coefficients;
+    this.parts = coefficients.parts();
     this.wishes = wishes;
     this.everyLot = everyLot;
     this.size = size;
     this.isAllowed = isAllowed;
-    this.exact =
-        wishes.stream()
-            .filter(w -> w.isHard() && isWholeAmount(w) && w.low() == w.high())
-            .mapToDouble(Bounded::low)
-            .findFirst();
+    this.exact = exact(wishes);
     this.columns = parts.size() + 1;
     for (int w = 0; w < wishes.size(); w++) {
       if (!wishes.get(w).isHard()) {
         elastics.put(w, columns++);
       }
     }
-    recipes.forEach(this::follow);
+    for (Composition recipe : recipes) {
+      follow(recipe);
+    }
     columns += 2; // how far a share lies above and below what is aimed at
     for (int w = 0; w < wishes.size(); w++) {
       add(w);
     }
+  }
+
+  private static OptionalDouble exact(List<Bounded> wishes) {
+    for (Bounded wish : wishes) {
+      if (wish.isHard() && isWholeAmount(wish) && wish.low() == wish.high()) {
+        return OptionalDouble.of(wish.low());
+      }
+    }
+    return OptionalDouble.empty();
   }
 
   static boolean isWholeAmount(Bounded wish) {
@@ -164,11 +173,9 @@ final class BlendModel {
   }
 
   double[] factors(Figure figure, Figure.End end, double bound, boolean isConstant) {
-    double[] factors = new double[columns];
-    for (int p = 0; p < parts.size(); p++) {
-      factors[p] =
-          isConstant ? figure.over(parts.get(p), end) : figure.excess(parts.get(p), bound, end);
-    }
+    double[] known =
+        isConstant ? coefficients.over(figure, end) : coefficients.excess(figure, bound, end);
+    double[] factors = Arrays.copyOf(known, columns);
     if (figure.per() == Figure.Per.AMOUNT && !isConstant) {
       factors[parts.size()] = -bound;
     }
@@ -210,7 +217,9 @@ final class BlendModel {
       double most = row.isUpper() || row.isBoth() ? row.right() : Double.POSITIVE_INFINITY;
       program.row(least, most, row.factors());
     }
-    changeRows.forEach(row -> program.row(0, 0, row));
+    for (double[] row : changeRows) {
+      program.row(0, 0, row);
+    }
     if (aim instanceof BlendAim.Closest closest) {
       target(program, closest);
     } else {
@@ -237,7 +246,10 @@ final class BlendModel {
     if (size == Size.WHOLE) {
       return program.column(scale, 1, 1);
     }
-    boolean isUsed = rows.stream().anyMatch(row -> row.factors()[scale] != 0);
+    boolean isUsed = false;
+    for (BlendRow row : rows) {
+      isUsed |= row.factors()[scale] != 0;
+    }
     program.column(scale, 0, isUsed ? Double.POSITIVE_INFINITY : 0);
     double[] ones = new double[parts.size()];
     Arrays.fill(ones, 1);

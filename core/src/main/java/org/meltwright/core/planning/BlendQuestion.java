@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.ShareTarget;
@@ -49,6 +49,10 @@ import org.meltwright.units.TemperaturePoint;
 public final class BlendQuestion {
 
   private final List<BlendPart> parts;
+
+  /** What is looked up of the parts; no part of what the question is. */
+  private final Coefficients coefficients;
+
   private final List<Wish> wishes;
   private final boolean everyLot;
   private final @Nullable Composition usual;
@@ -67,14 +71,15 @@ public final class BlendQuestion {
    */
   public static BlendQuestion of(List<BlendPart> parts, List<Wish> wishes) {
     List<BlendPart> sorted = parts.stream().sorted(Comparator.comparing(BlendPart::name)).toList();
+    Coefficients coefficients = new Coefficients(sorted);
     List<Wish> distinct = wishes.stream().distinct().toList();
     Problems problems = new Problems();
     problems.addAll(named(sorted));
     for (int w = 0; w < distinct.size(); w++) {
-      WishCheck.check(distinct.get(w), sorted, "/wishes/" + w, problems);
+      WishCheck.check(distinct.get(w), coefficients, "/wishes/" + w, problems);
     }
     problems.throwIfAny();
-    return new BlendQuestion(sorted, distinct, false, null, null, null);
+    return new BlendQuestion(coefficients, distinct, false, null, null, null);
   }
 
   private static List<Problem> named(List<BlendPart> parts) {
@@ -92,13 +97,14 @@ public final class BlendQuestion {
   }
 
   private BlendQuestion(
-      List<BlendPart> parts,
+      Coefficients coefficients,
       List<Wish> wishes,
       boolean everyLot,
       @Nullable Composition usual,
       @Nullable ScaleInterval interval,
       @Nullable WindowWish window) {
-    this.parts = parts;
+    this.coefficients = coefficients;
+    this.parts = coefficients.parts();
     this.wishes = wishes;
     this.everyLot = everyLot;
     this.usual = usual;
@@ -117,7 +123,8 @@ public final class BlendQuestion {
     List<Wish> more = new ArrayList<>(wishes);
     more.add(wish);
     BlendQuestion checked = of(parts, more);
-    return new BlendQuestion(parts, checked.wishes, everyLot, usual, interval, window);
+    return new BlendQuestion(
+        checked.coefficients, checked.wishes, everyLot, usual, interval, window);
   }
 
   /**
@@ -131,7 +138,7 @@ public final class BlendQuestion {
    * @return the new question
    */
   public BlendQuestion forEveryLot() {
-    return new BlendQuestion(parts, wishes, true, usual, interval, window);
+    return new BlendQuestion(coefficients, wishes, true, usual, interval, window);
   }
 
   /**
@@ -142,7 +149,7 @@ public final class BlendQuestion {
    * @return the new question
    */
   public BlendQuestion withUsual(Composition recipe) {
-    return new BlendQuestion(parts, wishes, everyLot, recipe, interval, window);
+    return new BlendQuestion(coefficients, wishes, everyLot, recipe, interval, window);
   }
 
   /**
@@ -152,7 +159,7 @@ public final class BlendQuestion {
    * @return the new question
    */
   public BlendQuestion weighedTo(ScaleInterval scale) {
-    return new BlendQuestion(parts, wishes, everyLot, usual, scale, window);
+    return new BlendQuestion(coefficients, wishes, everyLot, usual, scale, window);
   }
 
   /**
@@ -170,7 +177,7 @@ public final class BlendQuestion {
   public BlendQuestion withWorkingWindow(
       TemperaturePoint ceiling, TemperatureDifference margin, TemperatureDifference leastWidth) {
     return new BlendQuestion(
-        parts, wishes, everyLot, usual, interval, new WindowWish(ceiling, margin, leastWidth));
+        coefficients, wishes, everyLot, usual, interval, new WindowWish(ceiling, margin, leastWidth));
   }
 
   /**
@@ -180,19 +187,18 @@ public final class BlendQuestion {
    * @throws ProblemException if a part has no price, or the currencies differ
    */
   public BlendAnswer cheapest() {
-    String currency =
-        parts.stream()
-            .flatMap(p -> p.price().stream())
-            .map(p -> p.currency().getCode())
-            .findFirst()
-            .orElse("");
-    Problems problems = new Problems();
+    BlendAim aim = new BlendAim.LeastCost(currency());
+    WishCheck.checkFigure(aim.figure(), coefficients, "/parts");
+    return answer(aim);
+  }
+
+  private String currency() {
     for (BlendPart part : parts) {
-      problems.attempt(
-          "/parts/" + part.name(), () -> Figures.Cost.perKilogram(part, currency));
+      if (part.price().isPresent()) {
+        return part.price().get().currency().getCode();
+      }
     }
-    problems.throwIfAny();
-    return answer(new BlendAim.LeastCost(currency));
+    return "";
   }
 
   /**
@@ -241,23 +247,23 @@ public final class BlendQuestion {
   }
 
   private BlendQuestion inTheMiddle() {
-    return new BlendQuestion(parts, wishes, false, usual, interval, window);
+    return new BlendQuestion(coefficients, wishes, false, usual, interval, window);
   }
 
   /** The answer without a look at the window, with some wishes more. */
   BlendAnswer solved(BlendAim aim, List<Wish> cuts) {
-    List<Wish> all =
-        Stream.concat(stocks(), Stream.concat(wishes.stream().map(this::told), cuts.stream()))
-            .distinct()
-            .toList();
-    return new BlendSolver(new BlendSearch(parts, everyLot), all, aim, usual)
-        .answer(everyLot, interval);
-  }
-
-  private Stream<Wish> stocks() {
-    return parts.stream()
-        .filter(p -> p.stockKilograms().isPresent())
-        .map(p -> stock(p.name(), p.stockKilograms().getAsDouble()));
+    Set<Wish> all = new LinkedHashSet<>();
+    for (BlendPart part : parts) {
+      if (part.stockKilograms().isPresent()) {
+        all.add(stock(part.name(), part.stockKilograms().getAsDouble()));
+      }
+    }
+    for (Wish wish : wishes) {
+      all.add(told(wish));
+    }
+    all.addAll(cuts);
+    BlendSearch search = new BlendSearch(coefficients, everyLot);
+    return new BlendSolver(search, List.copyOf(all), aim, usual).answer(everyLot, interval);
   }
 
   private static Wish stock(String part, double kilograms) {

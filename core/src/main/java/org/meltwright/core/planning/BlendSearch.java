@@ -4,6 +4,7 @@ package org.meltwright.core.planning;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.linear.LinearAnswer;
@@ -32,11 +33,15 @@ final class BlendSearch {
 
     void in(LinearProgram program, int width) {
       if (most <= NOTHING) {
-        columns.forEach(c -> program.column(c, 0, 0));
+        for (int column : columns) {
+          program.column(column, 0, 0);
+        }
         return;
       }
       double[] row = new double[width];
-      columns.forEach(c -> row[c] = 1);
+      for (int column : columns) {
+        row[column] = 1;
+      }
       program.row(Double.NEGATIVE_INFINITY, most * (1 + SLACK), row);
     }
   }
@@ -56,16 +61,22 @@ final class BlendSearch {
     }
   }
 
+  private final Coefficients coefficients;
   private final List<BlendPart> parts;
   private final boolean everyLot;
 
-  BlendSearch(List<BlendPart> parts, boolean everyLot) {
-    this.parts = parts;
+  BlendSearch(Coefficients coefficients, boolean everyLot) {
+    this.coefficients = coefficients;
+    this.parts = coefficients.parts();
     this.everyLot = everyLot;
   }
 
   List<BlendPart> parts() {
     return parts;
+  }
+
+  Coefficients coefficients() {
+    return coefficients;
   }
 
   /** The best blend, by all choices of parts that the wishes allow. */
@@ -99,17 +110,21 @@ final class BlendSearch {
   }
 
   static List<Bounded> bounded(List<Wish> wishes) {
-    return wishes.stream().filter(Bounded.class::isInstance).map(Bounded.class::cast).toList();
+    List<Bounded> bounded = new ArrayList<>();
+    for (Wish wish : wishes) {
+      if (wish instanceof Bounded found) {
+        bounded.add(found);
+      }
+    }
+    return bounded;
   }
 
   /** Which parts may go in, for each choice. */
   private List<boolean[]> choices(List<Wish> wishes) {
-    int most =
-        wishes.stream()
-            .filter(PartCount.class::isInstance)
-            .mapToInt(w -> ((PartCount) w).most())
-            .min()
-            .orElse(parts.size());
+    int most = parts.size();
+    for (Wish wish : wishes) {
+      most = wish instanceof PartCount count ? Math.min(most, count.most()) : most;
+    }
     List<boolean[]> choices = new ArrayList<>();
     if (most >= parts.size()) {
       boolean[] all = new boolean[parts.size()];
@@ -167,12 +182,12 @@ final class BlendSearch {
     BlendModel model = model(wishes, aim, size, choice);
     List<Kept> kept = new ArrayList<>();
     BlendCertificate certificate = BlendCertificate.NOTHING_YET;
-    int[] ranks =
-        wishes.stream().filter(w -> !w.isHard()).mapToInt(Bounded::place).sorted().distinct().toArray();
-    for (int rank : ranks) {
+    for (int rank : ranks(wishes)) {
       List<Integer> columns = model.elastics(rank);
       double[] cost = new double[model.columns()];
-      columns.forEach(c -> cost[c] = 1);
+      for (int column : columns) {
+        cost[column] = 1;
+      }
       LinearAnswer answer = solve(model, cost, aim, kept);
       if (answer.kind() != Kind.OPTIMAL) {
         return new Best(answer.kind(), model, answer, kept, 1, false, certificate);
@@ -192,6 +207,16 @@ final class BlendSearch {
         answer.kind() == Kind.OPTIMAL ? certificate.with(answer) : certificate);
   }
 
+  private static Iterable<Integer> ranks(List<Bounded> wishes) {
+    TreeSet<Integer> ranks = new TreeSet<>();
+    for (Bounded wish : wishes) {
+      if (!wish.isHard()) {
+        ranks.add(wish.place());
+      }
+    }
+    return ranks;
+  }
+
   BlendModel model(
       List<Bounded> wishes,
       @Nullable BlendAim aim,
@@ -199,16 +224,15 @@ final class BlendSearch {
       boolean[] choice,
       Composition... others) {
     List<Composition> recipes = new ArrayList<>(List.of(others));
-    wishes.forEach(
-        w -> {
-          if (w.figure() instanceof Figures.Change change) {
-            recipes.add(change.recipe());
-          }
-        });
+    for (Bounded wish : wishes) {
+      if (wish.figure() instanceof Figures.Change change) {
+        recipes.add(change.recipe());
+      }
+    }
     if (aim instanceof BlendAim.LeastChange change) {
       recipes.add(change.recipe());
     }
-    return new BlendModel(parts, wishes, recipes, everyLot, size, choice);
+    return new BlendModel(coefficients, wishes, recipes, everyLot, size, choice);
   }
 
   static LinearAnswer solve(
@@ -219,7 +243,9 @@ final class BlendSearch {
   static LinearProgram program(
       BlendModel model, double[] cost, @Nullable BlendAim aim, List<Kept> kept) {
     LinearProgram program = model.program(cost, aim);
-    kept.forEach(k -> k.in(program, model.columns()));
+    for (Kept each : kept) {
+      each.in(program, model.columns());
+    }
     return program;
   }
 

@@ -2,7 +2,6 @@
 package org.meltwright.core.planning;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -68,11 +67,11 @@ final class BlendSolver {
   private Bounded fixed(Bounded wish, boolean everyLot, double... kilograms) {
     Bounded hard = new Bounded(wish.figure(), wish.low(), wish.high(), Bounded.HARD);
     if (hard.hasLow()) {
-      double reached = Reached.of(search.parts(), wish, false, everyLot, kilograms);
+      double reached = Reached.of(search.coefficients(), wish, false, everyLot, kilograms);
       hard = hard.withLow(Math.min(hard.low(), reached));
     }
     if (hard.hasHigh()) {
-      double reached = Reached.of(search.parts(), wish, true, everyLot, kilograms);
+      double reached = Reached.of(search.coefficients(), wish, true, everyLot, kilograms);
       hard = hard.withHigh(Math.max(hard.high(), reached));
     }
     return hard;
@@ -90,7 +89,7 @@ final class BlendSolver {
       BlendSearch.Best best, boolean everyLot, @Nullable ScaleInterval interval) {
     EqualBlends equals = new EqualBlends(search, best, aim, usual);
     double[] kilograms = amounts(equals.shown(), best.model());
-    KeptWishes kept = new KeptWishes(search.parts(), wishes, everyLot);
+    KeptWishes kept = new KeptWishes(search.coefficients(), wishes, everyLot);
     double[] weighed = interval == null ? kilograms : weighed(interval, kilograms, kept);
     List<BlendLine> lines = new ArrayList<>();
     double whole = sum(equals.shown());
@@ -131,7 +130,7 @@ final class BlendSolver {
       for (boolean isUpper : new boolean[] {false, true}) {
         if (!wish.isHard() && (isUpper ? wish.hasHigh() : wish.hasLow())) {
           double bound = wish.bound(isUpper);
-          double reached = Reached.of(search.parts(), wish, isUpper, everyLot, kilograms);
+          double reached = Reached.of(search.coefficients(), wish, isUpper, everyLot, kilograms);
           double miss = isUpper ? reached - bound : bound - reached;
           if (miss > 1e-8 * BlendModel.weight(wish, bound)) {
             made.add(Concession.made(wish, bound, reached));
@@ -154,8 +153,9 @@ final class BlendSolver {
   private double measure(double... kilograms) {
     double sum = 0;
     if (aim instanceof BlendAim.LeastCost cost) {
+      double[] prices = search.coefficients().over(cost.figure(), Figure.End.MIDDLE);
       for (int p = 0; p < kilograms.length; p++) {
-        sum += kilograms[p] * cost.figure().over(search.parts().get(p), Figure.End.MIDDLE);
+        sum += kilograms[p] * prices[p];
       }
       return sum / sum(kilograms);
     }
@@ -168,7 +168,11 @@ final class BlendSolver {
   }
 
   private static double sum(double... values) {
-    return Arrays.stream(values).sum();
+    double sum = 0;
+    for (double value : values) {
+      sum += value;
+    }
+    return sum;
   }
 
   /** The whole where its size is set; else the most that the stock allows, or the least wished. */
@@ -181,8 +185,9 @@ final class BlendSolver {
     for (Bounded wish : BlendSearch.bounded(wishes)) {
       if (wish.figure() instanceof Figures.Amount amount) {
         double taken = 0;
+        double[] counted = search.coefficients().over(amount, Figure.End.MIDDLE);
         for (int p = 0; p < shown.length; p++) {
-          taken += shown[p] * amount.over(search.parts().get(p), Figure.End.MIDDLE);
+          taken += shown[p] * counted[p];
         }
         if (taken > NOTHING && wish.isHard()) {
           low = wish.hasLow() ? Math.max(low, wish.low() / taken) : low;
@@ -191,7 +196,11 @@ final class BlendSolver {
       }
     }
     double whole = Double.isFinite(high) ? high : low > 0 ? low : 1;
-    return Arrays.stream(shown).map(x -> x * whole).toArray();
+    double[] amounts = shown.clone();
+    for (int p = 0; p < amounts.length; p++) {
+      amounts[p] *= whole;
+    }
+    return amounts;
   }
 
 }

@@ -1,7 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.planning;
 
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.linear.LinearAnswer;
 import org.meltwright.core.linear.LinearAnswer.Kind;
@@ -13,6 +12,9 @@ final class EqualBlends {
 
   private static final double SLACK = 1e-9;
   private static final double DIFFERENT = 1e-6;
+
+  /** Multiples of it are spread evenly: no two parts weigh the same, nor sums of few of them. */
+  private static final double GOLDEN = 0.6180339887498949;
 
   private final BlendSearch search;
   private final BlendSearch.Best best;
@@ -28,7 +30,7 @@ final class EqualBlends {
     this.aim = aim;
     this.least = best.model().amounts(best.answer());
     this.most = least.clone();
-    if (mayBeSeveral()) {
+    if (mayBeSeveral() && differ()) {
       span();
     }
     this.shown =
@@ -38,9 +40,30 @@ final class EqualBlends {
   }
 
   private boolean mayBeSeveral() {
-    LinearAnswer answer = best.answer();
-    return IntStream.range(0, best.model().columns()).anyMatch(answer::mayMove)
-        || IntStream.range(0, best.model().rows.size()).anyMatch(answer::mayMoveRow);
+    boolean may = false;
+    for (int c = 0; c < best.model().columns(); c++) {
+      may |= best.answer().mayMove(c);
+    }
+    for (int r = 0; r < best.model().rows.size(); r++) {
+      may |= best.answer().mayMoveRow(r);
+    }
+    return may;
+  }
+
+  /** Whether two blends at far ends of those that are as good are two: ends of no plain direction. */
+  private boolean differ() {
+    double[] cost = new double[best.model().columns()];
+    double[] back = new double[cost.length];
+    for (int p = 0; p < least.length; p++) {
+      cost[p] = 1 + (p * GOLDEN) % 1;
+      back[p] = -cost[p];
+    }
+    LinearAnswer one = among(best.model(), cost).solve();
+    LinearAnswer other = among(best.model(), back).solve();
+    return one.kind() != Kind.OPTIMAL
+        || other.kind() != Kind.OPTIMAL
+        || Math.abs(one.objective() + other.objective())
+            > DIFFERENT * Math.max(Math.abs(one.objective()), 1e-9);
   }
 
   private void span() {
@@ -79,9 +102,13 @@ final class EqualBlends {
     if (best.hasEquals()) {
       return true;
     }
-    double whole = IntStream.range(0, most.length).mapToDouble(p -> most[p]).max().orElse(1);
-    return IntStream.range(0, most.length)
-        .anyMatch(p -> most[p] - least[p] > DIFFERENT * Math.max(whole, 1e-9));
+    double widest = 0;
+    double whole = 1e-9;
+    for (int p = 0; p < most.length; p++) {
+      widest = Math.max(widest, most[p] - least[p]);
+      whole = Math.max(whole, most[p]);
+    }
+    return widest > DIFFERENT * whole;
   }
 
   /** What goes in of each part of the one that is shown. */

@@ -33,12 +33,14 @@ final class KeptWishes {
     }
   }
 
+  private final Coefficients coefficients;
   private final List<BlendPart> parts;
   private final List<Side> sides = new ArrayList<>();
   private final List<Bounded> changes = new ArrayList<>();
 
-  KeptWishes(List<BlendPart> parts, List<Wish> wishes, boolean everyLot) {
-    this.parts = parts;
+  KeptWishes(Coefficients coefficients, List<Wish> wishes, boolean everyLot) {
+    this.coefficients = coefficients;
+    this.parts = coefficients.parts();
     for (Wish wish : wishes) {
       if (wish instanceof Bounded bounded && bounded.isHard()) {
         add(bounded, everyLot);
@@ -61,8 +63,7 @@ final class KeptWishes {
 
   private Side side(Bounded wish, boolean isUpper, Figure.End end) {
     double bound = wish.bound(isUpper);
-    double[] factors =
-        parts.stream().mapToDouble(p -> wish.figure().excess(p, bound, end)).toArray();
+    double[] factors = coefficients.excess(wish.figure(), bound, end);
     boolean isAmount = wish.figure().per() == Figure.Per.AMOUNT;
     return new Side(wish, factors, isAmount ? bound : 0, isUpper ? 1 : -1);
   }

@@ -1,7 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.planning;
 
-import java.util.List;
 import org.meltwright.core.mixture.Composition;
 
 /** What the figure of a wish comes to in amounts of parts, at the end that a bound is held at. */
@@ -12,7 +11,7 @@ final class Reached {
   private Reached() {}
 
   static double of(
-      List<BlendPart> parts,
+      Coefficients parts,
       Bounded wish,
       boolean isUpper,
       boolean everyLot,
@@ -22,7 +21,7 @@ final class Reached {
         !everyLot ? Figure.End.MIDDLE : isUpper ? Figure.End.LARGEST : Figure.End.SMALLEST;
     if (figure instanceof Figures.Change change) {
       Composition made =
-          Composition.blend(parts.stream().map(BlendPart::composition).toList(), kilograms);
+          Composition.blend(parts.parts().stream().map(BlendPart::composition).toList(), kilograms);
       return KeptWishes.change(made, change.recipe());
     }
     return figure.per() == Figure.Per.OTHER
@@ -31,11 +30,12 @@ final class Reached {
   }
 
   private static double sum(
-      List<BlendPart> parts, Figure figure, Figure.End end, double... kilograms) {
+      Coefficients parts, Figure figure, Figure.End end, double... kilograms) {
+    double[] factors = parts.over(figure, end);
     double over = 0;
     double whole = 0;
     for (int p = 0; p < kilograms.length; p++) {
-      over += kilograms[p] * figure.over(parts.get(p), end);
+      over += kilograms[p] * factors[p];
       whole += kilograms[p];
     }
     return figure.per() == Figure.Per.AMOUNT ? over : over / whole;
@@ -43,7 +43,7 @@ final class Reached {
 
   /** The bound at which nothing exceeds it: found by halving, since what exceeds only falls. */
   private static double quotient(
-      List<BlendPart> parts, Figure figure, Figure.End end, double... kilograms) {
+      Coefficients parts, Figure figure, Figure.End end, double... kilograms) {
     double low = 0;
     double high = 1;
     while (excess(parts, figure, high, end, kilograms) > 0 && high < 1e12) {
@@ -61,10 +61,11 @@ final class Reached {
   }
 
   private static double excess(
-      List<BlendPart> parts, Figure figure, double bound, Figure.End end, double... kilograms) {
+      Coefficients parts, Figure figure, double bound, Figure.End end, double... kilograms) {
+    double[] factors = parts.excess(figure, bound, end);
     double sum = 0;
     for (int p = 0; p < kilograms.length; p++) {
-      sum += kilograms[p] > 0 ? kilograms[p] * figure.excess(parts.get(p), bound, end) : 0;
+      sum += kilograms[p] * factors[p];
     }
     return sum;
   }

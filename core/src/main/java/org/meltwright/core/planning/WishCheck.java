@@ -4,6 +4,7 @@ package org.meltwright.core.planning;
 import java.util.List;
 import java.util.Optional;
 import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
 import org.meltwright.units.Problems;
 
 /** Whether a wish can be asked of some parts. */
@@ -11,7 +12,8 @@ final class WishCheck {
 
   private WishCheck() {}
 
-  static void check(Wish wish, List<BlendPart> parts, String path, Problems problems) {
+  static void check(Wish wish, Coefficients coefficients, String path, Problems problems) {
+    List<BlendPart> parts = coefficients.parts();
     if (wish instanceof PartCount) {
       if (parts.size() > Wish.MOST_CANDIDATES) {
         problems.add(
@@ -25,11 +27,40 @@ final class WishCheck {
     if (bounded.low() == Bounded.ALL_OF_IT) {
       checkStock(((Figures.Amount) bounded.figure()).part(), parts, path, problems);
     }
+    double bound = bounded.hasHigh() ? bounded.high() : bounded.low();
+    if (!isKnown(bounded.figure(), bound, coefficients)) {
+      tellUnknown(bounded.figure(), parts, path, problems);
+    }
+  }
+
+  /** Whether a figure of all parts is known; all that is not is told. */
+  static void checkFigure(Figure figure, Coefficients coefficients, String path) {
+    if (!isKnown(figure, 1, coefficients)) {
+      Problems problems = new Problems();
+      tellUnknown(figure, coefficients.parts(), path, problems);
+      problems.throwIfAny();
+    }
+  }
+
+  /** Looks all figures up; what is found is kept for the search. */
+  private static boolean isKnown(Figure figure, double bound, Coefficients coefficients) {
+    try {
+      if (figure.per() == Figure.Per.OTHER) {
+        coefficients.excess(figure, bound, Figure.End.MIDDLE);
+      } else {
+        coefficients.over(figure, Figure.End.MIDDLE);
+      }
+      return true;
+    } catch (ProblemException e) {
+      return false;
+    }
+  }
+
+  private static void tellUnknown(
+      Figure figure, List<BlendPart> parts, String path, Problems problems) {
     for (BlendPart part : parts) {
       problems.attempt(
-          path + "/" + part.name(),
-          () -> bounded.figure().excess(part, 1, Figure.End.LARGEST)
-              + bounded.figure().excess(part, 1, Figure.End.MIDDLE));
+          path + "/" + part.name(), () -> figure.excess(part, 1, Figure.End.MIDDLE));
     }
   }
 

@@ -101,10 +101,10 @@ final class Worths {
   }
 
   private LinearAnswer moved(BlendRow row, double bound) {
-    List<Bounded> wishes =
-        best.model().wishes.stream()
-            .map(w -> w.equals(row.wish()) ? with(row, bound) : w)
-            .toList();
+    List<Bounded> wishes = new ArrayList<>();
+    for (Bounded wish : best.model().wishes) {
+      wishes.add(wish.equals(row.wish()) ? with(row, bound) : wish);
+    }
     BlendModel model = search.model(wishes, aim, size, best.model().choice());
     return BlendSearch.solve(model, model.objective(aim), aim, best.kept());
   }

@@ -43,7 +43,7 @@ class RandomBlendsTest {
     int largest = 0;
     for (long seed = SEED * 1_000_003; found < CONFLICTS; seed++) {
       RandomBlend random = new RandomBlend(seed, 8, 9);
-      BlendSearch search = new BlendSearch(random.parts, seed % 2 == 0);
+      BlendSearch search = new BlendSearch(new Coefficients(random.parts), seed % 2 == 0);
       List<Wish> wishes = all(random);
       if (search.feasibility(wishes) == Kind.INFEASIBLE) {
         Conflicts conflicts = new Conflicts(search, wishes);

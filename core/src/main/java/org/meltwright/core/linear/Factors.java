@@ -1,7 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.linear;
 
-/** A square matrix in two triangles, rows exchanged for the largest pivot; one step of refinement. */
+/**
+ * A square matrix in two triangles, rows exchanged for the largest pivot; one step of refinement.
+ */
 final class Factors {
 
   private static final double SINGULAR = 1e-13;

@@ -6,8 +6,8 @@ import java.util.Arrays;
 /**
  * What a linear programme comes to, with the numbers that prove it.
  *
- * <p>The prices of the rows bound what is least from below, whatever x: that both meet is the proof.
- * Where nothing keeps all bounds, prices of rows show that no x can.
+ * <p>The prices of the rows bound what is least from below, whatever x: that both meet is the
+ * proof. Where nothing keeps all bounds, prices of rows show that no x can.
  *
  * <pre>{@code
  * var one = org.meltwright.core.linear.LinearProgram.minimising(2, 3);

@@ -31,7 +31,9 @@ record Proof(
     return new Prover(program, true).prove(x, y);
   }
 
-  /** Proves that nothing keeps all bounds: the same without cost, where the bound lies above zero. */
+  /**
+   * Proves that nothing keeps all bounds: the same without cost, where the bound lies above zero.
+   */
   static Proof ofNothing(LinearProgram program, double... y) {
     return new Prover(program, false).prove(new double[program.columns()], y);
   }

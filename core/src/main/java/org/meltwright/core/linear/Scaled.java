@@ -4,8 +4,8 @@ package org.meltwright.core.linear;
 import java.util.Arrays;
 
 /**
- * A programme with rows, columns and bounds brought near to one by powers of two, so that nothing is
- * rounded. Behind the columns stands one more for each row, what the row comes to: A x − s = 0.
+ * A programme with rows, columns and bounds brought near to one by powers of two, so that nothing
+ * is rounded. Behind the columns stands one more for each row, what the row comes to: A x − s = 0.
  */
 final class Scaled {
 

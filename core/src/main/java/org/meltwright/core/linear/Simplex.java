@@ -5,8 +5,8 @@ import org.meltwright.core.linear.LinearAnswer.Kind;
 
 /**
  * The simplex method for variables with two bounds. First it lets the sum of what is missed at the
- * bounds fall, then the cost. The steepest column enters; after steps without gain the lowest index,
- * which cannot cycle, until there is gain again.
+ * bounds fall, then the cost. The steepest column enters; after steps without gain the lowest
+ * index, which cannot cycle, until there is gain again.
  */
 final class Simplex {
 

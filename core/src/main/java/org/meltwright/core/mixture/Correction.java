@@ -99,13 +99,13 @@ public final class Correction {
   }
 
   /** Targets that the pot does not meet are met by the additions alone, not with the pot in it. */
-  private static List<Problem> onlyApproached(
-      List<ShareTarget> targets, ShareSystem system) {
+  private static List<Problem> onlyApproached(List<ShareTarget> targets, ShareSystem system) {
     List<Problem> problems = new ArrayList<>();
     for (int t = 0; t < targets.size(); t++) {
       double wanted = targets.get(t).share().value();
       if (Math.abs(system.content(t, 0) - wanted) > NOTHING) {
-        problems.add(ShareSystem.outOfReach(targets.get(t), wanted).with("remark", "approached only"));
+        problems.add(
+            ShareSystem.outOfReach(targets.get(t), wanted).with("remark", "approached only"));
       }
     }
     return problems;

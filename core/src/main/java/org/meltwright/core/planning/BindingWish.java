@@ -68,16 +68,16 @@ public final class BindingWish {
   /**
    * Returns the bound that is reached.
    *
-   * @return a share from 0 to 1, a mass in kg, money per kg, a volume in m³/kg for a density, or the
-   *     figure's own unit
+   * @return a share from 0 to 1, a mass in kg, money per kg, a volume in m³/kg for a density, or
+   *     the figure's own unit
    */
   public double bound() {
     return bound;
   }
 
   /**
-   * Returns what one step of giving way is worth: one point of a share, 100 g, one of the currency a
-   * kilogram, 10 kg/m³, a tenth of a ratio.
+   * Returns what one step of giving way is worth: one point of a share, 100 g, one of the currency
+   * a kilogram, 10 kg/m³, a tenth of a ratio.
    *
    * @return money per kg, kg, or a share from 0 to 1, as the aim counts; above zero
    */
@@ -106,14 +106,13 @@ public final class BindingWish {
   /**
    * Says it.
    *
-   * @return one line, such as "resin at least 11 % by mass binds at 11 % by mass: one point less would
-   *     save 0.195 EUR/kg; that holds from 0 % by mass to 100 % by mass"
+   * @return one line, such as "resin at least 11 % by mass binds at 11 % by mass: one point less
+   *     would save 0.195 EUR/kg; that holds from 0 % by mass to 100 % by mass"
    */
   public Bilingual inWords() {
     Bilingual step =
         BlendTexts.text("step." + wish.figure().unitKey() + (more ? ".more" : ".less"));
-    Bilingual gain =
-        BlendTexts.text("gain." + aim.key(), "worth", aim.inWords(worth));
+    Bilingual gain = BlendTexts.text("gain." + aim.key(), "worth", aim.inWords(worth));
     String key =
         !isLinear
             ? "binding.step"
@@ -124,12 +123,18 @@ public final class BindingWish {
                     : Double.isInfinite(to) ? "binding.from" : "binding.between";
     return BlendTexts.text(
         key,
-        "wish", wish.inWords(),
-        "bound", wish.figure().inWords(bound),
-        "step", step,
-        "gain", gain,
-        "from", wish.figure().inWords(Double.isInfinite(from) ? bound : from),
-        "to", wish.figure().inWords(Double.isInfinite(to) ? bound : to));
+        "wish",
+        wish.inWords(),
+        "bound",
+        wish.figure().inWords(bound),
+        "step",
+        step,
+        "gain",
+        gain,
+        "from",
+        wish.figure().inWords(Double.isInfinite(from) ? bound : from),
+        "to",
+        wish.figure().inWords(Double.isInfinite(to) ? bound : to));
   }
 
   @Override
@@ -141,6 +146,7 @@ public final class BindingWish {
         && worth == that.worth
         && from == that.from
         && to == that.to
+        && isLinear == that.isLinear
         && aim.equals(that.aim);
   }
 

@@ -2,6 +2,7 @@
 package org.meltwright.core.planning;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -93,8 +94,17 @@ public sealed interface BlendAnswer {
         boolean isOneOfSeveral,
         BlendCertificate certificate) {
       this(
-          lines, aim, value, binding, concessions, brokenByWeighing, List.of(), isOneOfSeveral,
-          certificate, null, null);
+          lines,
+          aim,
+          value,
+          binding,
+          concessions,
+          brokenByWeighing,
+          List.of(),
+          isOneOfSeveral,
+          certificate,
+          null,
+          null);
     }
 
     private Found(
@@ -124,14 +134,32 @@ public sealed interface BlendAnswer {
 
     Found within(@Nullable WorkingWindow found, List<Wish> newCuts) {
       return new Found(
-          lines, aim, value, binding, concessions, brokenByWeighing, newCuts, isOneOfSeveral,
-          certificate, found, middle);
+          lines,
+          aim,
+          value,
+          binding,
+          concessions,
+          brokenByWeighing,
+          newCuts,
+          isOneOfSeveral,
+          certificate,
+          found,
+          middle);
     }
 
     Found beside(BlendAnswer inTheMiddle) {
       return new Found(
-          lines, aim, value, binding, concessions, brokenByWeighing, cuts, isOneOfSeveral,
-          certificate, window, inTheMiddle);
+          lines,
+          aim,
+          value,
+          binding,
+          concessions,
+          brokenByWeighing,
+          cuts,
+          isOneOfSeveral,
+          certificate,
+          window,
+          inTheMiddle);
     }
 
     @Override
@@ -193,11 +221,20 @@ public sealed interface BlendAnswer {
     public Optional<ExactMoney> cost() {
       List<BlendLine> used = lines.stream().filter(l -> l.weighedKilograms() > 0).toList();
       long currencies =
-          used.stream().flatMap(l -> l.part().price().stream()).map(p -> p.currency()).distinct().count();
+          used.stream()
+              .flatMap(l -> l.part().price().stream())
+              .map(p -> p.currency())
+              .distinct()
+              .count();
       boolean isPriced = used.stream().allMatch(l -> l.part().price().isPresent());
       return isPriced && currencies == 1
           ? used.stream()
-              .map(l -> l.part().price().orElseThrow().cost(QuantityKind.MASS.ofSi(l.weighedKilograms())))
+              .map(
+                  l ->
+                      l.part()
+                          .price()
+                          .orElseThrow()
+                          .cost(QuantityKind.MASS.ofSi(l.weighedKilograms())))
               .reduce(ExactMoney::plus)
           : Optional.empty();
     }
@@ -205,8 +242,8 @@ public sealed interface BlendAnswer {
     /**
      * Returns what was to be least, or most.
      *
-     * @return money per kg, the share that is changed, kg of what was to be used, or the distance from
-     *     a share, as the question asked; exact, not as weighed
+     * @return money per kg, the share that is changed, kg of what was to be used, or the distance
+     *     from a share, as the question asked; exact, not as weighed
      */
     public double value() {
       return value;
@@ -277,8 +314,8 @@ public sealed interface BlendAnswer {
     }
 
     /**
-     * Returns the answer to the same question in the middle of all figures, where this one holds for
-     * every lot.
+     * Returns the answer to the same question in the middle of all figures, where this one holds
+     * for every lot.
      *
      * @return the answer; empty if this is it
      */
@@ -354,8 +391,19 @@ public sealed interface BlendAnswer {
       return stated().hashCode();
     }
 
-    private List<Object> stated() {
-      return List.of(lines, aim, value, binding, concessions, brokenByWeighing, cuts, certificate);
+    private List<@Nullable Object> stated() {
+      return Arrays.asList(
+          lines,
+          aim,
+          value,
+          binding,
+          concessions,
+          brokenByWeighing,
+          cuts,
+          isOneOfSeveral,
+          certificate,
+          window,
+          middle);
     }
 
     @Override
@@ -378,8 +426,8 @@ public sealed interface BlendAnswer {
     }
 
     /**
-     * Returns wishes that contradict each other: without any one of them the rest of them can be met.
-     * There may be other such sets, and smaller ones.
+     * Returns wishes that contradict each other: without any one of them the rest of them can be
+     * met. There may be other such sets, and smaller ones.
      *
      * @return the wishes, each with how far it would have to give way if it alone did
      */

@@ -5,11 +5,11 @@ import org.meltwright.core.linear.LinearAnswer;
 import org.meltwright.units.Bilingual;
 
 /**
- * What proves that a blend is best: its bounds are kept, no price of a bound has the wrong sign, and
- * the aim equals what the prices prove that no blend can fall below.
+ * What proves that a blend is best: its bounds are kept, no price of a bound has the wrong sign,
+ * and the aim equals what the prices prove that no blend can fall below.
  *
- * <p>All three are reckoned anew from the numbers of the question, not taken from the search. Each is
- * relative to the numbers that it stands in; of several steps, as of wishes by rank, the worst.
+ * <p>All three are reckoned anew from the numbers of the question, not taken from the search. Each
+ * is relative to the numbers that it stands in; of several steps, as of wishes by rank, the worst.
  *
  * <p>For example, of a medium of two materials:
  *
@@ -32,8 +32,7 @@ import org.meltwright.units.Bilingual;
  * @param gap how far the aim lies from what the prices prove, relative; zero or a hair
  * @param cases how many choices of parts were tried: the blend is the best of all of them
  */
-public record BlendCertificate(
-    double boundsMissed, double pricesMissed, double gap, long cases) {
+public record BlendCertificate(double boundsMissed, double pricesMissed, double gap, long cases) {
 
   /** The largest error with which a certificate holds. */
   public static final double ALLOWED = LinearAnswer.PROVED;
@@ -69,12 +68,13 @@ public record BlendCertificate(
   public Bilingual inWords() {
     return BlendTexts.text(
         cases == 1 ? "certificate" : "certificate.cases",
-        "cases", Bilingual.of(Long.toString(cases)),
+        "cases",
+        Bilingual.of(Long.toString(cases)),
         "error",
-            Bilingual.of(
-                String.format(
-                    java.util.Locale.ROOT,
-                    "%.0e",
-                    Math.max(boundsMissed, Math.max(pricesMissed, gap)))));
+        Bilingual.of(
+            String.format(
+                java.util.Locale.ROOT,
+                "%.0e",
+                Math.max(boundsMissed, Math.max(pricesMissed, gap)))));
   }
 }

@@ -15,11 +15,12 @@ import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.Composition;
 
 /**
- * A blend as a linear programme: a column for each part, one for the size of the whole, and helpers.
+ * A blend as a linear programme: a column for each part, one for the size of the whole, and
+ * helpers.
  *
  * <p>All wishes are sums over the parts, held against others, so only proportions count until one
- * row sets a size: either the blend is one kilogram, with its share of the stock one over its mass; or
- * it is as large as it is. A wish whose divisor is then a constant stands with its bound on the
+ * row sets a size: either the blend is one kilogram, with its share of the stock one over its mass;
+ * or it is as large as it is. A wish whose divisor is then a constant stands with its bound on the
  * right side, so that prices and their ranges are exact.
  */
 final class BlendModel {
@@ -162,9 +163,7 @@ final class BlendModel {
   }
 
   private Figure.End end(boolean isUpper) {
-    return !everyLot
-        ? Figure.End.MIDDLE
-        : isUpper ? Figure.End.LARGEST : Figure.End.SMALLEST;
+    return !everyLot ? Figure.End.MIDDLE : isUpper ? Figure.End.LARGEST : Figure.End.SMALLEST;
   }
 
   /** A miss of a ranked wish counts as a part of its bound. */

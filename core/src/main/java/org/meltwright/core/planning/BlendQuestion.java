@@ -19,8 +19,8 @@ import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
 
 /**
- * Which parts, and how much of each: what may go in, and what is wished for. The stock of a part is a
- * wish too, and hard.
+ * Which parts, and how much of each: what may go in, and what is wished for. The stock of a part is
+ * a wish too, and hard.
  *
  * <p>For example, what two old media make at one part of resin in eight, as much as they can:
  *
@@ -43,8 +43,8 @@ import org.meltwright.units.TemperaturePoint;
  * <p>Figures of materials are ranges. A question takes the middle of each, unless it is {@linkplain
  * #forEveryLot for every lot}.
  *
- * <p>Immutable and thread-safe. The order of the parts and of the wishes makes no difference to what
- * is answered.
+ * <p>Immutable and thread-safe. The order of the parts and of the wishes makes no difference to
+ * what is answered.
  */
 public final class BlendQuestion {
 
@@ -65,9 +65,9 @@ public final class BlendQuestion {
    * @param parts what may go in, each name once
    * @param wishes what is wished for
    * @return the question
-   * @throws ProblemException if there is no part, a name stands twice, a wish names no part, a stock
-   *     or a figure is missing, or few parts are wished for out of more than twelve; all problems at
-   *     once
+   * @throws ProblemException if there is no part, a name stands twice, a wish names no part, a
+   *     stock or a figure is missing, or few parts are wished for out of more than twelve; all
+   *     problems at once
    */
   public static BlendQuestion of(List<BlendPart> parts, List<Wish> wishes) {
     List<BlendPart> sorted = parts.stream().sorted(Comparator.comparing(BlendPart::name)).toList();
@@ -128,12 +128,13 @@ public final class BlendQuestion {
   }
 
   /**
-   * Returns a copy whose answers keep the hard wishes, and the ranked ones that do not give way, with
-   * every lot: each figure that is a range at its worse end for each wish.
+   * Returns a copy whose answers keep the hard wishes, and the ranked ones that do not give way,
+   * with every lot: each figure that is a range at its worse end for each wish.
    *
-   * <p>The aim counts the middle of all figures. For sums and means by mass the worst end is exact. A
-   * share of the volume and a ratio take a figure that stands above and below at one end, not at both;
-   * where the share of a constituent is a range, all shares of its material still make up the whole.
+   * <p>The aim counts the middle of all figures. For sums and means by mass the worst end is exact.
+   * A share of the volume and a ratio take a figure that stands above and below at one end, not at
+   * both; where the share of a constituent is a range, all shares of its material still make up the
+   * whole.
    *
    * @return the new question
    */
@@ -177,7 +178,12 @@ public final class BlendQuestion {
   public BlendQuestion withWorkingWindow(
       TemperaturePoint ceiling, TemperatureDifference margin, TemperatureDifference leastWidth) {
     return new BlendQuestion(
-        coefficients, wishes, everyLot, usual, interval, new WindowWish(ceiling, margin, leastWidth));
+        coefficients,
+        wishes,
+        everyLot,
+        usual,
+        interval,
+        new WindowWish(ceiling, margin, leastWidth));
   }
 
   /**
@@ -267,8 +273,7 @@ public final class BlendQuestion {
   }
 
   private static Wish stock(String part, double kilograms) {
-    return new Bounded(
-        new Figures.Amount(part), Double.NEGATIVE_INFINITY, kilograms, Bounded.HARD);
+    return new Bounded(new Figures.Amount(part), Double.NEGATIVE_INFINITY, kilograms, Bounded.HARD);
   }
 
   /** All that there is of a part is a number now. */

@@ -14,7 +14,13 @@ package org.meltwright.core.planning;
  * @param helper the column of what a ranked wish may miss; below zero for a hard one
  */
 record BlendRow(
-    Bounded wish, boolean isUpper, boolean isBoth, double[] factors, double right, double perUnit, int helper) {
+    Bounded wish,
+    boolean isUpper,
+    boolean isBoth,
+    double[] factors,
+    double right,
+    double perUnit,
+    int helper) {
 
   boolean isLinear() {
     return perUnit != 0;

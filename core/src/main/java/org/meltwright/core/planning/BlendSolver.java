@@ -20,8 +20,7 @@ final class BlendSolver {
   private final BlendAim aim;
   private final @Nullable Composition usual;
 
-  BlendSolver(
-      BlendSearch search, List<Wish> wishes, BlendAim aim, @Nullable Composition usual) {
+  BlendSolver(BlendSearch search, List<Wish> wishes, BlendAim aim, @Nullable Composition usual) {
     this.search = search;
     this.wishes = wishes;
     this.aim = aim;
@@ -202,5 +201,4 @@ final class BlendSolver {
     }
     return amounts;
   }
-
 }

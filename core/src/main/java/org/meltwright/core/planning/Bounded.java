@@ -64,13 +64,9 @@ record Bounded(Figure figure, double low, double high, int place) implements Wis
 
   static Bounded cost(UnitPrice most) {
     double perKilogram =
-        most.perKilogram()
-            .dividedBy(ExactMoney.of(org.joda.money.Money.of(most.currency(), 1)));
+        most.perKilogram().dividedBy(ExactMoney.of(org.joda.money.Money.of(most.currency(), 1)));
     return new Bounded(
-        new Figures.Cost(most.currency().getCode()),
-        Double.NEGATIVE_INFINITY,
-        perKilogram,
-        HARD);
+        new Figures.Cost(most.currency().getCode()), Double.NEGATIVE_INFINITY, perKilogram, HARD);
   }
 
   @Override

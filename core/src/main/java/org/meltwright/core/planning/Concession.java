@@ -66,8 +66,8 @@ public final class Concession {
   /**
    * Returns the bound as it was asked.
    *
-   * @return a share from 0 to 1, a mass in kg, money per kg, a volume in m³/kg for a density, or the
-   *     figure's own unit
+   * @return a share from 0 to 1, a mass in kg, money per kg, a volume in m³/kg for a density, or
+   *     the figure's own unit
    */
   public double from() {
     return from;

@@ -145,7 +145,9 @@ final class Conflicts {
         .orElse(Double.POSITIVE_INFINITY);
   }
 
-  /** So near to the bound that nothing is proved it counts as impossible: what is told can be had. */
+  /**
+   * So near to the bound that nothing is proved it counts as impossible: what is told can be had.
+   */
   private boolean isPossible(Bounded wish, boolean isUpper, double bound) {
     return search.feasibility(replaced(wish, wish.with(isUpper, bound))) == Kind.OPTIMAL;
   }

@@ -7,7 +7,9 @@ import org.meltwright.core.linear.LinearAnswer.Kind;
 import org.meltwright.core.linear.LinearProgram;
 import org.meltwright.core.mixture.Composition;
 
-/** The blends that are as good as the best: whether there are any, and from where to where they go. */
+/**
+ * The blends that are as good as the best: whether there are any, and from where to where they go.
+ */
 final class EqualBlends {
 
   private static final double SLACK = 1e-9;
@@ -50,7 +52,9 @@ final class EqualBlends {
     return may;
   }
 
-  /** Whether two blends at far ends of those that are as good are two: ends of no plain direction. */
+  /**
+   * Whether two blends at far ends of those that are as good are two: ends of no plain direction.
+   */
   private boolean differ() {
     double[] cost = new double[best.model().columns()];
     double[] back = new double[cost.length];

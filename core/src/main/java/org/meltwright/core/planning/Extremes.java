@@ -24,8 +24,7 @@ final class Extremes {
    * The sum over the constituents, with the shares within their ranges that make it most or least
    * and together make up the whole: first the low ends, then what is worth most is filled up.
    */
-  static double ofConstituents(
-      Material material, ToDoubleFunction<Material> each, Figure.End end) {
+  static double ofConstituents(Material material, ToDoubleFunction<Material> each, Figure.End end) {
     List<Constituent> parts = material.constituents();
     double[] worth = parts.stream().mapToDouble(p -> each.applyAsDouble(p.material())).toArray();
     if (end == Figure.End.MIDDLE) {

@@ -5,8 +5,8 @@ import org.joda.money.Money;
 import org.meltwright.core.cost.CostProblem;
 import org.meltwright.core.cost.ExactMoney;
 import org.meltwright.core.cost.UnitPrice;
-import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MassFractionRange;
+import org.meltwright.core.material.Material;
 import org.meltwright.core.material.NumberRange;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.mixture.Composition;
@@ -27,7 +27,6 @@ final class Figures {
   private static final double POINT = 0.01;
 
   private Figures() {}
-
 
   static QuantityFormatter formatter() {
     return QuantityFormatter.ofSignificantDigits(DIGITS);

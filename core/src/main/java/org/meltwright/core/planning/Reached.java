@@ -11,11 +11,7 @@ final class Reached {
   private Reached() {}
 
   static double of(
-      Coefficients parts,
-      Bounded wish,
-      boolean isUpper,
-      boolean everyLot,
-      double... kilograms) {
+      Coefficients parts, Bounded wish, boolean isUpper, boolean everyLot, double... kilograms) {
     Figure figure = wish.figure();
     Figure.End end =
         !everyLot ? Figure.End.MIDDLE : isUpper ? Figure.End.LARGEST : Figure.End.SMALLEST;

@@ -51,9 +51,7 @@ final class ScaleSteps {
         attempt(choices, new double[exact.length], 0);
       }
     }
-    return best.length == 0
-        ? Arrays.stream(exact).map(interval::roundKilograms).toArray()
-        : best;
+    return best.length == 0 ? Arrays.stream(exact).map(interval::roundKilograms).toArray() : best;
   }
 
   private List<double[]> choices(int further) {
@@ -106,9 +104,7 @@ final class ScaleSteps {
     }
     double slack = HAIR * Math.max(HAIR, Math.abs(bestAim));
     boolean isBetter =
-        best.length == 0
-            || value < bestAim - slack
-            || (value <= bestAim + slack && way < bestWay);
+        best.length == 0 || value < bestAim - slack || (value <= bestAim + slack && way < bestWay);
     if (isBetter) {
       best = amounts.clone();
       bestAim = value;

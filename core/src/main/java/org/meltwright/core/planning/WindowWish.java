@@ -54,8 +54,8 @@ record WindowWish(
   }
 
   /**
-   * The largest share of a material at which the window opens, on the way from the blend to the best
-   * one without it; where there is none without it, with all else in its proportions.
+   * The largest share of a material at which the window opens, on the way from the blend to the
+   * best one without it; where there is none without it, with all else in its proportions.
    */
   private Wish cut(Composition mix, Material highest, Optional<Composition> other) {
     double open = 0;

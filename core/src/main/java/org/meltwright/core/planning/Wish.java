@@ -23,9 +23,9 @@ import org.meltwright.units.VolumeFraction;
 /**
  * What a maker wants of a blend: a bound that it is to keep, or a number of parts.
  *
- * <p>A wish is hard, unless it has a rank by which it may give way: those of the highest number give
- * way first, and no more than they must. A limit of safety is no wish: it stands in the review that
- * looks at the answer, and gives way to nothing.
+ * <p>A wish is hard, unless it has a rank by which it may give way: those of the highest number
+ * give way first, and no more than they must. A limit of safety is no wish: it stands in the review
+ * that looks at the answer, and gives way to nothing.
  *
  * <p>For example:
  *
@@ -166,8 +166,7 @@ public sealed interface Wish permits Bounded, PartCount {
    */
   static Wish amount(Quantity<Mass> mass) {
     double kilograms = CHECK.between(mass, 1e-9, 1e9, "amount");
-    return new Bounded(
-        new Figures.Amount(Figures.Amount.ALL), kilograms, kilograms, Bounded.HARD);
+    return new Bounded(new Figures.Amount(Figures.Amount.ALL), kilograms, kilograms, Bounded.HARD);
   }
 
   /**
@@ -180,10 +179,7 @@ public sealed interface Wish permits Bounded, PartCount {
   static Wish amountAtMost(Quantity<Mass> mass) {
     double kilograms = CHECK.between(mass, 1e-9, 1e9, "amount");
     return new Bounded(
-        new Figures.Amount(Figures.Amount.ALL),
-        Double.NEGATIVE_INFINITY,
-        kilograms,
-        Bounded.HARD);
+        new Figures.Amount(Figures.Amount.ALL), Double.NEGATIVE_INFINITY, kilograms, Bounded.HARD);
   }
 
   /**
@@ -196,8 +192,7 @@ public sealed interface Wish permits Bounded, PartCount {
    */
   static Wish useAtLeast(String part, Quantity<Mass> mass) {
     double kilograms = CHECK.between(mass, 1e-9, 1e9, "amount", part);
-    return new Bounded(
-        new Figures.Amount(part), kilograms, Double.POSITIVE_INFINITY, Bounded.HARD);
+    return new Bounded(new Figures.Amount(part), kilograms, Double.POSITIVE_INFINITY, Bounded.HARD);
   }
 
   /**

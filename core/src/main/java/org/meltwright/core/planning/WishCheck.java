@@ -59,8 +59,7 @@ final class WishCheck {
   private static void tellUnknown(
       Figure figure, List<BlendPart> parts, String path, Problems problems) {
     for (BlendPart part : parts) {
-      problems.attempt(
-          path + "/" + part.name(), () -> figure.excess(part, 1, Figure.End.MIDDLE));
+      problems.attempt(path + "/" + part.name(), () -> figure.excess(part, 1, Figure.End.MIDDLE));
     }
   }
 

@@ -65,7 +65,9 @@ record Fraction(BigInteger over, BigInteger under) implements Comparable<Fractio
   }
 
   double toDouble() {
-    return new BigDecimal(over).divide(new BigDecimal(under), java.math.MathContext.DECIMAL64).doubleValue();
+    return new BigDecimal(over)
+        .divide(new BigDecimal(under), java.math.MathContext.DECIMAL64)
+        .doubleValue();
   }
 
   @Override

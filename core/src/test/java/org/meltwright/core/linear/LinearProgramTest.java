@@ -25,8 +25,7 @@ class LinearProgramTest {
   void publishedProgramme_comesToThePublishedOptimum_exactlyProved(PublishedProgramme published) {
     LinearAnswer answer = published.programme().solve();
     assertThat(answer.kind()).isEqualTo(Kind.OPTIMAL);
-    assertThat(published.value(answer))
-        .isCloseTo(published.published, within(published.tolerance));
+    assertThat(published.value(answer)).isCloseTo(published.published, within(published.tolerance));
     assertThat(ExactProof.of(published.programme(), answer).isOptimal()).isTrue();
   }
 
@@ -41,7 +40,8 @@ class LinearProgramTest {
 
   @Test
   void contradiction_isProved() {
-    LinearAnswer answer = LinearProgram.minimising(1, 1).row(3, NONE, 1, 1).row(-NONE, 2, 1, 1).solve();
+    LinearAnswer answer =
+        LinearProgram.minimising(1, 1).row(3, NONE, 1, 1).row(-NONE, 2, 1, 1).solve();
     assertThat(answer.kind()).isEqualTo(Kind.INFEASIBLE);
     assertThat(LinearProgram.minimising(1).row(2, 1, 1).solve().kind()).isEqualTo(Kind.INFEASIBLE);
   }
@@ -94,7 +94,11 @@ class LinearProgramTest {
   @Test
   void freeColumn_mayLieBelowZero() {
     LinearAnswer answer =
-        LinearProgram.minimising(1, 0).column(0, -NONE, NONE).row(-5, NONE, 1, 1).column(1, 0, 3).solve();
+        LinearProgram.minimising(1, 0)
+            .column(0, -NONE, NONE)
+            .row(-5, NONE, 1, 1)
+            .column(1, 0, 3)
+            .solve();
     assertThat(answer.value(0)).isCloseTo(-8, within(1e-12));
   }
 
@@ -123,10 +127,12 @@ class LinearProgramTest {
     LinearProgram programme = LinearProgram.minimising(1);
     assertThatThrownBy(() -> LinearProgram.minimising(Double.NaN))
         .isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> programme.row(0, 1, NONE)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> programme.row(0, 1, NONE))
+        .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> programme.row(Double.NaN, 1, 1))
         .isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> programme.row(0, 1, 1, 1)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> programme.row(0, 1, 1, 1))
+        .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> programme.column(0, NONE, NONE))
         .isInstanceOf(IllegalArgumentException.class);
   }

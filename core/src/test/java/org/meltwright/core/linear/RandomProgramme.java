@@ -5,8 +5,9 @@ import java.util.Arrays;
 import java.util.Random;
 
 /**
- * Programmes made up by a seed, of numbers with few digits, so that what is equal on paper is: blends
- * of shares, general rows, corners where many rows meet, and rows that contradict each other.
+ * Programmes made up by a seed, of numbers with few digits, so that what is equal on paper is:
+ * blends of shares, general rows, corners where many rows meet, and rows that contradict each
+ * other.
  */
 final class RandomProgramme {
 
@@ -45,8 +46,7 @@ final class RandomProgramme {
 
   /** A blend of so many parts with so many rows, the whole being one of them. */
   static RandomProgramme blend(long seed, int columns, int rows) {
-    return new RandomProgramme(
-        new Random(seed * 0x9E3779B97F4A7C15L), Sort.BLEND, columns, rows);
+    return new RandomProgramme(new Random(seed * 0x9E3779B97F4A7C15L), Sort.BLEND, columns, rows);
   }
 
   private RandomProgramme(Random random, Sort sort, int columns, int rows) {

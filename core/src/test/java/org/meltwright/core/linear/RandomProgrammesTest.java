@@ -35,8 +35,15 @@ class RandomProgrammesTest {
       compare(SEED * 1_000_003 + i, i % EXACTLY == 0);
     }
     System.out.println(
-        "random programmes: " + COUNT + " of seed " + SEED + ", " + kinds + "; another solver differs "
-            + differences.size() + " times");
+        "random programmes: "
+            + COUNT
+            + " of seed "
+            + SEED
+            + ", "
+            + kinds
+            + "; another solver differs "
+            + differences.size()
+            + " times");
     differences.forEach(System.out::println);
     assertThat(wrong).isEmpty();
     assertThat(kinds).containsOnlyKeys(Kind.OPTIMAL, Kind.INFEASIBLE);

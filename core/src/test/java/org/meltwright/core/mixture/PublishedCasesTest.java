@@ -184,9 +184,7 @@ class PublishedCasesTest {
     }
     List<Wish> wishes = new ArrayList<>(List.of(shares));
     wishes.add(
-        known.isPresent()
-            ? Wish.useUp("" + known.getAsInt())
-            : Wish.amount(kilograms(kilograms)));
+        known.isPresent() ? Wish.useUp("" + known.getAsInt()) : Wish.amount(kilograms(kilograms)));
     return BlendQuestion.of(parts, wishes).nearestTo(components.get(0)).require().lines().stream()
         .mapToDouble(BlendLine::kilograms)
         .toArray();

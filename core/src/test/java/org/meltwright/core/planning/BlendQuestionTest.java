@@ -133,10 +133,13 @@ class BlendQuestionTest {
                     Wish.costAtMost(UnitPrice.parse("40 EUR/kg"))))
             .cheapest();
     List<Concession> conflict = ((BlendAnswer.Impossible) answer).conflict();
-    assertThat(conflict).extracting(c -> c.wish().inWords().english())
-        .containsExactlyInAnyOrder("damar at most 100 g", "amount 1 kg", "resin at least 12 % by mass");
+    assertThat(conflict)
+        .extracting(c -> c.wish().inWords().english())
+        .containsExactlyInAnyOrder(
+            "damar at most 100 g", "amount 1 kg", "resin at least 12 % by mass");
     assertThat(conflict).allMatch(Concession::isEnough);
-    assertThat(conflict).extracting(c -> c.inWords().english())
+    assertThat(conflict)
+        .extracting(c -> c.inWords().english())
         .contains("damar at most 100 g: alone it would have to give way to 120 g");
     assertThatThrownBy(answer::require)
         .isInstanceOfSatisfying(
@@ -223,27 +226,21 @@ class BlendQuestionTest {
   @Test
   void densityRatioFigureAndNumberOfParts_areWishesToo() {
     QuantityRange<org.meltwright.units.Density> range =
-        QuantityRange.of(
-            QuantityKind.DENSITY, gramsPerMillilitre(0.97), gramsPerMillilitre(0.98));
+        QuantityRange.of(QuantityKind.DENSITY, gramsPerMillilitre(0.97), gramsPerMillilitre(0.98));
     List<BlendPart> two = List.of(resin(), wax());
     BlendAnswer.Found dense =
         BlendQuestion.of(two, List.of(Wish.density(range, SOLID))).cheapest().require();
-    assertThat(
-            dense.composition().volumeView(SOLID).densityKilogramsPerCubicMetre())
+    assertThat(dense.composition().volumeView(SOLID).densityKilogramsPerCubicMetre())
         .isCloseTo(970, within(1e-6));
     assertThat(dense.binding().get(0).inWords().english()).contains("10 kg/m³ less would save");
 
     Wish ratio =
         Wish.ratio(ShareOf.material(RESIN), ShareOf.material(WAX), 0.125, Double.POSITIVE_INFINITY);
-    assertThat(
-            BlendQuestion.of(two, List.of(ratio)).cheapest().require().line("damar").share())
+    assertThat(BlendQuestion.of(two, List.of(ratio)).cheapest().require().line("damar").share())
         .isCloseTo(1.0 / 9, within(1e-12));
 
-    Wish acid =
-        Wish.figure(PropertyKey.ACID_VALUE, new NumberRange(0, 20, "mg KOH/g"));
-    List<BlendPart> waxes =
-        List.of(
-            wax(), BlendPart.of(PALM).at(UnitPrice.parse("9 EUR/kg")));
+    Wish acid = Wish.figure(PropertyKey.ACID_VALUE, new NumberRange(0, 20, "mg KOH/g"));
+    List<BlendPart> waxes = List.of(wax(), BlendPart.of(PALM).at(UnitPrice.parse("9 EUR/kg")));
     BlendAnswer.Found mild = BlendQuestion.of(waxes, List.of(acid)).cheapest().require();
     double mean =
         mild.composition()
@@ -289,9 +286,7 @@ class BlendQuestionTest {
   @Test
   void rangeThatStandsAboveAndBelow_isTakenAtOneEnd() {
     DensityBasis basis =
-        DensityBasis.SOLID
-            .with(RESIN, range(1.0, 1.2))
-            .with(WAX, gramsPerMillilitre(1.0));
+        DensityBasis.SOLID.with(RESIN, range(1.0, 1.2)).with(WAX, gramsPerMillilitre(1.0));
     Wish half =
         Wish.volumeShare(
             ShareOf.material(RESIN), VolumeFraction.ZERO, VolumeFraction.ofPercent(50), basis);
@@ -314,8 +309,7 @@ class BlendQuestionTest {
     BlendQuestion question =
         BlendQuestion.of(
             List.of(resin(), wax()), List.of(Wish.amount(grams(730)), resinBetween(11, 14)));
-    BlendAnswer.Found found =
-        question.weighedTo(ScaleInterval.of(grams(1))).cheapest().require();
+    BlendAnswer.Found found = question.weighedTo(ScaleInterval.of(grams(1))).cheapest().require();
     // 80.3 g would be 80 g: too little
     assertThat(found.line("damar").weighedKilograms()).isEqualTo(0.081);
     assertThat(found.line("beeswax-yellow").weighedKilograms()).isEqualTo(0.649);
@@ -332,8 +326,7 @@ class BlendQuestionTest {
 
   @Test
   void closedWindow_isCutOffByAFurtherWish_orRefusedWithIt() {
-    List<BlendPart> parts =
-        List.of(wax(), BlendPart.of(PALM).at(UnitPrice.parse("9 EUR/kg")));
+    List<BlendPart> parts = List.of(wax(), BlendPart.of(PALM).at(UnitPrice.parse("9 EUR/kg")));
     BlendQuestion question =
         BlendQuestion.of(parts, List.of(Wish.amount(grams(500))))
             .withWorkingWindow(
@@ -354,8 +347,7 @@ class BlendQuestionTest {
   @Test
   void orderOfPartsAndWishes_makesNoDifference() {
     List<BlendPart> parts = new ArrayList<>(List.of(cakes(), resin(), wax()));
-    List<Wish> wishes =
-        new ArrayList<>(List.of(Wish.amount(grams(500)), resinBetween(11, 14)));
+    List<Wish> wishes = new ArrayList<>(List.of(Wish.amount(grams(500)), resinBetween(11, 14)));
     BlendAnswer one = BlendQuestion.of(parts, wishes).cheapest();
     java.util.Collections.reverse(parts);
     java.util.Collections.reverse(wishes);
@@ -369,7 +361,8 @@ class BlendQuestionTest {
             () ->
                 BlendQuestion.of(
                     List.of(wax(), wax()),
-                    List.of(Wish.useUp("beeswax-yellow"), Wish.shareOfPart("x", Wish.percent(1, 2)))))
+                    List.of(
+                        Wish.useUp("beeswax-yellow"), Wish.shareOfPart("x", Wish.percent(1, 2)))))
         .isInstanceOfSatisfying(
             ProblemException.class,
             e ->
@@ -383,8 +376,7 @@ class BlendQuestionTest {
     assertThatThrownBy(unpriced::cheapest).hasMessageContaining("beeswax-yellow");
     assertThatThrownBy(() -> unpriced.mostOf("beeswax-yellow"))
         .isInstanceOf(ProblemException.class);
-    assertThatThrownBy(
-            () -> Wish.figure(PropertyKey.REFRACTIVE_INDEX, new NumberRange(1, 2, "")))
+    assertThatThrownBy(() -> Wish.figure(PropertyKey.REFRACTIVE_INDEX, new NumberRange(1, 2, "")))
         .isInstanceOf(ProblemException.class);
     assertThatThrownBy(() -> Wish.partsAtMost(3).ranked(1)).isInstanceOf(ProblemException.class);
     List<BlendPart> many = new ArrayList<>();

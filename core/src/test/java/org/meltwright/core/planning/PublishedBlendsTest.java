@@ -45,8 +45,7 @@ class PublishedBlendsTest {
   }
 
   private static Wish least(Material content, double share) {
-    return Wish.share(
-        of(content), new MassFractionRange(MassFraction.of(share), MassFraction.ONE));
+    return Wish.share(of(content), new MassFractionRange(MassFraction.of(share), MassFraction.ONE));
   }
 
   private static Wish most(Material content, double share) {

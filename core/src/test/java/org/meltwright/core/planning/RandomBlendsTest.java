@@ -11,7 +11,9 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.meltwright.core.linear.LinearAnswer.Kind;
 
-/** Questions made up by a seed: conflicts that are none too large, and lots that all keep a wish. */
+/**
+ * Questions made up by a seed: conflicts that are none too large, and lots that all keep a wish.
+ */
 @Tag("random")
 class RandomBlendsTest {
 

@@ -85,7 +85,7 @@ public final class LinearAnswer {
    * @return c·x
    */
   public double objective() {
-    return proof.objective();
+    return proof.objective;
   }
 
   /**
@@ -106,7 +106,7 @@ public final class LinearAnswer {
    * @return the change; zero for an x that lies between its bounds
    */
   public double reducedCost(int column) {
-    return proof.reduced()[column];
+    return proof.reduced[column];
   }
 
   /**
@@ -126,7 +126,7 @@ public final class LinearAnswer {
    * @return whether another answer may be as good
    */
   public boolean mayMove(int column) {
-    return basis.mayMove(column, proof.reduced()[column]);
+    return basis.mayMove(column, proof.reduced[column]);
   }
 
   /**
@@ -145,7 +145,7 @@ public final class LinearAnswer {
    * @return the miss, relative to the numbers that it stands in
    */
   public double primalError() {
-    return proof.primal();
+    return proof.primal;
   }
 
   /**
@@ -154,7 +154,7 @@ public final class LinearAnswer {
    * @return the miss, relative to the numbers that it stands in
    */
   public double dualError() {
-    return proof.dual();
+    return proof.dual;
   }
 
   /**
@@ -163,7 +163,7 @@ public final class LinearAnswer {
    * @return the gap, relative to the numbers that it stands in; zero or a hair beside it
    */
   public double gap() {
-    return proof.gap();
+    return proof.gap;
   }
 
   Basis basis() {

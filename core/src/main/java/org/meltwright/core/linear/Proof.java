@@ -6,25 +6,47 @@ package org.meltwright.core.linear;
  *
  * <p>For any prices y, each x and each row s that keep their bounds and A x = s have c·x = Σ d·(x,
  * s) with d = (c − Aᵀy, y): which is no less than the sum of the least that each term can be.
- *
- * @param objective c·x
- * @param primal the worst miss of a bound, relative
- * @param dual the worst d whose sign lets its term fall without end, relative
- * @param gap how far the objective lies above the bound, relative
- * @param bound the bound
- * @param size the size of the terms of the bound
- * @param reduced c − Aᵀy
  */
-record Proof(
-    double objective,
-    double primal,
-    double dual,
-    double gap,
-    double bound,
-    double size,
-    double[] reduced) {
+final class Proof {
 
   static final Proof NONE = new Proof(0, 1, 1, 1, 0, 0, new double[0]);
+
+  /** c·x. */
+  final double objective;
+
+  /** The worst miss of a bound, relative. */
+  final double primal;
+
+  /** The worst d whose sign lets its term fall without end, relative. */
+  final double dual;
+
+  /** How far the objective lies above what it is proved not to be below, relative. */
+  final double gap;
+
+  private final double bound;
+
+  /** The size of the terms of the bound. */
+  private final double size;
+
+  /** c − Aᵀy. */
+  final double[] reduced;
+
+  private Proof(
+      double objective,
+      double primal,
+      double dual,
+      double gap,
+      double bound,
+      double size,
+      double[] reduced) {
+    this.objective = objective;
+    this.primal = primal;
+    this.dual = dual;
+    this.gap = gap;
+    this.bound = bound;
+    this.size = size;
+    this.reduced = reduced;
+  }
 
   /** Proves that x is best. */
   static Proof ofOptimum(LinearProgram program, double[] x, double... y) {

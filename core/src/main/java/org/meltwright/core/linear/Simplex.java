@@ -165,8 +165,12 @@ final class Simplex {
     return best;
   }
 
+  private boolean isByIndex() {
+    return byIndex || idle > IDLE;
+  }
+
   private boolean isBefore(int one, int other) {
-    return byIndex || idle > IDLE
+    return isByIndex()
         ? basis.outside[one] < basis.outside[other]
         : Math.abs(slope[one]) > Math.abs(slope[other]);
   }
@@ -207,7 +211,7 @@ final class Simplex {
   /** Which of the basis stops the move; below zero if none does. */
   private int leaving(int place, double way) {
     double reach = Double.POSITIVE_INFINITY;
-    boolean exact = byIndex || idle > IDLE;
+    boolean exact = isByIndex();
     for (int r = 0; r < isMissed.length; r++) {
       double slack = exact ? 0 : FEASIBLE / Math.abs(basis.tableau[r][place]);
       reach = Math.min(reach, room(r, place, way) + slack);

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.linear.LinearAnswer;
 import org.meltwright.core.linear.LinearProgram;
 import org.meltwright.core.material.Material;
@@ -209,7 +210,7 @@ final class BlendModel {
   }
 
   /** Starts a programme with all rows; the rows of the wishes come first, in their order. */
-  LinearProgram program(double[] cost, BlendAim aim) {
+  LinearProgram program(double[] cost, @Nullable BlendAim aim) {
     LinearProgram program = LinearProgram.minimising(cost);
     for (BlendRow row : rows) {
       double least = row.isUpper() ? Double.NEGATIVE_INFINITY : row.right();

@@ -89,7 +89,7 @@ final class BlendSearch {
       Best next = one(bounded, aim, size, choice);
       cases++;
       int order = best == null ? -1 : compare(next, best);
-      if (order < 0) {
+      if (best == null || order < 0) {
         best = next;
         hasEquals = false;
       } else if (order == 0 && next.isFound() && !isSame(next, best)) {

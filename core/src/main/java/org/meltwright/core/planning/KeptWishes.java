@@ -11,15 +11,22 @@ final class KeptWishes {
 
   private static final double SLACK = 1e-9;
 
-  /**
-   * One side of a wish as a sum over the amounts.
-   *
-   * @param wish the wish
-   * @param factors the factor of each amount
-   * @param bound what the sum is held against
-   * @param sign 1 for a high bound, −1 for a low one
-   */
-  private record Side(Wish wish, double[] factors, double bound, int sign) {
+  /** One side of a wish as a sum over the amounts. */
+  private static final class Side {
+
+    private final Wish wish;
+    private final double[] factors;
+    private final double bound;
+
+    /** 1 for a high bound, −1 for a low one. */
+    private final int sign;
+
+    Side(Wish wish, double[] factors, double bound, int sign) {
+      this.wish = wish;
+      this.factors = factors;
+      this.bound = bound;
+      this.sign = sign;
+    }
 
     boolean isKept(double... amounts) {
       double sum = 0;
@@ -76,7 +83,7 @@ final class KeptWishes {
   /** The wishes that amounts do not keep. */
   List<Wish> broken(double... kilograms) {
     List<Wish> broken = new ArrayList<>();
-    sides.stream().filter(s -> !s.isKept(kilograms)).forEach(s -> broken.add(s.wish()));
+    sides.stream().filter(s -> !s.isKept(kilograms)).forEach(s -> broken.add(s.wish));
     changes.stream().filter(c -> !isKept(c, kilograms)).forEach(broken::add);
     return broken.stream().distinct().toList();
   }

@@ -105,19 +105,19 @@ public sealed interface Wish permits Bounded, PartCount {
    *
    * @param first what is counted first
    * @param second what it is measured with
-   * @param low the least quotient, zero or more
-   * @param high the largest quotient; infinity for none
+   * @param leastFactor the least quotient, zero or more
+   * @param mostFactor the largest quotient; infinity for none
    * @return the wish
    * @throws ProblemException if the ends are reversed or below zero
    */
-  static Wish ratio(ShareOf first, ShareOf second, double low, double high) {
-    CHECK.between(low, 0, 1e9, "quotient of two shares");
-    CHECK.between(Math.min(high, 1e9), 0, 1e9, "quotient of two shares");
-    CHECK.ordered(low, high, "quotient of two shares");
+  static Wish ratio(ShareOf first, ShareOf second, double leastFactor, double mostFactor) {
+    CHECK.between(leastFactor, 0, 1e9, "quotient of two shares");
+    CHECK.between(Math.min(mostFactor, 1e9), 0, 1e9, "quotient of two shares");
+    CHECK.ordered(leastFactor, mostFactor, "quotient of two shares");
     return new Bounded(
         new Figures.RatioOf(first, second),
-        low == 0 ? Double.NEGATIVE_INFINITY : low,
-        high,
+        leastFactor == 0 ? Double.NEGATIVE_INFINITY : leastFactor,
+        mostFactor,
         Bounded.HARD);
   }
 

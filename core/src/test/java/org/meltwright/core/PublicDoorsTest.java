@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 import static org.meltwright.units.MetricUnits.grams;
+import static org.meltwright.units.MetricUnits.kilograms;
 import static org.meltwright.units.MetricUnits.litres;
 import static org.meltwright.units.MetricUnits.millilitres;
 import static org.meltwright.units.TemperaturePoint.ofCelsius;
@@ -37,12 +38,15 @@ import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.NumberRange;
 import org.meltwright.core.material.PropertyKey;
-import org.meltwright.core.mixture.Blend;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.mixture.DensityTable;
 import org.meltwright.core.mixture.Mixture;
 import org.meltwright.core.mixture.Scrap;
+import org.meltwright.core.mixture.ShareOf;
+import org.meltwright.core.planning.BlendPart;
+import org.meltwright.core.planning.BlendQuestion;
+import org.meltwright.core.planning.Wish;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.SourceKind;
@@ -117,6 +121,7 @@ class PublicDoorsTest {
                     shut("mixture " + x, () -> new Mixture(Composition.of(WAX), x)),
                     shut("scrap " + x, () -> new Scrap(x, Scrap.UNKNOWN)),
                     shut("density " + x, () -> DensityTable.of(x)),
+                    shut("wished amount " + x, () -> Wish.amount(kilograms(x))),
                     shut("fraction " + x, () -> MassFraction.of(x)),
                     shut("expansion " + x, () -> meltAt(x, x))));
   }
@@ -141,8 +146,12 @@ class PublicDoorsTest {
         shut("range without a start", () -> new NumberRange(Double.NaN, 1, "")),
         shut("no high end", () -> DensityTable.of(new double[] {900}, new double[] {})),
         shut("high end too many", () -> DensityTable.of(new double[] {9}, new double[] {9, 9})),
-        shut("blend of nothing", () -> Blend.of(List.of(), List.of())),
-        shut("nearest of nothing", () -> Blend.nearest(List.of(), List.of())),
+        shut("blend of nothing", () -> BlendQuestion.of(List.of(), List.of())),
+        shut("part without a name", () -> BlendPart.of(" ", Composition.of(WAX))),
+        shut("rank 0 of a wish", () -> Wish.useUp("wax").ranked(0)),
+        shut("no parts at all", () -> Wish.partsAtMost(0)),
+        shut("ratio below zero", () -> Wish.ratio(ShareOf.RESIN, ShareOf.FREE_OIL, -1, 1)),
+        shut("amount of nothing", () -> Wish.amount(grams(0))),
         shut("rank 0", () -> new CatalogueFigure<>(WAX, PropertyKey.INSOLUBLES, 0, figure)),
         shut("shrinks in no order", () -> shrink(5, 4, 6)),
         shut("shrinks to less", () -> shrink(3, 4, 2)),

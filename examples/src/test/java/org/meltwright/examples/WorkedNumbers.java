@@ -55,7 +55,6 @@ import org.meltwright.core.material.MaterialRole;
 import org.meltwright.core.material.MaterialState;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.material.PropertyRange;
-import org.meltwright.core.mixture.Blend;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.Correction;
 import org.meltwright.core.mixture.DensityBasis;
@@ -66,6 +65,8 @@ import org.meltwright.core.mixture.Scrap;
 import org.meltwright.core.mixture.ShareOf;
 import org.meltwright.core.mixture.ShareTarget;
 import org.meltwright.core.mixture.VolumeView;
+import org.meltwright.core.planning.BlendPart;
+import org.meltwright.core.planning.BlendQuestion;
 import org.meltwright.core.planning.ClassBudget;
 import org.meltwright.core.planning.ClassPlan;
 import org.meltwright.core.planning.Coverage;
@@ -170,8 +171,10 @@ final class WorkedNumbers {
   }
 
   private static double blendShare(double... x) {
-    ShareTarget target = new ShareTarget(ShareOf.material(A), MassFraction.ofPercent(x[2]));
-    return Blend.of(List.of(percentOfA(x[0]), percentOfA(x[1])), List.of(target)).shareValue(0);
+    List<BlendPart> parts =
+        List.of(BlendPart.of("1", percentOfA(x[0])), BlendPart.of("2", percentOfA(x[1])));
+    ShareTarget target = ShareTarget.ofPercent(ShareOf.material(A), x[2]);
+    return BlendQuestion.of(parts, List.of()).closest(target).require().line("1").share();
   }
 
   private static double largestBatch(double... x) {

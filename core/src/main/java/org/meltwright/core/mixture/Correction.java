@@ -63,7 +63,7 @@ public final class Correction {
     double perKilogram = met ? 0 : missing / (wanted - added);
     if (!(perKilogram >= 0 && perKilogram < 1 / NOTHING)) {
       double nearest = Math.abs(added - wanted) < Math.abs(missing) ? added : present;
-      throw new ProblemException(Blend.outOfReach(new ShareTarget(what, target), nearest));
+      throw new ProblemException(ShareSystem.outOfReach(new ShareTarget(what, target), nearest));
     }
     return new Correction(pot, List.of(new Mixture(addition, pot.massKilograms() * perKilogram)));
   }
@@ -85,28 +85,27 @@ public final class Correction {
     }
     List<Composition> all = new ArrayList<>(List.of(pot.composition()));
     all.addAll(additions);
-    Blend blend = Blend.of(all, targets);
-    double share = blend.shareValue(0);
-    if (!(share > NOTHING)) {
-      throw new ProblemException(onlyApproached(targets, all));
+    ShareSystem system = new ShareSystem(all, targets);
+    double[] shares = system.largestFirst();
+    if (!(shares[0] > NOTHING)) {
+      throw new ProblemException(onlyApproached(targets, system));
     }
     List<Mixture> added = new ArrayList<>();
     for (int i = 0; i < additions.size(); i++) {
-      double perKilogram = blend.shareValue(i + 1) / share;
+      double perKilogram = shares[i + 1] / shares[0];
       added.add(new Mixture(additions.get(i), pot.massKilograms() * perKilogram));
     }
     return new Correction(pot, added);
   }
 
   /** Targets that the pot does not meet are met by the additions alone, not with the pot in it. */
-  private static List<Problem> onlyApproached(
-      List<ShareTarget> targets, List<Composition> components) {
-    double[][] contents = Blend.contents(components, targets);
+  private static List<Problem> onlyApproached(List<ShareTarget> targets, ShareSystem system) {
     List<Problem> problems = new ArrayList<>();
-    for (int t = 0; t < contents.length; t++) {
+    for (int t = 0; t < targets.size(); t++) {
       double wanted = targets.get(t).share().value();
-      if (Math.abs(contents[t][0] - wanted) > NOTHING) {
-        problems.add(Blend.outOfReach(targets.get(t), wanted).with("remark", "approached only"));
+      if (Math.abs(system.content(t, 0) - wanted) > NOTHING) {
+        problems.add(
+            ShareSystem.outOfReach(targets.get(t), wanted).with("remark", "approached only"));
       }
     }
     return problems;

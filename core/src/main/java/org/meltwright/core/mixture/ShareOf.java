@@ -147,8 +147,12 @@ public final class ShareOf {
     return name;
   }
 
-  /** What it is called, with the German name of what this library counts. */
-  Bilingual inWords() {
+  /**
+   * Returns what it is called in both languages.
+   *
+   * @return the name, with the German of what this library counts
+   */
+  public Bilingual inWords() {
     return MixtureProblem.CHECK.name(name);
   }
 
@@ -247,8 +251,15 @@ public final class ShareOf {
     return isMix && material.constituents().isEmpty();
   }
 
-  /** Returns the share in a mix as one number, at the place of its range that was chosen. */
-  double valueIn(Composition composition) {
+  /**
+   * Returns the share in a mix as one number.
+   *
+   * @param composition the mix
+   * @return its share by mass, from 0 to 1, at the place of its range that was chosen: the middle,
+   *     unless {@link #atLow} or {@link #atHigh}
+   * @throws ProblemException if a material is itself a mix of which the parts are not stated
+   */
+  public double valueIn(Composition composition) {
     MassFractionRange range = composition.share(this);
     double low = range.low().value();
     return low + position * (range.high().value() - low);

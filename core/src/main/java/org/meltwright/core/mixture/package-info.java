@@ -15,9 +15,8 @@
  *   <li>{@link org.meltwright.core.mixture.ShareOf} — shares that matter: oil paint, free oil,
  *       pigment, resin; by volume {@link org.meltwright.core.mixture.PigmentVolume}.
  *   <li>{@link org.meltwright.core.mixture.Correction} — what to add to reach a share; beside it
- *       {@link org.meltwright.core.mixture.Blend}, {@link org.meltwright.core.mixture.Leftovers},
  *       {@link org.meltwright.core.mixture.LargestBatch} and {@link
- *       org.meltwright.core.mixture.Scrap}.
+ *       org.meltwright.core.mixture.Scrap}. Which parts to take is a question of planning.
  * </ol>
  *
  * <p>For example, what makes 600 g at 1 : 10 as strong as 1 : 7:

@@ -39,7 +39,23 @@ public enum PlanningProblem implements ProblemCode {
   /** An amount of money below zero where none can be. */
   AMOUNT_NEGATIVE("planning.amount.negative"),
   /** Shares that make more than the whole. */
-  SHARES("planning.shares");
+  SHARES("planning.shares"),
+  /** A name that no part of a blend has. */
+  NO_SUCH_PART("planning.no-such-part"),
+  /** An amount that nothing limits, or all of what nobody stated how much there is. */
+  NO_STOCK("planning.no-stock"),
+  /** Few parts wished for out of too many. */
+  TOO_MANY_CANDIDATES("planning.too-many-candidates"),
+  /** A figure that does not add up by mass. */
+  NOT_ADDITIVE("planning.not-additive"),
+  /** A figure of which only a lower bound is known, where it is to be bounded. */
+  OPEN_FIGURE("planning.open-figure"),
+  /** A number of parts that was to give way. */
+  NOT_RANKED("planning.not-ranked"),
+  /** Wishes that no blend keeps. */
+  WISHES_CONFLICT("planning.wishes-conflict"),
+  /** A blend of which nothing could be proved. */
+  UNDECIDED("planning.undecided");
 
   /** The guards of this package. */
   static final Check CHECK = Check.beside(PlanningProblem.class);

@@ -18,6 +18,10 @@
  *   <li>{@link org.meltwright.core.planning.PurchaseQuestion} — needs, stock, offers, suppliers.
  *   <li>{@link org.meltwright.core.planning.PurchasePlan} — the packages to buy, and how sure it is
  *       that no other choice is better.
+ *   <li>{@link org.meltwright.core.planning.BlendQuestion} — which parts make a blend that meets
+ *       {@linkplain org.meltwright.core.planning.Wish wishes}, from what is left.
+ *   <li>{@link org.meltwright.core.planning.BlendAnswer} — the amounts, proved best, or the wishes
+ *       that contradict each other.
  * </ol>
  *
  * <p>Plans leave as plain data in {@link org.meltwright.core.planning.ClassPlanData} and {@link

@@ -188,34 +188,6 @@ class CorrectionTest {
   }
 
   @Test
-  void combine_leftovers_usesAsMuchAsPossible() {
-    // arithmetic: all of the first, and 261.9 g of the second balance it at 1:7
-    Leftovers combined =
-        Leftovers.combine(
-            List.of(Mixture.of(ratio(1, 6), grams(500)), Mixture.of(ratio(1, 10), grams(300))),
-            List.of(new ShareTarget(RESIN_SHARE, MassFraction.of(1.0 / 8))));
-    double second = 500 * (1.0 / 7 - 1.0 / 8) / (1.0 / 8 - 1.0 / 11);
-    assertThat(second).isCloseTo(261.9, within(0.05));
-    assertThat(combined.taken().get(0).massKilograms()).isCloseTo(0.5, within(1e-12));
-    assertThat(combined.taken().get(1).massKilograms() * 1000).isCloseTo(second, within(1e-9));
-    assertThat(combined.left().get(1).massKilograms() * 1000).isCloseTo(300 - second, within(1e-9));
-    assertThat(combined.result().composition().massFractionValue(RESIN))
-        .isCloseTo(1.0 / 8, within(1e-12));
-  }
-
-  @Test
-  void combine_noLeftoverFits_isRefused() {
-    assertThatThrownBy(
-            () ->
-                Leftovers.combine(
-                    List.of(
-                        Mixture.of(ratio(1, 6), grams(500)), Mixture.of(ratio(1, 10), grams(300))),
-                    List.of(ShareTarget.ofPercent(RESIN_SHARE, 20))))
-        .isInstanceOf(ProblemException.class)
-        .hasMessageContaining("14.29 %");
-  }
-
-  @Test
   void largestBatch_shelf_saysWhatRunsOutFirst() {
     LargestBatch batch =
         LargestBatch.of(ratio(1, 8), List.of(RESIN, WAX, HARD_WAX), 0.1, 0.730, 1.0);

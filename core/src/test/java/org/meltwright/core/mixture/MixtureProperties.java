@@ -235,9 +235,10 @@ class MixtureProperties {
             new ShareTarget(ShareOf.material(RESIN), MassFraction.of(resin)),
             new ShareTarget(ShareOf.material(WAX), MassFraction.of(wax)));
     List<Composition> components = List.of(pot, one, other);
-    List<MassFraction> nearest = Blend.nearest(components, targets);
+    List<MassFraction> nearest = new ShareSystem(components, targets).nearest();
     if (nearest.get(0).value() == resin && nearest.get(1).value() == wax) {
-      Composition reached = Blend.of(components, targets).composition();
+      double[] shares = new ShareSystem(components, targets).largestFirst();
+      Composition reached = Composition.blend(components, shares);
       assertThat(reached.massFractionValue(RESIN)).isCloseTo(resin, within(1e-8));
       assertThat(reached.massFractionValue(WAX)).isCloseTo(wax, within(1e-8));
     }

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,6 +23,10 @@ import org.meltwright.core.batch.WeighingSheet;
 import org.meltwright.core.cases.CaseFile;
 import org.meltwright.core.equipment.Balance;
 import org.meltwright.core.material.Material;
+import org.meltwright.core.planning.BlendLine;
+import org.meltwright.core.planning.BlendPart;
+import org.meltwright.core.planning.BlendQuestion;
+import org.meltwright.core.planning.Wish;
 import org.meltwright.units.MassFraction;
 
 /** Worked examples of others, from the data file beside this class; each row names its source. */
@@ -124,12 +129,11 @@ class PublishedCasesTest {
   private static double[] blend(String inputs) {
     String[] sides = inputs.split("->", -1);
     String[] target = sides[1].strip().split(" of ", -1);
-    return masses(
-        Blend.of(
-                components(sides[0]),
-                List.of(
-                    ShareTarget.ofPercent(ShareOf.material(FIRST), Double.parseDouble(target[0]))))
-            .amounts(kilograms(Double.parseDouble(target[1]))));
+    return made(
+        components(sides[0]),
+        OptionalInt.empty(),
+        Double.parseDouble(target[1]),
+        share(FIRST, Double.parseDouble(target[0])));
   }
 
   private static double[] known(String inputs) {
@@ -137,13 +141,11 @@ class PublishedCasesTest {
     String[] target = sides[1].strip().split(" with ", -1);
     String[] amount = target[1].split(":", -1);
     double[] masses =
-        masses(
-            Blend.of(
-                    components(sides[0]),
-                    List.of(
-                        ShareTarget.ofPercent(
-                            ShareOf.material(FIRST), Double.parseDouble(target[0]))))
-                .amountsFor(Integer.parseInt(amount[0]), kilograms(Double.parseDouble(amount[1]))));
+        made(
+            components(sides[0]),
+            OptionalInt.of(Integer.parseInt(amount[0])),
+            Double.parseDouble(amount[1]),
+            share(FIRST, Double.parseDouble(target[0])));
     double[] withTotal = Arrays.copyOf(masses, masses.length + 1);
     withTotal[masses.length] = Arrays.stream(masses).sum();
     return withTotal;
@@ -160,13 +162,32 @@ class PublishedCasesTest {
           Composition.ofParts(
               List.of(FIRST, SECOND, REST), shares[0], shares[1], 100 - shares[0] - shares[1]));
     }
-    return masses(
-        Blend.of(
-                components,
-                List.of(
-                    ShareTarget.ofPercent(ShareOf.material(FIRST), wanted[0]),
-                    ShareTarget.ofPercent(ShareOf.material(SECOND), wanted[1])))
-            .amounts(kilograms(Double.parseDouble(target[1]))));
+    return made(
+        components,
+        OptionalInt.empty(),
+        Double.parseDouble(target[1]),
+        share(FIRST, wanted[0]),
+        share(SECOND, wanted[1]));
+  }
+
+  private static Wish share(Material material, double percent) {
+    return Wish.share(ShareOf.material(material), Wish.percent(percent, percent));
+  }
+
+  /** The masses of components that keep wishes; the mass of one is known, or of the whole. */
+  private static double[] made(
+      List<Composition> components, OptionalInt known, double kilograms, Wish... shares) {
+    List<BlendPart> parts = new ArrayList<>();
+    for (int c = 0; c < components.size(); c++) {
+      BlendPart part = BlendPart.of("" + c, components.get(c));
+      parts.add(known.orElse(-1) == c ? part.withStock(kilograms(kilograms)) : part);
+    }
+    List<Wish> wishes = new ArrayList<>(List.of(shares));
+    wishes.add(
+        known.isPresent() ? Wish.useUp("" + known.getAsInt()) : Wish.amount(kilograms(kilograms)));
+    return BlendQuestion.of(parts, wishes).nearestTo(components.get(0)).require().lines().stream()
+        .mapToDouble(BlendLine::kilograms)
+        .toArray();
   }
 
   private static List<Composition> components(String percents) {

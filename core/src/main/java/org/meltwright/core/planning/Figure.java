@@ -1,0 +1,68 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.planning;
+
+import org.meltwright.units.Bilingual;
+
+/** What a wish bounds: a sum over the parts of a blend, divided by another such sum. */
+interface Figure {
+
+  /** Which end of its range each figure of a part is taken at. */
+  enum End {
+    SMALLEST,
+    MIDDLE,
+    LARGEST;
+
+    End other() {
+      return this == MIDDLE ? MIDDLE : this == SMALLEST ? LARGEST : SMALLEST;
+    }
+
+    double of(double low, double middle, double high) {
+      return this == MIDDLE ? middle : this == SMALLEST ? low : high;
+    }
+  }
+
+  /** What the sum is divided by. */
+  enum Per {
+    /** The mass of the blend: a share, or a mean by mass. */
+    BLEND,
+    /** Nothing: an amount in kg. */
+    AMOUNT,
+    /** Another sum over the parts. */
+    OTHER
+  }
+
+  Per per();
+
+  /** What a kilogram of a part adds above, where it is divided by the blend or by nothing. */
+  double over(BlendPart part, End end);
+
+  /**
+   * What a kilogram of a part adds above, less the bound times what it adds below; figures that
+   * stand in both move together.
+   */
+  default double excess(BlendPart part, double bound, End end) {
+    return over(part, end) - (per() == Per.BLEND ? bound : 0);
+  }
+
+  /** What it is called, for the texts. */
+  Bilingual name();
+
+  /** A value of it, with its unit. */
+  Bilingual inWords(double value);
+
+  /** One step of it, such as one point of a share. */
+  double unit();
+
+  /** The key of the text for one step more, and for one less. */
+  String unitKey();
+
+  /** The value that lies some steps further, in the sense that a reader counts. */
+  default double moved(double value, double steps) {
+    return value + steps * unit();
+  }
+
+  /** Whether the least value is what a reader calls the most. */
+  default boolean isInverse() {
+    return false;
+  }
+}

@@ -6,9 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.meltwright.core.source.SourceKind;
+import org.meltwright.core.source.Sourced;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.Density;
 import org.meltwright.units.DynamicViscosity;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.SpecificEnergy;
 import org.meltwright.units.SpecificHeatCapacity;
@@ -441,11 +445,26 @@ public final class PropertyKey<V> {
     return type.format(value);
   }
 
+  /** What burns, and from where, is asked of the supplier: nobody tries it at home. */
+  void requireNotMeasuredAtHome(Sourced<V> figure) {
+    boolean fire = equals(FLASH_POINT) || equals(AUTOIGNITION) || equals(LOWER_FLAMMABLE_LIMIT);
+    if (fire && figure.source().kind() == SourceKind.OWN_MEASUREMENT) {
+      throw new ProblemException(Problem.of(MaterialProblem.NOT_AT_HOME, inWords()));
+    }
+  }
+
   boolean isInWords() {
     return type instanceof TextType || type instanceof WordType;
   }
 
-  V span(V one, V other) {
+  /**
+   * Returns the range that spans two values.
+   *
+   * @param one a value
+   * @param other another
+   * @return from the lower of the low ends to the higher of the high ones
+   */
+  public V span(V one, V other) {
     return type.span(one, other);
   }
 

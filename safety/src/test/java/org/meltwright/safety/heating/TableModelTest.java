@@ -45,7 +45,7 @@ class TableModelTest {
           blend("beeswax-yellow 19, linseed-oil 1", 204.0, Melting.KNOWN),
           new Mix("paraffin", 193.3, false, new Range(43, 71), Melting.KNOWN, true),
           new Mix("microcrystalline", 220.0, false, new Range(60, 93), Melting.KNOWN, true),
-          new Mix("carnauba", 282.2, false, new Range(80, 86), Melting.KNOWN, false),
+          new Mix("carnauba", 282.0, false, new Range(80, 86), Melting.KNOWN, false),
           new Mix("own:stuff", null, true, null, Melting.UNKNOWN, false),
           new Mix("own:stuff@160", 160.0, false, null, Melting.UNKNOWN, false),
           new Mix(

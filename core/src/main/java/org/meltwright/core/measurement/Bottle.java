@@ -25,7 +25,7 @@ import java.util.List;
  *         Reading.shown(98.45, 0.01),
  *         Reading.shown(81.32, 0.01),
  *         Reading.within(998, 1));
- * bottle.density().text(); // 5219 ± 13 kg/m³
+ * bottle.density().text(); // 5219 ± 15 kg/m³
  * }</pre>
  *
  * <p>Immutable and thread-safe.

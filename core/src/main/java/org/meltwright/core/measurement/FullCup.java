@@ -26,8 +26,8 @@ import org.meltwright.units.TemperaturePoint;
  *         Reading.shown(214.9, 0.1),
  *         Reading.within(80, 2));
  * Measurement melt = cup.density();
- * melt.value(); // 830.1
- * melt.text(); // 830.1 ± 1.2 kg/m³ at 80 °C
+ * melt.value(); // 831.0
+ * melt.text(); // 831.0 ± 1.4 kg/m³ at 80 °C
  * melt.contributions().get(0).input().name(); // growth of the cup
  * }</pre>
  *

@@ -31,8 +31,8 @@ import org.meltwright.units.TemperaturePoint;
  * }
  * HeatUpLog log =
  *     new HeatUpLog(new ReadingLog(readings), ofCelsius(20), Reading.within(8800, 150));
- * log.power().text(); // 399 ± 17 W
- * log.loss().text(); // 3.53 ± 0.48 W/K
+ * log.power().text(); // 411.1 ± 8.8 W
+ * log.loss().text(); // 4.10 ± 0.15 W/K
  * }</pre>
  *
  * <p>Immutable and thread-safe.

@@ -270,7 +270,7 @@ public final class Measurement {
    * @return for example "832.1 ± 3.8 kg/m³ at 80 °C"
    */
   public String text() {
-    String place = at == null ? "" : " at " + five(at.celsius()) + " °C";
+    String place = at == null ? "" : " at " + tenths(at.celsius()) + " °C";
     return (numbers() + " " + unit).strip() + place;
   }
 
@@ -328,6 +328,11 @@ public final class Measurement {
         .step("u " + three(uncertainty) + ", k " + three(coverageFactor()))
         .step(text())
         .build();
+  }
+
+  private static String tenths(double number) {
+    BigDecimal rounded = new BigDecimal(number).setScale(1, RoundingMode.HALF_EVEN);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 
   private static String three(double number) {

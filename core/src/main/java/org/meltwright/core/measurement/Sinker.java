@@ -25,7 +25,7 @@ import org.meltwright.units.TemperaturePoint;
  *         Reading.within(20, 1),
  *         Reading.shown(90.58, 0.01),
  *         Reading.within(82, 2));
- * bolt.density().text(); // 830.4 ± 1.3 kg/m³ at 82 °C
+ * bolt.density().text(); // 830.68 ± 0.94 kg/m³ at 82 °C
  * }</pre>
  *
  * <p>Immutable and thread-safe.

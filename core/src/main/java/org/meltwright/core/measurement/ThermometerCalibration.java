@@ -4,6 +4,7 @@ package org.meltwright.core.measurement;
 import static org.meltwright.core.measurement.MeasurementProblem.CHECK;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -29,8 +30,8 @@ import org.meltwright.units.ProblemException;
  *             ThermometerCalibration.Point.ice(Reading.shown(0.6, 0.1)),
  *             ThermometerCalibration.Point.boiling(
  *                 Reading.shown(98.1, 0.1), Reading.within(960, 3))));
- * probe.correction(85).text(); // 0.29 ± 0.30 K
- * probe.corrected(Reading.shown(85, 0.1)).text(); // 85.29 ± 0.31 °C
+ * probe.correction(85).text(); // 0.24 ± 0.32 K
+ * probe.corrected(Reading.shown(85, 0.1)).text(); // 85.24 ± 0.33 °C
  * }</pre>
  *
  * <p>Immutable and thread-safe.
@@ -273,6 +274,18 @@ public final class ThermometerCalibration {
   private Measurement one(String name, String unit, double value, double variance) {
     Reading reading = new Reading(value, Math.sqrt(Math.max(0, variance)), line.freedom);
     return Measurement.of(name, unit, List.of(Measuring.input(name, unit, reading)), x -> x[0]);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof ThermometerCalibration that
+        && reference == that.reference
+        && line.equals(that.line);
+  }
+
+  @Override
+  public int hashCode() {
+    return line.hashCode() * 31 + Double.hashCode(reference);
   }
 
   /**

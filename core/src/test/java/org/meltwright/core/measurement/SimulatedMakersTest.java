@@ -6,12 +6,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.function.DoubleBinaryOperator;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialCatalogue;
+import org.meltwright.core.mixture.Composition;
+import org.meltwright.core.thermal.Film;
+import org.meltwright.core.thermal.MeltFigures;
+import org.meltwright.core.thermal.OpenTime;
+import org.meltwright.core.thermal.Panel;
+import org.meltwright.core.thermal.PanelKind;
 import org.meltwright.core.thermal.ReadingLog;
+import org.meltwright.core.thermal.Surroundings;
 import org.meltwright.units.TemperaturePoint;
 
 /**
@@ -24,7 +34,12 @@ import org.meltwright.units.TemperaturePoint;
 class SimulatedMakersTest {
 
   private static final int MAKERS = Integer.getInteger("random.makers", 2000);
+  private static final int THICK = 7;
+  private static final int HOT = 35;
   private static final long SEED = Long.getLong("random.seed", 20260314L);
+
+  /** {@link OpenTime} of beeswax on wood, in a table from 64 to 200 °C and 0.28 to 0.34 mm. */
+  private static final DoubleBinaryOperator DRAGS = table();
 
   /** What a maker reads, and how wrong it may be. */
   private record Maker(Random random) {
@@ -77,6 +92,7 @@ class SimulatedMakersTest {
         new Kind("power of a pot", 400, m -> pot(m).power()),
         new Kind("loss of a pot", 3.5, m -> pot(m).loss()),
         new Kind("film", 0.31, SimulatedMakersTest::film),
+        new Kind("temperature on contact", 72, SimulatedMakersTest::contact),
         new Kind("dirt in resin", 4, SimulatedMakersTest::dirt),
         new Kind("drained oil", 9, SimulatedMakersTest::oil));
   }
@@ -197,6 +213,50 @@ class SimulatedMakersTest {
             m.even(955, 5),
             m.repeated(9.5, 0.7, 5))
         .film();
+  }
+
+  /** Strokes of 0.31 mm that met the panel at 72 °C. */
+  private static Measurement contact(Maker m) {
+    double grams = 10 * 0.31e-3 * 100e-4 * 955 * 1e3;
+    return new TimedStrokes(
+            m.weighed(212, 0.1, 0.1),
+            m.weighed(212 + grams, 0.1, 0.1),
+            m.normal(100, 1),
+            10,
+            m.even(955, 5),
+            m.repeated(DRAGS.applyAsDouble(0.31e-3, 72), 0.15, 10))
+        .contact(DRAGS);
+  }
+
+  private static DoubleBinaryOperator table() {
+    double[][] seconds = new double[THICK][HOT];
+    for (int i = 0; i < THICK; i++) {
+      for (int j = 0; j < HOT; j++) {
+        seconds[i][j] = drags(2.8e-4 + i * 1e-5, 64 + j * 4.0);
+      }
+    }
+    return (metres, celsius) -> {
+      double x = Math.min(Math.max((metres - 2.8e-4) / 1e-5, 0), THICK - 1.0001);
+      double y = Math.min((celsius - 64) / 4, HOT - 1.0001);
+      return celsius < 64 ? 0 : between(seconds, x, y);
+    };
+  }
+
+  private static double between(double[][] table, double x, double y) {
+    int i = (int) x;
+    int j = (int) y;
+    double low = table[i][j] + (y - j) * (table[i][j + 1] - table[i][j]);
+    double high = table[i + 1][j] + (y - j) * (table[i + 1][j + 1] - table[i + 1][j]);
+    return low + (x - i) * (high - low);
+  }
+
+  private static double drags(double metres, double celsius) {
+    Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+    MeltFigures melt = MeltFigures.of(Composition.of(wax), MeltFigures.TYPICAL);
+    TemperaturePoint room = TemperaturePoint.ofCelsius(20);
+    Film film = Film.of(melt, metres, metres, TemperaturePoint.ofCelsius(celsius));
+    Panel wood = Panel.of(PanelKind.WOOD, 0.010, room);
+    return OpenTime.of(film, wood, Surroundings.stillRoom(room)).halfSet().centralSi();
   }
 
   private static Measurement dirt(Maker m) {

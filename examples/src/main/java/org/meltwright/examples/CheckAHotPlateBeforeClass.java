@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples;
 
+import static org.meltwright.units.MetricUnits.CUBIC_METRE;
+
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -15,7 +17,7 @@ import org.meltwright.safety.heating.HeatingRules;
 import org.meltwright.safety.heating.People;
 import org.meltwright.safety.heating.Room;
 import org.meltwright.safety.heating.StandingAdvice;
-import org.meltwright.units.QuantityKind;
+import org.meltwright.units.Quantities;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
 
@@ -44,13 +46,13 @@ public final class CheckAHotPlateBeforeClass {
             .liquidReading(TemperaturePoint.ofCelsius(88))
             .tool(HeatSource.of("torch", Kind.TORCH))
             .people(People.classOf(1, 7, 1))
-            .room(Room.of(QuantityKind.VOLUME.ofSi(180)).withExtractionCubicMetresPerHour(1800))
+            .room(Room.of(Quantities.of(180, CUBIC_METRE)).withExtractionCubicMetresPerHour(1800))
             .build();
     HeatingReview review = HeatingRules.standard().review(plan);
 
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     Locale reader = Locale.ENGLISH;
-    out.println(review.isBlocking() ? "Do not start like this." : "Read this before you start.");
+    out.println(review.isBlocked() ? "Do not start like this." : "Read this before you start.");
     review.findings().forEach(f -> out.println(f.severity() + ": " + f.summary(reader)));
     review.notAssessed().forEach(n -> out.println("not assessed: " + n.what(reader)));
     out.println(StandingAdvice.WAX_FIRE.text(reader));

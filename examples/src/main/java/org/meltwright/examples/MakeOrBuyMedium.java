@@ -2,6 +2,8 @@
 package org.meltwright.examples;
 
 import static org.meltwright.units.MetricUnits.kilograms;
+import static org.meltwright.units.MetricUnits.kilowattHours;
+import static org.meltwright.units.MetricUnits.minutes;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -23,7 +25,6 @@ import org.meltwright.core.cost.ReadyMade;
 import org.meltwright.core.cost.UnitPrice;
 import org.meltwright.core.cost.Vat;
 import org.meltwright.core.source.Source;
-import org.meltwright.units.QuantityKind;
 
 /** Make or buy: is medium of one's own cheaper than ready-made? All prices are invented. */
 public final class MakeOrBuyMedium {
@@ -54,8 +55,8 @@ public final class MakeOrBuyMedium {
         List.of(
             CostItem.material("beeswax", kilograms(4.444), wax),
             CostItem.material("damar", kilograms(0.556), resin),
-            CostItem.energy("melting", QuantityKind.ENERGY.ofSi(5.4e6), Money.parse("EUR 0.34")),
-            CostItem.labour("work", QuantityKind.TIME.ofSi(5400), Money.parse("EUR 25.00"))));
+            CostItem.energy("melting", kilowattHours(1.5), Money.parse("EUR 0.34")),
+            CostItem.labour("work", minutes(90), Money.parse("EUR 25.00"))));
   }
 
   private static ReadyMade barsFromAbroad() {

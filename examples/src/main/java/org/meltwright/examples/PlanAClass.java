@@ -3,6 +3,7 @@ package org.meltwright.examples;
 
 import static org.meltwright.units.MetricUnits.grams;
 import static org.meltwright.units.MetricUnits.gramsPerMillilitre;
+import static org.meltwright.units.MetricUnits.millimetres;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -21,7 +22,6 @@ import org.meltwright.core.planning.Piece;
 import org.meltwright.core.planning.PurchasePlan;
 import org.meltwright.core.planning.PurchaseQuestion;
 import org.meltwright.core.planning.SupplierTerms;
-import org.meltwright.units.QuantityKind;
 
 /**
  * Plan a class and what to buy: twelve people with six panels each; what to melt, what to charge?
@@ -36,8 +36,7 @@ public final class PlanAClass {
    * @param args not used
    */
   public static void main(String[] args) {
-    Coverage coverage =
-        Coverage.of(QuantityKind.LENGTH.ofSi(150e-6), 8, gramsPerMillilitre(0.97)).withLoss(0.2);
+    Coverage coverage = Coverage.of(millimetres(0.15), 8, gramsPerMillilitre(0.97)).withLoss(0.2);
     ClassPlan plan =
         ClassPlan.of(12, List.of(new Piece(6, 0.2 * 0.2)), coverage).withLeftInTins(grams(60));
     double total = plan.totalKilograms();

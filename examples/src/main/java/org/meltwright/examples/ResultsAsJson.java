@@ -2,6 +2,7 @@
 package org.meltwright.examples;
 
 import static org.meltwright.units.MetricUnits.grams;
+import static org.meltwright.units.MetricUnits.minutes;
 
 import java.util.List;
 import org.joda.money.Money;
@@ -9,7 +10,6 @@ import org.meltwright.core.cost.CostItem;
 import org.meltwright.core.cost.CostRollUp;
 import org.meltwright.core.cost.CostTreeData;
 import org.meltwright.core.cost.UnitPrice;
-import org.meltwright.units.QuantityKind;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -35,8 +35,7 @@ public final class ResultsAsJson {
             List.of(
                 CostItem.material("wax", grams(730), wax),
                 CostItem.material("resin", grams(91.25), resin),
-                CostItem.labour(
-                    "stirring", QuantityKind.TIME.ofSi(1200), Money.parse("EUR 20.00"))));
+                CostItem.labour("stirring", minutes(20), Money.parse("EUR 20.00"))));
 
     String json = JSON.writeValueAsString(CostTreeData.of(cost));
     System.out.println(json);

@@ -22,8 +22,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * An engineer who had not seen the API wrote down how each task would be spelled; seven of ten
- * spellings compile (23 of 32).
+ * An engineer who had not seen the API wrote down how each task would be spelled; three of four
+ * spellings compile (24 of 32).
  */
 class FirstSpellingsTest {
 
@@ -47,8 +47,6 @@ class FirstSpellingsTest {
           "QuantityFormatter.ofSignificantDigits(4).withLocale(Locale.GERMANY).format(mass, GRAM)",
           "look a material up in the standard catalogue",
           "MaterialCatalogue.standard().require(id): the one that throws, beside find(id)",
-          "does the review block",
-          "review.isBlocking()",
           "print all findings",
           "review.findings(): no accessor of this library begins with get");
 
@@ -86,7 +84,7 @@ class FirstSpellingsTest {
   }
 
   @Test
-  void seven_of_ten_compile() throws IOException {
+  void three_of_four_compile() throws IOException {
     Map<String, String> spellings = spellings();
 
     List<String> others = new ArrayList<>();
@@ -99,7 +97,7 @@ class FirstSpellingsTest {
 
     assertThat(spellings).hasSizeGreaterThanOrEqualTo(20);
     assertThat(others).containsExactlyInAnyOrderElementsOf(OTHERWISE.keySet());
-    assertThat(10 * others.size()).isLessThanOrEqualTo(3 * spellings.size());
+    assertThat(4 * others.size()).isLessThanOrEqualTo(spellings.size());
   }
 
   private boolean compiles(int number, String code) {

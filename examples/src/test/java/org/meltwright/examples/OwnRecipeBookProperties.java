@@ -3,6 +3,7 @@ package org.meltwright.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.meltwright.units.MetricUnits.kilograms;
 
 import java.util.List;
 import net.jqwik.api.Arbitraries;
@@ -23,7 +24,6 @@ import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.mixture.Mixture;
-import org.meltwright.units.QuantityKind;
 
 /** Test an app's own recipe book with the published laws: here a medium and what is made of it. */
 class OwnRecipeBookProperties {
@@ -78,7 +78,7 @@ class OwnRecipeBookProperties {
   @Property
   void everyBatchAddsUpAndLeadsBackFromItsNetAmount(
       @ForAll("recipes") Recipe recipe, @ForAll("losses") Losses losses) {
-    Batch batch = Batch.ofTotal(recipe, QuantityKind.MASS.ofSi(1000), losses);
+    Batch batch = Batch.ofTotal(recipe, kilograms(1000), losses);
     MixtureLaws.batchAddsUp(batch);
     MixtureLaws.netLeadsBackToTheCharge(batch);
   }

@@ -163,8 +163,8 @@ class UseCasesTest {
     HeatingReview standard = HeatingRules.standard().review(plan);
     HeatingReview tighter = own.review(plan);
 
-    assertThat(standard.isBlocking()).isFalse();
-    assertThat(tighter.isBlocking()).isTrue();
+    assertThat(standard.isBlocked()).isFalse();
+    assertThat(tighter.isBlocked()).isTrue();
     assertThat(tighter.findings()).extracting(Finding::ruleId).contains("own-target");
   }
 

@@ -288,8 +288,8 @@ final class WorkedNumbers {
     return CostRollUp.of(
         "batch",
         List.of(
-            CostItem.material("first", x[0], UnitPrice.perKilogram(eur(x[1]))),
-            CostItem.material("second", x[2], UnitPrice.perKilogram(eur(x[3])))));
+            CostItem.material("first", kilograms(x[0]), UnitPrice.perKilogram(eur(x[1]))),
+            CostItem.material("second", kilograms(x[2]), UnitPrice.perKilogram(eur(x[3])))));
   }
 
   private static double firstOfThree(double... x) {
@@ -316,7 +316,8 @@ final class WorkedNumbers {
   private static MakeOrBuy makeOrBuy(double... x) {
     CostRollUp batch =
         CostRollUp.of(
-            "batch", List.of(CostItem.material("all", 1, UnitPrice.perKilogram(eur(x[0])))));
+            "batch",
+            List.of(CostItem.material("all", kilograms(1), UnitPrice.perKilogram(eur(x[0])))));
     return MakeOrBuy.of(
             batch, kilograms(x[1]), List.of(ReadyMade.of("bars", eur(x[2]), kilograms(1))))
         .withFixedCostPerYear(eur(x[3]));

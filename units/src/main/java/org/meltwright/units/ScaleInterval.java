@@ -94,22 +94,22 @@ public final class ScaleInterval implements Comparable<ScaleInterval> {
   /**
    * Rounds a mass to whole steps, halves up.
    *
-   * @param mass the mass in kg
+   * @param massKilograms the mass in kg
    * @return the rounded mass in kg
    * @throws ProblemException if the mass is not finite or has more than 2^53 steps
    */
-  public double roundKilograms(double mass) {
-    return kilogramsOf((long) Math.floor(steps(mass) + 0.5)).doubleValue();
+  public double roundKilograms(double massKilograms) {
+    return kilogramsOf((long) Math.floor(steps(massKilograms) + 0.5)).doubleValue();
   }
 
   /**
    * Tells whether a balance with this interval cannot show a mass, since it is less than one step.
    *
-   * @param mass the mass in kg
+   * @param massKilograms the mass in kg
    * @return whether the mass is above zero and below one step
    */
-  public boolean isTooCoarseFor(double mass) {
-    return mass > 0 && !Limit.reaches(mass, kilograms);
+  public boolean isTooCoarseFor(double massKilograms) {
+    return massKilograms > 0 && !Limit.reaches(massKilograms, kilograms);
   }
 
   /** The number of steps in a mass; a hair beside a whole or half number counts as that number. */

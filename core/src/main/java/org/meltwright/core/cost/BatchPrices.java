@@ -263,7 +263,7 @@ public final class BatchPrices {
       if (price.isEmpty()) {
         unpriced.add(material);
       }
-      return price.map(p -> CostItem.material(labels.apply(material), kilograms, p));
+      return price.map(p -> CostItem.ofKilograms(labels.apply(material), kilograms, p));
     }
 
     private Optional<CostItem> made(Recipe used, double kilograms) {

@@ -48,20 +48,10 @@ public final class BreakEven {
    */
   public static BreakEven of(
       BigMoneyProvider fixed, BigMoneyProvider price, BigMoneyProvider perUnit) {
-    return of(ExactMoney.of(fixed), ExactMoney.of(price), ExactMoney.of(perUnit));
+    return ofExact(ExactMoney.of(fixed), ExactMoney.of(price), ExactMoney.of(perUnit));
   }
 
-  /**
-   * Returns the break-even of exact amounts.
-   *
-   * @param fixed what it costs however many come, zero or more
-   * @param price what one unit brings in
-   * @param perUnit what one more unit costs, below the price
-   * @return the break-even
-   * @throws ProblemException if the fixed costs are below zero, the currencies differ, or the price
-   *     is not above the cost of one unit
-   */
-  public static BreakEven of(ExactMoney fixed, ExactMoney price, ExactMoney perUnit) {
+  private static BreakEven ofExact(ExactMoney fixed, ExactMoney price, ExactMoney perUnit) {
     CostProblem.requireSame(fixed.currency(), price.currency());
     if (fixed.isNegative()) {
       throw CostProblem.negative(fixed, "fixed cost");
@@ -123,7 +113,7 @@ public final class BreakEven {
    * @return the number
    * @throws ProblemException if the currency differs, or they are more than 10¹⁵
    */
-  public long wholeUnitsFor(ExactMoney profit) {
+  public long wholeUnitsFor(BigMoneyProvider profit) {
     Ratio units = fixed.plus(profit).amount().dividedBy(contribution().amount());
     CHECK.between(units.toDouble(), -MOST_UNITS, MOST_UNITS, "number of units");
     return Math.max(0, units.ceiling().longValueExact());

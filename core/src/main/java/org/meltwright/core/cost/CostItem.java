@@ -53,20 +53,10 @@ public final class CostItem {
    * @throws ProblemException if the mass is below zero
    */
   public static CostItem material(String label, Quantity<Mass> mass, UnitPrice price) {
-    return material(label, CHECK.between(mass, 0, 1e9, "mass", label), price);
+    return ofKilograms(label, CHECK.between(mass, 0, 1e9, "mass", label), price);
   }
 
-  /**
-   * Returns what a mass of a material costs.
-   *
-   * @param label what it is
-   * @param massKilograms how much goes into the pot, losses included, in kg
-   * @param price what it costs per mass
-   * @return the item
-   * @throws ProblemException if the mass is below zero
-   */
-  public static CostItem material(String label, double massKilograms, UnitPrice price) {
-    CHECK.between(massKilograms, 0, 1e9, "mass in kg", label);
+  static CostItem ofKilograms(String label, double massKilograms, UnitPrice price) {
     return new CostItem(
         CostKind.MATERIAL, label, massKilograms, price.cost(massKilograms), List.of());
   }
@@ -127,15 +117,15 @@ public final class CostItem {
    *
    * @param kind what it is spent on, not {@link CostKind#GROUP}
    * @param label what it is
-   * @param cost the exact amount
+   * @param cost the amount
    * @return the item
    * @throws ProblemException if the kind is {@code GROUP}
    */
-  public static CostItem of(CostKind kind, String label, ExactMoney cost) {
+  public static CostItem of(CostKind kind, String label, BigMoneyProvider cost) {
     if (kind == CostKind.GROUP) {
       throw CostProblem.exception(CostProblem.GROUP_HAS_PARTS, label);
     }
-    return new CostItem(kind, label, 0, cost, List.of());
+    return new CostItem(kind, label, 0, ExactMoney.of(cost), List.of());
   }
 
   /**

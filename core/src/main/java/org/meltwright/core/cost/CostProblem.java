@@ -61,7 +61,9 @@ public enum CostProblem implements ProblemCode {
   /** A group of costs that was to be one amount. */
   GROUP_HAS_PARTS("cost.group-has-parts"),
   /** A selling price that does not cover what one more unit costs. */
-  NO_CONTRIBUTION("cost.no-contribution");
+  NO_CONTRIBUTION("cost.no-contribution"),
+  /** An amount of money is wanted with all its decimals, and they have no end. */
+  ENDLESS("cost.money.endless");
 
   /** The guards of this package. */
   static final Check CHECK = Check.beside(CostProblem.class);

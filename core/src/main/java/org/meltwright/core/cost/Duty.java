@@ -19,7 +19,7 @@ import org.meltwright.units.ProblemException;
  * Duty large = Duty.percent("wax", Rate.ofPercent("5")).forGoodsAbove(Money.parse("EUR 150"));
  * LocalDate day = LocalDate.of(2026, 9, 1);
  * ExactMoney goods = ExactMoney.of(Money.parse("EUR 200"));
- * Duty duty = Duty.find(List.of(small, large), "wax", day, goods);
+ * Duty duty = Duty.require(List.of(small, large), "wax", day, goods);
  * duty; // wax: 5 %
  * duty.on(goods); // 10 EUR
  * }</pre>
@@ -117,7 +117,7 @@ public final class Duty {
   }
 
   /**
-   * Finds the one duty that holds.
+   * Returns the one duty that holds.
    *
    * @param duties the duties known
    * @param kindOfGoods the kind of goods
@@ -126,14 +126,14 @@ public final class Duty {
    * @return the duty
    * @throws ProblemException if none or more than one holds
    */
-  public static Duty find(
-      List<Duty> duties, String kindOfGoods, LocalDate date, ExactMoney consignment) {
-    List<Duty> found =
-        duties.stream().filter(d -> d.holds(kindOfGoods, date, consignment)).toList();
+  public static Duty require(
+      List<Duty> duties, String kindOfGoods, LocalDate date, BigMoneyProvider consignment) {
+    ExactMoney value = ExactMoney.of(consignment);
+    List<Duty> found = duties.stream().filter(d -> d.holds(kindOfGoods, date, value)).toList();
     if (found.size() != 1) {
       throw CostProblem.exception(
           found.isEmpty() ? CostProblem.DUTY_MISSING : CostProblem.DUTY_TWICE,
-          kindOfGoods + ", " + date + ", " + consignment);
+          kindOfGoods + ", " + date + ", " + value);
     }
     return found.get(0);
   }
@@ -152,11 +152,11 @@ public final class Duty {
    * @return the exact amount
    * @throws ProblemException if a flat amount is in another currency
    */
-  public ExactMoney on(ExactMoney customsValue) {
+  public ExactMoney on(BigMoneyProvider customsValue) {
     if (flat == null) {
       return rate.of(customsValue);
     }
-    CostProblem.requireSame(customsValue.currency(), flat.currency());
+    CostProblem.requireSame(ExactMoney.of(customsValue).currency(), flat.currency());
     return flat;
   }
 

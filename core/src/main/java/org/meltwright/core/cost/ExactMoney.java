@@ -17,7 +17,8 @@ import org.meltwright.units.QuantityParser;
  * An amount of money before it is rounded: an exact fraction of a currency.
  *
  * <p>For example, 10.00 EUR divided by 3 and times 3 is 10.00 EUR again. It becomes {@link Money}
- * only where rounding is asked for.
+ * only where rounding is asked for. Wherever this library takes money it takes a {@link
+ * BigMoneyProvider}, which {@link Money}, {@link BigMoney} and this are, and it gives this.
  *
  * <p>In code:
  *
@@ -26,12 +27,14 @@ import org.meltwright.units.QuantityParser;
  * ExactMoney third = ten.dividedBy(3);
  * third.toMoney(); // EUR 3.33
  * third.times(3); // 10 EUR
+ * ten.minus(Money.parse("EUR 0.50")).toBigMoney(); // EUR 9.5
+ * third.toBigMoney(); // throws ProblemException
  * }</pre>
  *
  * <p>Immutable and thread-safe. Two amounts are equal if currency and value are, whatever number of
  * decimals they were written with.
  */
-public final class ExactMoney implements Comparable<ExactMoney> {
+public final class ExactMoney implements BigMoneyProvider, Comparable<ExactMoney> {
 
   private static final int MOST_DECIMALS = 1000;
 
@@ -45,6 +48,9 @@ public final class ExactMoney implements Comparable<ExactMoney> {
    * @return the same amount
    */
   public static ExactMoney of(BigMoneyProvider money) {
+    if (money instanceof ExactMoney exact) {
+      return exact;
+    }
     BigMoney big = money.toBigMoney();
     return new ExactMoney(big.getCurrencyUnit(), Ratio.of(big.getAmount()));
   }
@@ -129,9 +135,8 @@ public final class ExactMoney implements Comparable<ExactMoney> {
    * @return the sum
    * @throws ProblemException if the currencies differ
    */
-  public ExactMoney plus(ExactMoney other) {
-    CostProblem.requireSame(currency, other.currency);
-    return new ExactMoney(currency, amount.plus(other.amount));
+  public ExactMoney plus(BigMoneyProvider other) {
+    return new ExactMoney(currency, amount.plus(same(other)));
   }
 
   /**
@@ -141,8 +146,14 @@ public final class ExactMoney implements Comparable<ExactMoney> {
    * @return the difference
    * @throws ProblemException if the currencies differ
    */
-  public ExactMoney minus(ExactMoney other) {
-    return plus(other.negated());
+  public ExactMoney minus(BigMoneyProvider other) {
+    return new ExactMoney(currency, amount.minus(same(other)));
+  }
+
+  private Ratio same(BigMoneyProvider other) {
+    ExactMoney exact = of(other);
+    CostProblem.requireSame(currency, exact.currency);
+    return exact.amount;
   }
 
   /**
@@ -208,9 +219,8 @@ public final class ExactMoney implements Comparable<ExactMoney> {
    * @throws ProblemException if the currencies differ
    * @throws ArithmeticException if the other is zero
    */
-  public double dividedBy(ExactMoney other) {
-    CostProblem.requireSame(currency, other.currency);
-    return amount.dividedBy(other.amount).toDouble();
+  public double dividedBy(BigMoneyProvider other) {
+    return amount.dividedBy(same(other)).toDouble();
   }
 
   /**
@@ -243,6 +253,20 @@ public final class ExactMoney implements Comparable<ExactMoney> {
   public BigMoney toBigMoney(int scale, RoundingMode mode) {
     CHECK.between(scale, 0, MOST_DECIMALS, "decimal places");
     return BigMoney.of(currency, amount.toDecimal(scale, mode));
+  }
+
+  /**
+   * Returns the amount with all its decimals.
+   *
+   * @return the same amount
+   * @throws ProblemException if the decimals have no end, as those of a third have
+   */
+  @Override
+  public BigMoney toBigMoney() {
+    return amount
+        .toDecimal()
+        .map(decimal -> BigMoney.of(currency, decimal))
+        .orElseThrow(() -> CostProblem.exception(CostProblem.ENDLESS, toString()));
   }
 
   /**

@@ -4,6 +4,7 @@ package org.meltwright.core.cost;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import org.joda.money.BigMoneyProvider;
 import org.joda.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.units.ProblemException;
@@ -61,14 +62,15 @@ public final class ExchangeRates {
    *     currency already
    * @throws ProblemException if the table has no rate for the pair on that day
    */
-  public ExactMoney convert(ExactMoney amount, CurrencyUnit currency, LocalDate date) {
-    if (amount.currency().equals(currency)) {
-      return amount;
+  public ExactMoney convert(BigMoneyProvider amount, CurrencyUnit currency, LocalDate date) {
+    ExactMoney exact = ExactMoney.of(amount);
+    if (exact.currency().equals(currency)) {
+      return exact;
     }
-    ExchangeRate rate = rate(amount.currency(), currency, date);
+    ExchangeRate rate = rate(exact.currency(), currency, date);
     Ratio factor = Ratio.of(rate.rate());
     Ratio used = rate.in().equals(currency) ? factor : Ratio.ONE.dividedBy(factor);
-    return ExactMoney.of(currency, amount.amount().times(used));
+    return ExactMoney.of(currency, exact.amount().times(used));
   }
 
   private ExchangeRate rate(CurrencyUnit from, CurrencyUnit to, LocalDate date) {

@@ -146,8 +146,8 @@ public final class FreightTariff {
    * @return the exact amount
    * @throws ProblemException if the currency differs
    */
-  public ExactMoney cost(ExactMoney goodsValue, BigDecimal massKilograms) {
-    return cost(goodsValue, Ratio.of(massKilograms));
+  public ExactMoney cost(BigMoneyProvider goodsValue, BigDecimal massKilograms) {
+    return cost(ExactMoney.of(goodsValue), Ratio.of(massKilograms));
   }
 
   ExactMoney cost(ExactMoney goodsValue, Ratio massKilograms) {

@@ -76,7 +76,7 @@ final class LandedCostCalculation {
 
   private void dutyOfKind(String kind, List<Integer> members, List<Money> duties) {
     List<ExactMoney> bases = members.stream().map(this::customsValue).toList();
-    Duty duty = Duty.find(order.duties(), kind, order.date(), sum(net));
+    Duty duty = Duty.require(order.duties(), kind, order.date(), sum(net));
     List<Money> shares =
         LargestRemainder.allocateBy(
             duty.on(sum(bases)).toMoney(), bases.stream().map(ExactMoney::amount).toList());

@@ -2,6 +2,7 @@
 package org.meltwright.core.cost;
 
 import java.math.BigDecimal;
+import org.joda.money.BigMoneyProvider;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityParser;
@@ -72,8 +73,8 @@ public final class Rate {
    * @param base the amount
    * @return the exact product
    */
-  public ExactMoney of(ExactMoney base) {
-    return base.times(fraction());
+  public ExactMoney of(BigMoneyProvider base) {
+    return ExactMoney.of(base).times(fraction());
   }
 
   Ratio fraction() {

@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** An exact fraction in lowest terms; immutable. */
@@ -14,6 +15,8 @@ final class Ratio implements Comparable<Ratio> {
 
   static final Ratio ZERO = new Ratio(BigInteger.ZERO, BigInteger.ONE);
   static final Ratio ONE = new Ratio(BigInteger.ONE, BigInteger.ONE);
+
+  private static final BigInteger FIVE = BigInteger.valueOf(5);
 
   /** What a {@code double} holds for certain; the digits after it are dust of the conversion. */
   private static final MathContext DOUBLE_DIGITS = new MathContext(15);
@@ -100,6 +103,17 @@ final class Ratio implements Comparable<Ratio> {
 
   BigDecimal toDecimal(int scale, RoundingMode mode) {
     return new BigDecimal(numerator).divide(new BigDecimal(denominator), scale, mode);
+  }
+
+  /** All digits; empty where they have no end. */
+  Optional<BigDecimal> toDecimal() {
+    BigInteger rest = denominator.shiftRight(denominator.getLowestSetBit());
+    while (rest.mod(FIVE).signum() == 0) {
+      rest = rest.divide(FIVE);
+    }
+    return rest.equals(BigInteger.ONE)
+        ? Optional.of(new BigDecimal(numerator).divide(new BigDecimal(denominator)))
+        : Optional.empty();
   }
 
   /** Sixteen significant digits or all of them, whichever are fewer. */

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.cost;
 
+import org.joda.money.BigMoneyProvider;
+
 /**
  * How value-added tax stands in a price: whether it is in it, at what rate, and whether the buyer
  * gets it back.
@@ -62,8 +64,9 @@ public record Vat(boolean isIncluded, Rate rate, boolean isRecoverable) {
    * @param price the price as it is stated
    * @return the net amount; 10 EUR for 11.90 EUR with 19 % in it
    */
-  public ExactMoney net(ExactMoney price) {
-    return isIncluded ? price.times(Ratio.ONE.dividedBy(factor())) : price;
+  public ExactMoney net(BigMoneyProvider price) {
+    ExactMoney stated = ExactMoney.of(price);
+    return isIncluded ? stated.times(Ratio.ONE.dividedBy(factor())) : stated;
   }
 
   /**
@@ -72,8 +75,9 @@ public record Vat(boolean isIncluded, Rate rate, boolean isRecoverable) {
    * @param price the price as it is stated
    * @return the gross amount; 11.90 EUR for 10 EUR with 19 % on top
    */
-  public ExactMoney gross(ExactMoney price) {
-    return isIncluded ? price : price.times(factor());
+  public ExactMoney gross(BigMoneyProvider price) {
+    ExactMoney stated = ExactMoney.of(price);
+    return isIncluded ? stated : stated.times(factor());
   }
 
   /**
@@ -82,7 +86,7 @@ public record Vat(boolean isIncluded, Rate rate, boolean isRecoverable) {
    * @param price the price as it is stated
    * @return the net amount if the tax is recoverable, else the gross amount
    */
-  public ExactMoney borne(ExactMoney price) {
+  public ExactMoney borne(BigMoneyProvider price) {
     return isRecoverable ? net(price) : gross(price);
   }
 

@@ -66,47 +66,47 @@ public sealed interface CupShape {
    *
    * <p>V = π h (R² + R r + r²) / 3. For example, 70 and 50 mm across and 30 mm deep is 85.6 ml.
    *
-   * @param topDiameter the inner diameter at the brim, not negative
-   * @param bottomDiameter the inner diameter at the bottom, not negative
-   * @param depth the inner depth, above zero
+   * @param topDiameter the inner diameter at the brim, up to 2 m; 0 for a cone
+   * @param bottomDiameter the inner diameter at the bottom, up to 2 m; 0 for a cone
+   * @param depth the inner depth, from 10 µm to 2 m
    * @return the shape
    * @throws org.meltwright.units.ProblemException if a length cannot be
    */
   static CupShape frustum(
       Quantity<Length> topDiameter, Quantity<Length> bottomDiameter, Quantity<Length> depth) {
     return new Frustum(
-        CHECK.between(topDiameter, 0, 20, "diameter at the brim") / 2,
-        CHECK.between(bottomDiameter, 0, 20, "diameter at the bottom") / 2,
-        CHECK.between(depth, 1e-5, 10, "depth"));
+        CHECK.between(topDiameter, 0, 2, "diameter at the brim") / 2,
+        CHECK.between(bottomDiameter, 0, 2, "diameter at the bottom") / 2,
+        CHECK.between(depth, 1e-5, 2, "depth"));
   }
 
   /**
    * Returns a round cup with straight walls.
    *
-   * @param diameter the inner diameter, above zero
-   * @param depth the inner depth, above zero
+   * @param diameter the inner diameter, from 10 µm to 2 m
+   * @param depth the inner depth, from 10 µm to 2 m
    * @return the shape
    * @throws org.meltwright.units.ProblemException if a length cannot be
    */
   static CupShape cylinder(Quantity<Length> diameter, Quantity<Length> depth) {
-    double radius = CHECK.between(diameter, 1e-5, 20, "diameter") / 2;
-    return new Frustum(radius, radius, CHECK.between(depth, 1e-5, 10, "depth"));
+    double radius = CHECK.between(diameter, 1e-5, 2, "diameter") / 2;
+    return new Frustum(radius, radius, CHECK.between(depth, 1e-5, 2, "depth"));
   }
 
   /**
    * Returns a rectangular cup with straight walls.
    *
-   * @param length the inner length, above zero
-   * @param width the inner width, above zero
-   * @param depth the inner depth, above zero
+   * @param length the inner length, from 10 µm to 2 m
+   * @param width the inner width, from 10 µm to 2 m
+   * @param depth the inner depth, from 10 µm to 2 m
    * @return the shape
    * @throws org.meltwright.units.ProblemException if a length cannot be
    */
   static CupShape block(Quantity<Length> length, Quantity<Length> width, Quantity<Length> depth) {
     return new Block(
-        CHECK.between(length, 1e-5, 10, "length"),
-        CHECK.between(width, 1e-5, 10, "width"),
-        CHECK.between(depth, 1e-5, 10, "depth"));
+        CHECK.between(length, 1e-5, 2, "length"),
+        CHECK.between(width, 1e-5, 2, "width"),
+        CHECK.between(depth, 1e-5, 2, "depth"));
   }
 
   /**
@@ -137,37 +137,39 @@ public sealed interface CupShape {
   /**
    * A round cup whose radius changes evenly from bottom to brim.
    *
-   * @param topRadius the inner radius at the brim in m
-   * @param bottomRadius the inner radius at the bottom in m
-   * @param depth the inner depth in m
+   * @param topRadiusMetres the inner radius at the brim, in m, from 0 to 1
+   * @param bottomRadiusMetres the inner radius at the bottom, in m, from 0 to 1
+   * @param depthMetres the inner depth in m
    */
-  record Frustum(double topRadius, double bottomRadius, double depth) implements CupShape {
+  record Frustum(double topRadiusMetres, double bottomRadiusMetres, double depthMetres)
+      implements CupShape {
 
     /**
      * Guards the lengths.
      *
-     * @param topRadius the inner radius at the brim in m
-     * @param bottomRadius the inner radius at the bottom in m
-     * @param depth the inner depth in m
+     * @param topRadiusMetres the inner radius at the brim in m
+     * @param bottomRadiusMetres the inner radius at the bottom in m
+     * @param depthMetres the inner depth in m
      * @throws org.meltwright.units.ProblemException if a length cannot be
      */
     public Frustum {
-      CHECK.between(topRadius, 0, 10, "radius at the brim in m");
-      CHECK.between(bottomRadius, 0, 10, "radius at the bottom in m");
-      CHECK.between(topRadius + bottomRadius, 1e-5, 20, "sum of the radii in m");
-      CHECK.between(depth, 1e-5, 10, "depth in m");
+      CHECK.between(topRadiusMetres, 0, 1, "radius at the brim in m");
+      CHECK.between(bottomRadiusMetres, 0, 1, "radius at the bottom in m");
+      CHECK.between(topRadiusMetres + bottomRadiusMetres, 1e-5, 2, "sum of the radii in m");
+      CHECK.between(depthMetres, 1e-5, 2, "depth in m");
     }
 
     @Override
     public double cubicMetres() {
-      return volume(topRadius, bottomRadius, depth);
+      return volume(topRadiusMetres, bottomRadiusMetres, depthMetres);
     }
 
     @Override
     public double cubicMetresTo(double metres) {
-      CHECK.between(metres, 0, depth, "fill height in m");
-      double radius = bottomRadius + (topRadius - bottomRadius) * metres / depth;
-      return volume(radius, bottomRadius, metres);
+      CHECK.between(metres, 0, depthMetres, "fill height in m");
+      double radius =
+          bottomRadiusMetres + (topRadiusMetres - bottomRadiusMetres) * metres / depthMetres;
+      return volume(radius, bottomRadiusMetres, metres);
     }
 
     private static double volume(double top, double bottom, double height) {
@@ -178,41 +180,41 @@ public sealed interface CupShape {
   /**
    * A rectangular cup with straight walls.
    *
-   * @param length the inner length in m
-   * @param width the inner width in m
-   * @param depth the inner depth in m
+   * @param lengthMetres the inner length in m
+   * @param widthMetres the inner width in m
+   * @param depthMetres the inner depth in m
    */
-  record Block(double length, double width, double depth) implements CupShape {
+  record Block(double lengthMetres, double widthMetres, double depthMetres) implements CupShape {
 
     /**
      * Guards the lengths.
      *
-     * @param length the inner length in m
-     * @param width the inner width in m
-     * @param depth the inner depth in m
+     * @param lengthMetres the inner length in m
+     * @param widthMetres the inner width in m
+     * @param depthMetres the inner depth in m
      * @throws org.meltwright.units.ProblemException if a length cannot be
      */
     public Block {
-      CHECK.between(length, 1e-5, 10, "length in m");
-      CHECK.between(width, 1e-5, 10, "width in m");
-      CHECK.between(depth, 1e-5, 10, "depth in m");
+      CHECK.between(lengthMetres, 1e-5, 2, "length in m");
+      CHECK.between(widthMetres, 1e-5, 2, "width in m");
+      CHECK.between(depthMetres, 1e-5, 2, "depth in m");
     }
 
     @Override
     public double cubicMetres() {
-      return length * width * depth;
+      return lengthMetres * widthMetres * depthMetres;
     }
 
     @Override
     public double cubicMetresTo(double metres) {
-      return length * width * CHECK.between(metres, 0, depth, "fill height in m");
+      return lengthMetres * widthMetres * CHECK.between(metres, 0, depthMetres, "fill height in m");
     }
   }
 
   /**
    * A cup of which only the volume is known.
    *
-   * @param cubicMetres the volume up to the brim in m³, above zero
+   * @param cubicMetres the volume up to the brim in m³, above zero, at most 10
    */
   record Weighed(double cubicMetres) implements CupShape {
 
@@ -223,7 +225,7 @@ public sealed interface CupShape {
      * @throws org.meltwright.units.ProblemException if it is not above zero
      */
     public Weighed {
-      CHECK.between(cubicMetres, 1e-15, 1e7, "volume of a cup in m³");
+      CHECK.between(cubicMetres, 1e-15, 10, "volume of a cup in m³");
     }
 
     @Override

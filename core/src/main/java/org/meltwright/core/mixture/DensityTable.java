@@ -55,26 +55,32 @@ public final class DensityTable {
   /**
    * Returns a table of densities with ranges.
    *
-   * @param low the low ends in kg/m³, from 0.001 to 100,000
-   * @param high the high ends in kg/m³, as many, none below its low end
+   * @param lowKilogramsPerCubicMetre the low ends in kg/m³, from 0.001 to 100,000
+   * @param highKilogramsPerCubicMetre the high ends in kg/m³, as many, none below its low end
    * @return the table
    * @throws ProblemException if a density lies outside, the ends of a range are reversed, or there
    *     are not as many of them
    */
-  public static DensityTable of(double[] low, double[] high) {
-    if (low.length != high.length) {
+  public static DensityTable of(
+      double[] lowKilogramsPerCubicMetre, double[] highKilogramsPerCubicMetre) {
+    if (lowKilogramsPerCubicMetre.length != highKilogramsPerCubicMetre.length) {
       throw new ProblemException(
-          Problem.of(MixtureProblem.DENSITY_COUNT, Integer.toString(high.length))
-              .with("expected", Integer.toString(low.length)));
+          Problem.of(
+                  MixtureProblem.DENSITY_COUNT, Integer.toString(highKilogramsPerCubicMetre.length))
+              .with("expected", Integer.toString(lowKilogramsPerCubicMetre.length)));
     }
-    double[] middle = new double[low.length];
-    for (int i = 0; i < low.length; i++) {
-      CHECK.between(low[i], LIGHTEST, HEAVIEST, "density in kg/m³");
-      CHECK.between(high[i], LIGHTEST, HEAVIEST, "density in kg/m³");
-      CHECK.ordered(low[i], high[i], "density in kg/m³");
-      middle[i] = low[i] + (high[i] - low[i]) / 2;
+    double[] middle = new double[lowKilogramsPerCubicMetre.length];
+    for (int i = 0; i < lowKilogramsPerCubicMetre.length; i++) {
+      CHECK.between(lowKilogramsPerCubicMetre[i], LIGHTEST, HEAVIEST, "density in kg/m³");
+      CHECK.between(highKilogramsPerCubicMetre[i], LIGHTEST, HEAVIEST, "density in kg/m³");
+      CHECK.ordered(
+          lowKilogramsPerCubicMetre[i], highKilogramsPerCubicMetre[i], "density in kg/m³");
+      middle[i] =
+          lowKilogramsPerCubicMetre[i]
+              + (highKilogramsPerCubicMetre[i] - lowKilogramsPerCubicMetre[i]) / 2;
     }
-    return new DensityTable(low.clone(), middle, high.clone());
+    return new DensityTable(
+        lowKilogramsPerCubicMetre.clone(), middle, highKilogramsPerCubicMetre.clone());
   }
 
   private DensityTable(double[] low, double[] middle, double[] high) {

@@ -167,15 +167,16 @@ public final class PigmentVolume {
   /**
    * Returns the critical pigment volume concentration of one pigment.
    *
-   * @param oilAbsorption the oil absorption in g per 100 g, not negative
+   * @param gramsPerHundredGrams the oil absorption in g per 100 g, not negative
    * @param kilogramsPerCubicMetre the density of the pigment in kg/m³, above zero
    * @return the share; 0.52676 for 20 g per 100 g and 4200 kg/m³
    * @throws org.meltwright.units.ProblemException if the oil absorption is negative, the density
    *     below 0.001 kg/m³, or either is not finite or beyond 1e12
    */
-  public static VolumeFraction critical(double oilAbsorption, double kilogramsPerCubicMetre) {
+  public static VolumeFraction critical(
+      double gramsPerHundredGrams, double kilogramsPerCubicMetre) {
     double voids =
-        Amounts.require(oilAbsorption, "g/100 g")
+        Amounts.require(gramsPerHundredGrams, "g/100 g")
             / 100
             * CHECK.between(kilogramsPerCubicMetre, LEAST_DENSITY, MOST, "density")
             / OIL_KILOGRAMS_PER_CUBIC_METRE;

@@ -61,7 +61,7 @@ public final class ClassBudget {
       BigMoneyProvider perStudent,
       BigMoneyProvider fixed) {
     CHECK.between(students, 1, 1e6, "number of students");
-    ExactMoney none = ExactMoney.zero(materials.toBigMoney().getCurrencyUnit());
+    ExactMoney none = ExactMoney.zero(ExactMoney.of(materials).currency());
     return new ClassBudget(
         students,
         ExactMoney.of(materials),
@@ -111,16 +111,17 @@ public final class ClassBudget {
    * @return the fee
    * @throws ProblemException if the step is not above zero or in another currency
    */
-  public Money fee(Rate margin, Money step) {
-    CHECK.between(step.getAmount().doubleValue(), 1e-9, 1e9, "step that a fee is rounded to");
+  public Money fee(Rate margin, BigMoneyProvider step) {
+    Money coins = Money.of(step.toBigMoney());
+    CHECK.between(coins.getAmount().doubleValue(), 1e-9, 1e9, "step that a fee is rounded to");
     BigDecimal steps =
         costPerStudent()
             .plus(margin.of(costPerStudent()))
-            .plus(ExactMoney.zero(step.getCurrencyUnit()))
-            .dividedBy(step.getAmount())
+            .plus(ExactMoney.zero(coins.getCurrencyUnit()))
+            .dividedBy(coins.getAmount())
             .toBigMoney(0, RoundingMode.CEILING)
             .getAmount();
-    return step.multipliedBy(steps, RoundingMode.UNNECESSARY);
+    return coins.multipliedBy(steps, RoundingMode.UNNECESSARY);
   }
 
   /**

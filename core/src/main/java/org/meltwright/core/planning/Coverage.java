@@ -88,19 +88,19 @@ public final class Coverage {
   /**
    * Returns a copy with a loss on the way.
    *
-   * @param lost the share of the mass that does not reach the ground: scrapings, drips; from 0 to
-   *     0.99
+   * @param lostShare the share of the mass that does not reach the ground: scrapings, drips; from 0
+   *     to 0.99
    * @return the new coverage
    * @throws ProblemException if the share cannot be
    */
-  public Coverage withLoss(double lost) {
-    CHECK.between(lost, 0, 0.99, "share that is lost");
+  public Coverage withLoss(double lostShare) {
+    CHECK.between(lostShare, 0, 0.99, "share that is lost");
     return new Coverage(
         filmMetres,
         layers,
         densityKilogramsPerCubicMetre,
         drunkKilogramsPerSquareMetre,
-        1 - lost,
+        1 - lostShare,
         solids);
   }
 

@@ -99,8 +99,8 @@ public final class CakeSetting {
     this.transfer =
         new EstimateInput(
             "heat transfer to the air",
-            surroundings.lowTransfer(),
-            surroundings.highTransfer(),
+            surroundings.lowTransferWattsPerSquareMetreKelvin(),
+            surroundings.highTransferWattsPerSquareMetreKelvin(),
             "W/(m² K)",
             Direction.LOWERS);
     this.pour = pour;

@@ -32,7 +32,9 @@ final class ColumnGrid {
     for (int i = 0; i < body.length; i++) {
       double ground = groundShare(depth - body[i], depth, panel.groundMetres());
       conductivity[i] =
-          1 / (ground / panel.ground().conductivity() + (1 - ground) / panel.body().conductivity());
+          1
+              / (ground / panel.ground().conductivityWattsPerMetreKelvin()
+                  + (1 - ground) / panel.body().conductivityWattsPerMetreKelvin());
       capacity[i] = ground * volumetric(panel.ground()) + (1 - ground) * volumetric(panel.body());
       depth -= body[i];
     }
@@ -40,7 +42,8 @@ final class ColumnGrid {
   }
 
   private static double volumetric(Substance substance) {
-    return substance.density() * substance.specificHeat();
+    return substance.densityKilogramsPerCubicMetre()
+        * substance.specificHeatJoulesPerKilogramKelvin();
   }
 
   /** Returns how much of the cell between two depths below the melt is ground. */

@@ -43,16 +43,20 @@ public final class Conduction {
   /**
    * Returns the Biot number Bi = h L/k.
    *
-   * @param heatTransfer h, in W/(m² K)
-   * @param length L, in m: volume over area for the lumped formula, half thickness for a slab
-   * @param conductivity k, in W/(m K)
+   * @param heatTransferWattsPerSquareMetreKelvin h, in W/(m² K)
+   * @param lengthMetres L, in m: volume over area for the lumped formula, half thickness for a slab
+   * @param conductivityWattsPerMetreKelvin k, in W/(m K)
    * @return the Biot number; 0.5 for a slab of 25 mm with h = 10 on both sides, k = 0.25
    */
-  public static double biot(double heatTransfer, double length, double conductivity) {
-    CHECK.between(heatTransfer, 0, 1e7, "heat transfer coefficient in W/(m² K)");
-    CHECK.between(length, 1e-9, 1e4, "length in m");
-    CHECK.between(conductivity, 1e-6, 1e6, "conductivity in W/(m K)");
-    return heatTransfer * length / conductivity;
+  public static double biot(
+      double heatTransferWattsPerSquareMetreKelvin,
+      double lengthMetres,
+      double conductivityWattsPerMetreKelvin) {
+    CHECK.between(
+        heatTransferWattsPerSquareMetreKelvin, 0, 1e7, "heat transfer coefficient in W/(m² K)");
+    CHECK.between(lengthMetres, 1e-9, 1e4, "length in m");
+    CHECK.between(conductivityWattsPerMetreKelvin, 1e-6, 1e6, "conductivity in W/(m K)");
+    return heatTransferWattsPerSquareMetreKelvin * lengthMetres / conductivityWattsPerMetreKelvin;
   }
 
   /**
@@ -62,32 +66,32 @@ public final class Conduction {
    * 394.3 K with h = 11.36 W/(m² K) is at 474.6 K after an hour.
    *
    * @param seconds the time, in s, not negative
-   * @param timeConstant τ, in s, above zero
+   * @param timeConstantSeconds τ, in s, above zero
    * @param biot the Biot number on volume over area
    * @return the share left
    * @throws ProblemException if the Biot number exceeds {@link #LUMPED_LIMIT}
    */
-  public static double lumped(double seconds, double timeConstant, double biot) {
+  public static double lumped(double seconds, double timeConstantSeconds, double biot) {
     CHECK.between(seconds, 0, 1e15, "time in s");
-    CHECK.between(timeConstant, 1e-12, 1e15, "time constant in s");
+    CHECK.between(timeConstantSeconds, 1e-12, 1e15, "time constant in s");
     requireLumped(biot);
-    return Math.exp(-seconds / timeConstant);
+    return Math.exp(-seconds / timeConstantSeconds);
   }
 
   /**
    * Returns the time after which a share of a step is left in a body of one temperature throughout.
    *
    * @param share the share left, above 0 up to 1
-   * @param timeConstant the time constant, in s, above zero
+   * @param timeConstantSeconds the time constant, in s, above zero
    * @param biot the Biot number on volume over area
    * @return the time, in s
    * @throws ProblemException if the Biot number exceeds {@link #LUMPED_LIMIT}
    */
-  public static double lumpedSeconds(double share, double timeConstant, double biot) {
+  public static double lumpedSeconds(double share, double timeConstantSeconds, double biot) {
     CHECK.between(share, Double.MIN_NORMAL, 1, "share of the step");
-    CHECK.between(timeConstant, 1e-12, 1e15, "time constant in s");
+    CHECK.between(timeConstantSeconds, 1e-12, 1e15, "time constant in s");
     requireLumped(biot);
-    return -timeConstant * Math.log(share);
+    return -timeConstantSeconds * Math.log(share);
   }
 
   private static void requireLumped(double biot) {
@@ -132,27 +136,29 @@ public final class Conduction {
    *
    * <p>Formula: θ = erf(x/(2 √(α t))).
    *
-   * @param depth x, in m, not negative
-   * @param diffusivity α, in m²/s, above zero
+   * @param depthMetres x, in m, not negative
+   * @param diffusivitySquareMetresPerSecond α, in m²/s, above zero
    * @param seconds t, in s, above zero
    * @return the share left: 1 deep inside, 0 at the surface
    */
-  public static double halfSpace(double depth, double diffusivity, double seconds) {
-    return Erf.value(reach(depth, diffusivity, seconds));
+  public static double halfSpace(
+      double depthMetres, double diffusivitySquareMetresPerSecond, double seconds) {
+    return Erf.value(reach(depthMetres, diffusivitySquareMetresPerSecond, seconds));
   }
 
   /**
    * Returns the depth in a half space at which a share of a step is left.
    *
    * @param share the share left, from 0 to below 1
-   * @param diffusivity α, in m²/s, above zero
+   * @param diffusivitySquareMetresPerSecond α, in m²/s, above zero
    * @param seconds t, in s, above zero
    * @return the depth, in m
    */
-  public static double halfSpaceDepth(double share, double diffusivity, double seconds) {
+  public static double halfSpaceDepth(
+      double share, double diffusivitySquareMetresPerSecond, double seconds) {
     CHECK.between(share, 0, Math.nextDown(1.0), "share of the step");
-    reach(0, diffusivity, seconds);
-    return 2 * Math.sqrt(diffusivity * seconds) * InverseErf.value(share);
+    reach(0, diffusivitySquareMetresPerSecond, seconds);
+    return 2 * Math.sqrt(diffusivitySquareMetresPerSecond * seconds) * InverseErf.value(share);
   }
 
   /**
@@ -160,25 +166,31 @@ public final class Conduction {
    *
    * <p>Formula: 1 − θ = erfc(ξ) − exp(h x/k + h² α t/k²) erfc(ξ + h √(α t)/k), ξ = x/(2 √(α t)).
    *
-   * @param depth x, in m, not negative
-   * @param diffusivity α, in m²/s, above zero
+   * @param depthMetres x, in m, not negative
+   * @param diffusivitySquareMetresPerSecond α, in m²/s, above zero
    * @param seconds t, in s, above zero
-   * @param heatTransferOverConductivity h/k, in 1/m, not negative
+   * @param heatTransferOverConductivityPerMetre h/k, in 1/m, not negative
    * @return the share left
    */
   public static double halfSpaceInAir(
-      double depth, double diffusivity, double seconds, double heatTransferOverConductivity) {
-    CHECK.between(heatTransferOverConductivity, 0, 1e12, "h/k in 1/m");
-    double xi = reach(depth, diffusivity, seconds);
-    double eta = heatTransferOverConductivity * Math.sqrt(diffusivity * seconds);
+      double depthMetres,
+      double diffusivitySquareMetresPerSecond,
+      double seconds,
+      double heatTransferOverConductivityPerMetre) {
+    CHECK.between(heatTransferOverConductivityPerMetre, 0, 1e12, "h/k in 1/m");
+    double xi = reach(depthMetres, diffusivitySquareMetresPerSecond, seconds);
+    double eta =
+        heatTransferOverConductivityPerMetre
+            * Math.sqrt(diffusivitySquareMetresPerSecond * seconds);
     // exp(hx/k + η²) erfc(ξ + η) = exp(−ξ²) erfcx(ξ + η): no overflow times underflow
     return 1 - Erfc.value(xi) + Math.exp(-xi * xi) * Erfcx.value(xi + eta);
   }
 
-  private static double reach(double depth, double diffusivity, double seconds) {
-    CHECK.between(depth, 0, 1e6, "depth in m");
-    CHECK.between(diffusivity, 1e-15, 1e3, "diffusivity in m²/s");
+  private static double reach(
+      double depthMetres, double diffusivitySquareMetresPerSecond, double seconds) {
+    CHECK.between(depthMetres, 0, 1e6, "depth in m");
+    CHECK.between(diffusivitySquareMetresPerSecond, 1e-15, 1e3, "diffusivity in m²/s");
     CHECK.between(seconds, 1e-15, 1e15, "time in s");
-    return depth / (2 * Math.sqrt(diffusivity * seconds));
+    return depthMetres / (2 * Math.sqrt(diffusivitySquareMetresPerSecond * seconds));
   }
 }

@@ -183,7 +183,7 @@ public final class EnthalpyCurve {
     for (int i = 0; i < shares.length; i++) {
       MeltingHeat m = substances[i];
       if (m.solidusCelsius() == celsius && m.liquidusCelsius() == celsius) {
-        sum += shares[i] * m.heatOfFusion();
+        sum += shares[i] * m.heatOfFusionJoulesPerKilogram();
       }
     }
     return sum;

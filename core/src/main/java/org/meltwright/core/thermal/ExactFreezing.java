@@ -47,9 +47,10 @@ import org.meltwright.units.ProblemException;
  *
  * @param lambda the growth parameter λ [–]; 0 if no crust forms
  * @param interfaceCelsius the temperature of the wall or the interface, in °C
- * @param diffusivity the diffusivity of the solid, in m²/s
+ * @param diffusivitySquareMetresPerSecond the diffusivity of the solid, in m²/s
  */
-public record ExactFreezing(double lambda, double interfaceCelsius, double diffusivity) {
+public record ExactFreezing(
+    double lambda, double interfaceCelsius, double diffusivitySquareMetresPerSecond) {
 
   private static final double SMALLEST = 1e-12;
   private static final double LARGEST = 26;
@@ -59,13 +60,13 @@ public record ExactFreezing(double lambda, double interfaceCelsius, double diffu
    *
    * @param lambda the growth parameter
    * @param interfaceCelsius the temperature of the wall or the interface
-   * @param diffusivity the diffusivity of the solid
+   * @param diffusivitySquareMetresPerSecond the diffusivity of the solid
    * @throws ProblemException if a figure cannot be
    */
   public ExactFreezing {
     CHECK.between(lambda, 0, LARGEST, "growth parameter");
     CHECK.between(interfaceCelsius, -273.15, 1e5, "temperature in °C");
-    CHECK.between(diffusivity, 1e-18, 1e10, "diffusivity in m²/s");
+    CHECK.between(diffusivitySquareMetresPerSecond, 1e-18, 1e10, "diffusivity in m²/s");
   }
 
   /**
@@ -155,13 +156,16 @@ public record ExactFreezing(double lambda, double interfaceCelsius, double diffu
   private static double balance(double l, MeltSubstance melt, double hot, double gradient) {
     double nu = Math.sqrt(melt.solid().diffusivity() / melt.liquid().diffusivity());
     double liquid =
-        melt.liquidConductivity()
-            / melt.solidConductivity()
+        melt.liquidConductivityWattsPerMetreKelvin()
+            / melt.solidConductivityWattsPerMetreKelvin()
             * nu
             * (hot - melt.meltingCelsius())
             / Erfcx.value(nu * l);
     double fusion =
-        l * Math.sqrt(Math.PI) * melt.heat().heatOfFusion() / melt.heat().solidSpecificHeat();
+        l
+            * Math.sqrt(Math.PI)
+            * melt.heat().heatOfFusionJoulesPerKilogram()
+            / melt.heat().solidSpecificHeatJoulesPerKilogramKelvin();
     return gradient * Math.exp(-l * l) - liquid - fusion;
   }
 
@@ -173,7 +177,7 @@ public record ExactFreezing(double lambda, double interfaceCelsius, double diffu
    */
   public double crustMetres(double seconds) {
     CHECK.between(seconds, 0, 1e15, "time in s");
-    return 2 * lambda * Math.sqrt(diffusivity * seconds);
+    return 2 * lambda * Math.sqrt(diffusivitySquareMetresPerSecond * seconds);
   }
 
   private static void requireOrder(boolean order, double cold, double melting, double hot) {

@@ -57,14 +57,17 @@ final class FreezingColumn {
     MeltingHeat heat = melt.heat();
     this.solidus = heat.solidusCelsius();
     this.liquidus = heat.liquidusCelsius();
-    this.solidCapacity = melt.density() * heat.solidSpecificHeat();
-    this.liquidCapacity = melt.density() * heat.liquidSpecificHeat();
+    this.solidCapacity =
+        melt.densityKilogramsPerCubicMetre() * heat.solidSpecificHeatJoulesPerKilogramKelvin();
+    this.liquidCapacity =
+        melt.densityKilogramsPerCubicMetre() * heat.liquidSpecificHeatJoulesPerKilogramKelvin();
     double width = liquidus - solidus;
     this.rangeHeat =
-        melt.density() * heat.heatOfFusion() + (solidCapacity + liquidCapacity) / 2 * width;
+        melt.densityKilogramsPerCubicMetre() * heat.heatOfFusionJoulesPerKilogram()
+            + (solidCapacity + liquidCapacity) / 2 * width;
     this.rangeSlope = width / rangeHeat;
-    this.solidConductivity = melt.solidConductivity();
-    this.liquidConductivity = melt.liquidConductivity();
+    this.solidConductivity = melt.solidConductivityWattsPerMetreKelvin();
+    this.liquidConductivity = melt.liquidConductivityWattsPerMetreKelvin();
     this.enthalpy = new double[size];
     this.before = new double[size];
     this.temperature = new double[size];

@@ -149,7 +149,7 @@ public final class HeatAssumptions {
    *
    * @return the range; empty if nothing is assumed
    */
-  public Optional<QuantityRange<SpecificEnergy>> heatOfFusion() {
+  public Optional<QuantityRange<SpecificEnergy>> heatOfFusionJoulesPerKilogram() {
     return fusion().map(Assumption::range);
   }
 

@@ -42,30 +42,33 @@ public final class IdealSolubility {
   /**
    * Returns the mole fraction that a melt holds before crystals appear.
    *
-   * @param heatOfFusion the molar heat of fusion, in J/mol, above zero
+   * @param heatOfFusionJoulesPerMole the molar heat of fusion, in J/mol, above zero
    * @param meltingKelvin the melting point of the pure solid, in K
    * @param kelvin the temperature, in K, above zero
    * @return the mole fraction, 1 at and above the melting point
    */
-  public static double moleFraction(double heatOfFusion, double meltingKelvin, double kelvin) {
-    guard(heatOfFusion, meltingKelvin);
+  public static double moleFraction(
+      double heatOfFusionJoulesPerMole, double meltingKelvin, double kelvin) {
+    guard(heatOfFusionJoulesPerMole, meltingKelvin);
     CHECK.between(kelvin, COLDEST, 1e5, "temperature in K");
-    return Math.min(1, Math.exp(-heatOfFusion / GAS_CONSTANT * (1 / kelvin - 1 / meltingKelvin)));
+    return Math.min(
+        1, Math.exp(-heatOfFusionJoulesPerMole / GAS_CONSTANT * (1 / kelvin - 1 / meltingKelvin)));
   }
 
   /**
    * Returns the temperature at which the last crystals of a solid vanish.
    *
    * @param moleFraction the mole fraction of the solid's substance in the melt, above 0 up to 1
-   * @param heatOfFusion the molar heat of fusion, in J/mol, above zero
+   * @param heatOfFusionJoulesPerMole the molar heat of fusion, in J/mol, above zero
    * @param meltingKelvin the melting point of the pure solid, in K
    * @return the liquidus temperature, in K, not above the melting point
    */
   public static double liquidusKelvin(
-      double moleFraction, double heatOfFusion, double meltingKelvin) {
-    guard(heatOfFusion, meltingKelvin);
+      double moleFraction, double heatOfFusionJoulesPerMole, double meltingKelvin) {
+    guard(heatOfFusionJoulesPerMole, meltingKelvin);
     CHECK.between(moleFraction, Double.MIN_NORMAL, 1, "mole fraction");
-    return 1 / (1 / meltingKelvin - GAS_CONSTANT * Math.log(moleFraction) / heatOfFusion);
+    return 1
+        / (1 / meltingKelvin - GAS_CONSTANT * Math.log(moleFraction) / heatOfFusionJoulesPerMole);
   }
 
   /**
@@ -75,26 +78,31 @@ public final class IdealSolubility {
    * <p>For example, naphthalene (18.8 kJ/mol, 353.4 K) and benzene (9.87 kJ/mol, 278.7 K) meet at
    * 269.44 K.
    *
-   * @param firstHeat the molar heat of fusion of the first solid, in J/mol
+   * @param firstHeatJoulesPerMole the molar heat of fusion of the first solid, in J/mol
    * @param firstKelvin its melting point, in K
-   * @param secondHeat the molar heat of fusion of the second solid, in J/mol
+   * @param secondHeatJoulesPerMole the molar heat of fusion of the second solid, in J/mol
    * @param secondKelvin its melting point, in K
    * @return the eutectic temperature, in K, below both melting points
    * @throws org.meltwright.units.ProblemException if a figure cannot be, or the heats are so small
    *     that the two do not meet above 1 K
    */
   public static double eutecticKelvin(
-      double firstHeat, double firstKelvin, double secondHeat, double secondKelvin) {
+      double firstHeatJoulesPerMole,
+      double firstKelvin,
+      double secondHeatJoulesPerMole,
+      double secondKelvin) {
     DoubleUnaryOperator sum =
-        t -> moleFraction(firstHeat, firstKelvin, t) + moleFraction(secondHeat, secondKelvin, t);
+        t ->
+            moleFraction(firstHeatJoulesPerMole, firstKelvin, t)
+                + moleFraction(secondHeatJoulesPerMole, secondKelvin, t);
     CHECK.between(
         sum.applyAsDouble(COLDEST), 0, Math.nextDown(1.0), "sum of the mole fractions at 1 K");
     return Roots.bisect(
         t -> sum.applyAsDouble(t) - 1, COLDEST, Math.min(firstKelvin, secondKelvin));
   }
 
-  private static void guard(double heatOfFusion, double meltingKelvin) {
-    CHECK.between(heatOfFusion, 1, 1e9, "molar heat of fusion in J/mol");
+  private static void guard(double heatOfFusionJoulesPerMole, double meltingKelvin) {
+    CHECK.between(heatOfFusionJoulesPerMole, 1, 1e9, "molar heat of fusion in J/mol");
     CHECK.between(meltingKelvin, COLDEST, 1e5, "melting point in K");
   }
 }

@@ -35,7 +35,7 @@ import org.meltwright.units.TemperaturePoint;
  * Composition medium =
  *     Composition.ofParts(List.of(shelf.require("damar"), shelf.require("beeswax")), 1, 8);
  * MeltFigures figures = MeltFigures.of(medium, MeltFigures.TYPICAL);
- * figures.central().heat().heatOfFusion(); // 152889 J/kg, 8/9 of 172 000
+ * figures.central().heat().heatOfFusionJoulesPerKilogram(); // 152889 J/kg, 8/9 of 172 000
  * figures.inputs().get(7); // liquidus 60.6–65 °C
  * figures.assumed(); // [damar liquid-specific-heat]
  * }</pre>
@@ -82,18 +82,31 @@ public final class MeltFigures {
   public static MeltFigures between(MeltSubstance low, MeltSubstance high) {
     return new MeltFigures(
         new EstimateInput[] {
-          conduction("conductivity, solid", low.solidConductivity(), high.solidConductivity()),
-          conduction("conductivity, melt", low.liquidConductivity(), high.liquidConductivity()),
-          new EstimateInput("density", low.density(), high.density(), "kg/m³", Direction.RAISES),
+          conduction(
+              "conductivity, solid",
+              low.solidConductivityWattsPerMetreKelvin(),
+              high.solidConductivityWattsPerMetreKelvin()),
+          conduction(
+              "conductivity, melt",
+              low.liquidConductivityWattsPerMetreKelvin(),
+              high.liquidConductivityWattsPerMetreKelvin()),
+          new EstimateInput(
+              "density",
+              low.densityKilogramsPerCubicMetre(),
+              high.densityKilogramsPerCubicMetre(),
+              "kg/m³",
+              Direction.RAISES),
           heat(
               "specific heat, solid",
-              low.heat().solidSpecificHeat(),
-              high.heat().solidSpecificHeat()),
+              low.heat().solidSpecificHeatJoulesPerKilogramKelvin(),
+              high.heat().solidSpecificHeatJoulesPerKilogramKelvin()),
           heat(
               "specific heat, melt",
-              low.heat().liquidSpecificHeat(),
-              high.heat().liquidSpecificHeat()),
-          fusion(low.heat().heatOfFusion(), high.heat().heatOfFusion()),
+              low.heat().liquidSpecificHeatJoulesPerKilogramKelvin(),
+              high.heat().liquidSpecificHeatJoulesPerKilogramKelvin()),
+          fusion(
+              low.heat().heatOfFusionJoulesPerKilogram(),
+              high.heat().heatOfFusionJoulesPerKilogram()),
           temperature("solidus", low.heat().solidusCelsius(), high.heat().solidusCelsius()),
           temperature("liquidus", low.heat().liquidusCelsius(), high.heat().liquidusCelsius())
         },

@@ -20,28 +20,31 @@ import static org.meltwright.core.thermal.ThermalProblem.CHECK;
  *
  * <p>Immutable and thread-safe.
  *
- * @param solidConductivity conductivity of the solid, in W/(m K), above zero
- * @param liquidConductivity conductivity of the melt, in W/(m K), above zero
- * @param density the density, in kg/m³, above zero
+ * @param solidConductivityWattsPerMetreKelvin conductivity of the solid, in W/(m K), above zero
+ * @param liquidConductivityWattsPerMetreKelvin conductivity of the melt, in W/(m K), above zero
+ * @param densityKilogramsPerCubicMetre the density, in kg/m³, above zero
  * @param heat specific heats, heat of fusion and melting range
  */
 public record MeltSubstance(
-    double solidConductivity, double liquidConductivity, double density, MeltingHeat heat) {
+    double solidConductivityWattsPerMetreKelvin,
+    double liquidConductivityWattsPerMetreKelvin,
+    double densityKilogramsPerCubicMetre,
+    MeltingHeat heat) {
 
   /**
    * Guards the figures.
    *
-   * @param solidConductivity conductivity of the solid
-   * @param liquidConductivity conductivity of the melt
-   * @param density the density
+   * @param solidConductivityWattsPerMetreKelvin conductivity of the solid
+   * @param liquidConductivityWattsPerMetreKelvin conductivity of the melt
+   * @param densityKilogramsPerCubicMetre the density
    * @param heat specific heats, heat of fusion and melting range
    * @throws org.meltwright.units.ProblemException if a figure cannot be
    */
   public MeltSubstance {
-    CHECK.between(solidConductivity, 1e-6, 1e6, "conductivity in W/(m K)");
-    CHECK.between(liquidConductivity, 1e-6, 1e6, "conductivity in W/(m K)");
-    CHECK.between(density, 1e-3, 1e5, "density in kg/m³");
-    CHECK.between(heat.heatOfFusion(), 1, 1e8, "heat of fusion in J/kg");
+    CHECK.between(solidConductivityWattsPerMetreKelvin, 1e-6, 1e6, "conductivity in W/(m K)");
+    CHECK.between(liquidConductivityWattsPerMetreKelvin, 1e-6, 1e6, "conductivity in W/(m K)");
+    CHECK.between(densityKilogramsPerCubicMetre, 1e-3, 1e5, "density in kg/m³");
+    CHECK.between(heat.heatOfFusionJoulesPerKilogram(), 1, 1e8, "heat of fusion in J/kg");
   }
 
   /**
@@ -50,7 +53,10 @@ public record MeltSubstance(
    * @return its figures
    */
   public Substance solid() {
-    return new Substance(solidConductivity, density, heat.solidSpecificHeat());
+    return new Substance(
+        solidConductivityWattsPerMetreKelvin,
+        densityKilogramsPerCubicMetre,
+        heat.solidSpecificHeatJoulesPerKilogramKelvin());
   }
 
   /**
@@ -59,7 +65,10 @@ public record MeltSubstance(
    * @return its figures
    */
   public Substance liquid() {
-    return new Substance(liquidConductivity, density, heat.liquidSpecificHeat());
+    return new Substance(
+        liquidConductivityWattsPerMetreKelvin,
+        densityKilogramsPerCubicMetre,
+        heat.liquidSpecificHeatJoulesPerKilogramKelvin());
   }
 
   /** Returns the middle of the melting range, in °C, which the exact solutions take. */

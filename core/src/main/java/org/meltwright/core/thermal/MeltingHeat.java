@@ -25,33 +25,35 @@ import org.meltwright.units.ProblemException;
  *
  * <p>Immutable and thread-safe.
  *
- * @param solidSpecificHeat specific heat of the solid, in J/(kg K), above zero
- * @param liquidSpecificHeat specific heat of the melt, in J/(kg K), above zero
- * @param heatOfFusion heat of fusion, in J/kg, not negative
+ * @param solidSpecificHeatJoulesPerKilogramKelvin specific heat of the solid, in J/(kg K), above
+ *     zero
+ * @param liquidSpecificHeatJoulesPerKilogramKelvin specific heat of the melt, in J/(kg K), above
+ *     zero
+ * @param heatOfFusionJoulesPerKilogram heat of fusion, in J/kg, not negative
  * @param solidusCelsius where melting begins, in °C
  * @param liquidusCelsius where melting ends, in °C, not below the solidus
  */
 public record MeltingHeat(
-    double solidSpecificHeat,
-    double liquidSpecificHeat,
-    double heatOfFusion,
+    double solidSpecificHeatJoulesPerKilogramKelvin,
+    double liquidSpecificHeatJoulesPerKilogramKelvin,
+    double heatOfFusionJoulesPerKilogram,
     double solidusCelsius,
     double liquidusCelsius) {
 
   /**
    * Guards the figures.
    *
-   * @param solidSpecificHeat specific heat of the solid
-   * @param liquidSpecificHeat specific heat of the melt
-   * @param heatOfFusion heat of fusion
+   * @param solidSpecificHeatJoulesPerKilogramKelvin specific heat of the solid
+   * @param liquidSpecificHeatJoulesPerKilogramKelvin specific heat of the melt
+   * @param heatOfFusionJoulesPerKilogram heat of fusion
    * @param solidusCelsius where melting begins
    * @param liquidusCelsius where melting ends
    * @throws ProblemException if a figure cannot be
    */
   public MeltingHeat {
-    CHECK.between(solidSpecificHeat, 1, 1e5, "specific heat in J/(kg K)");
-    CHECK.between(liquidSpecificHeat, 1, 1e5, "specific heat in J/(kg K)");
-    CHECK.between(heatOfFusion, 0, 1e8, "heat of fusion in J/kg");
+    CHECK.between(solidSpecificHeatJoulesPerKilogramKelvin, 1, 1e5, "specific heat in J/(kg K)");
+    CHECK.between(liquidSpecificHeatJoulesPerKilogramKelvin, 1, 1e5, "specific heat in J/(kg K)");
+    CHECK.between(heatOfFusionJoulesPerKilogram, 0, 1e8, "heat of fusion in J/kg");
     CHECK.between(solidusCelsius, -273.15, 1e5, "solidus in °C");
     CHECK.between(liquidusCelsius, -273.15, 1e5, "liquidus in °C");
     if (liquidusCelsius < solidusCelsius) {
@@ -65,12 +67,13 @@ public record MeltingHeat(
    * Returns the figures of what does not melt: a pigment, or a resin that softens without a heat of
    * fusion.
    *
-   * @param specificHeat the specific heat, in J/(kg K), above zero
+   * @param specificHeatJoulesPerKilogramKelvin the specific heat, in J/(kg K), above zero
    * @return the figures, with no heat of fusion
    * @throws ProblemException if the figure cannot be
    */
-  public static MeltingHeat withoutMelting(double specificHeat) {
-    return new MeltingHeat(specificHeat, specificHeat, 0, 0, 0);
+  public static MeltingHeat withoutMelting(double specificHeatJoulesPerKilogramKelvin) {
+    return new MeltingHeat(
+        specificHeatJoulesPerKilogramKelvin, specificHeatJoulesPerKilogramKelvin, 0, 0, 0);
   }
 
   /**
@@ -79,7 +82,7 @@ public record MeltingHeat(
    * @return whether it has a heat of fusion
    */
   public boolean melts() {
-    return heatOfFusion > 0;
+    return heatOfFusionJoulesPerKilogram > 0;
   }
 
   /**
@@ -102,11 +105,13 @@ public record MeltingHeat(
    */
   double solidHeat(double celsius) {
     if (celsius <= solidusCelsius) {
-      return solidSpecificHeat * (celsius - solidusCelsius);
+      return solidSpecificHeatJoulesPerKilogramKelvin * (celsius - solidusCelsius);
     }
     double width = liquidusCelsius - solidusCelsius;
     double above = Math.min(celsius - solidusCelsius, width);
-    return width == 0 ? 0 : solidSpecificHeat * (above - above * above / (2 * width));
+    return width == 0
+        ? 0
+        : solidSpecificHeatJoulesPerKilogramKelvin * (above - above * above / (2 * width));
   }
 
   /** Returns the sensible heat of the molten share up to a temperature, in J/kg. */
@@ -117,26 +122,28 @@ public record MeltingHeat(
     double width = liquidusCelsius - solidusCelsius;
     double inside = Math.min(celsius - solidusCelsius, width);
     double inRange = width == 0 ? 0 : inside * inside / (2 * width);
-    return liquidSpecificHeat * (inRange + Math.max(0, celsius - liquidusCelsius));
+    return liquidSpecificHeatJoulesPerKilogramKelvin
+        * (inRange + Math.max(0, celsius - liquidusCelsius));
   }
 
   /** Returns the heat of fusion taken up at a temperature, in J/kg. */
   double fusionHeat(double celsius) {
-    return heatOfFusion * liquidFraction(celsius);
+    return heatOfFusionJoulesPerKilogram * liquidFraction(celsius);
   }
 
   /** Returns the heat per kelvin at a temperature, in the region that a probe lies in. */
   double capacity(double celsius, double probe) {
     if (probe <= solidusCelsius) {
-      return solidSpecificHeat;
+      return solidSpecificHeatJoulesPerKilogramKelvin;
     }
     if (probe >= liquidusCelsius) {
-      return liquidSpecificHeat;
+      return liquidSpecificHeatJoulesPerKilogramKelvin;
     }
     double width = liquidusCelsius - solidusCelsius;
     double fraction = (celsius - solidusCelsius) / width;
-    return solidSpecificHeat
-        + fraction * (liquidSpecificHeat - solidSpecificHeat)
-        + heatOfFusion / width;
+    return solidSpecificHeatJoulesPerKilogramKelvin
+        + fraction
+            * (liquidSpecificHeatJoulesPerKilogramKelvin - solidSpecificHeatJoulesPerKilogramKelvin)
+        + heatOfFusionJoulesPerKilogram / width;
   }
 }

@@ -88,8 +88,8 @@ public final class OpenTime {
             feeds(film, panel) ? Direction.RAISES : Direction.LOWERS),
         new EstimateInput(
             "heat transfer to the air",
-            air.lowTransfer(),
-            air.highTransfer(),
+            air.lowTransferWattsPerSquareMetreKelvin(),
+            air.highTransferWattsPerSquareMetreKelvin(),
             "W/(m² K)",
             Direction.LOWERS));
   }
@@ -124,7 +124,7 @@ public final class OpenTime {
                 melt,
                 panel.temperature().celsius(),
                 meltCelsius)
-            .withBottom(panel.backTransfer(), panel.backCelsius())
+            .withBottom(panel.backTransferWattsPerSquareMetreKelvin(), panel.backCelsius())
             .withTop(transfer, airCelsius);
     return FreezeClock.run(column, resolution.firstStep(thickness), resolution.growth());
   }

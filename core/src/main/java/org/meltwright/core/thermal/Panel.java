@@ -16,9 +16,9 @@ import org.meltwright.units.TemperaturePoint;
  * Panel panel =
  *     Panel.of(PanelKind.WOOD, 0.010, ofCelsius(40))
  *         .withGround(PanelKind.PLASTER_GROUND.substance(), 0.001);
- * panel.surface().conductivity(); // 0.5 W/(m K)
- * panel.backTransfer(); // 0 W/(m² K)
- * panel.withBack(10, ofCelsius(20)).backTransfer(); // 10 W/(m² K)
+ * panel.surface().conductivityWattsPerMetreKelvin(); // 0.5 W/(m K)
+ * panel.backTransferWattsPerSquareMetreKelvin(); // 0 W/(m² K)
+ * panel.withBack(10, ofCelsius(20)).backTransferWattsPerSquareMetreKelvin(); // 10 W/(m² K)
  * }</pre>
  *
  * <p>Immutable and thread-safe.
@@ -28,7 +28,8 @@ import org.meltwright.units.TemperaturePoint;
  * @param ground what the ground is made of; the body itself if there is none
  * @param groundMetres the thickness of the ground, in m; 0 if there is none
  * @param temperature its temperature throughout when the film is laid
- * @param backTransfer heat transfer below, in W/(m² K); 0 where it lies insulated
+ * @param backTransferWattsPerSquareMetreKelvin heat transfer below, in W/(m² K); 0 where it lies
+ *     insulated
  * @param backCelsius the temperature below, in °C
  * @param spread how far its conductivity may lie off either way, as a share
  */
@@ -38,7 +39,7 @@ public record Panel(
     Substance ground,
     double groundMetres,
     TemperaturePoint temperature,
-    double backTransfer,
+    double backTransferWattsPerSquareMetreKelvin,
     double backCelsius,
     double spread) {
 
@@ -50,7 +51,7 @@ public record Panel(
    * @param ground what the ground is made of
    * @param groundMetres the thickness of the ground
    * @param temperature its temperature
-   * @param backTransfer heat transfer below
+   * @param backTransferWattsPerSquareMetreKelvin heat transfer below
    * @param backCelsius the temperature below
    * @param spread how far its conductivity may lie off
    * @throws org.meltwright.units.ProblemException if a figure cannot be
@@ -59,7 +60,7 @@ public record Panel(
     CHECK.between(temperature.celsius(), -100, 1000, "temperature of the panel in °C");
     CHECK.between(thicknessMetres, 1e-4, 10, "thickness of the panel in m");
     CHECK.between(groundMetres, 0, thicknessMetres, "thickness of the ground in m");
-    CHECK.between(backTransfer, 0, 1e6, "heat transfer below in W/(m² K)");
+    CHECK.between(backTransferWattsPerSquareMetreKelvin, 0, 1e6, "heat transfer below in W/(m² K)");
     CHECK.between(backCelsius, -100, 1000, "temperature below in °C");
     CHECK.between(spread, 0, 0.9, "spread of the conductivity");
   }
@@ -100,25 +101,32 @@ public record Panel(
    */
   public Panel withGround(Substance substance, double metres) {
     return new Panel(
-        body, thicknessMetres, substance, metres, temperature, backTransfer, backCelsius, spread);
+        body,
+        thicknessMetres,
+        substance,
+        metres,
+        temperature,
+        backTransferWattsPerSquareMetreKelvin,
+        backCelsius,
+        spread);
   }
 
   /**
    * Returns a copy that is open to air, or to a plate, below.
    *
-   * @param transfer heat transfer below, in W/(m² K)
+   * @param transferWattsPerSquareMetreKelvin heat transfer below, in W/(m² K)
    * @param below the temperature below
    * @return the new panel
    * @throws org.meltwright.units.ProblemException if the transfer cannot be
    */
-  public Panel withBack(double transfer, TemperaturePoint below) {
+  public Panel withBack(double transferWattsPerSquareMetreKelvin, TemperaturePoint below) {
     return new Panel(
         body,
         thicknessMetres,
         ground,
         groundMetres,
         temperature,
-        transfer,
+        transferWattsPerSquareMetreKelvin,
         below.celsius(),
         spread);
   }
@@ -131,7 +139,14 @@ public record Panel(
    */
   public Panel withTemperature(TemperaturePoint point) {
     return new Panel(
-        body, thicknessMetres, ground, groundMetres, point, backTransfer, backCelsius, spread);
+        body,
+        thicknessMetres,
+        ground,
+        groundMetres,
+        point,
+        backTransferWattsPerSquareMetreKelvin,
+        backCelsius,
+        spread);
   }
 
   /**
@@ -143,7 +158,14 @@ public record Panel(
    */
   public Panel withSpread(double share) {
     return new Panel(
-        body, thicknessMetres, ground, groundMetres, temperature, backTransfer, backCelsius, share);
+        body,
+        thicknessMetres,
+        ground,
+        groundMetres,
+        temperature,
+        backTransferWattsPerSquareMetreKelvin,
+        backCelsius,
+        share);
   }
 
   /**
@@ -163,13 +185,15 @@ public record Panel(
         times(ground, factor),
         groundMetres,
         temperature,
-        backTransfer,
+        backTransferWattsPerSquareMetreKelvin,
         backCelsius,
         spread);
   }
 
   private static Substance times(Substance substance, double factor) {
     return new Substance(
-        substance.conductivity() * factor, substance.density(), substance.specificHeat());
+        substance.conductivityWattsPerMetreKelvin() * factor,
+        substance.densityKilogramsPerCubicMetre(),
+        substance.specificHeatJoulesPerKilogramKelvin());
   }
 }

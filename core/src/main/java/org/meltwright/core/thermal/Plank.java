@@ -57,12 +57,12 @@ public final class Plank {
     /**
      * Returns volume over area.
      *
-     * @param size thickness or diameter, in m
+     * @param sizeMetres thickness or diameter, in m
      * @return V/A, in m
      * @throws ProblemException if the size cannot be
      */
-    public double volumeOverArea(double size) {
-      return CHECK.between(size, 1e-9, 1e4, "thickness or diameter in m") / divisor;
+    public double volumeOverArea(double sizeMetres) {
+      return CHECK.between(sizeMetres, 1e-9, 1e4, "thickness or diameter in m") / divisor;
     }
   }
 
@@ -73,15 +73,25 @@ public final class Plank {
    *
    * @param melt the figures of the melt
    * @param shape the shape
-   * @param size thickness or diameter, in m
-   * @param heatTransfer h, in W/(m² K)
+   * @param sizeMetres thickness or diameter, in m
+   * @param heatTransferWattsPerSquareMetreKelvin h, in W/(m² K)
    * @param airCelsius the temperature of the air, in °C, below the melting point
    * @return the time, in s
    * @throws ProblemException if a figure cannot be
    */
   public static double seconds(
-      MeltSubstance melt, Shape shape, double size, double heatTransfer, double airCelsius) {
-    return seconds(melt, shape, size, heatTransfer, airCelsius, melt.meltingCelsius());
+      MeltSubstance melt,
+      Shape shape,
+      double sizeMetres,
+      double heatTransferWattsPerSquareMetreKelvin,
+      double airCelsius) {
+    return seconds(
+        melt,
+        shape,
+        sizeMetres,
+        heatTransferWattsPerSquareMetreKelvin,
+        airCelsius,
+        melt.meltingCelsius());
   }
 
   /**
@@ -89,8 +99,8 @@ public final class Plank {
    *
    * @param melt the figures of the melt
    * @param shape the shape
-   * @param size thickness or diameter, in m
-   * @param heatTransfer h, in W/(m² K)
+   * @param sizeMetres thickness or diameter, in m
+   * @param heatTransferWattsPerSquareMetreKelvin h, in W/(m² K)
    * @param airCelsius the temperature of the air, in °C, below the melting point
    * @param pourCelsius the temperature of the melt, in °C, not below the melting point
    * @return the time, in s
@@ -99,19 +109,27 @@ public final class Plank {
   public static double seconds(
       MeltSubstance melt,
       Shape shape,
-      double size,
-      double heatTransfer,
+      double sizeMetres,
+      double heatTransferWattsPerSquareMetreKelvin,
       double airCelsius,
       double pourCelsius) {
     double drive = drive(melt, airCelsius, pourCelsius);
-    CHECK.between(size, 1e-6, 1e3, "thickness or diameter in m");
-    CHECK.between(heatTransfer, 1e-6, 1e6, "heat transfer coefficient in W/(m² K)");
-    double resistance = 1 / heatTransfer + size / 4 / melt.solidConductivity();
+    CHECK.between(sizeMetres, 1e-6, 1e3, "thickness or diameter in m");
+    CHECK.between(
+        heatTransferWattsPerSquareMetreKelvin, 1e-6, 1e6, "heat transfer coefficient in W/(m² K)");
+    double resistance =
+        1 / heatTransferWattsPerSquareMetreKelvin
+            + sizeMetres / 4 / melt.solidConductivityWattsPerMetreKelvin();
     double superheat = pourCelsius - melt.meltingCelsius();
     double heat =
-        melt.heat().liquidSpecificHeat() * superheat / (drive + superheat / 2)
-            + melt.heat().heatOfFusion() / drive;
-    return shape.volumeOverArea(size) * resistance * melt.density() * heat;
+        melt.heat().liquidSpecificHeatJoulesPerKilogramKelvin()
+                * superheat
+                / (drive + superheat / 2)
+            + melt.heat().heatOfFusionJoulesPerKilogram() / drive;
+    return shape.volumeOverArea(sizeMetres)
+        * resistance
+        * melt.densityKilogramsPerCubicMetre()
+        * heat;
   }
 
   /**
@@ -119,24 +137,29 @@ public final class Plank {
    * on.
    *
    * @param melt the figures of the melt
-   * @param heatTransfer h, in W/(m² K)
+   * @param heatTransferWattsPerSquareMetreKelvin h, in W/(m² K)
    * @param airCelsius the temperature of the air, in °C, below the melting point
    * @param seconds the time, in s, not negative
    * @return the thickness, in m
    * @throws ProblemException if a figure cannot be
    */
   public static double crustMetres(
-      MeltSubstance melt, double heatTransfer, double airCelsius, double seconds) {
+      MeltSubstance melt,
+      double heatTransferWattsPerSquareMetreKelvin,
+      double airCelsius,
+      double seconds) {
     double drive = drive(melt, airCelsius, melt.meltingCelsius());
-    CHECK.between(heatTransfer, 1e-6, 1e6, "heat transfer coefficient in W/(m² K)");
+    CHECK.between(
+        heatTransferWattsPerSquareMetreKelvin, 1e-6, 1e6, "heat transfer coefficient in W/(m² K)");
     CHECK.between(seconds, 0, 1e15, "time in s");
-    double film = melt.solidConductivity() / heatTransfer;
+    double film =
+        melt.solidConductivityWattsPerMetreKelvin() / heatTransferWattsPerSquareMetreKelvin;
     double grown =
         2
-            * melt.solidConductivity()
+            * melt.solidConductivityWattsPerMetreKelvin()
             * drive
             * seconds
-            / (melt.density() * melt.heat().heatOfFusion());
+            / (melt.densityKilogramsPerCubicMetre() * melt.heat().heatOfFusionJoulesPerKilogram());
     return grown / (film + Math.sqrt(film * film + grown));
   }
 

@@ -54,53 +54,73 @@ public final class Settling {
   /**
    * Returns the settling velocity after Stokes, alone in the melt.
    *
-   * @param diameter d, in m
-   * @param excessDensity ρp − ρf, in kg/m³; negative for what floats
-   * @param viscosity μ, in Pa s
+   * @param diameterMetres d, in m
+   * @param excessDensityKilogramsPerCubicMetre ρp − ρf, in kg/m³; negative for what floats
+   * @param viscosityPascalSeconds μ, in Pa s
    * @return v, in m/s; negative for what floats
    */
-  public static double stokesVelocity(double diameter, double excessDensity, double viscosity) {
-    guard(diameter, excessDensity, viscosity);
-    return excessDensity * GRAVITY * diameter * diameter / (18 * viscosity);
+  public static double stokesVelocity(
+      double diameterMetres,
+      double excessDensityKilogramsPerCubicMetre,
+      double viscosityPascalSeconds) {
+    guard(diameterMetres, excessDensityKilogramsPerCubicMetre, viscosityPascalSeconds);
+    return excessDensityKilogramsPerCubicMetre
+        * GRAVITY
+        * diameterMetres
+        * diameterMetres
+        / (18 * viscosityPascalSeconds);
   }
 
   /**
    * Returns the diameter that settles at a velocity after Stokes.
    *
-   * @param velocity v, in m/s, above zero
-   * @param excessDensity ρp − ρf, in kg/m³, above zero
-   * @param viscosity μ, in Pa s
+   * @param velocityMetresPerSecond v, in m/s, above zero
+   * @param excessDensityKilogramsPerCubicMetre ρp − ρf, in kg/m³, above zero
+   * @param viscosityPascalSeconds μ, in Pa s
    * @return d, in m
    */
-  public static double stokesDiameter(double velocity, double excessDensity, double viscosity) {
-    CHECK.between(velocity, 1e-30, 1e3, "velocity in m/s");
-    CHECK.between(excessDensity, 1e-9, 1e5, "excess density in kg/m³");
-    guard(1e-6, excessDensity, viscosity);
-    return Math.sqrt(18 * viscosity * velocity / (excessDensity * GRAVITY));
+  public static double stokesDiameter(
+      double velocityMetresPerSecond,
+      double excessDensityKilogramsPerCubicMetre,
+      double viscosityPascalSeconds) {
+    CHECK.between(velocityMetresPerSecond, 1e-30, 1e3, "velocity in m/s");
+    CHECK.between(excessDensityKilogramsPerCubicMetre, 1e-9, 1e5, "excess density in kg/m³");
+    guard(1e-6, excessDensityKilogramsPerCubicMetre, viscosityPascalSeconds);
+    return Math.sqrt(
+        18
+            * viscosityPascalSeconds
+            * velocityMetresPerSecond
+            / (excessDensityKilogramsPerCubicMetre * GRAVITY));
   }
 
   /**
    * Returns the settling velocity with drag beyond Stokes: Cd = 24/Re (1 + 0.15 Re^0.687).
    *
-   * @param diameter d, in m
-   * @param excessDensity ρp − ρf, in kg/m³, not negative
-   * @param meltDensity ρf, in kg/m³, above zero
-   * @param viscosity μ, in Pa s
+   * @param diameterMetres d, in m
+   * @param excessDensityKilogramsPerCubicMetre ρp − ρf, in kg/m³, not negative
+   * @param meltDensityKilogramsPerCubicMetre ρf, in kg/m³, above zero
+   * @param viscosityPascalSeconds μ, in Pa s
    * @return v, in m/s
    * @throws org.meltwright.units.ProblemException if a figure cannot be or the Reynolds number
    *     exceeds 800, where the drag law ends
    */
   public static double terminalVelocity(
-      double diameter, double excessDensity, double meltDensity, double viscosity) {
-    CHECK.between(excessDensity, 0, 1e5, "excess density in kg/m³");
-    CHECK.between(meltDensity, 1e-3, 1e5, "density of the melt in kg/m³");
-    double stokes = stokesVelocity(diameter, excessDensity, viscosity);
-    double reynoldsPerVelocity = meltDensity * diameter / viscosity;
-    double velocity =
+      double diameterMetres,
+      double excessDensityKilogramsPerCubicMetre,
+      double meltDensityKilogramsPerCubicMetre,
+      double viscosityPascalSeconds) {
+    CHECK.between(excessDensityKilogramsPerCubicMetre, 0, 1e5, "excess density in kg/m³");
+    CHECK.between(meltDensityKilogramsPerCubicMetre, 1e-3, 1e5, "density of the melt in kg/m³");
+    double stokes =
+        stokesVelocity(diameterMetres, excessDensityKilogramsPerCubicMetre, viscosityPascalSeconds);
+    double reynoldsPerVelocity =
+        meltDensityKilogramsPerCubicMetre * diameterMetres / viscosityPascalSeconds;
+    double velocityMetresPerSecond =
         Roots.bisect(
             v -> v * (1 + 0.15 * Math.pow(reynoldsPerVelocity * v, 0.687)) - stokes, 0, stokes);
-    CHECK.between(reynoldsPerVelocity * velocity, 0, HIGHEST_REYNOLDS, "Reynolds number");
-    return velocity;
+    CHECK.between(
+        reynoldsPerVelocity * velocityMetresPerSecond, 0, HIGHEST_REYNOLDS, "Reynolds number");
+    return velocityMetresPerSecond;
   }
 
   /**
@@ -121,15 +141,18 @@ public final class Settling {
    * <p>Formula: t = x δ/v: the clear front sinks.
    *
    * @param share x, from 0 to 1
-   * @param layer the depth δ that is used from, in m
-   * @param velocity v, in m/s
+   * @param layerMetres the depth δ that is used from, in m
+   * @param velocityMetresPerSecond v, in m/s
    * @return the time, in s; infinite for what does not settle
    */
-  public static double quietSeconds(double share, double layer, double velocity) {
+  public static double quietSeconds(
+      double share, double layerMetres, double velocityMetresPerSecond) {
     CHECK.between(share, 0, 1, "share lost");
-    CHECK.between(layer, 1e-9, 1e3, "depth of the layer in m");
-    CHECK.finite(velocity, "velocity in m/s");
-    return velocity > 0 ? share * layer / velocity : Double.POSITIVE_INFINITY;
+    CHECK.between(layerMetres, 1e-9, 1e3, "depth of the layer in m");
+    CHECK.finite(velocityMetresPerSecond, "velocity in m/s");
+    return velocityMetresPerSecond > 0
+        ? share * layerMetres / velocityMetresPerSecond
+        : Double.POSITIVE_INFINITY;
   }
 
   /**
@@ -140,15 +163,18 @@ public final class Settling {
    * of µm/s. For example, 10 % of 50 mm at 1 µm/s take 5268 s.
    *
    * @param share x, from 0 to below 1
-   * @param depth the depth h of the melt, in m
-   * @param velocity v, in m/s
+   * @param depthMetres the depth h of the melt, in m
+   * @param velocityMetresPerSecond v, in m/s
    * @return the time, in s; infinite for what does not settle
    */
-  public static double convectingSeconds(double share, double depth, double velocity) {
+  public static double convectingSeconds(
+      double share, double depthMetres, double velocityMetresPerSecond) {
     CHECK.between(share, 0, Math.nextDown(1.0), "share lost");
-    CHECK.between(depth, 1e-9, 1e3, "depth of the melt in m");
-    CHECK.finite(velocity, "velocity in m/s");
-    return velocity > 0 ? -depth / velocity * Math.log1p(-share) : Double.POSITIVE_INFINITY;
+    CHECK.between(depthMetres, 1e-9, 1e3, "depth of the melt in m");
+    CHECK.finite(velocityMetresPerSecond, "velocity in m/s");
+    return velocityMetresPerSecond > 0
+        ? -depthMetres / velocityMetresPerSecond * Math.log1p(-share)
+        : Double.POSITIVE_INFINITY;
   }
 
   /**
@@ -157,26 +183,30 @@ public final class Settling {
    * <p>Formula: Σ wᵢ min(1, vᵢ t/δ).
    *
    * @param massFractions the share wᵢ of each size class; they sum to one
-   * @param velocities the velocity vᵢ of each class, in m/s, in the same order
-   * @param layer the depth δ, in m
+   * @param velocitiesMetresPerSecond the velocity vᵢ of each class, in m/s, in the same order
+   * @param layerMetres the depth δ, in m
    * @param seconds the time, in s, not negative
    * @return the share lost, from 0 to 1
    * @throws org.meltwright.units.ProblemException if the two arrays differ in length, a figure
    *     cannot be or the shares do not sum to one
    */
   public static double quietLoss(
-      double[] massFractions, double[] velocities, double layer, double seconds) {
+      double[] massFractions,
+      double[] velocitiesMetresPerSecond,
+      double layerMetres,
+      double seconds) {
     int count = massFractions.length;
-    CHECK.between(velocities.length, count, count, "number of velocities");
-    CHECK.between(layer, 1e-9, 1e3, "depth of the layer in m");
+    CHECK.between(velocitiesMetresPerSecond.length, count, count, "number of velocities");
+    CHECK.between(layerMetres, 1e-9, 1e3, "depth of the layer in m");
     CHECK.between(seconds, 0, 1e15, "time in s");
     double all = 0;
     double lost = 0;
-    for (int i = 0; i < velocities.length; i++) {
+    for (int i = 0; i < velocitiesMetresPerSecond.length; i++) {
       double share = CHECK.between(massFractions[i], 0, 1, "share of a size class");
-      double velocity = CHECK.finite(velocities[i], "velocity in m/s");
+      double velocityMetresPerSecond =
+          CHECK.finite(velocitiesMetresPerSecond[i], "velocity in m/s");
       all += share;
-      lost += share * Math.min(1, Math.max(0, velocity) * seconds / layer);
+      lost += share * Math.min(1, Math.max(0, velocityMetresPerSecond) * seconds / layerMetres);
     }
     CHECK.between(all, 1 - SUM_SLACK, 1 + SUM_SLACK, "sum of the size classes");
     return Math.min(1, lost);
@@ -185,25 +215,26 @@ public final class Settling {
   /**
    * Returns how much settling outweighs diffusion: Pe = v h/D, D = k T/(3π μ d).
    *
-   * @param diameter d, in m
-   * @param velocity v, in m/s
-   * @param depth h, in m
-   * @param viscosity μ, in Pa s
+   * @param diameterMetres d, in m
+   * @param velocityMetresPerSecond v, in m/s
+   * @param depthMetres h, in m
+   * @param viscosityPascalSeconds μ, in Pa s
    * @param temperature T
    * @return the Péclet number
    */
   public static double peclet(
-      double diameter,
-      double velocity,
-      double depth,
-      double viscosity,
+      double diameterMetres,
+      double velocityMetresPerSecond,
+      double depthMetres,
+      double viscosityPascalSeconds,
       TemperaturePoint temperature) {
-    guard(diameter, 0, viscosity);
-    CHECK.finite(velocity, "velocity in m/s");
-    CHECK.between(depth, 1e-9, 1e3, "depth of the melt in m");
+    guard(diameterMetres, 0, viscosityPascalSeconds);
+    CHECK.finite(velocityMetresPerSecond, "velocity in m/s");
+    CHECK.between(depthMetres, 1e-9, 1e3, "depth of the melt in m");
     CHECK.between(temperature.kelvin(), 1, 1e5, "temperature in K");
-    double diffusion = BOLTZMANN * temperature.kelvin() / (3 * Math.PI * viscosity * diameter);
-    return velocity * depth / diffusion;
+    double diffusion =
+        BOLTZMANN * temperature.kelvin() / (3 * Math.PI * viscosityPascalSeconds * diameterMetres);
+    return velocityMetresPerSecond * depthMetres / diffusion;
   }
 
   /**
@@ -211,15 +242,17 @@ public final class Settling {
    *
    * <p>Formula: d = (6 k T/(π Δρ g h))^(1/3); 18 nm for Δρ 3380 and 50 mm.
    *
-   * @param excessDensity Δρ = ρp − ρf, in kg/m³, above zero
-   * @param depth h, in m
+   * @param excessDensityKilogramsPerCubicMetre Δρ = ρp − ρf, in kg/m³, above zero
+   * @param depthMetres h, in m
    * @param temperature T
    * @return d, in m
    */
   public static double suspendedDiameter(
-      double excessDensity, double depth, TemperaturePoint temperature) {
-    CHECK.between(depth, 1e-9, 1e3, "depth of the melt in m");
-    return Math.cbrt(heldUp(excessDensity, temperature) / depth);
+      double excessDensityKilogramsPerCubicMetre,
+      double depthMetres,
+      TemperaturePoint temperature) {
+    CHECK.between(depthMetres, 1e-9, 1e3, "depth of the melt in m");
+    return Math.cbrt(heldUp(excessDensityKilogramsPerCubicMetre, temperature) / depthMetres);
   }
 
   /**
@@ -227,22 +260,30 @@ public final class Settling {
    *
    * <p>Formula: d = (6 k T/(π Δρ g))^(1/4); 0.728 µm for Δρ 3380 at 80 °C.
    *
-   * @param excessDensity Δρ = ρp − ρf, in kg/m³, above zero
+   * @param excessDensityKilogramsPerCubicMetre Δρ = ρp − ρf, in kg/m³, above zero
    * @param temperature T
    * @return d, in m
    */
-  public static double diffusingDiameter(double excessDensity, TemperaturePoint temperature) {
-    return Math.sqrt(Math.sqrt(heldUp(excessDensity, temperature)));
+  public static double diffusingDiameter(
+      double excessDensityKilogramsPerCubicMetre, TemperaturePoint temperature) {
+    return Math.sqrt(Math.sqrt(heldUp(excessDensityKilogramsPerCubicMetre, temperature)));
   }
 
-  private static double heldUp(double excessDensity, TemperaturePoint temperature) {
-    CHECK.between(excessDensity, 1e-9, 1e5, "excess density in kg/m³");
-    return 6 * BOLTZMANN * temperature.kelvin() / (Math.PI * excessDensity * GRAVITY);
+  private static double heldUp(
+      double excessDensityKilogramsPerCubicMetre, TemperaturePoint temperature) {
+    CHECK.between(excessDensityKilogramsPerCubicMetre, 1e-9, 1e5, "excess density in kg/m³");
+    return 6
+        * BOLTZMANN
+        * temperature.kelvin()
+        / (Math.PI * excessDensityKilogramsPerCubicMetre * GRAVITY);
   }
 
-  static void guard(double diameter, double excessDensity, double viscosity) {
-    CHECK.between(diameter, 1e-10, 1, "diameter in m");
-    CHECK.between(excessDensity, -1e5, 1e5, "excess density in kg/m³");
-    CHECK.between(viscosity, 1e-9, 1e9, "viscosity in Pa s");
+  static void guard(
+      double diameterMetres,
+      double excessDensityKilogramsPerCubicMetre,
+      double viscosityPascalSeconds) {
+    CHECK.between(diameterMetres, 1e-10, 1, "diameter in m");
+    CHECK.between(excessDensityKilogramsPerCubicMetre, -1e5, 1e5, "excess density in kg/m³");
+    CHECK.between(viscosityPascalSeconds, 1e-9, 1e9, "viscosity in Pa s");
   }
 }

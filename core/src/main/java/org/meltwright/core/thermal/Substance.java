@@ -19,24 +19,27 @@ import static org.meltwright.core.thermal.ThermalProblem.CHECK;
  *
  * <p>Immutable and thread-safe.
  *
- * @param conductivity k, in W/(m K), above zero
- * @param density ρ, in kg/m³, above zero
- * @param specificHeat c, in J/(kg K), above zero
+ * @param conductivityWattsPerMetreKelvin k, in W/(m K), above zero
+ * @param densityKilogramsPerCubicMetre ρ, in kg/m³, above zero
+ * @param specificHeatJoulesPerKilogramKelvin c, in J/(kg K), above zero
  */
-public record Substance(double conductivity, double density, double specificHeat) {
+public record Substance(
+    double conductivityWattsPerMetreKelvin,
+    double densityKilogramsPerCubicMetre,
+    double specificHeatJoulesPerKilogramKelvin) {
 
   /**
    * Guards the figures.
    *
-   * @param conductivity k
-   * @param density ρ
-   * @param specificHeat c
+   * @param conductivityWattsPerMetreKelvin k
+   * @param densityKilogramsPerCubicMetre ρ
+   * @param specificHeatJoulesPerKilogramKelvin c
    * @throws org.meltwright.units.ProblemException if a figure cannot be
    */
   public Substance {
-    CHECK.between(conductivity, 1e-6, 1e6, "conductivity in W/(m K)");
-    CHECK.between(density, 1e-3, 1e5, "density in kg/m³");
-    CHECK.between(specificHeat, 1, 1e5, "specific heat in J/(kg K)");
+    CHECK.between(conductivityWattsPerMetreKelvin, 1e-6, 1e6, "conductivity in W/(m K)");
+    CHECK.between(densityKilogramsPerCubicMetre, 1e-3, 1e5, "density in kg/m³");
+    CHECK.between(specificHeatJoulesPerKilogramKelvin, 1, 1e5, "specific heat in J/(kg K)");
   }
 
   /**
@@ -45,7 +48,10 @@ public record Substance(double conductivity, double density, double specificHeat
    * @return e, in W √s/(m² K); 593.2 for k 0.17, ρ 900, c 2300
    */
   public double effusivity() {
-    return Math.sqrt(conductivity * density * specificHeat);
+    return Math.sqrt(
+        conductivityWattsPerMetreKelvin
+            * densityKilogramsPerCubicMetre
+            * specificHeatJoulesPerKilogramKelvin);
   }
 
   /**
@@ -54,7 +60,8 @@ public record Substance(double conductivity, double density, double specificHeat
    * @return α, in m²/s
    */
   public double diffusivity() {
-    return conductivity / (density * specificHeat);
+    return conductivityWattsPerMetreKelvin
+        / (densityKilogramsPerCubicMetre * specificHeatJoulesPerKilogramKelvin);
   }
 
   /**

@@ -12,8 +12,8 @@ import org.meltwright.units.TemperaturePoint;
  *
  * <pre>{@code
  * Surroundings room = Surroundings.stillRoom(ofCelsius(20));
- * room.lowTransfer(); // 8 W/(m² K)
- * room.highTransfer(); // 12 W/(m² K)
+ * room.lowTransferWattsPerSquareMetreKelvin(); // 8 W/(m² K)
+ * room.highTransferWattsPerSquareMetreKelvin(); // 12 W/(m² K)
  * Surroundings draught = new Surroundings(ofCelsius(18), 20, 40);
  * draught.air(); // 18.0 °C
  * }</pre>
@@ -21,24 +21,33 @@ import org.meltwright.units.TemperaturePoint;
  * <p>Immutable and thread-safe.
  *
  * @param air the temperature of the air and the walls
- * @param lowTransfer the lowest heat transfer coefficient, radiation included, in W/(m² K)
- * @param highTransfer the highest, in W/(m² K)
+ * @param lowTransferWattsPerSquareMetreKelvin the lowest heat transfer coefficient, radiation
+ *     included, in W/(m² K)
+ * @param highTransferWattsPerSquareMetreKelvin the highest, in W/(m² K)
  */
-public record Surroundings(TemperaturePoint air, double lowTransfer, double highTransfer) {
+public record Surroundings(
+    TemperaturePoint air,
+    double lowTransferWattsPerSquareMetreKelvin,
+    double highTransferWattsPerSquareMetreKelvin) {
 
   /**
    * Guards the figures.
    *
    * @param air the temperature of the air and the walls
-   * @param lowTransfer the lowest heat transfer coefficient
-   * @param highTransfer the highest
+   * @param lowTransferWattsPerSquareMetreKelvin the lowest heat transfer coefficient
+   * @param highTransferWattsPerSquareMetreKelvin the highest
    * @throws org.meltwright.units.ProblemException if a figure cannot be
    */
   public Surroundings {
     CHECK.between(air.celsius(), -100, 1000, "temperature of the air in °C");
-    CHECK.between(lowTransfer, 1e-3, 1e5, "lowest heat transfer in W/(m² K)");
-    CHECK.between(highTransfer, 1e-3, 1e5, "highest heat transfer in W/(m² K)");
-    CHECK.ordered(lowTransfer, highTransfer, "heat transfer in W/(m² K)");
+    CHECK.between(
+        lowTransferWattsPerSquareMetreKelvin, 1e-3, 1e5, "lowest heat transfer in W/(m² K)");
+    CHECK.between(
+        highTransferWattsPerSquareMetreKelvin, 1e-3, 1e5, "highest heat transfer in W/(m² K)");
+    CHECK.ordered(
+        lowTransferWattsPerSquareMetreKelvin,
+        highTransferWattsPerSquareMetreKelvin,
+        "heat transfer in W/(m² K)");
   }
 
   /**

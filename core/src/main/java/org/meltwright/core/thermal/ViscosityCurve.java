@@ -38,8 +38,8 @@ import org.meltwright.units.TemperaturePoint;
 public final class ViscosityCurve {
 
   private final double a;
-  private final double b;
-  private final double origin;
+  private final double bKelvin;
+  private final double originKelvin;
   private final TemperaturePoint clearPoint;
 
   /**
@@ -71,34 +71,36 @@ public final class ViscosityCurve {
         0,
         rises ? firstPascalSeconds : secondPascalSeconds,
         "viscosity at the higher temperature in Pa s");
-    double b =
+    double bKelvin =
         Math.log(firstPascalSeconds / secondPascalSeconds)
             / (1 / first.kelvin() - 1 / second.kelvin());
-    return of(Math.log(firstPascalSeconds) - b / first.kelvin(), b, 0, clearPoint);
+    return of(Math.log(firstPascalSeconds) - bKelvin / first.kelvin(), bKelvin, 0, clearPoint);
   }
 
   /**
    * Returns the curve with known constants.
    *
    * @param a the constant A, for viscosities in Pa s
-   * @param b the constant B, in K, not below zero
-   * @param origin the constant T₀, in K; 0 after Andrade
+   * @param bKelvin the constant B, in K, not below zero
+   * @param originKelvin the constant T₀, in K; 0 after Andrade
    * @param clearPoint the temperature from which the curve holds, above T₀
    * @return the curve
    * @throws ProblemException if a constant is not finite, B is below zero or the clear point lies
    *     at or below T₀
    */
-  public static ViscosityCurve of(double a, double b, double origin, TemperaturePoint clearPoint) {
+  public static ViscosityCurve of(
+      double a, double bKelvin, double originKelvin, TemperaturePoint clearPoint) {
     CHECK.finite(a, "constant A");
-    CHECK.between(b, 0, Double.MAX_VALUE, "constant B in K");
-    CHECK.between(origin, 0, Math.nextDown(clearPoint.kelvin()), "constant T₀ in K");
-    return new ViscosityCurve(a, b, origin, clearPoint);
+    CHECK.between(bKelvin, 0, Double.MAX_VALUE, "constant B in K");
+    CHECK.between(originKelvin, 0, Math.nextDown(clearPoint.kelvin()), "constant T₀ in K");
+    return new ViscosityCurve(a, bKelvin, originKelvin, clearPoint);
   }
 
-  private ViscosityCurve(double a, double b, double origin, TemperaturePoint clearPoint) {
+  private ViscosityCurve(
+      double a, double bKelvin, double originKelvin, TemperaturePoint clearPoint) {
     this.a = a;
-    this.b = b;
-    this.origin = origin;
+    this.bKelvin = bKelvin;
+    this.originKelvin = originKelvin;
     this.clearPoint = clearPoint;
   }
 
@@ -108,7 +110,7 @@ public final class ViscosityCurve {
    * @return B, in K; 3183 K for the example above
    */
   public double slopeKelvin() {
-    return b;
+    return bKelvin;
   }
 
   /**
@@ -124,7 +126,8 @@ public final class ViscosityCurve {
           Problem.of(ThermalProblem.BELOW_CLEAR_POINT, Bilingual.of(temperature))
               .with("low", Bilingual.of(clearPoint)));
     }
-    return CHECK.finite(Math.exp(a + b / (temperature.kelvin() - origin)), "viscosity in Pa s");
+    return CHECK.finite(
+        Math.exp(a + bKelvin / (temperature.kelvin() - originKelvin)), "viscosity in Pa s");
   }
 
   private static void guard(double pascalSeconds) {
@@ -142,7 +145,7 @@ public final class ViscosityCurve {
   }
 
   private List<Object> stated() {
-    return List.of(a, b, origin, clearPoint);
+    return List.of(a, bKelvin, originKelvin, clearPoint);
   }
 
   @Override

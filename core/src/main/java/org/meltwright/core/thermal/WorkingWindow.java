@@ -391,6 +391,6 @@ public final class WorkingWindow {
   }
 
   private List<Object> stated() {
-    return List.of(clear, ceiling, margin, leastWidth);
+    return List.of(clear, ceiling, margin, leastWidth, liquidus(), undissolved);
   }
 }

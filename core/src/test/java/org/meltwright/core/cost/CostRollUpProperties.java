@@ -14,6 +14,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
+import org.meltwright.units.MetricUnits;
 import org.meltwright.units.QuantityKind;
 
 class CostRollUpProperties {
@@ -31,7 +32,7 @@ class CostRollUpProperties {
                         p ->
                             CostItem.material(
                                 "line",
-                                m,
+                                MetricUnits.kilograms(m),
                                 UnitPrice.of(
                                     BigMoney.of(CurrencyUnit.EUR, a),
                                     QuantityKind.MASS.ofSi(p))))));

@@ -70,7 +70,7 @@ class CostRollUpTest {
             "red",
             List.of(
                 half,
-                CostItem.material("pigment", 0.05, UnitPrice.parse("10 EUR/300 g")),
+                CostItem.material("pigment", grams(50), UnitPrice.parse("10 EUR/300 g")),
                 CostItem.energy("heat", QuantityKind.ENERGY.ofSi(0.72e6), Money.parse("EUR 0.31")),
                 CostItem.labour(
                     "weighing and stirring",

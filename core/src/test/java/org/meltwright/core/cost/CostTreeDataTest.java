@@ -2,6 +2,7 @@
 package org.meltwright.core.cost;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.meltwright.units.MetricUnits.kilograms;
 
 import java.math.BigDecimal;
 import java.util.List;
@@ -17,8 +18,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 class CostTreeDataTest {
 
   private static CostRollUp batch() {
-    CostItem wax = CostItem.material("wax", 0.73, UnitPrice.parse("12.50 EUR/kg"));
-    CostItem resin = CostItem.material("resin", 0.09125, UnitPrice.parse("31.90 EUR/kg"));
+    CostItem wax = CostItem.material("wax", kilograms(0.73), UnitPrice.parse("12.50 EUR/kg"));
+    CostItem resin =
+        CostItem.material("resin", kilograms(0.09125), UnitPrice.parse("31.90 EUR/kg"));
     CostItem scrap = CostItem.of(CostKind.OTHER, "scrap", ExactMoney.of(Money.parse("EUR -0.50")));
     return CostRollUp.of("red", List.of(CostItem.group("medium", List.of(wax, resin)), scrap));
   }

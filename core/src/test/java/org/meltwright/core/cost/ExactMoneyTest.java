@@ -3,10 +3,12 @@ package org.meltwright.core.cost;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
+import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
@@ -84,5 +86,33 @@ class ExactMoneyTest {
     assertThat(july.contains(first.minusDays(1))).isFalse();
     assertThat(july.contains(last.plusDays(1))).isFalse();
     assertThatExceptionOfType(ProblemException.class).isThrownBy(() -> new Validity(last, first));
+  }
+
+  @Test
+  void exactMoney_isMoneyAtEveryDoor() {
+    ExactMoney ten = ExactMoney.of(Money.parse("EUR 10"));
+    ExactMoney third = ten.dividedBy(3);
+
+    assertThat(ExactMoney.of(third)).isSameAs(third);
+    assertThat(ten.plus(Money.parse("EUR 2.50"))).hasToString("12.5 EUR");
+    assertThat(ten.plus(Money.parse("EUR 2.50")).toBigMoney())
+        .isEqualTo(BigMoney.parse("EUR 12.5"));
+    assertThat(Rate.ofPercent("30").of(third)).isEqualTo(ExactMoney.of(Money.parse("EUR 1")));
+    assertThat(BreakEven.of(Money.parse("EUR 100"), ten, third).wholeUnits()).isEqualTo(15);
+    assertThat(CostItem.of(CostKind.LABOUR, "stirring", Money.parse("EUR 4")).cost())
+        .hasToString("4 EUR");
+  }
+
+  @Test
+  void toBigMoney_ofDecimalsWithoutEnd_saysWhereToRound() {
+    ExactMoney third = ExactMoney.of(Money.parse("EUR 10")).dividedBy(3);
+
+    assertThatThrownBy(third::toBigMoney)
+        .isInstanceOf(ProblemException.class)
+        .hasMessageContaining("10/3 EUR")
+        .hasMessageContaining("Say where to round");
+    assertThat(third.times(3).toBigMoney()).isEqualTo(BigMoney.parse("EUR 10"));
+    assertThat(third.dividedBy(1000).times(3).dividedBy(128).toBigMoney())
+        .isEqualTo(BigMoney.parse("EUR 0.000078125"));
   }
 }

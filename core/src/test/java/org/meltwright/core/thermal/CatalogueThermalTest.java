@@ -76,7 +76,10 @@ class CatalogueThermalTest {
             HeatAssumptions.TYPICAL);
 
     assertThat(demand.totalHeat().centralSi()).isBetween(150e3, 500e3);
-    assertThat(MeltFigures.of(Composition.of(material), MeltFigures.TYPICAL).central().density())
+    assertThat(
+            MeltFigures.of(Composition.of(material), MeltFigures.TYPICAL)
+                .central()
+                .densityKilogramsPerCubicMetre())
         .isBetween(800.0, 1100.0);
   }
 

@@ -156,7 +156,7 @@ public final class TemperatureScale {
 
   /** Where it is good to work by any estimate: nowhere in a pot that is blocked. */
   private void good(String look) {
-    if (window == null || review.isBlocking()) {
+    if (window == null || review.isBlocked()) {
       return;
     }
     TemperaturePoint from = window.lowerBound().high();
@@ -206,7 +206,7 @@ public final class TemperatureScale {
 
   private void window(TemperatureRange begins) {
     TemperaturePoint doubtfulTo = begins.high().isAbove(top) ? top : begins.high();
-    if (top.isAbove(begins.low()) && !review.isBlocking()) {
+    if (top.isAbove(begins.low()) && !review.isBlocked()) {
       double x = degrees.x(begins.low());
       double w = degrees.x(doubtfulTo) - x;
       svg.rectangle("doubtful", x, y, w, STRIP);

@@ -163,7 +163,7 @@ final class ClassSheet {
 
   /** Whether the class may not be held as planned, or a recipe that it needs may not be made. */
   boolean isBlocked() {
-    return paints.stream().anyMatch(p -> p.review().isBlocking()) || !blockedJobs().isEmpty();
+    return paints.stream().anyMatch(p -> p.review().isBlocked()) || !blockedJobs().isEmpty();
   }
 
   /** The blocked jobs of today that make what the class needs. */

@@ -24,9 +24,6 @@ import org.meltwright.units.QuantityKind;
  */
 final class PotSheet {
 
-  /** A plan takes no larger fill level; far below it the vessel overflows. */
-  private static final double FULLEST = 1000;
-
   private static final String ROOM = "How full the pot is";
 
   private final Job job;
@@ -81,7 +78,8 @@ final class PotSheet {
     Optional.ofNullable(heating.reading()).ifPresent(plan::liquidReading);
     Optional.ofNullable(place.room()).ifPresent(plan::room);
     Optional.ofNullable(place.people()).ifPresent(plan::people);
-    room.value().ifPresent(r -> plan.fillLevel(Math.min(r.highestFillLevel(), FULLEST)));
+    room.value()
+        .ifPresent(r -> plan.filled(heating.vessel(), QuantityKind.VOLUME.ofSi(r.melt().highSi())));
     if (job.recipe().parts().stream().anyMatch(PotSheet::isPowder)) {
       plan.circumstance(Circumstance.DRY_POWDER);
     }
@@ -117,6 +115,6 @@ final class PotSheet {
   }
 
   boolean isBlocked() {
-    return review.isBlocking();
+    return review.isBlocked();
   }
 }

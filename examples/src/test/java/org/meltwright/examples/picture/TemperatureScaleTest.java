@@ -77,7 +77,7 @@ class TemperatureScaleTest {
     HeatingReview turpentine = Pots.at(80, Pots.mix(BEESWAX, 8, "gum-turpentine", 1));
     Picture blocked = TemperatureScale.of(turpentine, Pots.window(turpentine));
 
-    assertThat(turpentine.isBlocking()).isTrue();
+    assertThat(turpentine.isBlocked()).isTrue();
     assertThat(turpentine.workingCeiling().celsius()).isCloseTo(-19.4, within(1e-9));
     assertThat(Samples.drawn(blocked).select("rect.good, rect.window, rect.doubtful")).isEmpty();
     assertThat(blocked.alternative())
@@ -93,7 +93,7 @@ class TemperatureScaleTest {
     Element drawn = Samples.drawn(TemperatureScale.of(review, Pots.window(review)));
     double limit = x(drawn.select("line.hard").last());
 
-    assertThat(review.isBlocking()).isFalse();
+    assertThat(review.isBlocked()).isFalse();
     assertThat(review.workingCeiling().celsius()).isCloseTo(82, within(1e-9));
     assertThat(drawn.select("rect.good, rect.window"))
         .hasSizeGreaterThan(3)

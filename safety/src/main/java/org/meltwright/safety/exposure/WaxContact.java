@@ -93,11 +93,13 @@ public final class WaxContact {
    *
    * <p>For molten wax it is too low and must not be used.
    *
-   * @param effusivity thermal effusivity of the body, in W s½ ⁄ (m² K)
+   * @param wattRootSecondsPerSquareMetreKelvin thermal effusivity of the body, in W s½ ⁄ (m² K)
    * @param body its temperature
    * @return the temperature at which it meets skin of 33 °C
    */
-  public static TemperaturePoint withoutFreezing(double effusivity, TemperaturePoint body) {
+  public static TemperaturePoint withoutFreezing(
+      double wattRootSecondsPerSquareMetreKelvin, TemperaturePoint body) {
+    double effusivity = wattRootSecondsPerSquareMetreKelvin;
     double sum = effusivity * body.celsius() + SKIN_EFFUSIVITY * SKIN_CELSIUS;
     return TemperaturePoint.ofCelsius(sum / (effusivity + SKIN_EFFUSIVITY));
   }

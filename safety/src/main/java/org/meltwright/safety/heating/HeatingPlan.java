@@ -469,7 +469,8 @@ public final class HeatingPlan {
         people,
         circumstances,
         denied,
-        limits);
+        limits,
+        targetOfAdults);
   }
 
   /**

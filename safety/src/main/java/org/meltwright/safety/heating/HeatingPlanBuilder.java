@@ -102,12 +102,13 @@ public final class HeatingPlanBuilder {
   /**
    * Sets how full the vessel is, hot.
    *
-   * @param level the fill level, where 1 is full to the brim, from 0 to 1000
+   * @param level the fill level, where 1 is full to the brim: 0.7, not 70; from 0 to 2. For more,
+   *     say the volume: {@link #filled}
    * @return this builder
    * @throws ProblemException if it lies outside
    */
   public HeatingPlanBuilder fillLevel(double level) {
-    fillLevel = OptionalDouble.of(CHECK.between(level, 0, 1000, "fill level"));
+    fillLevel = OptionalDouble.of(CHECK.between(level, 0, 2, "fill level (1 is full)"));
     return this;
   }
 
@@ -117,9 +118,11 @@ public final class HeatingPlanBuilder {
    * @param pot the vessel
    * @param hot the volume of the melt, hot
    * @return this builder
+   * @throws ProblemException if the volume is negative or not finite
    */
   public HeatingPlanBuilder filled(Vessel pot, Quantity<Volume> hot) {
-    return vessel(pot).fillLevel(pot.fillLevel(hot));
+    fillLevel = OptionalDouble.of(pot.fillLevel(hot));
+    return vessel(pot);
   }
 
   /**

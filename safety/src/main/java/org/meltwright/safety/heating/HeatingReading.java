@@ -86,12 +86,12 @@ public record HeatingReading(
   /**
    * Returns a copy with a duration.
    *
-   * @param held for how many minutes it has shown about that
+   * @param minutesHeld for how many minutes it has shown about that
    * @return the new reading
    * @throws org.meltwright.units.ProblemException if they are negative or above a million
    */
-  public HeatingReading heldForMinutes(double held) {
-    return new HeatingReading(place, value, method, OptionalDouble.of(held));
+  public HeatingReading heldForMinutes(double minutesHeld) {
+    return new HeatingReading(place, value, method, OptionalDouble.of(minutesHeld));
   }
 
   /**

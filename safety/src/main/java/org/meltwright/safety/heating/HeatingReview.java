@@ -30,7 +30,7 @@ import org.meltwright.units.VolumeFraction;
  * HeatingPlan plan =
  *     HeatingPlan.builder(Composition.of(wax)).liquidReading(ofCelsius(97)).build();
  * HeatingReview review = HeatingRules.standard().review(plan);
- * review.isBlocking(); // true
+ * review.isBlocked(); // true
  * review.findings().get(0).ruleId(); // hard-ceiling
  * review.marginToHardCeiling().get(); // -3.7 K
  * review.isNotAsked("vessel-too-full"); // true
@@ -260,7 +260,7 @@ public final class HeatingReview {
    *
    * @return whether a finding blocks, or a rule failed that may block
    */
-  public boolean isBlocking() {
+  public boolean isBlocked() {
     return findings.stream().anyMatch(Finding::isBlocking)
         || notAssessed.stream().anyMatch(NotAssessed::isBlocking);
   }
@@ -332,7 +332,7 @@ public final class HeatingReview {
    */
   @Override
   public String toString() {
-    return (isBlocking() ? "blocks: " : "found: ")
+    return (isBlocked() ? "blocks: " : "found: ")
         + findings.stream().map(Finding::ruleId).toList()
         + "; not assessed: "
         + notAssessed.stream().map(NotAssessed::property).toList();

@@ -340,7 +340,7 @@ public record HeatingReviewData(
    */
   public static HeatingReviewData of(HeatingReview review, Locale locale) {
     return new HeatingReviewData(
-        review.isBlocking(),
+        review.isBlocked(),
         review.worstSeverity().map(Severity::id).orElse(null),
         LimitsData.of(review.limits(), locale),
         ReadingData.of(review.plan()),

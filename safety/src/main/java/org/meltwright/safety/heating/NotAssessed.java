@@ -164,7 +164,7 @@ public final class NotAssessed implements Comparable<NotAssessed> {
   }
 
   /**
-   * Compares what is missing, of what, how it ranks, and for which rules.
+   * Compares what is missing, of what, how it ranks, for which rules, and the limits.
    *
    * @param other the other object
    * @return whether both say the same
@@ -176,6 +176,7 @@ public final class NotAssessed implements Comparable<NotAssessed> {
         && property.equals(that.property)
         && severity == that.severity
         && Objects.equals(failure, that.failure)
+        && limits.equals(that.limits)
         && ruleIds().equals(that.ruleIds());
   }
 

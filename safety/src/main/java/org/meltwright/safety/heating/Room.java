@@ -14,17 +14,23 @@ import javax.measure.quantity.Volume;
  *
  * <pre>{@code
  * Room studio =
- *     Room.of(QuantityKind.VOLUME.ofSi(60)).withExtractionCubicMetresPerHour(300);
+ *     Room.of(Quantities.of(60, CUBIC_METRE)).withExtractionCubicMetresPerHour(300);
  * studio.airChangesPerHour(); // 5.0 per hour
- * Room.of(QuantityKind.VOLUME.ofSi(60)).airChangesPerHour().isPresent(); // false
+ * Room.of(Quantities.of(60, CUBIC_METRE)).airChangesPerHour().isPresent(); // false
+ * Room.of(litres(60)); // throws ProblemException
  * }</pre>
  *
  * <p>Immutable and thread-safe.
  *
- * @param volumeCubicMetres the volume, in m³, above zero
+ * @param volumeCubicMetres the volume, in m³, from 1
  * @param extractionCubicMetresPerHour the air drawn out, in m³/h; empty if not stated
  */
 public record Room(double volumeCubicMetres, OptionalDouble extractionCubicMetresPerHour) {
+
+  /** Smaller than this, in m³, is no room that a person stands in. */
+  private static final double SMALLEST = 1;
+
+  private static final double LARGEST = 1e7;
 
   /**
    * Guards the numbers.
@@ -34,19 +40,20 @@ public record Room(double volumeCubicMetres, OptionalDouble extractionCubicMetre
    * @throws org.meltwright.units.ProblemException if a number cannot be
    */
   public Room {
-    CHECK.between(volumeCubicMetres, 1e-3, 1e7, "volume of the room in m³");
+    CHECK.between(volumeCubicMetres, SMALLEST, LARGEST, "volume of the room in m³");
     extractionCubicMetresPerHour.ifPresent(air -> CHECK.between(air, 0, 1e8, "extraction in m³/h"));
   }
 
   /**
    * Returns a room of which only the volume is known.
    *
-   * @param volume the volume
+   * @param volume the volume, from 1 m³
    * @return the room
-   * @throws org.meltwright.units.ProblemException if it is not above zero
+   * @throws org.meltwright.units.ProblemException if it lies outside, as that of a pot does
    */
   public static Room of(Quantity<Volume> volume) {
-    return new Room(CHECK.between(volume, 1e-3, 1e7, "volume of the room"), OptionalDouble.empty());
+    return new Room(
+        CHECK.between(volume, SMALLEST, LARGEST, "volume of the room"), OptionalDouble.empty());
   }
 
   /**

@@ -20,7 +20,7 @@
  * HeatingPlan plan =
  *     HeatingPlan.builder(Composition.of(wax)).liquidReading(ofCelsius(97)).build();
  * HeatingReview review = HeatingRules.standard().review(plan);
- * review.isBlocking(); // true
+ * review.isBlocked(); // true
  * review.findings().get(0).ruleId(); // hard-ceiling
  * review.marginToHardCeiling().get(); // -3.7 K
  * review.isNotAssessed("vessel-too-full"); // true

@@ -95,7 +95,7 @@ class DangerousPlansTest {
     HeatingReview review = Plans.review(MEDIUM + "plate 95 +5; liquid " + reading);
     assertThat(review.finding("reading-not-molten")).isPresent();
     assertThat(review.finding("colder-than-window")).isEmpty();
-    assertThat(review.isBlocking()).isTrue(); // as hot as the floor, 100 °C
+    assertThat(review.isBlocked()).isTrue(); // as hot as the floor, 100 °C
     for (Locale reader : List.of(Locale.ENGLISH, Locale.GERMAN)) {
       assertThat(texts(review, reader))
           .noneMatch(t -> t.contains("Warm the panel") || t.contains("anwärmen"));
@@ -171,7 +171,7 @@ class DangerousPlansTest {
       })
   void no_finding_tells_to_stir_or_to_come_back_in_at_the_hard_ceiling(String hot) {
     HeatingReview review = Plans.review(MEDIUM + hot);
-    assertThat(review.isBlocking()).isTrue();
+    assertThat(review.isBlocked()).isTrue();
     assertThat(texts(review, Locale.ENGLISH))
         .noneMatch(t -> t.matches("(?is).*(?<!not )\\bstir\\b.*") || t.contains("ome back"));
     assertThat(texts(review, Locale.GERMAN))
@@ -258,7 +258,7 @@ class DangerousPlansTest {
       })
   void name_that_says_worse_than_its_number_blocks(String material) {
     HeatingReview review = Plans.review("mix beeswax-yellow 9, " + material + " 1; liquid 80");
-    assertThat(review.isBlocking()).as(review.toString()).isTrue();
+    assertThat(review.isBlocked()).as(review.toString()).isTrue();
   }
 
   @Test
@@ -271,8 +271,7 @@ class DangerousPlansTest {
   @ParameterizedTest
   @ValueSource(strings = {"waxy-clothing-near-flame", "dust-in-the-air", "pot paper none flat"})
   void lamp_lights_cloth_dust_and_paper_too(String what) {
-    assertThat(Plans.review(MEDIUM + "lamp; plate 80 +5; liquid 82; " + what).isBlocking())
-        .isTrue();
+    assertThat(Plans.review(MEDIUM + "lamp; plate 80 +5; liquid 82; " + what).isBlocked()).isTrue();
   }
 
   @ParameterizedTest
@@ -289,7 +288,7 @@ class DangerousPlansTest {
   void water_bath_is_not_recommended_where_it_is_warned_of() {
     for (String bath : List.of("bath", "bath; liquid 84", "bath; liquid 97", "bath; liquid 20")) {
       HeatingReview review = Plans.review(MEDIUM + bath);
-      assertThat(review.isBlocking()).isEqualTo(bath.endsWith("97"));
+      assertThat(review.isBlocked()).isEqualTo(bath.endsWith("97"));
       assertThat(review.finding("pot-floor")).isEmpty();
       assertThat(texts(review, Locale.ENGLISH))
           .noneMatch(t -> t.contains("use a water bath") || t.contains("or a water bath"));

@@ -25,7 +25,7 @@ class DoubtedReadingsTest {
   void ring_with_numbers_without_a_probe_in_the_wax_blocks(String surface) {
     HeatingReview review = Plans.review("mix beeswax-yellow; numbers" + surface);
     assertThat(review.finding("ring-with-numbers")).isPresent();
-    assertThat(review.isBlocking()).isTrue();
+    assertThat(review.isBlocked()).isTrue();
     assertThat(review.isNotAssessed("pot-floor-hot")).isTrue();
     assertThat(review.notAssessed()).extracting(NotAssessed::property).contains("degrees");
   }

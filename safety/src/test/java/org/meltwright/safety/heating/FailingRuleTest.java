@@ -81,8 +81,8 @@ class FailingRuleTest {
     HeatingPlan calm = Plans.parse("mix beeswax-yellow; plate 80 +5; liquid 82");
     HeatingReview review =
         HeatingRules.standard().with(OwnRule.of("own", failure).blocking()).review(calm);
-    assertThat(HeatingRules.standard().review(calm).isBlocking()).isFalse();
-    assertThat(review.isBlocking()).isTrue();
+    assertThat(HeatingRules.standard().review(calm).isBlocked()).isFalse();
+    assertThat(review.isBlocked()).isTrue();
     assertThat(HeatingReviewData.of(review, Locale.ENGLISH).notAssessed().get(0).blocking())
         .isTrue();
   }
@@ -95,7 +95,7 @@ class FailingRuleTest {
             .with(OwnRule.of("own", failure).blocking())
             .without("own", "broken");
     HeatingReview review = rules.review(Plans.parse("mix beeswax-yellow; plate 80 +5; liquid 82"));
-    assertThat(review.isBlocking()).isFalse();
+    assertThat(review.isBlocked()).isFalse();
     assertThat(review.switchedOff()).containsEntry("own", "broken");
   }
 

@@ -35,7 +35,7 @@ class HeatingReviewDataTest {
     for (Locale locale : new Locale[] {Locale.ENGLISH, Locale.GERMAN}) {
       HeatingReviewData data = HeatingReviewData.of(review, locale);
 
-      assertThat(data.blocking()).isEqualTo(review.isBlocking());
+      assertThat(data.blocking()).isEqualTo(review.isBlocked());
       assertThat(data.worstSeverity())
           .isEqualTo(review.worstSeverity().map(Severity::id).orElse(null));
       assertThat(data.findings()).hasSameSizeAs(review.findings());

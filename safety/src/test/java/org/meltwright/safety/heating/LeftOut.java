@@ -290,7 +290,7 @@ record LeftOut(Clauses plan, List<Clauses> mild, Set<String> own) {
     int mildest = milder.stream().mapToInt(r -> ReviewLaw.rank(r.worstSeverity())).max().getAsInt();
     if (ReviewLaw.rank(poorer.worstSeverity()) > mildest) {
       return "milder than at each value";
-    } else if (milder.stream().allMatch(HeatingReview::isBlocking) && !poorer.isBlocking()) {
+    } else if (milder.stream().allMatch(HeatingReview::isBlocked) && !poorer.isBlocked()) {
       return "blocks at each value and not without";
     }
     Set<String> always = new TreeSet<>(ReviewLaw.ids(milder.get(0), f -> true));

@@ -33,6 +33,6 @@ class OrdinaryPlansTest {
   void plan_has_these_findings(OrdinaryPlan ordinary) {
     HeatingReview review = Plans.review(ordinary.plan());
     String found = review.findings().stream().map(Finding::ruleId).collect(Collectors.joining(" "));
-    assertThat((review.isBlocking() ? "blocks " : "") + found).isEqualTo(ordinary.findings());
+    assertThat((review.isBlocked() ? "blocks " : "") + found).isEqualTo(ordinary.findings());
   }
 }

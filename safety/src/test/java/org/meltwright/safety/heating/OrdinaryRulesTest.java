@@ -26,7 +26,7 @@ class OrdinaryRulesTest {
     String mix = "mix beeswax-yellow " + (100 - percent) + ", oil-paint-titanium-white " + percent;
     HeatingReview review = Plans.review(mix + "; plate 80 +5; liquid 84");
     assertThat(String.join("|", oilPaint(review))).isEqualTo(expected);
-    assertThat(review.isBlocking()).isEqualTo(percent >= 30);
+    assertThat(review.isBlocked()).isEqualTo(percent >= 30);
   }
 
   @Test
@@ -54,7 +54,7 @@ class OrdinaryRulesTest {
   void forbidden_blocks_by_a_rule_of_its_own(String plan, String rule) {
     HeatingReview review = Plans.review(plan + "; plate 80 +5; liquid 80");
     assertThat(review.finding(rule)).hasValueSatisfying(f -> assertThat(f.isBlocking()).isTrue());
-    assertThat(review.isBlocking()).isTrue();
+    assertThat(review.isBlocked()).isTrue();
   }
 
   @ParameterizedTest

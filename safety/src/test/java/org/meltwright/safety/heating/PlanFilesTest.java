@@ -36,7 +36,7 @@ class PlanFilesTest {
     }
 
     static Judgement of(HeatingReview review) {
-      return review.isBlocking()
+      return review.isBlocked()
           ? BLOCKS
           : review.worstSeverity().map(s -> valueOf(s.name())).orElse(NOTHING);
     }

@@ -100,7 +100,7 @@ enum ReviewLaw {
     boolean blocks = !found.isEmpty() && found.get(0).isBlocking();
     boolean empty =
         found.isEmpty() && review.notAssessed().isEmpty() && review.notAsked().isEmpty();
-    return sorted && blocks == review.isBlocking() && !empty ? "" : "out of order";
+    return sorted && blocks == review.isBlocked() && !empty ? "" : "out of order";
   }
 
   private static boolean isGrave(Finding finding) {

@@ -144,7 +144,7 @@ class RuleSetTest {
     HeatingReview review =
         HeatingRules.standard().keeping(info -> false, "we know what we do").review(hot);
     assertThat(review.finding("flash-margin")).isPresent();
-    assertThat(review.isBlocking()).isTrue();
+    assertThat(review.isBlocked()).isTrue();
     assertThat(review.switchedOff()).containsEntry("vessel-overflows", "we know what we do");
   }
 

@@ -113,7 +113,7 @@ record SaidOtherwise(String what, HeatingReview review) {
         .notAssessed()
         .forEach(n -> words.add("open " + n.property() + id(n.material()) + n.ruleIds()));
     review.notAsked().forEach(n -> words.add("not asked " + n.id() + n.ruleIds()));
-    words.add("blocks " + review.isBlocking() + ", worst " + review.worstSeverity());
+    words.add("blocks " + review.isBlocked() + ", worst " + review.worstSeverity());
     return words;
   }
 

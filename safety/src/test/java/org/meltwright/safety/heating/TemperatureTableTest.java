@@ -99,7 +99,7 @@ class TemperatureTableTest {
             .map(f -> f.severity() + " " + f.ruleId())
             .toList();
     assertThat(String.join("|", limits)).isEqualTo(expected);
-    assertThat(review.isBlocking()).isEqualTo(expected.contains("DANGER"));
+    assertThat(review.isBlocked()).isEqualTo(expected.contains("DANGER"));
   }
 
   @Test
@@ -115,7 +115,7 @@ class TemperatureTableTest {
               assertThat(floor.summary(Locale.ENGLISH)).contains("100.0 °C (212.0 °F)");
             });
     assertThat(review.finding("darkening")).isPresent();
-    assertThat(review.isBlocking()).isFalse();
+    assertThat(review.isBlocked()).isFalse();
   }
 
   @ParameterizedTest

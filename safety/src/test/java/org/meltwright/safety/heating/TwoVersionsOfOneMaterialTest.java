@@ -48,7 +48,7 @@ class TwoVersionsOfOneMaterialTest {
 
     for (Recipe pot : List.of(oldFirst, ownFirst)) {
       HeatingReview review = review(pot.composition());
-      assertThat(review.isBlocking()).isTrue();
+      assertThat(review.isBlocked()).isTrue();
       Finding flash = review.finding("flash-margin").orElseThrow();
       assertThat(flash.severity()).isEqualTo(Severity.DANGER);
       assertThat(flash.isBlocking()).isTrue();
@@ -84,8 +84,8 @@ class TwoVersionsOfOneMaterialTest {
     assertThat(kept).doesNotContainKey(Composition.of(OWN_WAX));
     assertThat(kept).containsKey(Composition.of(WAX));
     kept.put(Composition.of(OWN_WAX), review(Composition.of(OWN_WAX)));
-    assertThat(kept.get(Composition.of(WAX)).isBlocking()).isFalse();
-    assertThat(kept.get(Composition.of(OWN_WAX)).isBlocking()).isTrue();
+    assertThat(kept.get(Composition.of(WAX)).isBlocked()).isFalse();
+    assertThat(kept.get(Composition.of(OWN_WAX)).isBlocked()).isTrue();
   }
 
   private static List<String> inWords(Recipe recipe) {

@@ -32,7 +32,6 @@ class MeasureItYourselfTest {
     Material bag = studio.require("beeswax-yellow, lot 7");
 
     assertThat(Comparison.of(bag, PropertyKey.LIQUID_DENSITY))
-        .hasValueSatisfying(
-            c -> assertThat(c.agreement()).isEqualTo(Comparison.Agreement.AGREES));
+        .hasValueSatisfying(c -> assertThat(c.agreement()).isEqualTo(Comparison.Agreement.AGREES));
   }
 }

@@ -12,8 +12,8 @@ import org.meltwright.units.TemperaturePoint;
  *
  * <p>ρ = ρ(water) (m(melt) − m(empty)) / ((m(water) − m(empty)) (1 + γ Δt)), where the cup has
  * grown by γ Δt in the heat. Fill the cup with water cold, dry it wholly, warm it, and fill it with
- * melt on the bench, never over the heat: a wet cup spits. The melt is at its temperature when it is
- * level; what contracts afterwards is weighed all the same.
+ * melt on the bench, never over the heat: a wet cup spits. The melt is at its temperature when it
+ * is level; what contracts afterwards is weighed all the same.
  *
  * <p>A steel cup on a balance that shows tenths of a gram:
  *

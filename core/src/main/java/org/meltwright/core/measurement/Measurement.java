@@ -346,10 +346,7 @@ public final class Measurement {
   private static String digits(double number, int count) {
     return number == 0
         ? "0"
-        : new BigDecimal(number)
-            .round(new MathContext(count))
-            .stripTrailingZeros()
-            .toPlainString();
+        : new BigDecimal(number).round(new MathContext(count)).stripTrailingZeros().toPlainString();
   }
 
   @Override

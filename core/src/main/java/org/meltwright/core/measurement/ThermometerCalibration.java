@@ -12,9 +12,9 @@ import org.meltwright.units.ProblemException;
 /**
  * Calibration of a thermometer: the correction to its readings as a straight line.
  *
- * <p>b(t) = a₁ + a₂ (t − t₀), u²(b) = u²(a₁) + (t − t₀)² u²(a₂) + 2 (t − t₀) u(a₁) u(a₂) r. With two
- * points the line goes through both, and the uncertainties are those stated of them; with three and
- * more it is that of least squares, and the scatter of the points tells the uncertainty (JCGM
+ * <p>b(t) = a₁ + a₂ (t − t₀), u²(b) = u²(a₁) + (t − t₀)² u²(a₂) + 2 (t − t₀) u(a₁) u(a₂) r. With
+ * two points the line goes through both, and the uncertainties are those stated of them; with three
+ * and more it is that of least squares, and the scatter of the points tells the uncertainty (JCGM
  * 100:2008, H.3).
  *
  * <p>Crushed ice in water, stirred, and water at a rolling boil are two points that every kitchen
@@ -188,8 +188,7 @@ public final class ThermometerCalibration {
     double intercept = (b * squares - products * sum) / d;
     double slope = (n * products - b * sum) / d;
     double s2 = residuals(points, theta, intercept, slope) / (n - 2);
-    return new Line(
-        intercept, slope, s2 * squares / d, n * s2 / d, -s2 * sum / d, n - 2.0);
+    return new Line(intercept, slope, s2 * squares / d, n * s2 / d, -s2 * sum / d, n - 2.0);
   }
 
   private static double residuals(
@@ -216,7 +215,8 @@ public final class ThermometerCalibration {
    * @return the correction, in K
    */
   public Measurement intercept() {
-    return one("correction at the reference temperature", "K", line.intercept, line.interceptVariance);
+    return one(
+        "correction at the reference temperature", "K", line.intercept, line.interceptVariance);
   }
 
   /**
@@ -247,11 +247,8 @@ public final class ThermometerCalibration {
   public Measurement correction(double shownCelsius) {
     double theta = CHECK.finite(shownCelsius, "temperature in °C") - reference;
     double variance =
-        line.interceptVariance
-            + theta * theta * line.slopeVariance
-            + 2 * theta * line.covariance;
-    return one(
-        "correction of the thermometer", "K", line.intercept + line.slope * theta, variance);
+        line.interceptVariance + theta * theta * line.slopeVariance + 2 * theta * line.covariance;
+    return one("correction of the thermometer", "K", line.intercept + line.slope * theta, variance);
   }
 
   /**

@@ -181,6 +181,8 @@ class ValuesTest {
           "LandedCost.taxBase",
           "LargestBatch.runsOut",
           "Leftovers.result",
+          "Measurement.freedom",
+          "Measurement.uncertainty",
           "Material.workedOut",
           "MaterialCatalogue.index",
           "OpenTime.central",

@@ -53,6 +53,7 @@ public final class MaterialCatalogue {
           "waxes.txt",
           "resins.txt",
           "oils-and-solvents.txt",
+          "fats.txt",
           "pigments.txt",
           "oil-paints.txt");
 

@@ -42,7 +42,8 @@ final class JobPage {
         "NEEDS A BLOCKED RECIPE",
         recipe + " is blocked today, and this recipe calls for it.",
         List.of(
-            "Use only what is at hand of it from an earlier batch; do not make it as planned.",
+            "Do not make it as planned. What is left of an earlier batch serves only if it is blocked"
+                + " for how it is heated, and not for what is in it.",
             "Its cost is counted here as that of its materials, without electricity and work."));
   }
 

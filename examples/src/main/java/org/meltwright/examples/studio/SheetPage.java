@@ -172,7 +172,8 @@ final class SheetPage {
               name + ": today's recipes take " + Say.grams(taken - made) + " more than is made.",
               List.of(
                   isBlocked(name)
-                      ? "It is blocked today: have it at hand from an earlier batch, or do without."
+                      ? "It is blocked today: do without. An earlier batch serves only if it is blocked"
+                          + " for how it is heated, and not for what is in it."
                       : "Have the rest at hand from an earlier batch, or make more of it today.")));
     }
   }

@@ -471,7 +471,8 @@ class ClassSheetTest {
     Document sheet = changed(first, first.replace("88", "97"), StudioSheet.BLOCKED);
     Run blocked = runOf(json.replace(first, first.replace("88", "97")));
 
-    assertThat(sheet.text()).contains("WITHHELD", "Medium 1:8, made: The wax is at 97.0 °C");
+    assertThat(sheet.text())
+        .contains("WITHHELD", "Medium 1:8, made: Heat off: the wax is at 97.0 °C");
     assertThat(sheet.text()).doesNotContainPattern("\\d g are ready");
     assertThat(blocked.out()).contains("The class: Wax on wood").doesNotContain("still to make");
   }

@@ -140,12 +140,13 @@ class WithheldProperties {
 
     assertThat(blue)
         .contains("NEEDS A BLOCKED RECIPE  Medium 1:8 is blocked today", "What to weigh")
+        .containsPattern("serves only if it is\\s+blocked")
         .contains("Medium 1:8, blocked today")
         .doesNotContain("made here", "· ");
     assertThat(black).contains("made here", "· ").doesNotContain("NEEDS A BLOCKED RECIPE");
     assertThat(print)
         .contains("SHORT  Medium 1:8: today's recipes take ")
-        .contains("It is blocked today: have it at hand from an earlier batch")
+        .contains("It is blocked today: do without.")
         .doesNotContain("or make more of it today");
   }
 

@@ -207,8 +207,15 @@ public final class Contents {
     return share;
   }
 
-  private static boolean isFragrance(Material material) {
-    return material.family() == MaterialFamily.FRAGRANCE;
+  /**
+   * Tells whether a material counts as fragrance, by its family or by its name: an essential oil, a
+   * perfume, camphor, menthol or thymol.
+   *
+   * @param material the material
+   * @return whether it does
+   */
+  public static boolean isFragrance(Material material) {
+    return FragranceNames.isFragrance(material);
   }
 
   /**
@@ -229,6 +236,18 @@ public final class Contents {
    */
   public static Optional<TemperaturePoint> flashPoint(Material material) {
     return FlashPoints.of(List.of(material)).lowest();
+  }
+
+  /**
+   * Returns what the standard catalogue calls by the names of a material of one's own that states
+   * nothing else, as "olive oil": of waxes, fats and oils only.
+   *
+   * @param material the material
+   * @return the catalogue's materials; empty if one's own says more than its name, or a name is
+   *     none of theirs
+   */
+  public static List<Material> namesakes(Material material) {
+    return Namesakes.of(material).orElse(List.of());
   }
 
   private List<Material> judgedByTheMargin() {

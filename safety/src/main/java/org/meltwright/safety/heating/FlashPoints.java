@@ -11,6 +11,7 @@ import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.PerMaterial;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.source.Sourced;
+import org.meltwright.safety.naming.HazardNames;
 import org.meltwright.units.TemperaturePoint;
 
 /**
@@ -56,10 +57,12 @@ record FlashPoints(
 
   private static FlashPoints ofOne(Material material) {
     List<Material> asked = asked(material);
+    Optional<TemperaturePoint> named = FragranceNames.flashPoint(material);
     boolean isUnknown =
-        asked.stream().anyMatch(m -> usable(m, PropertyKey.FLASH_POINT).findAny().isEmpty());
+        named.isEmpty()
+            && asked.stream().anyMatch(m -> usable(m, PropertyKey.FLASH_POINT).findAny().isEmpty());
     return new FlashPoints(
-        lowest(asked, PropertyKey.FLASH_POINT),
+        lower(lowest(asked, PropertyKey.FLASH_POINT), named),
         lowest(asked, PropertyKey.AUTOIGNITION),
         isUnknown ? List.of(material) : List.of());
   }
@@ -79,13 +82,16 @@ record FlashPoints(
             .distinct()
             .toList();
     boolean judgedByItsOil = material.family() == MaterialFamily.OIL_PAINT && !oils.isEmpty();
-    return judgedByItsOil ? oils : List.of(material);
+    return judgedByItsOil ? oils : Namesakes.of(material).orElse(List.of(material));
   }
 
   /** A pigment or filler that does not melt has no flash point to ask for. */
   private static boolean isDryAndStaysSo(Material material) {
     boolean dry =
-        material.family() == MaterialFamily.PIGMENT || material.family() == MaterialFamily.FILLER;
+        material.family() == MaterialFamily.PIGMENT
+            || material.family() == MaterialFamily.FILLER
+            || (material.family() == MaterialFamily.OTHER
+                && HazardNames.ordinaryPigment(material).isPresent());
     return dry
         && material.find(PropertyKey.MELTING_RANGE).isEmpty()
         && material.find(PropertyKey.FLASH_POINT).isEmpty();

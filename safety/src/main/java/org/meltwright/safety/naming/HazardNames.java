@@ -4,6 +4,7 @@ package org.meltwright.safety.naming;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -12,6 +13,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -22,12 +24,13 @@ import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.source.Sourced;
+import org.meltwright.safety.hazard.PigmentHazard;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
 /**
- * Asks names whether they tell a hazard: some two thousand names in English, German and French of
- * what is never heated, only melted, or asked for first.
+ * Asks names whether they tell a hazard: some four thousand names in English, German, French,
+ * Italian and Spanish of what is never heated, only melted, or asked for first.
  *
  * <p>Only names that are none of the standard catalogue's own are asked: a catalogue material with
  * its own names is judged by its figures, and costs nothing here. The list is read when the first
@@ -146,10 +149,30 @@ public final class HazardNames {
    * @return whether a name of it, apart from a shade, is such a name
    */
   public static boolean isFalseFriend(Material material) {
-    return !isOwn(material)
-        && of(material).isEmpty()
-        && names(material).stream()
-            .anyMatch(name -> NameSearch.isFalseFriend(FoldedText.of(name), NameList.standard()));
+    return harmless(material).findAny().isPresent();
+  }
+
+  /**
+   * Returns the ordinary pigment whose name a material bears, "ochre" or "Marmormehl", where
+   * nothing that it says tells a hazard. Where names tell several, it is the one that stands least
+   * heat.
+   *
+   * @param material the material
+   * @return the pigment; empty if no name of it, apart from shades, is that of one
+   */
+  public static Optional<PigmentHazard> ordinaryPigment(Material material) {
+    return harmless(material)
+        .filter(hazard -> hazard.kind() == NameKind.ORDINARY_PIGMENT)
+        .flatMap(hazard -> hazard.pigment().stream())
+        .min(Comparator.comparing(PigmentHazard::heatUse));
+  }
+
+  private static Stream<ListedHazard> harmless(Material material) {
+    return isOwn(material) || !of(material).isEmpty()
+        ? Stream.empty()
+        : names(material).stream()
+            .flatMap(
+                name -> NameSearch.harmless(FoldedText.of(name), NameList.standard()).stream());
   }
 
   private static boolean isOwn(Material material) {

@@ -10,6 +10,7 @@ import org.meltwright.safety.hazard.DustClass;
 import org.meltwright.safety.hazard.HeatUse;
 import org.meltwright.safety.hazard.PigmentHazard;
 import org.meltwright.safety.hazard.PigmentHazards;
+import org.meltwright.units.TemperaturePoint;
 
 /**
  * One entry of the list of hazard names: what several names stand for.
@@ -39,6 +40,8 @@ import org.meltwright.safety.hazard.PigmentHazards;
  * @param colourIndexNames Colour Index generic names that are this entry
  * @param heatUse how much heat it may meet
  * @param dust how carefully its powder is handled; empty for what is no powder
+ * @param flashPoint the flash point of what counts as fragrance, where the name tells it; its low
+ *     end
  */
 public record ListedHazard(
     String id,
@@ -49,7 +52,8 @@ public record ListedHazard(
     List<String> casNumbers,
     List<String> colourIndexNames,
     HeatUse heatUse,
-    Optional<DustClass> dust) {
+    Optional<DustClass> dust,
+    Optional<TemperaturePoint> flashPoint) {
 
   /** By the care with dust; what is no powder last. */
   static final Comparator<Optional<DustClass>> DUST_STRICTEST_FIRST =
@@ -68,6 +72,7 @@ public record ListedHazard(
    * @param colourIndexNames Colour Index generic names
    * @param heatUse how much heat it may meet
    * @param dust how carefully its powder is handled
+   * @param flashPoint the flash point that the name tells
    */
   public ListedHazard {
     alternatives = alternatives.stream().<Set<String>>map(Set::copyOf).toList();
@@ -120,7 +125,8 @@ public record ListedHazard(
         pigment.casNumbers(),
         pigment.colourIndexNames(),
         pigment.heatUse(),
-        Optional.of(pigment.dust()));
+        Optional.of(pigment.dust()),
+        Optional.empty());
   }
 
   /** Whether it is a powder, with limits that a CAS number or Colour Index name may settle. */

@@ -33,10 +33,12 @@ record ListedName(
   enum Language {
     ENGLISH("en", 1, "s es"),
     GERMAN("de", 2, "e n en s es er em se sen"),
-    FRENCH("fr", 4, "s x");
+    FRENCH("fr", 4, "s x"),
+    ITALIAN("it", 8, ""),
+    SPANISH("es", 16, "s es");
 
     /** All of them as a set of bits. */
-    static final int ALL = ENGLISH.bit | GERMAN.bit | FRENCH.bit;
+    static final int ALL = ENGLISH.bit | GERMAN.bit | FRENCH.bit | ITALIAN.bit | SPANISH.bit;
 
     private final String id;
     private final int bit;
@@ -78,8 +80,18 @@ record ListedName(
     LAST_PART
   }
 
+  /** Whether nothing is told of it, and what stands inside it is cut out. */
   boolean isFalseFriend() {
-    return hazard.kind() == NameKind.FALSE_FRIEND;
+    return hazard.kind() == NameKind.FALSE_FRIEND || isOrdinaryPigment();
+  }
+
+  boolean isOrdinaryPigment() {
+    return hazard.kind() == NameKind.ORDINARY_PIGMENT;
+  }
+
+  /** Whether the list itself writes a comma into it: "paraffin oil, cosmetic". */
+  boolean hasComma() {
+    return text.indexOf(',') >= 0;
   }
 
   private boolean isGenericWord() {

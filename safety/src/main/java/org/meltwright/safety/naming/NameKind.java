@@ -34,6 +34,8 @@ public enum NameKind {
   GENERIC_WORD("generic-word"),
   /** A name that holds a word of hazard and is none: it is cut out before the rest is asked. */
   FALSE_FRIEND("false-friend"),
+  /** A pigment of which nothing is told; by its name it is known what heat it stands. */
+  ORDINARY_PIGMENT("ordinary-pigment"),
   /** A solvent, or what is thinned with one. */
   SOLVENT("solvent"),
   /** A varnish or lacquer: resin or oil in a solvent. */

@@ -37,8 +37,12 @@ final class NameList {
     names.forEach(this::index);
   }
 
+  /** By its numbers an ordinary pigment is told by the pigment table alone. */
   private void index(ListedHazard hazard) {
     byId.put(hazard.id(), hazard);
+    if (hazard.kind() == NameKind.ORDINARY_PIGMENT) {
+      return;
+    }
     if (hazard.kind().isFoundByCas()) {
       hazard.casNumbers().forEach(cas -> byCas.putIfAbsent(cas, hazard));
     }
@@ -112,6 +116,7 @@ final class NameList {
   }
 
   private Optional<ListedHazard> ofPigment(PigmentHazard pigment) {
-    return Optional.ofNullable(byId.get(pigment.id()));
+    return Optional.ofNullable(byId.get(pigment.id()))
+        .filter(hazard -> hazard.kind() != NameKind.ORDINARY_PIGMENT);
   }
 }

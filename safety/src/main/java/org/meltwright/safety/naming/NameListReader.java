@@ -19,6 +19,7 @@ import org.meltwright.safety.hazard.PigmentHazard;
 import org.meltwright.safety.hazard.PigmentHazards;
 import org.meltwright.safety.naming.ListedName.Language;
 import org.meltwright.safety.naming.ListedName.Use;
+import org.meltwright.units.TemperaturePoint;
 
 /** Reads the list of hazard names; its form stands at the head of the file. */
 final class NameListReader {
@@ -95,7 +96,12 @@ final class NameListReader {
         of(HeatUse.values(), HeatUse::id, one("heat")),
         dust.equals("none")
             ? Optional.empty()
-            : Optional.of(of(DustClass.values(), DustClass::id, dust)));
+            : Optional.of(of(DustClass.values(), DustClass::id, dust)),
+        items("flash", ",").stream().findFirst().map(NameListReader::celsius));
+  }
+
+  private static TemperaturePoint celsius(String text) {
+    return TemperaturePoint.ofCelsius(Double.parseDouble(text.replace(" °C", "")));
   }
 
   private NameKind kind() {

@@ -4,6 +4,7 @@ package org.meltwright.safety.naming;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.meltwright.safety.naming.ListedName.Language;
 import org.meltwright.safety.naming.ListedName.Use;
 
@@ -56,15 +57,20 @@ final class NameSearch {
     return search.longest();
   }
 
-  /** Whether a text is, apart from a shade, the name of a powder that only sounds like a hazard. */
-  static boolean isFalseFriend(FoldedText text, NameList list) {
+  /** The powder of which nothing is told whose name a text is, apart from shades. */
+  static Optional<ListedHazard> harmless(FoldedText text, NameList list) {
     NameSearch search = new NameSearch(text, list);
-    if (text.length() > 0) {
-      search.lookFrom(0);
+    for (int word = 0; word < text.words(); word++) {
+      search.lookFrom(text.start(word));
+      if (!Shades.isShade(text.word(word))) {
+        break;
+      }
     }
     return search.hits.stream()
         .filter(hit -> hit.name().isFalseFriend() && hit.name().hazard().isPowder())
-        .anyMatch(hit -> text.isEnd(hit.end()) && Shades.areAllFrom(text, hit.end()));
+        .filter(hit -> text.isEnd(hit.end()) && Shades.areAllFrom(text, hit.end()))
+        .map(hit -> hit.name().hazard())
+        .findFirst();
   }
 
   private NameSearch(FoldedText text, NameList list) {
@@ -128,7 +134,9 @@ final class NameSearch {
     if (name.use() == Use.ALONE) {
       return whole && from == 0 && Shades.areAllFrom(text, end);
     }
-    return whole ? !name.isFalseFriend() || !crossesComma(end) : name.isFirstPart();
+    return whole
+        ? !name.isFalseFriend() || name.hasComma() || !crossesComma(end)
+        : name.isFirstPart();
   }
 
   private boolean crossesComma(int end) {

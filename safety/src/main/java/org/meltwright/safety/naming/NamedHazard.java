@@ -104,6 +104,15 @@ public record NamedHazard(
   }
 
   /**
+   * Tells whether all that the name tells is that an oil dries, and that rags with it heat up.
+   *
+   * @return whether it is a drying oil that may be heated
+   */
+  public boolean isDryingOil() {
+    return hazard.kind() == NameKind.OIL_RESIN && heatUse() == HeatUse.NO_LIMIT_KNOWN;
+  }
+
+  /**
    * Tells whether the CAS number, the Colour Index name or the data sheet should be asked for.
    *
    * @return whether a word alone told it

@@ -10,8 +10,44 @@ final class Shades {
 
   private static final Set<String> WORDS =
       Set.of(
-          "light", "deep", "dark", "pale", "medium", "middle", "hell", "dunkel", "mittel", "tief",
-          "clair", "claire", "fonce", "foncee", "moyen", "moyenne", "no", "nr", "num");
+          "light",
+          "deep",
+          "dark",
+          "pale",
+          "medium",
+          "middle",
+          "hell",
+          "dunkel",
+          "mittel",
+          "tief",
+          "clair",
+          "claire",
+          "fonce",
+          "foncee",
+          "moyen",
+          "moyenne",
+          "chiaro",
+          "chiara",
+          "scuro",
+          "scura",
+          "medio",
+          "media",
+          "claro",
+          "clara",
+          "oscuro",
+          "oscura",
+          "heller",
+          "helles",
+          "helle",
+          "dunkler",
+          "dunkles",
+          "dunkle",
+          "warm",
+          "cool",
+          "transparent",
+          "no",
+          "nr",
+          "num");
 
   private Shades() {}
 

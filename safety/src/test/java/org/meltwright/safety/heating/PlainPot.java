@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -69,15 +70,28 @@ record PlainPot(
 
     /** With less than half of it known as wax it is a balm or unknown, not something brushed. */
     boolean isBrushed() {
-      double wax = 0;
-      double all = 0;
-      for (String part : words.split(", ")) {
-        String[] sides = part.split(" ");
-        double parts = sides.length > 1 ? Double.parseDouble(sides[1]) : 1;
-        all += parts;
-        wax += WAXES.contains(sides[0]) ? parts : 0;
-      }
-      return wax >= all / 2;
+      return partsOf(WAXES) >= partsOfAll() / 2 && !isRubbedIn();
+    }
+
+    /** With a tenth of oil it is a balm or a polish. */
+    boolean isRubbedIn() {
+      return partsOf(Set.of("linseed-oil")) >= partsOfAll() / 10;
+    }
+
+    private double partsOfAll() {
+      return Stream.of(words.split(", ")).mapToDouble(Mix::parts).sum();
+    }
+
+    private double partsOf(Set<String> names) {
+      return Stream.of(words.split(", "))
+          .filter(part -> names.contains(part.split(" ")[0]))
+          .mapToDouble(Mix::parts)
+          .sum();
+    }
+
+    private static double parts(String part) {
+      String[] sides = part.split(" ");
+      return sides.length > 1 ? Double.parseDouble(sides[1]) : 1;
     }
   }
 

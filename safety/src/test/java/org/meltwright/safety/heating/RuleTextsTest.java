@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
 import java.util.MissingResourceException;
+import java.util.ResourceBundle;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -45,6 +46,32 @@ class RuleTextsTest {
         throw new MissingResourceException("no text", "studio", asked);
       }
       return locale.getLanguage() + " own " + values.getOrDefault("material", "");
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "hard-ceiling, liquid 97, Heat off, Heizung aus",
+    "fume, liquid 115, Heat off, Heizung aus",
+    "flash-margin, liquid 170, Heat off, Heizung aus",
+    "pot-floor-hot, plate 120 +5; liquid 80, Heat off, Heizung aus",
+    "bath-too-hot, bath 150, Heat off, Heizung aus",
+    "iron-at-flash-point, iron 240, Iron off, Eisen aus",
+    "iron-within-flash-margin, iron 170, Iron off, Eisen aus"
+  })
+  void summary_ofWhatIsTooHot_beginsWithWhatToDo(
+      String rule, String clauses, String english, String german) {
+    Finding found = Plans.review("mix beeswax-yellow; " + clauses).finding(rule).orElseThrow();
+    assertThat(found.summary(Locale.ENGLISH)).startsWith(english);
+    assertThat(found.summary(Locale.GERMAN)).startsWith(german);
+  }
+
+  @Test
+  void german_knowsOneWordForSolvent() {
+    for (String bundle : new String[] {"messages", "rule.messages"}) {
+      ResourceBundle texts =
+          ResourceBundle.getBundle("org.meltwright.safety.heating." + bundle, Locale.GERMAN);
+      assertThat(texts.keySet()).noneMatch(key -> texts.getString(key).contains("Lösungsmittel"));
     }
   }
 

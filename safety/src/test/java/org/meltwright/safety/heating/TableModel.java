@@ -367,7 +367,7 @@ record TableModel(PlainPot pot, TableModel.Limits limits) {
   }
 
   private boolean hasWindow() {
-    return pot.mix().clear() != null;
+    return pot.mix().clear() != null && !pot.mix().isRubbedIn();
   }
 
   private boolean isShut() {

@@ -215,11 +215,11 @@ class TemperatureTableTest {
   void what_burns_without_a_usable_flash_point_is_one_line_that_names_it() {
     HeatingReview review =
         Plans.review(
-            "mix beeswax-yellow 8, own:tallow 1, titanium-white-rutile 1; plate 80 +5; liquid 88");
+            "mix beeswax-yellow 8, own:house-fat 1, titanium-white-rutile 1; plate 80 +5; liquid 88");
     List<NotAssessed> flash =
         review.notAssessed().stream().filter(n -> n.property().equals("flash-point")).toList();
     assertThat(flash).hasSize(1);
-    assertThat(flash.get(0).material().orElseThrow().id()).isEqualTo("tallow");
+    assertThat(flash.get(0).material().orElseThrow().id()).isEqualTo("house-fat");
     assertThat(flash.get(0).ruleIds()).containsExactly("flash-margin");
   }
 

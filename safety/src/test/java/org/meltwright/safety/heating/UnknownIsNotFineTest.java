@@ -52,10 +52,10 @@ class UnknownIsNotFineTest {
   void review_tells_the_lowest_flash_point_and_what_burns_without_one() {
     HeatingReview review =
         Plans.review(
-            "mix beeswax-yellow 8, colophony 1, own:tallow 1, titanium-white-rutile 1; liquid 80");
+            "mix beeswax-yellow 8, colophony 1, own:house-fat 1, titanium-white-rutile 1; liquid 80");
     assertThat(review.lowestFlashPoint()).contains(TemperaturePoint.ofCelsius(187));
     assertThat(review.workingCeiling()).isEqualTo(review.target());
-    assertThat(review.withoutFlashPoint()).extracting(Material::id).containsExactly("tallow");
+    assertThat(review.withoutFlashPoint()).extracting(Material::id).containsExactly("house-fat");
     assertThat(Plans.review("mix titanium-white-rutile; liquid 80").lowestFlashPoint()).isEmpty();
   }
 

@@ -68,6 +68,7 @@ class CatalogueNamesTest {
   private static boolean isOwn(Material material, NamedHazard told) {
     return switch (material.family()) {
       case PIGMENT, FILLER, OIL_PAINT -> isOfItsPigment(material, told);
+      case WATER -> told.hazard().kind() == NameKind.WATER_BORNE;
       case SOLVENT -> told.hazard().kind() == NameKind.SOLVENT;
       case DRYING_OIL -> told.hazard().kind() == NameKind.OIL_RESIN && isUnlimited(told);
       case RESIN -> told.hazard().kind() == NameKind.RESIN && isUnlimited(told);

@@ -107,6 +107,8 @@ class GeneratedFormsTest {
       case ENGLISH -> List.of("s", "es");
       case GERMAN -> List.of("e", "n", "en", "s");
       case FRENCH -> List.of("s", "x");
+      case ITALIAN -> List.of();
+      case SPANISH -> List.of("s", "es");
     };
   }
 }

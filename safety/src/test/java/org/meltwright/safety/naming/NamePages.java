@@ -16,7 +16,7 @@ final class NamePages {
       """
       # Hazard names
 
-      Names that tell a hazard, in English, German and French: %d names of %d entries. `HazardNames` asks them of a material that is none of the
+      Names that tell a hazard, in English, German, French, Italian and Spanish: %d names of %d entries. `HazardNames` asks them of a material that is none of the
       catalogue's own, and the studio file of a name that the catalogue does not know. A name that is not here is not assessed; that is never a
       word of safety. The page is written from the data, and a test holds it to them.
 
@@ -84,8 +84,8 @@ final class NamePages {
     String title = kind.id().substring(0, 1).toUpperCase(Locale.ROOT) + kind.id().substring(1);
     StringBuilder text = new StringBuilder("## " + title.replace('-', ' ') + "\n\n");
     text.append(
-        "| entry | what it is | heat | dust | CAS, Colour Index | English | German | French |\n");
-    text.append("|---|---|---|---|---|---|---|---|\n");
+        "| entry | what it is | heat | dust | CAS, Colour Index | English | German | French | Italian | Spanish |\n");
+    text.append("|---|---|---|---|---|---|---|---|---|---|\n");
     list.hazards().stream().filter(h -> h.kind() == kind).forEach(h -> text.append(row(list, h)));
     return text.append('\n').toString();
   }

@@ -1,7 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating.rule;
 
-import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleOutcome;
@@ -13,12 +12,8 @@ final class ColderThanWindow {
 
   private ColderThanWindow() {}
 
-  /** From this share of wax and resin on a mix is brushed; below it is a balm. */
-  private static final double BRUSHED = 0.5;
-
   static RuleOutcome review(HeatingPlan plan) {
-    double solid = plan.contents().share(m -> isSolid(m.family())).high().value();
-    return solid < BRUSHED || isFloorTooHot(plan)
+    return !Window.isBrushed(plan) || isFloorTooHot(plan)
         ? RuleOutcome.NOTHING
         : WaxTemperature.review(
             plan, wax -> WaxTemperature.ruledOut(plan, below(plan, wax.value()), wax));
@@ -29,10 +24,6 @@ final class ColderThanWindow {
     return plan.potFloor()
         .filter(floor -> plan.table().floorBand(floor.value()) != FloorBand.WORKING)
         .isPresent();
-  }
-
-  private static boolean isSolid(MaterialFamily family) {
-    return family == MaterialFamily.WAX || family == MaterialFamily.RESIN;
   }
 
   private static RuleOutcome below(HeatingPlan plan, TemperaturePoint wax) {

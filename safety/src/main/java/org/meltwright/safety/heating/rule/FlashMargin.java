@@ -3,8 +3,8 @@ package org.meltwright.safety.heating.rule;
 
 import java.util.Optional;
 import org.meltwright.core.material.Material;
-import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.safety.heating.BindingTemperature;
+import org.meltwright.safety.heating.Contents;
 import org.meltwright.safety.heating.HeatingLimits.Figure;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleOutcome;
@@ -31,7 +31,7 @@ final class FlashMargin {
 
   /** From a tenth on a fragrance of which nobody knows the flash point is as bad as a solvent. */
   private static Severity severity(Material unknown) {
-    return unknown.family() == MaterialFamily.FRAGRANCE ? Severity.DANGER : Severity.CAUTION;
+    return Contents.isFragrance(unknown) ? Severity.DANGER : Severity.CAUTION;
   }
 
   private static RuleOutcome review(HeatingPlan plan, BindingTemperature wax) {

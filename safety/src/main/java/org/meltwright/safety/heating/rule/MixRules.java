@@ -106,7 +106,7 @@ final class MixRules {
   private static RuleOutcome dryingOil(HeatingPlan plan) {
     double share = 0;
     for (Material material : plan.contents().materials()) {
-      if (material.family() == MaterialFamily.DRYING_OIL) {
+      if (material.family() == MaterialFamily.DRYING_OIL || Names.isDryingOil(material)) {
         share += plan.mix().massFractionValue(material);
       }
     }

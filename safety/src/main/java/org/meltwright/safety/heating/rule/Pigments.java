@@ -155,7 +155,27 @@ final class Pigments {
             && material.cas().isEmpty()
             && material.colourIndexName().isEmpty()
             && HazardNames.of(material).isEmpty();
-    return isBareName ? byCatalogueName(material) : listed;
+    return isBareName
+        ? byCatalogueName(material).or(() -> HazardNames.ordinaryPigment(material))
+        : listed.or(() -> byListedName(material));
+  }
+
+  /** Tells whether the pigment table judges a material, whatever its names say. */
+  static boolean isJudged(Material material) {
+    return HAZARD.get(material).isPresent();
+  }
+
+  /**
+   * What is kept from flames and no more: a name that is certain tells the pigment. What is melted
+   * only or never heated has rules of names.
+   */
+  private static Optional<PigmentHazard> byListedName(Material material) {
+    List<NamedHazard> told = HazardNames.of(material);
+    boolean keptFromFlame =
+        told.stream().allMatch(n -> isCertain(n) && n.heatUse() == HeatUse.FLAME_FREE);
+    return keptFromFlame
+        ? told.stream().flatMap(n -> n.hazard().pigment().stream()).findFirst()
+        : Optional.empty();
   }
 
   /** A name of the catalogue stands for its pigment, where nothing else is said of it. */

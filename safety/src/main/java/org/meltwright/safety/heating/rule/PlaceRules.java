@@ -82,6 +82,9 @@ final class PlaceRules {
               warning("dust-in-the-air", PLACE, Source.COMMON_PRACTICE),
               stated(Circumstance.DUST_IN_THE_AIR)),
           new Rule(
+              danger("dust-with-class", PLACE, Source.COMMON_PRACTICE),
+              whenStated(Circumstance.DUST_IN_THE_AIR, ofPeople(People::isClass))),
+          new Rule(
               warning("aerosol-near", PLACE, Source.COMMON_PRACTICE).asBlocking().asFixed(),
               stated(Circumstance.AEROSOL_NEAR)),
           new Rule(

@@ -2,6 +2,7 @@
 package org.meltwright.safety.heating.rule;
 
 import static org.meltwright.safety.heating.RuleInfo.Topic.VESSEL;
+import static org.meltwright.safety.heating.rule.Check.either;
 import static org.meltwright.safety.heating.rule.Check.not;
 import static org.meltwright.safety.heating.rule.Check.stated;
 import static org.meltwright.safety.heating.rule.Check.uses;
@@ -11,6 +12,7 @@ import static org.meltwright.safety.heating.rule.Rule.danger;
 import static org.meltwright.safety.heating.rule.Rule.warning;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoublePredicate;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -113,7 +115,9 @@ final class VesselRules {
               using(not(VesselRules::isInBath), madeOf(VesselMaterial.SILICONE))),
           new Rule(
               warning("paper-cup-on-heat", VESSEL, Source.COMMON_PRACTICE).asBlocking(),
-              vessel(VesselRules::linedPaper)),
+              either(
+                  vessel(VesselRules::linedPaper),
+                  using(VesselRules::isInBath, inBathOf(VesselMaterial.PAPER)))),
           new Rule(
               warning("microwave", VESSEL, Sources.MICROWAVED_WAX).asBlocking(),
               using(uses(Kind.MICROWAVE))),
@@ -129,7 +133,13 @@ final class VesselRules {
               using(VesselRules::isInBath, stated(Circumstance.BATH_NOT_WATCHED))),
           new Rule(
               caution("glass-in-bath", VESSEL, Source.COMMON_PRACTICE),
-              using(VesselRules::isInBath, madeOf(VesselMaterial.GLASS))));
+              using(VesselRules::isInBath, madeOf(VesselMaterial.GLASS))),
+          new Rule(
+              caution("silicone-in-bath", VESSEL, Source.COMMON_PRACTICE),
+              using(VesselRules::isInBath, inBathOf(VesselMaterial.SILICONE))),
+          new Rule(
+              danger("bath-too-hot", VESSEL, Source.COMMON_PRACTICE).asBlocking(),
+              using(VesselRules::isInBath, VesselRules::bathTooHot)));
 
   private VesselRules() {}
 
@@ -144,6 +154,20 @@ final class VesselRules {
     boolean low =
         plan.heat().flatMap(HeatSource::setPoint).filter(t -> !t.isAbove(OVEN_DIAL)).isPresent();
     return isHeatedBy(plan, Kind.OVEN) && !(low && WaxTemperature.isMeasured(plan));
+  }
+
+  /** Water boils here; what is set to it and above is no bath, or none for long. */
+  private static final TemperaturePoint BOILING = TemperaturePoint.ofCelsius(100);
+
+  /** What nobody says of the dial is not asked for: most baths have none. */
+  private static RuleOutcome bathTooHot(HeatingPlan plan) {
+    Optional<HeatSource> bath = plan.heat();
+    Optional<TemperaturePoint> most = bath.flatMap(HeatSource::highestSurface);
+    Optional<TemperaturePoint> set = most.or(() -> bath.flatMap(HeatSource::setPoint));
+    if (set.filter(t -> Limit.reaches(t, BOILING)).isPresent()) {
+      return RuleOutcome.found().with("set", set.get());
+    }
+    return most.isPresent() ? RuleOutcome.NOTHING : RuleOutcome.notAsked("bath-setting");
   }
 
   private static boolean isInBath(HeatingPlan plan) {
@@ -161,6 +185,10 @@ final class VesselRules {
   /** Finds a vessel of one of some materials. */
   private static Check madeOf(VesselMaterial... anyOf) {
     return vessel(vessel -> RuleOutcome.foundIf(List.of(anyOf).contains(vessel.material())));
+  }
+
+  private static Check inBathOf(VesselMaterial wrong) {
+    return vessel(Vessel::material, wrong, VesselMaterial.UNKNOWN, "vessel-material");
   }
 
   /** Uncoated paper up to the target is the painter's own palette. */

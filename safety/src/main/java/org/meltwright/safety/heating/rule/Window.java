@@ -4,12 +4,16 @@ package org.meltwright.safety.heating.rule;
 import java.util.List;
 import java.util.function.Predicate;
 import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialFamily;
+import org.meltwright.core.material.MaterialRole;
+import org.meltwright.core.material.PerMaterial;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.thermal.WorkingWindow;
 import org.meltwright.safety.heating.Contents;
 import org.meltwright.safety.heating.HeatingLimits.Figure;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleOutcome;
+import org.meltwright.units.Limit;
 
 /** The working window of a mix below the target ceiling. */
 final class Window {
@@ -17,7 +21,41 @@ final class Window {
   /** A melting range wider than this, in K, spans several grades: which one it is decides. */
   private static final double ONE_GRADE = 15;
 
+  /** From this share of wax and resin on a mix is brushed; below it is a balm. */
+  private static final double BRUSHED = 0.5;
+
+  /** From this share of oil, fat and fragrance on a mix is a balm or polish, and rubbed in. */
+  private static final double RUBBED = 0.1;
+
+  private static final PerMaterial<Boolean> OILY = PerMaterial.of(Window::isOily);
+
   private Window() {}
+
+  /** Tells whether a mix is one for the brush: half of it wax and resin, and no balm or polish. */
+  static boolean isBrushed(HeatingPlan plan) {
+    return plan.contents().share(m -> isSolid(m.family())).high().value() >= BRUSHED
+        && !isRubbedIn(plan);
+  }
+
+  /** Tells whether a mix is a balm, a polish or full of scent: nobody brushes it. */
+  static boolean isRubbedIn(HeatingPlan plan) {
+    double oily = 0;
+    for (Material material : plan.contents().materials()) {
+      oily += OILY.get(material) ? plan.mix().massFractionValue(material) : 0;
+    }
+    return Limit.reaches(oily, RUBBED);
+  }
+
+  /** Oil or fat that is weighed in as such, and fragrance; what nobody knows is none of them. */
+  private static boolean isOily(Material material) {
+    return material.role() == MaterialRole.OIL
+        || Contents.isFragrance(material)
+        || Contents.namesakes(material).stream().anyMatch(m -> m.role() == MaterialRole.OIL);
+  }
+
+  private static boolean isSolid(MaterialFamily family) {
+    return family == MaterialFamily.WAX || family == MaterialFamily.RESIN;
+  }
 
   /** Tells whether there is no room for any grade of the component that melts highest. */
   static boolean isClosed(WorkingWindow window) {
@@ -40,9 +78,9 @@ final class Window {
 
   /** Returns a finding if the window of the plan's mix is as asked for. */
   static RuleOutcome review(HeatingPlan plan, Predicate<WorkingWindow> wanted) {
-    return plan.workingWindow()
-        .map(window -> review(window, wanted))
-        .orElseGet(() -> unknown(plan));
+    RuleOutcome outcome =
+        plan.workingWindow().map(window -> review(window, wanted)).orElseGet(() -> unknown(plan));
+    return outcome.equals(RuleOutcome.NOTHING) || !isRubbedIn(plan) ? outcome : RuleOutcome.NOTHING;
   }
 
   private static RuleOutcome review(WorkingWindow window, Predicate<WorkingWindow> wanted) {

@@ -71,9 +71,10 @@ final class WorkingRules {
     return RuleOutcome.foundIf(Limit.reaches(resin, 0.20)).with("resin", MassFraction.of(resin));
   }
 
-  /** Finds hard wax above 5 % of the mix. */
+  /** Finds hard wax above 5 % of a mix that is no balm or polish. */
   private static RuleOutcome hardWax(HeatingPlan plan) {
     MassFraction share = plan.contents().share(m -> HARD_WAXES.contains(m.id())).high();
-    return RuleOutcome.foundIf(Limit.exceeds(share.value(), 0.05)).with("share", share);
+    return RuleOutcome.foundIf(Limit.exceeds(share.value(), 0.05) && !Window.isRubbedIn(plan))
+        .with("share", share);
   }
 }

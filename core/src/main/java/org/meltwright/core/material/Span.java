@@ -8,10 +8,9 @@ import org.meltwright.units.ProblemException;
 /**
  * A number, a range or a bound at the head of a text, and what follows it.
  *
- * <p>Read from "62 to 65 °C", "62–65 °C", "0.9 g/ml", "&gt;= 250 °C", "&lt;= 20 g I2/100 g"
- * and "831 ± 4 kg/m³".
- * Numbers stay decimal until their unit has scaled them, so that 0.958 g/ml becomes 958 kg/m³ and
- * not a neighbour of it.
+ * <p>Read from "62 to 65 °C", "62–65 °C", "0.9 g/ml", "&gt;= 250 °C", "&lt;= 20 g I2/100 g" and
+ * "831 ± 4 kg/m³". Numbers stay decimal until their unit has scaled them, so that 0.958 g/ml
+ * becomes 958 kg/m³ and not a neighbour of it.
  */
 record Span(BigDecimal low, BigDecimal high, boolean openAbove, String rest) {
 

@@ -115,9 +115,7 @@ public record Comparison<V>(
     if (own instanceof PropertyRange<?> mine && printed instanceof PropertyRange<?> theirs) {
       return mine.at().isEmpty()
           || theirs.at().isEmpty()
-          || Math.abs(
-                  mine.at().get().middle().kelvin() - theirs.at().get().middle().kelvin())
-              <= 5;
+          || Math.abs(mine.at().get().middle().kelvin() - theirs.at().get().middle().kelvin()) <= 5;
     }
     return !(own instanceof DefinedTemperature mine && printed instanceof DefinedTemperature theirs)
         || mine.definition() == theirs.definition()
@@ -144,7 +142,8 @@ public record Comparison<V>(
     String words =
         switch (agreement) {
           case AGREES -> "they agree";
-          case DIFFERS -> "they differ by more than the expanded uncertainty; a rule takes the worse";
+          case DIFFERS ->
+              "they differ by more than the expanded uncertainty; a rule takes the worse";
           case NOT_COMPARABLE -> "not comparable; a rule takes the worse";
         };
     return String.join("\n", line(own), line(printed), words);

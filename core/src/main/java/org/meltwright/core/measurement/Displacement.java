@@ -11,9 +11,9 @@ import org.meltwright.units.TemperaturePoint;
  * Density of a solid piece by the liquid it displaces.
  *
  * <p>ρ = ρ(liquid) m / m(displaced). Put a bowl of water on the balance, set it to zero, and push
- * the piece just under with a needle: the balance shows the displaced water, whether the piece sinks
- * or floats. A piece that hangs in the water and is weighed there has displaced its mass in air less
- * that in the water.
+ * the piece just under with a needle: the balance shows the displaced water, whether the piece
+ * sinks or floats. A piece that hangs in the water and is weighed there has displaced its mass in
+ * air less that in the water.
  *
  * <p>A cake of beeswax:
  *

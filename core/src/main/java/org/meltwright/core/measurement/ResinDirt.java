@@ -10,9 +10,9 @@ import java.util.List;
 /**
  * Dirt in a resin from what stays in the strainer.
  *
- * <p>w = (m(after) − m(before)) (1 − c) / m(resin), where c is the share of wax and resin that still
- * clings to the dirt. Drain it warm, press it, and weigh; half of the residue is usually medium
- * (common practice: 30 to 70 %), and that doubt leads unless it is rinsed out.
+ * <p>w = (m(after) − m(before)) (1 − c) / m(resin), where c is the share of wax and resin that
+ * still clings to the dirt. Drain it warm, press it, and weigh; half of the residue is usually
+ * medium (common practice: 30 to 70 %), and that doubt leads unless it is rinsed out.
  *
  * <p>Two hundred grams of damar:
  *

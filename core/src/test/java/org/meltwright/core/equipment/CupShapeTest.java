@@ -105,8 +105,7 @@ class CupShapeTest {
         .isInstanceOf(ProblemException.class);
     assertThatThrownBy(() -> CupShape.weighedWithWater(grams(0)))
         .isInstanceOf(ProblemException.class);
-    assertThatThrownBy(() -> gramsPerMillilitreBy(8, 0, 1))
-        .isInstanceOf(ProblemException.class);
+    assertThatThrownBy(() -> gramsPerMillilitreBy(8, 0, 1)).isInstanceOf(ProblemException.class);
   }
 
   private static Quantity<Length> cm(double value) {

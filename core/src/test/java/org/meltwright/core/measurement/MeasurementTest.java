@@ -105,8 +105,7 @@ class MeasurementTest {
     assertThatThrownBy(() -> density(832, 2, 80).figure(PropertyKey.ACID_VALUE, "Ada", DAY))
         .isInstanceOfSatisfying(
             ProblemException.class,
-            e ->
-                assertThat(e.problems().get(0).code()).isEqualTo(MeasurementProblem.OTHER_UNIT));
+            e -> assertThat(e.problems().get(0).code()).isEqualTo(MeasurementProblem.OTHER_UNIT));
   }
 
   @Test
@@ -136,6 +135,18 @@ class MeasurementTest {
     assertThat(line.correction(99.1).uncertainty())
         .isCloseTo(Math.hypot(0.1, 0.3 / Math.sqrt(3)), within(1e-12));
     assertThat(line.correction(50).uncertainty()).isLessThan(line.correction(0.4).uncertainty());
+  }
+
+  @Test
+  void calibration_ofOtherPoints_isAnother() {
+    var ice = ThermometerCalibration.Point.ice(Reading.of(0.4, 0.1));
+    var boil = ThermometerCalibration.Point.boilingAtHeight(Reading.of(99, 0.1), 180);
+    var other = ThermometerCalibration.Point.boilingAtHeight(Reading.of(99.1, 0.1), 180);
+    var line = ThermometerCalibration.of(List.of(ice, boil));
+    assertThat(line).isEqualTo(ThermometerCalibration.of(List.of(ice, boil)));
+    assertThat(line).hasSameHashCodeAs(ThermometerCalibration.of(List.of(ice, boil)));
+    assertThat(line).isNotEqualTo(ThermometerCalibration.of(List.of(ice, other)));
+    assertThat(line).isNotEqualTo(ThermometerCalibration.of(List.of(ice, boil), 20));
   }
 
   @Test
@@ -225,10 +236,10 @@ class MeasurementTest {
       @ForAll @DoubleRange(min = 700, max = 6000) double value,
       @ForAll @DoubleRange(min = 0.01, max = 90) double u) {
     Measurement measured = density(value, u, 80);
-    var range =
-        measured.figure(PropertyKey.LIQUID_DENSITY, "Ada", DAY).value().range();
+    var range = measured.figure(PropertyKey.LIQUID_DENSITY, "Ada", DAY).value().range();
     double place = measured.expanded() / 9;
     assertThat(range.middleSi()).isCloseTo(value, within(place));
-    assertThat(range.highSi() - range.lowSi()).isGreaterThanOrEqualTo(2 * measured.expanded() * (1 - 1e-8));
+    assertThat(range.highSi() - range.lowSi())
+        .isGreaterThanOrEqualTo(2 * measured.expanded() * (1 - 1e-8));
   }
 }

@@ -97,8 +97,16 @@ class PublishedMeasurementsTest {
   /** JCGM 100:2008, table G.2, column 95.45 %. */
   @ParameterizedTest
   @CsvSource({
-    "1, 13.97", "2, 4.53", "3, 3.31", "4, 2.87", "5, 2.65", "8, 2.37", "10, 2.28", "20, 2.13",
-    "50, 2.05", "100, 2.025"
+    "1, 13.97",
+    "2, 4.53",
+    "3, 3.31",
+    "4, 2.87",
+    "5, 2.65",
+    "8, 2.37",
+    "10, 2.28",
+    "20, 2.13",
+    "50, 2.05",
+    "100, 2.025"
   })
   void coverageFactor_isStudentsT(double freedom, String printed) {
     int places = new BigDecimal(printed).scale();
@@ -131,8 +139,7 @@ class PublishedMeasurementsTest {
   @ParameterizedTest
   @CsvSource({"4, 0.999975", "15, 0.999103", "20, 0.998207", "25, 0.997048"})
   void waterDensity_isThatOfTheCatalogue(double celsius, double gramsPerMillilitre) {
-    assertThat(Measuring.waterDensity(celsius))
-        .isCloseTo(gramsPerMillilitre * 1000, within(0.01));
+    assertThat(Measuring.waterDensity(celsius)).isCloseTo(gramsPerMillilitre * 1000, within(0.01));
     assertThat(MaterialCatalogue.standard().require("water").figures(PropertyKey.LIQUID_DENSITY))
         .anyMatch(f -> Math.abs(f.value().range().lowSi() - gramsPerMillilitre * 1000) < 1e-6);
   }

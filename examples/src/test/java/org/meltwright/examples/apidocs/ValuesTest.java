@@ -211,7 +211,8 @@ class ValuesTest {
           "LabelDetails.disposal",
           "LabelDetails.extinguisher",
           "RuleSet.head",
-          "ShareOf.counted");
+          "ShareOf.counted",
+          "ThermometerCalibration.line");
 
   /** Each field of each class in turn, but what is worked out from the others. */
   @Test

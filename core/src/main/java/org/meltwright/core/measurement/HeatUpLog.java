@@ -15,8 +15,8 @@ import org.meltwright.units.TemperaturePoint;
  *
  * <p>C (t − t₁) = P τ − k ∫ (t − t(room)) dτ, fitted by least squares with an offset; C is the heat
  * capacity of what is in the pot and of the pot. Log water, or wax that is all molten: while wax
- * melts its heat capacity is none. Plug power times what reaches the pot is what the rest of the
- * library calls heat supply.
+ * melts it takes up heat and stays as warm. Divide the power by that of the plug for the share that
+ * reaches the pot.
  *
  * <p>The scatter of the readings tells the uncertainty, and that of C comes on top. Log to within
  * some kelvins of where it would stay by itself, or else power and loss cannot be told apart.

@@ -13,6 +13,7 @@
  *   <li>{@link org.meltwright.core.equipment}, {@link org.meltwright.core.batch} — what stands in
  *       the studio; what to weigh and to cast.
  *   <li>{@link org.meltwright.core.thermal} — how hot, how long, how soon it sets.
+ *   <li>{@link org.meltwright.core.measurement} — figures of one's own, and how sure they are.
  *   <li>{@link org.meltwright.core.cost}, {@link org.meltwright.core.planning} — what it costs, and
  *       what to buy.
  * </ol>
@@ -28,6 +29,7 @@ module org.meltwright.core {
   exports org.meltwright.core.equipment;
   exports org.meltwright.core.explain;
   exports org.meltwright.core.material;
+  exports org.meltwright.core.measurement;
   exports org.meltwright.core.mixture;
   exports org.meltwright.core.planning;
   exports org.meltwright.core.source;
@@ -43,9 +45,13 @@ module org.meltwright.core {
       org.meltwright.units;
   opens org.meltwright.core.material to
       org.meltwright.units;
+  opens org.meltwright.core.measurement to
+      org.meltwright.units;
   opens org.meltwright.core.mixture to
       org.meltwright.units;
   opens org.meltwright.core.planning to
+      org.meltwright.units;
+  opens org.meltwright.core.source to
       org.meltwright.units;
   opens org.meltwright.core.thermal to
       org.meltwright.units;

@@ -30,7 +30,7 @@ public final class WhereAFigureComesFrom {
       out.println("  " + key.format(figure.value()));
       out.println("    from " + figure.source().citation());
       String rules = figure.isUsableForRules() ? "yes" : "no";
-      out.println("    known: " + figure.knowledge() + ", for rules: " + rules);
+      out.println("    known: " + figure.knowledge().inWords() + ", for rules: " + rules);
       figure.preferredBecause().ifPresent(why -> out.println("    first because: " + why));
     }
     Material asIn1911 = wax.preferring(key, "bpc-1911");

@@ -18,6 +18,7 @@ import com.tngtech.archunit.library.dependencies.SliceAssignment;
 import com.tngtech.archunit.library.dependencies.SliceIdentifier;
 import javax.measure.Quantity;
 import org.junit.jupiter.api.Test;
+import org.meltwright.core.material.PropertyKey;
 import org.meltwright.safety.heating.HeatingRules;
 
 /**
@@ -104,6 +105,17 @@ class ArrowsTest {
         .dependOnClassesThat()
         .resideInAnyPackage(
             "..core.batch..", "..core.thermal..", "..core.cost..", "..core.planning..")
+        .check(HOUSE);
+  }
+
+  /** What settles is a clump: the size of single grains is shown and goes into no calculation. */
+  @Test
+  void no_calculation_reads_the_size_of_single_grains() {
+    noClasses()
+        .that()
+        .doNotBelongToAnyOf(PropertyKey.class)
+        .should()
+        .accessField(PropertyKey.class, "PRIMARY_PARTICLE_SIZE")
         .check(HOUSE);
   }
 

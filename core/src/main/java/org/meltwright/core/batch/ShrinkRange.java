@@ -15,16 +15,16 @@ import org.meltwright.units.VolumeFraction;
  * volume are 3.45 % of the length. A cake in an open mould sinks in the middle instead, so the
  * length is an upper bound.
  *
- * <p>For example, beeswax of 822 kg/m³ when it is poured, 950 to 960 kg/m³ when it is cold:
+ * <p>For example, beeswax of 820 to 850 kg/m³ when it is poured, 950 to 960 kg/m³ when it is cold:
  *
  * <pre>{@code
  * Composition wax = Composition.of(MaterialCatalogue.standard().require("beeswax-yellow"));
  * Estimate<Density> hot = wax.density(MaterialState.LIQUID);
  * Estimate<Density> cold = wax.density(MaterialState.SOLID);
  * ShrinkRange shrink = ShrinkRange.of(hot, cold);
- * shrink.low().percent(); // 13.5 %
- * shrink.high().percent(); // 14.4 %
- * shrink.linearHigh(); // 0.050
+ * shrink.low().percent(); // 10.5 %
+ * shrink.high().percent(); // 14.6 %
+ * shrink.linearHigh(); // 0.051
  * }</pre>
  *
  * <p>Immutable and thread-safe.

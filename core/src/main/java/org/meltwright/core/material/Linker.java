@@ -52,14 +52,26 @@ final class Linker {
   }
 
   private Material build(String id) {
-    Material old = known.get(id);
     MaterialEntry entry = entries.get(id);
+    Material old = known.get(id);
+    if (old == null && entry != null) {
+      old = ofAllLots(entry);
+    }
     Material fresh = entry == null ? old : overridden(build(entry), old);
     if (fresh == null) {
       return Material.builder(id).build();
     }
     boolean alone = fresh.constituents().isEmpty() && fresh.alternatives().isEmpty();
     return alone || old == null ? fresh : relinked(fresh);
+  }
+
+  /** What is known of the material whatever its lot, where this is one lot of it. */
+  private @Nullable Material ofAllLots(MaterialEntry entry) {
+    return entry.key().equals(entry.id) || !isHere(entry.id) ? null : material(entry.id);
+  }
+
+  private boolean isHere(String id) {
+    return known.containsKey(id) || entries.containsKey(id);
   }
 
   private Material relinked(Material mix) {
@@ -79,11 +91,11 @@ final class Linker {
    * that none is lost; else the part itself, which may stand in no catalogue.
    */
   private Material current(Material part) {
-    boolean here = known.containsKey(part.id()) || entries.containsKey(part.id());
-    if (!here || open.contains(part.id())) {
+    String key = isHere(part.toString()) ? part.toString() : part.id();
+    if (!isHere(key) || open.contains(key)) {
       return part;
     }
-    Material own = material(part.id());
+    Material own = material(key);
     Material both = Overriding.over(own, part);
     Material whole = both.equals(own) ? own : both;
     return part.lot().map(whole::withLot).orElse(whole);
@@ -113,7 +125,7 @@ final class Linker {
       problems.add(Problem.of(MaterialProblem.CYCLE, part.id()).under(part.path()));
       return false;
     }
-    if (!known.containsKey(part.id()) && !entries.containsKey(part.id())) {
+    if (!isHere(part.id())) {
       problems.add(Problem.of(MaterialProblem.PART, part.id()).under(part.path()));
       return false;
     }

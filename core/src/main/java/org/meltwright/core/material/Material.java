@@ -316,6 +316,21 @@ public final class Material {
     return builder.build();
   }
 
+  /**
+   * Returns a copy in which a figure of one's own stands before the others of its property.
+   *
+   * @param <V> the type of the value
+   * @param key the property
+   * @param figure the figure, such as a measurement of this lot
+   * @return the copy
+   * @throws ProblemException if the property cannot have such a value, or is never measured at home
+   */
+  public <V> Material withFirst(PropertyKey<V> key, Sourced<V> figure) {
+    Material own = builder(id()).figure(key, figure).build();
+    Material both = Overriding.over(own, this);
+    return content.lot == null ? both : both.withLot(content.lot);
+  }
+
   /** A builder that holds all that was stated, without what follows from the alternatives. */
   Builder toBuilder() {
     return new Builder(content.changeable());
@@ -347,7 +362,7 @@ public final class Material {
    */
   @Override
   public String toString() {
-    return content.lot == null ? content.id : content.id + " (lot " + content.lot + ")";
+    return content.key();
   }
 
   /**
@@ -469,10 +484,12 @@ public final class Material {
      * @param key the property
      * @param figure the figure
      * @return this builder
-     * @throws ProblemException if the property cannot have such a value
+     * @throws ProblemException if the property cannot have such a value, or is never measured at
+     *     home and this is a measurement of one's own
      */
     public <V> Builder figure(PropertyKey<V> key, Sourced<V> figure) {
       key.require(figure.value());
+      key.requireNotMeasuredAtHome(figure);
       ListsByKey.add(content.figures, key, figure);
       return this;
     }

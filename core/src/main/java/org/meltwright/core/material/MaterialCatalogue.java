@@ -283,16 +283,16 @@ public final class MaterialCatalogue {
    * material that is made of others takes what the catalogue knows of them; figures that only the
    * part states stay behind those.
    *
-   * @param material the material, without a lot
+   * <p>A lot is kept beside its material and found as "beeswax-yellow, lot 7": what is known of one
+   * is not true of all. Behind its figures stand those of the material.
+   *
+   * @param material the material, or one lot of it
    * @return the new catalogue
-   * @throws ProblemException if the material names a lot: what is known of one is not true of all
    */
   public MaterialCatalogue with(Material material) {
-    if (material.lot().isPresent()) {
-      throw new ProblemException(Problem.of(MaterialProblem.LOT, material.toString()));
-    }
     Map<String, Material> more = new LinkedHashMap<>(materials);
-    more.merge(material.id(), material, (old, fresh) -> Overriding.over(fresh, old));
+    Material old = more.getOrDefault(material.toString(), more.get(material.id()));
+    more.put(material.toString(), old == null ? material : Overriding.over(material, old));
     return new MaterialCatalogue(new Linker(more, Map.of(), new ArrayList<>()).link(), sources);
   }
 

@@ -81,6 +81,11 @@ final class MaterialContent {
     figures.put(key, order);
   }
 
+  /** The id, and the lot if one is named. */
+  String key() {
+    return lot == null ? id : id + " (lot " + lot + ")";
+  }
+
   /** The properties that have a figure, in the order of all properties. */
   List<PropertyKey<?>> keys() {
     return PropertyKey.all().stream()

@@ -20,6 +20,11 @@ final class MaterialEntry {
     this.builder = Material.builder(id);
   }
 
+  /** By what a catalogue keeps it: the id, and the lot if one is named. */
+  String key() {
+    return builder.content.key();
+  }
+
   /** Another material by its id, and its share where it is a part. */
   record Part(String id, @Nullable MassFractionRange share, String path) {}
 }

@@ -55,12 +55,12 @@ public enum MaterialProblem implements ProblemCode {
   PARTS_SUM("material.parts-sum"),
   /** A material that contains itself. */
   CYCLE("material.cycle"),
-  /** A lot where a material is to be named. */
-  LOT("material.lot"),
   /** Two values for one material, or for one lot of it. */
   STATED_TWICE("material.stated-twice"),
   /** A file that cannot be read. */
   FILE("material.file"),
+  /** A flash point or another figure of fire as a measurement of one's own. */
+  NOT_AT_HOME("material.not-at-home"),
   /** A figure of one state of matter where the property is that of another. */
   STATE("material.state");
 

@@ -10,7 +10,7 @@ package org.meltwright.core.material;
  * <pre>{@code
  * Composition wax = Composition.of(MaterialCatalogue.standard().require("beeswax-yellow"));
  * wax.density(MaterialState.SOLID).centralSi(); // 955 kg/m³
- * wax.density(MaterialState.LIQUID).centralSi(); // 822 kg/m³
+ * wax.density(MaterialState.LIQUID).centralSi(); // 835 kg/m³
  * wax.density(MaterialState.BULK).centralSi(); // 565 kg/m³
  * }</pre>
  */

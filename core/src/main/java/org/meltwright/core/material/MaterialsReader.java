@@ -27,6 +27,7 @@ final class MaterialsReader {
 
   private static final String FIELD = "\\|";
   private static final String END = "\0";
+  private static final String LOT = ", lot ";
 
   private final Map<String, Source> sources = new LinkedHashMap<>();
   private final Map<String, MaterialEntry> entries = new LinkedHashMap<>();
@@ -125,11 +126,17 @@ final class MaterialsReader {
     source = new SourceLines(id);
   }
 
-  private void startMaterial(String id) {
+  /** "beeswax-yellow", or "beeswax-yellow, lot 7" for what is known of one lot. */
+  private void startMaterial(String value) {
     close();
-    entry = new MaterialEntry(id, path());
-    if (entries.putIfAbsent(id, entry) != null) {
-      throw problem(MaterialProblem.TWICE, id);
+    int lot = value.indexOf(LOT);
+    entry = new MaterialEntry(lot < 0 ? value : value.substring(0, lot).strip(), path());
+    if (lot >= 0) {
+      String name = value.substring(lot + LOT.length()).strip();
+      entry.builder.content.lot = CHECK.named(name, "lot", entry.id);
+    }
+    if (entries.putIfAbsent(entry.key(), entry) != null) {
+      throw problem(MaterialProblem.TWICE, entry.key());
     }
   }
 

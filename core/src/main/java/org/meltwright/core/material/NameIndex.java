@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.meltwright.core.source.Sourced;
 
 /** Finds materials by id, name, CAS, EC or Colour Index name, and the nearest names on a miss. */
@@ -24,19 +25,24 @@ final class NameIndex {
   NameIndex(Collection<Material> materials) {
     for (Material material : materials) {
       names(material).forEach(name -> put(byName, name, material));
-      for (IdentifierScheme scheme : SCHEMES) {
-        material.identifiers(scheme).stream()
-            .map(Sourced::value)
-            .forEach(value -> put(byIdentifier, value, material));
+      if (material.lot().isEmpty()) {
+        identifiers(material).forEach(value -> put(byIdentifier, value, material));
       }
     }
   }
 
+  private static Stream<String> identifiers(Material material) {
+    return SCHEMES.stream().flatMap(s -> material.identifiers(s).stream()).map(Sourced::value);
+  }
+
+  /** A lot is found with its lot behind each name: who asks for the wax means no lot of it. */
   private static List<String> names(Material material) {
     List<String> names = new ArrayList<>(material.otherNames());
     names.add(material.id());
     names.add(material.name(Locale.ENGLISH));
     names.add(material.name(Locale.GERMAN));
+    String lot = material.lot().map(l -> " lot " + l).orElse("");
+    names.replaceAll(name -> name + lot);
     return names;
   }
 
@@ -48,7 +54,7 @@ final class NameIndex {
   List<Material> matches(String text) {
     String name = fold(text);
     Set<Material> named = byName.getOrDefault(name, Set.of());
-    List<Material> own = named.stream().filter(m -> fold(m.id()).equals(name)).toList();
+    List<Material> own = named.stream().filter(m -> fold(m.toString()).equals(name)).toList();
     if (!own.isEmpty()) {
       return own;
     }
@@ -68,7 +74,7 @@ final class NameIndex {
         (known, materials) -> {
           int distance = distance(name, known, reach);
           if (distance <= reach) {
-            materials.forEach(m -> best.merge(m.id(), distance, Math::min));
+            materials.forEach(m -> best.merge(m.toString(), distance, Math::min));
           }
         });
     return best.entrySet().stream()

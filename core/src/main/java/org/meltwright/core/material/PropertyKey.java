@@ -6,9 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.meltwright.core.source.SourceKind;
+import org.meltwright.core.source.Sourced;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.Density;
 import org.meltwright.units.DynamicViscosity;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.SpecificEnergy;
 import org.meltwright.units.SpecificHeatCapacity;
@@ -24,7 +28,7 @@ import org.meltwright.units.ThermalConductivity;
  * <pre>{@code
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
  * PropertyRange<Density> melt = wax.require(PropertyKey.LIQUID_DENSITY).value();
- * melt.range().middleSi(); // 822 kg/m³
+ * melt.range().middleSi(); // 835 kg/m³
  * PropertyKey.LIQUID_DENSITY.parse("0.85 g/ml at 80 °C").range().middleSi(); // 850 kg/m³
  * wax.find(PropertyKey.AUTOIGNITION).isPresent(); // false
  * wax.absence(PropertyKey.AUTOIGNITION); // No reliable value is published.
@@ -98,6 +102,10 @@ public final class PropertyKey<V> {
   public static final PropertyKey<DefinedTemperature> AUTOIGNITION =
       key("autoignition", PropertyType.temperature(TemperatureDefinition.AUTOIGNITION));
 
+  /** Heat that it gives off when it burns, in MJ/kg: for a remark on fire, no rule asks for it. */
+  public static final PropertyKey<NumberRange> HEAT_OF_COMBUSTION =
+      key("heat-of-combustion", PropertyType.number("MJ/kg"));
+
   /** Boiling range. */
   public static final PropertyKey<DefinedTemperature> BOILING_RANGE =
       key("boiling-range", PropertyType.temperature(TemperatureDefinition.BOILING));
@@ -117,10 +125,6 @@ public final class PropertyKey<V> {
   /** Temperature from which it thickens for good. */
   public static final PropertyKey<DefinedTemperature> POLYMERISATION_ONSET =
       key("polymerisation-onset", PropertyType.onset());
-
-  /** Temperature at which it turns to vapour without melting. */
-  public static final PropertyKey<DefinedTemperature> SUBLIMATION =
-      key("sublimation", PropertyType.onset());
 
   /** Highest temperature at which the saponification cloud test may cloud: a test of purity. */
   public static final PropertyKey<DefinedTemperature> SAPONIFICATION_CLOUD =
@@ -164,11 +168,14 @@ public final class PropertyKey<V> {
   public static final PropertyKey<PropertyRange<DynamicViscosity>> VISCOSITY =
       key("viscosity", PropertyType.quantity(QuantityKind.DYNAMIC_VISCOSITY, MaterialState.LIQUID));
 
-  /** Kinematic viscosity of the melt at 100 °C unless the note says otherwise, in mm²/s. */
+  /**
+   * Kinematic viscosity of the melt, in mm²/s; the note states the temperature, and a figure
+   * without one is barred from rules.
+   */
   public static final PropertyKey<NumberRange> KINEMATIC_VISCOSITY =
       key("kinematic-viscosity", PropertyType.number("mm²/s"));
 
-  /** Saybolt universal viscosity of the melt, in seconds. */
+  /** Saybolt universal viscosity of the melt, in seconds; the note states the temperature. */
   public static final PropertyKey<NumberRange> SAYBOLT_VISCOSITY =
       key("saybolt-viscosity", PropertyType.number("SUS"));
 
@@ -192,9 +199,16 @@ public final class PropertyKey<V> {
   public static final PropertyKey<NumberRange> REFRACTIVE_INDEX =
       key("refractive-index", PropertyType.number(""));
 
-  /** Particle size, in micrometres. */
-  public static final PropertyKey<NumberRange> PARTICLE_SIZE =
-      key("particle-size", PropertyType.number("µm"));
+  /**
+   * Size of the single grains of a powder, in micrometres: as its maker states it or a microscope
+   * shows it. Grains cling together, so this is never the size of what settles.
+   */
+  public static final PropertyKey<NumberRange> PRIMARY_PARTICLE_SIZE =
+      key("primary-particle-size", PropertyType.number("µm"));
+
+  /** Size of the clumps that grains form, in micrometres: what settles as one piece. */
+  public static final PropertyKey<NumberRange> CLUMP_SIZE =
+      key("clump-size", PropertyType.number("µm"));
 
   /** Mean molecular weight, in g/mol. */
   public static final PropertyKey<NumberRange> MOLECULAR_WEIGHT =
@@ -431,11 +445,26 @@ public final class PropertyKey<V> {
     return type.format(value);
   }
 
+  /** What burns, and from where, is asked of the supplier: nobody tries it at home. */
+  void requireNotMeasuredAtHome(Sourced<V> figure) {
+    boolean fire = equals(FLASH_POINT) || equals(AUTOIGNITION) || equals(LOWER_FLAMMABLE_LIMIT);
+    if (fire && figure.source().kind() == SourceKind.OWN_MEASUREMENT) {
+      throw new ProblemException(Problem.of(MaterialProblem.NOT_AT_HOME, inWords()));
+    }
+  }
+
   boolean isInWords() {
     return type instanceof TextType || type instanceof WordType;
   }
 
-  V span(V one, V other) {
+  /**
+   * Returns the range that spans two values.
+   *
+   * @param one a value
+   * @param other another
+   * @return from the lower of the low ends to the higher of the high ones
+   */
+  public V span(V one, V other) {
     return type.span(one, other);
   }
 

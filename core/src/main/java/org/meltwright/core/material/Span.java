@@ -8,15 +8,16 @@ import org.meltwright.units.ProblemException;
 /**
  * A number, a range or a bound at the head of a text, and what follows it.
  *
- * <p>Read from "62 to 65 °C", "62–65 °C", "0.9 g/ml", "&gt;= 250 °C" and "&lt;= 20 g I2/100 g".
- * Numbers stay decimal until their unit has scaled them, so that 0.958 g/ml becomes 958 kg/m³ and
- * not a neighbour of it.
+ * <p>Read from "62 to 65 °C", "62–65 °C", "0.9 g/ml", "&gt;= 250 °C", "&lt;= 20 g I2/100 g" and
+ * "831 ± 4 kg/m³". Numbers stay decimal until their unit has scaled them, so that 0.958 g/ml
+ * becomes 958 kg/m³ and not a neighbour of it.
  */
 record Span(BigDecimal low, BigDecimal high, boolean openAbove, String rest) {
 
   static final String AT_MOST = "<=";
 
   private static final String RANGE_WORD = "to ";
+  private static final String PLUS_MINUS = "±";
   private static final double SMALLEST = 1e-30;
   private static final double LARGEST = 1e30;
 
@@ -31,11 +32,19 @@ record Span(BigDecimal low, BigDecimal high, boolean openAbove, String rest) {
       return new Span(BigDecimal.ZERO, one.high, false, one.rest);
     }
     Span first = number(text);
+    if (first.rest.startsWith(PLUS_MINUS)) {
+      return around(first.low, number(first.rest.substring(PLUS_MINUS.length()).strip()));
+    }
     if (!first.rest.startsWith(RANGE_WORD)) {
       return first;
     }
     Span second = number(first.rest.substring(RANGE_WORD.length()));
     return new Span(first.low, second.high, false, second.rest);
+  }
+
+  /** "831 ± 4" is "827 to 835": what was measured and its expanded uncertainty. */
+  private static Span around(BigDecimal value, Span doubt) {
+    return new Span(value.subtract(doubt.low), value.add(doubt.low), false, doubt.rest);
   }
 
   /** "62–65" is "62 to 65"; a hyphen may be a minus, so it is none. */

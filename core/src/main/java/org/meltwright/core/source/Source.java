@@ -3,6 +3,8 @@ package org.meltwright.core.source;
 
 import static org.meltwright.core.source.Checks.CHECK;
 
+import java.time.LocalDate;
+
 /**
  * What a reader can look up: a title, where in it, and when it appeared.
  *
@@ -50,6 +52,23 @@ public record Source(String id, String title, String locator, String year, Sourc
   /** What the user stated: a measurement, a price, a data sheet of their own. */
   public static final Source USER =
       new Source("user", "Stated by the user", NOT_STATED, NOT_STATED, SourceKind.DATA_SHEET);
+
+  /** The id of every measurement of one's own that is made in code. */
+  private static final String OWN = "own-measurement";
+
+  /**
+   * Returns a measurement of one's own as a source.
+   *
+   * @param by who measured
+   * @param on when
+   * @param how how it was measured
+   * @return for example "Own measurement by Ada, full cup of melt (2026-03-14)"
+   * @throws org.meltwright.units.ProblemException if a text is blank
+   */
+  public static Source ownMeasurement(String by, LocalDate on, String how) {
+    String title = "Own measurement by " + CHECK.named(by, "who measured");
+    return new Source(OWN, title, how, on.toString(), SourceKind.OWN_MEASUREMENT);
+  }
 
   /**
    * Guards id and title.

@@ -14,6 +14,8 @@ package org.meltwright.core.source;
  * }</pre>
  */
 public enum SourceKind {
+  /** A measurement of one's own, on the material that lies on the bench. */
+  OWN_MEASUREMENT,
   /** A published standard or pharmacopoeia. */
   STANDARD,
   /** A law, a regulation or an official list. */

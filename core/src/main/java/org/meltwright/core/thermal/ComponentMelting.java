@@ -18,7 +18,7 @@ import org.meltwright.units.MassFraction;
  * and a calorimetric peak of 70 °C can all belong to one material.
  *
  * <p>A report holds one for each component that melts; here carnauba wax, a tenth of the mix, of
- * which four figures are known:
+ * which five figures are known:
  *
  * <pre>{@code
  * MaterialCatalogue shelf = MaterialCatalogue.standard();
@@ -27,7 +27,7 @@ import org.meltwright.units.MassFraction;
  * ComponentMelting carnauba = MeltingReport.of(mix, ofCelsius(90)).melting().get(1);
  * carnauba.share(); // 10.0 % by mass
  * carnauba.endOfMelting().orElseThrow().value(); // 80.0–86.0 °C (NOT_STATED)
- * carnauba.figures().get(2).value(); // 87.85 °C (DSC_PEAK)
+ * carnauba.figures().get(3).value(); // 87.85 °C (DSC_PEAK)
  * }</pre>
  *
  * <p>Immutable and thread-safe.

@@ -35,9 +35,9 @@ import org.meltwright.units.TemperaturePoint;
  *     new Vessel("pan", VesselMaterial.STEEL, Lining.NONE, Vessel.Bottom.FLAT, 0.002, 0.8);
  * HeatDemand demand =
  *     HeatDemand.of(wax, ofCelsius(20), ofCelsius(85), HeatAssumptions.NONE).withVessel(pan);
- * demand.fusionHeat().centralSi(); // 174500 J
+ * demand.fusionHeat().centralSi(); // 172000 J
  * demand.vesselHeat().centralSi(); // 25480 J
- * demand.totalHeat().centralSi(); // 344030 J
+ * demand.totalHeat().centralSi(); // 341530 J
  * demand.energyUse(0.4, 0.6).centralKilowattHours(); // 0.19 kWh
  * }</pre>
  *

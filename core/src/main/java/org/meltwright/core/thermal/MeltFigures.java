@@ -35,7 +35,7 @@ import org.meltwright.units.TemperaturePoint;
  * Composition medium =
  *     Composition.ofParts(List.of(shelf.require("damar"), shelf.require("beeswax")), 1, 8);
  * MeltFigures figures = MeltFigures.of(medium, MeltFigures.TYPICAL);
- * figures.central().heat().heatOfFusionJoulesPerKilogram(); // 155111 J/kg, 8/9 of 174 500
+ * figures.central().heat().heatOfFusionJoulesPerKilogram(); // 152889 J/kg, 8/9 of 172 000
  * figures.inputs().get(7); // liquidus 60.6–65 °C
  * figures.assumed(); // [damar liquid-specific-heat]
  * }</pre>

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.meltwright.units.MetricUnits.grams;
 import static org.meltwright.units.MetricUnits.gramsPerMillilitre;
-import static org.meltwright.units.MetricUnits.millilitres;
 import static org.meltwright.units.MetricUnits.millimetres;
 
 import java.util.stream.Stream;
@@ -19,6 +18,8 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.meltwright.core.batch.Casting;
 import org.meltwright.core.cases.CaseFile;
+import org.meltwright.core.measurement.Displacement;
+import org.meltwright.core.measurement.Reading;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.VolumeFraction;
@@ -61,15 +62,19 @@ class CupShapeTest {
                   VolumeFraction.ONE,
                   gramsPerMillilitre(1))
               .wholeCakes();
-      case "displaced" ->
-          QuantityKind.DENSITY.toSi(DensityByWeighing.displaced(grams(x[0]), millilitres(x[1])))
-              / 1000;
-      case "immersed" ->
-          QuantityKind.DENSITY.toSi(
-                  DensityByWeighing.immersed(grams(x[0]), grams(x[1]), gramsPerMillilitre(x[2])))
-              / 1000;
+      case "displaced" -> gramsPerMillilitreBy(x[0], x[1], 1);
+      case "immersed" -> gramsPerMillilitreBy(x[0], x[0] - x[1], x[2]);
       default -> throw new IllegalArgumentException(shape);
     };
+  }
+
+  private static double gramsPerMillilitreBy(double piece, double displaced, double liquid) {
+    Reading density = Reading.exact(liquid * 1000);
+    Reading room = Reading.exact(20);
+    return new Displacement(Reading.exact(piece), Reading.exact(displaced), density, room)
+            .density()
+            .value()
+        / 1000;
   }
 
   @Test
@@ -100,8 +105,7 @@ class CupShapeTest {
         .isInstanceOf(ProblemException.class);
     assertThatThrownBy(() -> CupShape.weighedWithWater(grams(0)))
         .isInstanceOf(ProblemException.class);
-    assertThatThrownBy(() -> DensityByWeighing.immersed(grams(8), grams(8), gramsPerMillilitre(1)))
-        .isInstanceOf(ProblemException.class);
+    assertThatThrownBy(() -> gramsPerMillilitreBy(8, 0, 1)).isInstanceOf(ProblemException.class);
   }
 
   private static Quantity<Length> cm(double value) {

@@ -79,7 +79,7 @@ class MaterialCatalogueTest {
         .contains("damar", "colophony", "mastic");
     assertThat(CATALOGUE.having(PropertyKey.DISSOLVES_FROM))
         .extracting(Material::id)
-        .containsExactlyInAnyOrder("damar", "colophony", "mastic", "hydrocarbon-resin");
+        .containsExactlyInAnyOrder("damar", "colophony", "mastic");
   }
 
   @Test

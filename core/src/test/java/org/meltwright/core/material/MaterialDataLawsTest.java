@@ -27,14 +27,19 @@ class MaterialDataLawsTest {
       Set.of(
           "beeswax-yellow solid-specific-heat",
           "carnauba solid-specific-heat",
-          "linseed-oil flash-point",
+          "carnauba viscosity",
+          "colophony flash-point",
+          "paraffin-52-54 liquid-density",
+          "paraffin-56-58 liquid-density",
+          "paraffin-60-62 liquid-density",
           "paraffin-52-54 heat-of-fusion",
           "paraffin-56-58 heat-of-fusion",
           "paraffin-60-62 heat-of-fusion",
           "titanium-white-rutile oil-absorption",
           "yellow-ochre solid-density",
-          "gum-turpentine liquid-density",
-          "odourless-mineral-spirits liquid-density");
+          "odourless-mineral-spirits liquid-density",
+          "phthalo-blue decomposition-onset",
+          "arylide-yellow decomposition-onset");
 
   @Test
   void everyFigure_writtenAndReadBack_isTheSame() {
@@ -179,7 +184,9 @@ class MaterialDataLawsTest {
     assertThat(barred)
         .containsExactlyInAnyOrder(
             "beeswax-yellow 254 to 274 °C, not-stated",
+            "beeswax-yellow 265 °C, not-stated",
             "ceresin 113 °C, not-stated",
+            "colophony 123.9 to 198.9 °C, flash-closed-cup",
             "linseed-oil 125 °C, flash-closed-cup",
             "linseed-oil >= 300 °C, not-stated");
   }
@@ -270,7 +277,85 @@ class MaterialDataLawsTest {
             "phthalo-blue",
             "phthalo-green",
             "prussian-blue",
-            "quinacridone");
+            "quinacridone",
+            "vermilion");
+  }
+
+  /** Counted over the figures that stand first, whether a thing burns left out. */
+  @Test
+  void figuresThatStandFirst_areFromMemoryInFewerThan22OfAHundred() {
+    List<CatalogueFigure<?>> first =
+        CATALOGUE.figures().stream()
+            .filter(f -> f.rank() == 1 && f.key() != PropertyKey.COMBUSTIBILITY)
+            .toList();
+    assertThat(first).hasSizeGreaterThan(500);
+    assertThat(shareFromMemory(first)).isLessThan(0.22);
+  }
+
+  @Test
+  void flashPointsThatStandFirst_areFromMemoryInFewerThanAThird() {
+    List<CatalogueFigure<?>> first =
+        CATALOGUE.figures().stream()
+            .filter(f -> f.rank() == 1 && f.key() == PropertyKey.FLASH_POINT)
+            .toList();
+    assertThat(first).hasSizeGreaterThan(20);
+    assertThat(shareFromMemory(first)).isLessThan(1 / 3.0);
+  }
+
+  private static double shareFromMemory(List<CatalogueFigure<?>> figures) {
+    long remembered =
+        figures.stream().filter(f -> f.sourced().knowledge() == Knowledge.REMEMBERED).count();
+    return (double) remembered / figures.size();
+  }
+
+  @Test
+  void kinematicViscosity_saysItsTemperature_orIsBarred() {
+    for (var key : List.of(PropertyKey.KINEMATIC_VISCOSITY, PropertyKey.SAYBOLT_VISCOSITY)) {
+      for (Material material : CATALOGUE.having(key)) {
+        assertThat(material.usableFigures(key))
+            .as(material.id())
+            .allMatch(f -> f.note().startsWith("at ") && f.note().contains(" °C"));
+      }
+    }
+  }
+
+  @Test
+  void viscosity_saysItsTemperature() {
+    for (Material material : CATALOGUE.having(PropertyKey.VISCOSITY)) {
+      assertThat(material.figures(PropertyKey.VISCOSITY))
+          .as(material.id())
+          .allMatch(f -> f.value().at().isPresent());
+    }
+  }
+
+  @Test
+  void clumps_areLargerThanTheGrainsInThem() {
+    for (Material paint : CATALOGUE.having(PropertyKey.CLUMP_SIZE)) {
+      NumberRange clump = paint.require(PropertyKey.CLUMP_SIZE).value();
+      assertThat(clump).as(paint.id()).isEqualTo(new NumberRange(2, 55, "µm"));
+      paint.constituents().get(0).material().find(PropertyKey.PRIMARY_PARTICLE_SIZE).stream()
+          .forEach(grain -> assertThat(grain.value().high()).isLessThan(clump.low()));
+    }
+  }
+
+  @Test
+  void pigmentsAndFillers_sayTheirIarcGroup_orThatNoneWasFound() {
+    assertThat(CATALOGUE.all())
+        .filteredOn(
+            m -> m.family() == MaterialFamily.PIGMENT || m.family() == MaterialFamily.FILLER)
+        .filteredOn(m -> m.find(PropertyKey.IARC_GROUP).isEmpty())
+        .filteredOn(m -> m.absence(PropertyKey.IARC_GROUP).isEmpty())
+        .extracting(Material::id)
+        .containsExactly("pigment-unspecified");
+  }
+
+  @Test
+  void source_citesNoAddress() {
+    assertThat(CATALOGUE.bibliography())
+        .allMatch(
+            s ->
+                !(s.title() + s.locator())
+                    .matches("(?i).*(https?:|www\\.|\\.(com|org|net|edu)\\b).*"));
   }
 
   @Test

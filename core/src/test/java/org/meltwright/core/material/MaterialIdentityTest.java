@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.UnaryOperator;
@@ -213,11 +214,59 @@ class MaterialIdentityTest {
   }
 
   @Test
-  void with_lot_isRefused() {
-    assertThatThrownBy(() -> STANDARD.with(WAX.withLot("7")))
+  void with_lot_isKeptBesideItsMaterial() {
+    Sourced<NumberRange> measured =
+        Sourced.of(
+            new NumberRange(18, 19, "mg KOH/g"),
+            Source.ownMeasurement("Ada", LocalDate.of(2026, 3, 14), "titration"),
+            Knowledge.MEASURED);
+    MaterialCatalogue studio =
+        STANDARD.with(WAX.withLot("7").withFirst(PropertyKey.ACID_VALUE, measured));
+    assertThat(studio.require(WAX.id())).isEqualTo(WAX);
+    Material bag = studio.require("Bienenwachs, gelb, lot 7");
+    assertThat(bag.lot()).hasValue("7");
+    assertThat(bag.require(PropertyKey.ACID_VALUE)).isEqualTo(measured);
+    assertThat(bag.figures(PropertyKey.ACID_VALUE)).hasSize(4);
+    assertThat(bag.isMeantBy(WAX)).isTrue();
+    assertThat(studio.find("8006-40-4")).hasValue(WAX);
+  }
+
+  @Test
+  void file_statesWhatIsKnownOfOneLot_andTheMaterialBehindIt() {
+    String file =
+        """
+        source: ada
+          title: Own measurement by Ada
+          edition: full cup of melt
+          year: 2026-03-14
+          kind: own-measurement
+
+        material: beeswax-yellow, lot 7
+          liquid-density: 831 ± 4 kg/m³ at 80 °C | ada | measured
+        """;
+    Material bag = STANDARD.plus(file).require("beeswax-yellow, lot 7");
+    assertThat(bag).hasToString("beeswax-yellow (lot 7)");
+    var density = bag.require(PropertyKey.LIQUID_DENSITY);
+    assertThat(density.value().range().lowSi()).isEqualTo(827);
+    assertThat(density.value().range().highSi()).isEqualTo(835);
+    assertThat(bag.figures(PropertyKey.LIQUID_DENSITY)).hasSize(3);
+  }
+
+  @Test
+  void flashPoint_measuredAtHome_isRefused() {
+    String file =
+        """
+        source: ada
+          title: Own measurement by Ada
+          kind: own-measurement
+
+        material: beeswax-yellow
+          flash-point: 240 °C, flash-open-cup | ada | measured
+        """;
+    assertThatThrownBy(() -> STANDARD.plus(file))
         .isInstanceOfSatisfying(
             ProblemException.class,
-            e -> assertThat(e.problems().get(0).code()).isEqualTo(MaterialProblem.LOT));
+            e -> assertThat(e.problems().get(0).code()).isEqualTo(MaterialProblem.NOT_AT_HOME));
   }
 
   /** A figure that stands in no catalogue, but in a part of what is put in. */

@@ -31,7 +31,7 @@ final class MaterialPages {
           .merge(figure.sourced().knowledge(), 1, Integer::sum);
     }
     List<String> lines = new ArrayList<>();
-    lines.add(row("kind of source", "read", "restated", "derived", "remembered", "all"));
+    lines.add(row("kind of source", "read", "restated", "derived", "from memory", "all"));
     lines.add("|---|--:|--:|--:|--:|--:|");
     counts.forEach((kind, row) -> lines.add(countRow(words(kind), row)));
     Map<Knowledge, Integer> totals = new EnumMap<>(Knowledge.class);
@@ -125,7 +125,7 @@ final class MaterialPages {
                 + " ("
                 + cited(identifier.source())
                 + "; "
-                + words(identifier.knowledge())
+                + identifier.knowledge().inWords().english()
                 + (identifier.note().isEmpty() ? "" : "; " + identifier.note())
                 + ").");
       }
@@ -160,7 +160,7 @@ final class MaterialPages {
               name,
               shown(key.format(figure.value())),
               cited(figure.source()),
-              words(figure.knowledge()),
+              figure.knowledge().inWords().english(),
               remarks(figure)));
       name = "";
     }
@@ -185,36 +185,57 @@ final class MaterialPages {
     return String.join("; ", remarks);
   }
 
-  /** All sources by id, with the number of figures and identifiers that rest on each. */
+  /** All sources by id, with the number of figures that lean on each and how each was seen. */
   String bibliography() {
-    Map<String, Integer> uses = uses();
+    Map<String, Map<Knowledge, Integer>> uses = uses();
     List<String> lines = new ArrayList<>();
-    lines.add(row("id", "source", "edition", "year", "kind", "figures"));
-    lines.add("|---|---|---|---|---|--:|");
+    lines.add(
+        row(
+            "id",
+            "source",
+            "edition",
+            "year",
+            "kind",
+            "figures",
+            "read",
+            "restated",
+            "derived",
+            "from memory"));
+    lines.add("|---|---|---|---|---|--:|--:|--:|--:|--:|");
     catalogue.bibliography().stream()
         .sorted(java.util.Comparator.comparing(Source::id))
-        .forEach(
-            s ->
-                lines.add(
-                    row(
-                        "<a id=\"" + s.id() + "\"></a>`" + s.id() + "`",
-                        s.title(),
-                        s.locator(),
-                        s.year(),
-                        words(s.kind()),
-                        Integer.toString(uses.getOrDefault(s.id(), 0)))));
+        .forEach(s -> lines.add(sourceRow(s, uses.getOrDefault(s.id(), Map.of()))));
     return String.join("\n", lines);
   }
 
-  private Map<String, Integer> uses() {
-    Map<String, Integer> uses = new TreeMap<>();
-    catalogue.figures().forEach(f -> uses.merge(f.sourced().source().id(), 1, Integer::sum));
+  private static String sourceRow(Source s, Map<Knowledge, Integer> uses) {
+    return row(
+        "<a id=\"" + s.id() + "\"></a>`" + s.id() + "`",
+        s.title(),
+        s.locator(),
+        s.year(),
+        words(s.kind()),
+        Integer.toString(uses.values().stream().mapToInt(Integer::intValue).sum()),
+        count(uses, Knowledge.READ),
+        count(uses, Knowledge.RESTATED),
+        count(uses, Knowledge.DERIVED),
+        count(uses, Knowledge.REMEMBERED));
+  }
+
+  private Map<String, Map<Knowledge, Integer>> uses() {
+    Map<String, Map<Knowledge, Integer>> uses = new TreeMap<>();
+    catalogue.figures().forEach(f -> count(uses, f.sourced()));
     for (Material material : catalogue.all()) {
       for (IdentifierScheme scheme : IdentifierScheme.values()) {
-        material.identifiers(scheme).forEach(i -> uses.merge(i.source().id(), 1, Integer::sum));
+        material.identifiers(scheme).forEach(i -> count(uses, i));
       }
     }
     return uses;
+  }
+
+  private static void count(Map<String, Map<Knowledge, Integer>> uses, Sourced<?> figure) {
+    uses.computeIfAbsent(figure.source().id(), id -> new EnumMap<>(Knowledge.class))
+        .merge(figure.knowledge(), 1, Integer::sum);
   }
 
   /** The words of the format: properties with the type of their value. */

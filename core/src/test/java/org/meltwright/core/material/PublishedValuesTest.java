@@ -207,7 +207,13 @@ class PublishedValuesTest {
   @Test
   void beeswax_inUsUnits_isThatOfTheHeaterGuide() {
     Material beeswax = material("beeswax-yellow");
-    assertThat(middle("beeswax-yellow", PropertyKey.HEAT_OF_FUSION))
+    assertThat(
+            beeswax
+                .find(PropertyKey.HEAT_OF_FUSION, "heater-guide")
+                .orElseThrow()
+                .value()
+                .range()
+                .lowSi())
         .isCloseTo(75 * 2326, withinPercentage(0.05));
     double btuInchPerHourFootSquareFahrenheit = 1055.05585262 * 0.0254 / 3600 / 0.09290304 * 1.8;
     assertThat(middle("beeswax-yellow", PropertyKey.SOLID_CONDUCTIVITY))
@@ -268,13 +274,22 @@ class PublishedValuesTest {
         .isCloseTo(0.8622, within(0.0005));
   }
 
-  /** IEC 60079-20-1 and NFPA 497 agree: 308.15 K, 526.15 K, 0.8 %. */
+  /**
+   * US Coast Guard, CHRIS, sheet TPT: 95 °F closed cup, 488 °F, 0.8 %; IEC 60079-20-1 and NFPA 497:
+   * 308.15 K, 526.15 K.
+   */
   @Test
-  void turpentine_fireData_areThoseOfIec60079() {
-    assertThat(celsius("gum-turpentine", PropertyKey.FLASH_POINT).low().kelvin())
-        .isCloseTo(308.15, within(1e-9));
-    assertThat(celsius("gum-turpentine", PropertyKey.AUTOIGNITION).low().kelvin())
-        .isCloseTo(526.15, within(1e-9));
+  void turpentine_fireData_areThoseOfTheCoastGuard_andIec60079Agrees() {
+    assertThat(celsius("gum-turpentine", PropertyKey.FLASH_POINT).low().fahrenheit())
+        .isCloseTo(95, within(1e-9));
+    assertThat(celsius("gum-turpentine", PropertyKey.AUTOIGNITION).low().fahrenheit())
+        .isCloseTo(488, within(0.1));
+    assertThat(material("gum-turpentine").find(PropertyKey.FLASH_POINT, "iec-60079-20-1"))
+        .hasValueSatisfying(
+            f -> assertThat(f.value().range().low().kelvin()).isCloseTo(308.15, within(1e-9)));
+    assertThat(material("gum-turpentine").find(PropertyKey.AUTOIGNITION, "iec-60079-20-1"))
+        .hasValueSatisfying(
+            f -> assertThat(f.value().range().low().kelvin()).isCloseTo(526.15, within(1e-9)));
     assertThat(number("gum-turpentine", PropertyKey.LOWER_FLAMMABLE_LIMIT).low()).isEqualTo(0.8);
   }
 
@@ -284,8 +299,48 @@ class PublishedValuesTest {
     TemperatureRange spirits = celsius("odourless-mineral-spirits", PropertyKey.FLASH_POINT);
     assertThat(spirits.contains(celsius("ref-n-decane", PropertyKey.FLASH_POINT).low())).isTrue();
     assertThat(spirits.high().celsius()).isLessThan(65.9);
-    assertThat(celsius("odourless-mineral-spirits", PropertyKey.AUTOIGNITION))
+    assertThat(
+            material("odourless-mineral-spirits")
+                .find(PropertyKey.AUTOIGNITION, "iec-60079-20-1")
+                .orElseThrow()
+                .value()
+                .range())
         .isEqualTo(celsius("ref-n-decane", PropertyKey.AUTOIGNITION));
+  }
+
+  /** US Coast Guard, CHRIS, sheets in °F: item 4.1 (flash point) and item 4.7 (autoignition). */
+  @ParameterizedTest
+  @CsvSource({
+    "paraffin, 390, 473",
+    "carnauba, 540,",
+    "stearic-acid, 365, 743",
+    "linseed-oil, 403, 650",
+    "white-spirit, 104, 410",
+    "petrolatum, 360,"
+  })
+  void fireData_areThoseOfTheCoastGuard(String id, double flash, Double ignition) {
+    assertThat(celsius(id, PropertyKey.FLASH_POINT).low().fahrenheit())
+        .isCloseTo(flash, within(0.1));
+    if (ignition != null) {
+      assertThat(celsius(id, PropertyKey.AUTOIGNITION).low().fahrenheit())
+          .isCloseTo(ignition, within(0.1));
+    }
+  }
+
+  /** Same sheets: heat capacities in Btu/(lb °F), by definition 4186.8 J/(kg K). */
+  @ParameterizedTest
+  @CsvSource({"paraffin, 0.607", "linseed-oil, 0.461", "safflower-oil, 0.480"})
+  void liquidHeats_areThoseOfTheCoastGuard(String id, double btuPerPoundFahrenheit) {
+    assertThat(middle(id, PropertyKey.LIQUID_SPECIFIC_HEAT))
+        .isCloseTo(btuPerPoundFahrenheit * 4186.8, withinPercentage(0.3));
+  }
+
+  /** P is the poise, 0.1 Pa s: grades P20 to P100. */
+  @Test
+  void standOil_runsFromP20ToP100() {
+    var viscosity = material("stand-oil").require(PropertyKey.VISCOSITY).value().range();
+    assertThat(viscosity.lowSi()).isCloseTo(20 * 0.1, within(1e-12));
+    assertThat(viscosity.highSi()).isCloseTo(100 * 0.1, within(1e-12));
   }
 
   /** CRC Handbook: alpha-pinene 0.8539 g/ml at 25 °C. */

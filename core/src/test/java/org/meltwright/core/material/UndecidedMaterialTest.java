@@ -33,7 +33,7 @@ class UndecidedMaterialTest {
     assertThat(density.knowledge()).isEqualTo(Knowledge.DERIVED);
     assertThat(density.note()).isEqualTo("cadmium-yellow-pure or cadmium-yellow-zinc");
     assertThat(EITHER.require(PropertyKey.DECOMPOSITION_ONSET).knowledge())
-        .isEqualTo(Knowledge.REMEMBERED);
+        .isEqualTo(Knowledge.DERIVED);
   }
 
   @Test

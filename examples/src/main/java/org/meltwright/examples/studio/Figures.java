@@ -12,6 +12,7 @@ import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.mixture.Composition;
+import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Sourced;
 import org.meltwright.examples.page.Block.Table;
 import org.meltwright.examples.page.Page;
@@ -75,7 +76,7 @@ final class Figures {
     return List.of(
         material.name(Locale.ENGLISH) + ", " + key.id().replace('-', ' '),
         key.format(figure.value()),
-        figure.knowledge().name().toLowerCase(Locale.ROOT),
+        figure.knowledge().inWords().english(),
         page.cite(figure.source().citation()));
   }
 
@@ -91,7 +92,7 @@ final class Figures {
             + " to "
             + Say.percent(part.share().high().value())
             + " by mass",
-        "derived",
+        Knowledge.DERIVED.inWords().english(),
         sources);
   }
 }

@@ -31,6 +31,7 @@ final class ExampleWriter {
           "org.meltwright.core.equipment.*",
           "org.meltwright.core.explain.*",
           "org.meltwright.core.material.*",
+          "org.meltwright.core.measurement.*",
           "org.meltwright.core.mixture.*",
           "org.meltwright.core.planning.*",
           "org.meltwright.core.source.*",

@@ -181,6 +181,8 @@ class ValuesTest {
           "LandedCost.lines",
           "LandedCost.taxBase",
           "LargestBatch.runsOut",
+          "Measurement.freedom",
+          "Measurement.uncertainty",
           "Material.workedOut",
           "MaterialCatalogue.index",
           "OpenTime.central",
@@ -211,7 +213,8 @@ class ValuesTest {
           "LabelDetails.disposal",
           "LabelDetails.extinguisher",
           "RuleSet.head",
-          "ShareOf.counted");
+          "ShareOf.counted",
+          "ThermometerCalibration.line");
 
   /** Each field of each class in turn, but what is worked out from the others. */
   @Test

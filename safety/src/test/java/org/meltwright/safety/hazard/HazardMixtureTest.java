@@ -97,6 +97,24 @@ class HazardMixtureTest {
     assertThatThrownBy(b::build).isInstanceOf(ProblemException.class);
   }
 
+  /** Regulation (EC) No 1272/2008, Annex VI, entry 649-254-00-X: Carc. 1B, note N. */
+  @Test
+  void petrolatum_isACarcinogenUntilTheSupplierStatesThatNoteNIsMet() {
+    Material petrolatum = MaterialCatalogue.standard().require("petrolatum");
+    Composition balm = Composition.ofParts(List.of(BEESWAX, petrolatum), 20, 80);
+    HazardReview asked = HazardReview.of(HazardMixture.builder(balm, RULES).build(), RULES);
+    assertThat(asked.finding(HazardClass.CARCINOGENICITY).category()).contains(Category.of("1B"));
+    assertThat(asked.assumptions())
+        .extracting(Assumption::kind)
+        .contains(Assumption.Kind.NOTE_NOT_LIFTED);
+
+    SubstanceHazards refined = RULES.find("8009-03-8").orElseThrow().withConditionMet("N");
+    HazardReview stated =
+        HazardReview.of(
+            HazardMixture.builder(balm, RULES).dataSheet("petrolatum", refined).build(), RULES);
+    assertThat(stated.finding(HazardClass.CARCINOGENICITY).category()).isEmpty();
+  }
+
   @Test
   void ownDataSheet_overridesAndStaysVisible() {
     SubstanceHazards sheet =

@@ -172,6 +172,7 @@ class ValuesTest {
           "HazardReview.notices",
           "HazardReview.onRequest",
           "HazardReview.supplements",
+          "HazardReview.toCheck",
           "HeatingPlan.contents",
           "HeatingPlan.kinds",
           "HeatingPlan.table",

@@ -173,6 +173,7 @@ class ValuesTest {
           "HazardReview.notices",
           "HazardReview.onRequest",
           "HazardReview.supplements",
+          "HazardReview.toCheck",
           "HeatingPlan.contents",
           "HeatingPlan.kinds",
           "HeatingPlan.table",

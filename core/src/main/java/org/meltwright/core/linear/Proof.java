@@ -48,16 +48,16 @@ final class Proof {
     this.reduced = reduced;
   }
 
-  /** Proves that x is best. */
-  static Proof ofOptimum(LinearProgram program, double[] x, double... y) {
-    return new Prover(program, true).prove(x, y);
+  /** Proves that x is best; a gap counts as a part of what the aim comes to, or of so much at least. */
+  static Proof ofOptimum(LinearProgram program, double least, double[] x, double... y) {
+    return new Prover(program, true, least).prove(x, y);
   }
 
   /**
    * Proves that nothing keeps all bounds: the same without cost, where the bound lies above zero.
    */
   static Proof ofNothing(LinearProgram program, double... y) {
-    return new Prover(program, false).prove(new double[program.columns()], y);
+    return new Prover(program, false, 0).prove(new double[program.columns()], y);
   }
 
   boolean holds() {
@@ -75,14 +75,16 @@ final class Proof {
 
     private final LinearProgram program;
     private final boolean withCost;
+    private final double least;
     private double objective;
     private double primal;
     private double dual;
     private double bound;
     private double size;
 
-    Prover(LinearProgram program, boolean withCost) {
+    Prover(LinearProgram program, boolean withCost, double least) {
       this.program = program;
+      this.least = least;
       this.withCost = withCost;
     }
 
@@ -107,7 +109,7 @@ final class Proof {
         term(x.length + r, y[r], Math.abs(y[r]));
         miss(x.length + r, -ExactDot.residual(0, row, x), largest(row, x));
       }
-      double gap = (objective - bound) / Math.max(size, Double.MIN_NORMAL);
+      double gap = (objective - bound) / Math.max(size, Math.max(least, Double.MIN_NORMAL));
       return new Proof(objective, primal, dual, size == 0 ? 0 : gap, bound, size, reduced);
     }
 

@@ -141,6 +141,11 @@ final class Scaled {
     return Math.scalb(scaled, ownPower(index) - costPower);
   }
 
+  /** An aim next to nothing beside the numbers of the programme: a thousandth of a scaled one. */
+  double leastAim() {
+    return Math.scalb(1e-3, -costPower - boundPower);
+  }
+
   /** Whether some bounds leave nothing between them. */
   boolean isContradictory() {
     for (int j = 0; j < low.length; j++) {

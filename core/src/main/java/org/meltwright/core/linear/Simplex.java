@@ -70,7 +70,7 @@ final class Simplex {
     double[] x = basis.solution(factors);
     double[] y = prices(factors, kind == Kind.INFEASIBLE);
     if (kind == Kind.OPTIMAL) {
-      Proof proof = Proof.ofOptimum(program.source, x, y);
+      Proof proof = Proof.ofOptimum(program.source, program.leastAim(), x, y);
       return answer(proof.holds() ? kind : Kind.UNDECIDED, x, y, proof);
     }
     if (kind == Kind.INFEASIBLE) {

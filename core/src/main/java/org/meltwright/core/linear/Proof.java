@@ -48,7 +48,9 @@ final class Proof {
     this.reduced = reduced;
   }
 
-  /** Proves that x is best; a gap counts as a part of what the aim comes to, or of so much at least. */
+  /**
+   * Proves that x is best; a gap counts as a part of what the aim comes to, or of so much at least.
+   */
   static Proof ofOptimum(LinearProgram program, double least, double[] x, double... y) {
     return new Prover(program, true, least).prove(x, y);
   }

@@ -119,7 +119,10 @@ final class Conflicts {
     double bound = wish.bound(isUpper);
     double far = isUpper ? possibleAbove(wish, bound) : 0;
     if (Double.isInfinite(far) || !isPossible(wish, isUpper, far)) {
-      return Concession.noHelp(wish, bound);
+      double open = isUpper ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
+      return isPossible(wish, isUpper, open)
+          ? Concession.wouldBe(wish, bound, open)
+          : Concession.noHelp(wish, bound);
     }
     double near = bound;
     for (int i = 0; i < HALVINGS && Math.abs(far - near) > CLOSE * Math.abs(far); i++) {

@@ -78,8 +78,9 @@ final class Scaled {
   }
 
   /**
-   * The power of two that brings the middle of the smallest and the largest number near to one; what
-   * lies far below the largest, as the rest of a difference does that is zero on paper, has no say.
+   * The power of two that brings the middle of the smallest and the largest number near to one;
+   * what lies far below the largest, as the rest of a difference does that is zero on paper, has no
+   * say.
    */
   private static int power(double... values) {
     int most = Integer.MIN_VALUE;

@@ -14,7 +14,9 @@ import org.meltwright.core.linear.LinearAnswer.Kind;
  */
 final class Conflicts {
 
-  private static final int DOUBLINGS = 60;
+  /** Beyond a million times a bound there is none: the wish is left out then. */
+  private static final int DOUBLINGS = 20;
+
   private static final int HALVINGS = 60;
   private static final double CLOSE = 1e-9;
 

@@ -11,8 +11,13 @@ final class Scaled {
 
   private static final int ROUNDS = 2;
 
-  /** Powers of two: twelve of ten. */
-  private static final int FAR = 40;
+  /** Little beside scaled numbers near to one: errors are counted as parts of so much at least. */
+  static final double LITTLE = 0.25;
+
+  private static final double LEAST_AIM = 1e-3;
+
+  /** Powers of two: six of ten. */
+  private static final int FAR = 20;
 
   final LinearProgram source;
   final int rows;
@@ -148,9 +153,9 @@ final class Scaled {
     return Math.scalb(scaled, ownPower(index) - costPower);
   }
 
-  /** An aim next to nothing beside the numbers of the programme: a thousandth of a scaled one. */
+  /** An aim next to nothing beside the numbers of the programme. */
   double leastAim() {
-    return Math.scalb(1e-3, -costPower - boundPower);
+    return Math.scalb(LEAST_AIM, -costPower - boundPower);
   }
 
   /** Whether some bounds leave nothing between them. */

@@ -10,11 +10,13 @@ import org.meltwright.core.linear.LinearAnswer.Kind;
  */
 final class Simplex {
 
-  /** Within this a scaled value keeps its bound while the method runs. */
-  private static final double FEASIBLE = 1e-10;
+  /**
+   * Within this a scaled value keeps its bound and a scaled price is none, while the method runs;
+   * where the proof fails, within a hundredth of it.
+   */
+  private static final double TOLERANCE = 1e-10;
 
-  /** Below this a scaled price is none while the method runs. */
-  private static final double FLAT = 1e-10;
+  private static final double TIGHT = 1e-12;
 
   /** Below this a number of the tableau is no pivot. */
   private static final double PIVOT = 1e-9;
@@ -28,6 +30,7 @@ final class Simplex {
   private final double[] slope;
   private final boolean[] isMissed;
   private double missed;
+  private double tolerance = TOLERANCE;
   private boolean byIndex;
   private int idle;
   private int steps;
@@ -42,11 +45,12 @@ final class Simplex {
   LinearAnswer run() {
     if (program.isContradictory()) {
       return answer(
-          Kind.INFEASIBLE, new double[program.columns], new double[program.rows], Proof.NONE);
+          Kind.INtolerance, new double[program.columns], new double[program.rows], Proof.NONE);
     }
     Kind before = Kind.UNDECIDED;
     for (int attempt = 0; attempt < TRIES; attempt++) {
       byIndex = attempt > 1;
+      tolerance = attempt == 0 ? TOLERANCE : TIGHT;
       Kind kind = improve();
       Factors factors = basis.factors();
       if (!factors.isSingular()) {
@@ -68,13 +72,13 @@ final class Simplex {
 
   private LinearAnswer proved(Kind kind, Factors factors) {
     double[] x = basis.solution(factors);
-    double[] y = prices(factors, kind == Kind.INFEASIBLE);
+    double[] y = prices(factors, kind == Kind.INtolerance);
     if (kind == Kind.OPTIMAL) {
-      Proof proof = Proof.ofOptimum(program.source, program.leastAim(), x, y);
+      Proof proof = Proof.ofOptimum(program, x, y);
       return answer(proof.holds() ? kind : Kind.UNDECIDED, x, y, proof);
     }
-    if (kind == Kind.INFEASIBLE) {
-      Proof proof = Proof.ofNothing(program.source, y);
+    if (kind == Kind.INtolerance) {
+      Proof proof = Proof.ofNothing(program, y);
       return answer(proof.showsThatThereIsNothing() ? kind : Kind.UNDECIDED, x, y, proof);
     }
     return answer(Kind.UNDECIDED, x, y, Proof.NONE);
@@ -90,8 +94,9 @@ final class Simplex {
     }
     double[] y = factors.solveTransposed(cost);
     for (int r = 0; r < y.length; r++) {
-      double least = Math.abs(y[r]) < FLAT * 0.1 ? 0 : y[r];
-      y[r] = program.originalPrice(least, program.columns + r) + 0.0;
+      int index = program.columns + r;
+      double price = Math.abs(y[r]) < tolerance && isOfNoBound(y[r], index) ? 0 : y[r];
+      y[r] = program.originalPrice(price, index) + 0.0;
     }
     for (int r = 0; r < y.length; r++) {
       int row = basis.inside[r] - program.columns;
@@ -102,6 +107,13 @@ final class Simplex {
     return y;
   }
 
+  /**
+   * Whether a price is that of a bound which a row does not have: no more than an error, if small.
+   */
+  private boolean isOfNoBound(double price, int index) {
+    return Double.isInfinite(price > 0 ? program.low[index] : program.high[index]);
+  }
+
   private Kind improve() {
     int most = 200 + 50 * (program.rows + program.columns);
     for (steps = 0; steps < most; steps++) {
@@ -110,7 +122,7 @@ final class Simplex {
       slopes(first);
       int place = entering();
       if (place < 0) {
-        return first ? Kind.INFEASIBLE : Kind.OPTIMAL;
+        return first ? Kind.INtolerance : Kind.OPTIMAL;
       }
       if (!move(place)) {
         return first ? Kind.UNDECIDED : Kind.UNBOUNDED;
@@ -126,7 +138,7 @@ final class Simplex {
       int index = basis.inside[r];
       double value = basis.value[index];
       double miss = Math.max(program.low[index] - value, value - program.high[index]);
-      isMissed[r] = miss > FEASIBLE;
+      isMissed[r] = miss > tolerance;
       missed += isMissed[r] ? miss : 0;
     }
   }
@@ -178,8 +190,8 @@ final class Simplex {
   private boolean gains(int place) {
     int index = basis.outside[place];
     double value = basis.value[index];
-    return (slope[place] < -FLAT && value < program.high[index])
-        || (slope[place] > FLAT && value > program.low[index]);
+    return (slope[place] < -tolerance && value < program.high[index])
+        || (slope[place] > tolerance && value > program.low[index]);
   }
 
   /** Moves a column as far as it may; false if nothing stops it. */
@@ -213,7 +225,7 @@ final class Simplex {
     double reach = Double.POSITIVE_INFINITY;
     boolean exact = isByIndex();
     for (int r = 0; r < isMissed.length; r++) {
-      double slack = exact ? 0 : FEASIBLE / Math.abs(basis.tableau[r][place]);
+      double slack = exact ? 0 : tolerance / Math.abs(basis.tableau[r][place]);
       reach = Math.min(reach, room(r, place, way) + slack);
     }
     int best = -1;

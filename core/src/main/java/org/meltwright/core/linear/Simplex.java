@@ -45,7 +45,7 @@ final class Simplex {
   LinearAnswer run() {
     if (program.isContradictory()) {
       return answer(
-          Kind.INtolerance, new double[program.columns], new double[program.rows], Proof.NONE);
+          Kind.INFEASIBLE, new double[program.columns], new double[program.rows], Proof.NONE);
     }
     Kind before = Kind.UNDECIDED;
     for (int attempt = 0; attempt < TRIES; attempt++) {
@@ -72,12 +72,12 @@ final class Simplex {
 
   private LinearAnswer proved(Kind kind, Factors factors) {
     double[] x = basis.solution(factors);
-    double[] y = prices(factors, kind == Kind.INtolerance);
+    double[] y = prices(factors, kind == Kind.INFEASIBLE);
     if (kind == Kind.OPTIMAL) {
       Proof proof = Proof.ofOptimum(program, x, y);
       return answer(proof.holds() ? kind : Kind.UNDECIDED, x, y, proof);
     }
-    if (kind == Kind.INtolerance) {
+    if (kind == Kind.INFEASIBLE) {
       Proof proof = Proof.ofNothing(program, y);
       return answer(proof.showsThatThereIsNothing() ? kind : Kind.UNDECIDED, x, y, proof);
     }
@@ -122,7 +122,7 @@ final class Simplex {
       slopes(first);
       int place = entering();
       if (place < 0) {
-        return first ? Kind.INtolerance : Kind.OPTIMAL;
+        return first ? Kind.INFEASIBLE : Kind.OPTIMAL;
       }
       if (!move(place)) {
         return first ? Kind.UNDECIDED : Kind.UNBOUNDED;

@@ -90,8 +90,7 @@ final class ShareSystem {
     }
   }
 
-  /** For each target the wanted share if it can be had, else the nearest, by sum of distances. */
-  List<MassFraction> nearest() {
+  private LinearAnswer nearest(double hair) {
     double[] cost = new double[components + 2 * wanted.length];
     Arrays.fill(cost, components, cost.length, 1);
     LinearProgram program = LinearProgram.minimising(cost).row(1, 1, ones());
@@ -99,9 +98,17 @@ final class ShareSystem {
       double[] row = Arrays.copyOf(contents[t], cost.length);
       row[components + 2 * t] = 1;
       row[components + 2 * t + 1] = -1;
-      program.row(wanted[t], wanted[t], row);
+      program.row(wanted[t] - hair, wanted[t] + hair, row);
     }
-    LinearAnswer answer = required(program.solve());
+    return program.solve();
+  }
+
+  /** For each target the wanted share if it can be had, else the nearest, by sum of distances. */
+  List<MassFraction> nearest() {
+    LinearAnswer answer = nearest(0);
+    if (answer.kind() != LinearAnswer.Kind.OPTIMAL) {
+      answer = required(nearest(EXACT / 10)); // shares next to nothing, told within a hair
+    }
     List<MassFraction> reached = new ArrayList<>();
     for (int t = 0; t < wanted.length; t++) {
       int less = components + 2 * t;

@@ -49,15 +49,15 @@ final class Proof {
   }
 
   /** Proves that x is best. */
-  static Proof ofOptimum(LinearProgram program, double[] x, double... y) {
+  static Proof ofOptimum(Scaled program, double[] x, double... y) {
     return new Prover(program, true).prove(x, y);
   }
 
   /**
    * Proves that nothing keeps all bounds: the same without cost, where the bound lies above zero.
    */
-  static Proof ofNothing(LinearProgram program, double... y) {
-    return new Prover(program, false).prove(new double[program.columns()], y);
+  static Proof ofNothing(Scaled program, double... y) {
+    return new Prover(program, false).prove(new double[program.columns], y);
   }
 
   boolean holds() {
@@ -73,6 +73,7 @@ final class Proof {
   /** Adds up one proof. */
   private static final class Prover {
 
+    private final Scaled scaled;
     private final LinearProgram program;
     private final boolean withCost;
     private double objective;
@@ -81,8 +82,9 @@ final class Proof {
     private double bound;
     private double size;
 
-    Prover(LinearProgram program, boolean withCost) {
-      this.program = program;
+    Prover(Scaled scaled, boolean withCost) {
+      this.scaled = scaled;
+      this.program = scaled.source;
       this.withCost = withCost;
     }
 
@@ -107,7 +109,7 @@ final class Proof {
         term(x.length + r, y[r], Math.abs(y[r]));
         miss(x.length + r, -ExactDot.residual(0, row, x), largest(row, x));
       }
-      double gap = (objective - bound) / Math.max(size, Double.MIN_NORMAL);
+      double gap = (objective - bound) / Math.max(size, scaled.leastAim());
       return new Proof(objective, primal, dual, size == 0 ? 0 : gap, bound, size, reduced);
     }
 
@@ -129,7 +131,8 @@ final class Proof {
         bound += d * end;
         size += Math.abs(d * end);
       } else {
-        dual = Math.max(dual, Math.abs(d) / weight);
+        double least = scaled.originalPrice(Scaled.LITTLE, index);
+        dual = Math.max(dual, Math.abs(d) / Math.max(weight, least));
       }
     }
 
@@ -139,7 +142,8 @@ final class Proof {
       double miss = Math.max(low - value, value - high);
       if (miss > 0) {
         double end = low > value ? low : high;
-        primal = Math.max(primal, miss / Math.max(weight, Math.abs(end)));
+        double least = scaled.original(Scaled.LITTLE, index);
+        primal = Math.max(primal, miss / Math.max(Math.max(weight, least), Math.abs(end)));
       }
     }
   }

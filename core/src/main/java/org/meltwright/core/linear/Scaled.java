@@ -11,6 +11,14 @@ final class Scaled {
 
   private static final int ROUNDS = 2;
 
+  /** Little beside scaled numbers near to one: errors are counted as parts of so much at least. */
+  static final double LITTLE = 0.25;
+
+  private static final double LEAST_AIM = 1e-3;
+
+  /** Powers of two: six of ten. */
+  private static final int FAR = 20;
+
   final LinearProgram source;
   final int rows;
   final int columns;
@@ -74,18 +82,22 @@ final class Scaled {
     }
   }
 
-  /** The power of two that brings the middle of the smallest and the largest number near to one. */
+  /**
+   * The power of two that brings the middle of the smallest and the largest number near to one;
+   * what lies far below the largest, as the rest of a difference does that is zero on paper, has no
+   * say.
+   */
   private static int power(double... values) {
-    int least = Integer.MAX_VALUE;
     int most = Integer.MIN_VALUE;
     for (double value : values) {
-      if (value != 0) {
-        int exponent = Math.getExponent(value);
-        least = Math.min(least, exponent);
-        most = Math.max(most, exponent);
-      }
+      most = value == 0 ? most : Math.max(most, Math.getExponent(value));
     }
-    return least > most ? 0 : -Math.floorDiv(least + most, 2);
+    int least = most;
+    for (double value : values) {
+      int exponent = Math.getExponent(value);
+      least = value != 0 && exponent > most - FAR ? Math.min(least, exponent) : least;
+    }
+    return most == Integer.MIN_VALUE ? 0 : -Math.floorDiv(least + most, 2);
   }
 
   private int boundPower() {
@@ -139,6 +151,11 @@ final class Scaled {
   /** The change of what is least for one more of a column, or of a row. */
   double originalPrice(double scaled, int index) {
     return Math.scalb(scaled, ownPower(index) - costPower);
+  }
+
+  /** An aim next to nothing beside the numbers of the programme. */
+  double leastAim() {
+    return Math.scalb(LEAST_AIM, -costPower - boundPower);
   }
 
   /** Whether some bounds leave nothing between them. */

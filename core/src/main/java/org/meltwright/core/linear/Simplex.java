@@ -10,11 +10,13 @@ import org.meltwright.core.linear.LinearAnswer.Kind;
  */
 final class Simplex {
 
-  /** Within this a scaled value keeps its bound while the method runs. */
-  private static final double FEASIBLE = 1e-10;
+  /**
+   * Within this a scaled value keeps its bound and a scaled price is none, while the method runs;
+   * where the proof fails, within a hundredth of it.
+   */
+  private static final double TOLERANCE = 1e-10;
 
-  /** Below this a scaled price is none while the method runs. */
-  private static final double FLAT = 1e-10;
+  private static final double TIGHT = 1e-12;
 
   /** Below this a number of the tableau is no pivot. */
   private static final double PIVOT = 1e-9;
@@ -28,6 +30,7 @@ final class Simplex {
   private final double[] slope;
   private final boolean[] isMissed;
   private double missed;
+  private double tolerance = TOLERANCE;
   private boolean byIndex;
   private int idle;
   private int steps;
@@ -47,6 +50,7 @@ final class Simplex {
     Kind before = Kind.UNDECIDED;
     for (int attempt = 0; attempt < TRIES; attempt++) {
       byIndex = attempt > 1;
+      tolerance = attempt == 0 ? TOLERANCE : TIGHT;
       Kind kind = improve();
       Factors factors = basis.factors();
       if (!factors.isSingular()) {
@@ -70,11 +74,11 @@ final class Simplex {
     double[] x = basis.solution(factors);
     double[] y = prices(factors, kind == Kind.INFEASIBLE);
     if (kind == Kind.OPTIMAL) {
-      Proof proof = Proof.ofOptimum(program.source, x, y);
+      Proof proof = Proof.ofOptimum(program, x, y);
       return answer(proof.holds() ? kind : Kind.UNDECIDED, x, y, proof);
     }
     if (kind == Kind.INFEASIBLE) {
-      Proof proof = Proof.ofNothing(program.source, y);
+      Proof proof = Proof.ofNothing(program, y);
       return answer(proof.showsThatThereIsNothing() ? kind : Kind.UNDECIDED, x, y, proof);
     }
     return answer(Kind.UNDECIDED, x, y, Proof.NONE);
@@ -90,8 +94,9 @@ final class Simplex {
     }
     double[] y = factors.solveTransposed(cost);
     for (int r = 0; r < y.length; r++) {
-      double least = Math.abs(y[r]) < FLAT * 0.1 ? 0 : y[r];
-      y[r] = program.originalPrice(least, program.columns + r) + 0.0;
+      int index = program.columns + r;
+      double price = Math.abs(y[r]) < tolerance && isOfNoBound(y[r], index) ? 0 : y[r];
+      y[r] = program.originalPrice(price, index) + 0.0;
     }
     for (int r = 0; r < y.length; r++) {
       int row = basis.inside[r] - program.columns;
@@ -100,6 +105,13 @@ final class Simplex {
       }
     }
     return y;
+  }
+
+  /**
+   * Whether a price is that of a bound which a row does not have: no more than an error, if small.
+   */
+  private boolean isOfNoBound(double price, int index) {
+    return Double.isInfinite(price > 0 ? program.low[index] : program.high[index]);
   }
 
   private Kind improve() {
@@ -126,7 +138,7 @@ final class Simplex {
       int index = basis.inside[r];
       double value = basis.value[index];
       double miss = Math.max(program.low[index] - value, value - program.high[index]);
-      isMissed[r] = miss > FEASIBLE;
+      isMissed[r] = miss > tolerance;
       missed += isMissed[r] ? miss : 0;
     }
   }
@@ -178,8 +190,8 @@ final class Simplex {
   private boolean gains(int place) {
     int index = basis.outside[place];
     double value = basis.value[index];
-    return (slope[place] < -FLAT && value < program.high[index])
-        || (slope[place] > FLAT && value > program.low[index]);
+    return (slope[place] < -tolerance && value < program.high[index])
+        || (slope[place] > tolerance && value > program.low[index]);
   }
 
   /** Moves a column as far as it may; false if nothing stops it. */
@@ -213,7 +225,7 @@ final class Simplex {
     double reach = Double.POSITIVE_INFINITY;
     boolean exact = isByIndex();
     for (int r = 0; r < isMissed.length; r++) {
-      double slack = exact ? 0 : FEASIBLE / Math.abs(basis.tableau[r][place]);
+      double slack = exact ? 0 : tolerance / Math.abs(basis.tableau[r][place]);
       reach = Math.min(reach, room(r, place, way) + slack);
     }
     int best = -1;

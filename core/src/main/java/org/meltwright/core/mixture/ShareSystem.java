@@ -47,13 +47,21 @@ final class ShareSystem {
   /** The shares with as much of the first component as may be. */
   double[] largestFirst() {
     requireInReach();
+    LinearAnswer answer = largestFirst(0);
+    if (answer.kind() != LinearAnswer.Kind.OPTIMAL) {
+      answer = required(largestFirst(2 * EXACT)); // in reach is what is missed by a hair
+    }
+    return Amounts.normalised(answer.values());
+  }
+
+  private LinearAnswer largestFirst(double hair) {
     double[] cost = new double[components];
     cost[0] = -1;
     LinearProgram program = LinearProgram.minimising(cost).row(1, 1, ones());
     for (int t = 0; t < contents.length; t++) {
-      program.row(wanted[t], wanted[t], contents[t]);
+      program.row(wanted[t] - hair, wanted[t] + hair, contents[t]);
     }
-    return Amounts.normalised(solved(program).values());
+    return program.solve();
   }
 
   private double[] ones() {
@@ -62,8 +70,7 @@ final class ShareSystem {
     return ones;
   }
 
-  private static LinearAnswer solved(LinearProgram program) {
-    LinearAnswer answer = program.solve();
+  private static LinearAnswer required(LinearAnswer answer) {
     if (answer.kind() != LinearAnswer.Kind.OPTIMAL) {
       throw new IllegalStateException("targets in reach have no blend: " + answer.kind());
     }
@@ -83,8 +90,7 @@ final class ShareSystem {
     }
   }
 
-  /** For each target the wanted share if it can be had, else the nearest, by sum of distances. */
-  List<MassFraction> nearest() {
+  private LinearAnswer nearest(double hair) {
     double[] cost = new double[components + 2 * wanted.length];
     Arrays.fill(cost, components, cost.length, 1);
     LinearProgram program = LinearProgram.minimising(cost).row(1, 1, ones());
@@ -92,9 +98,17 @@ final class ShareSystem {
       double[] row = Arrays.copyOf(contents[t], cost.length);
       row[components + 2 * t] = 1;
       row[components + 2 * t + 1] = -1;
-      program.row(wanted[t], wanted[t], row);
+      program.row(wanted[t] - hair, wanted[t] + hair, row);
     }
-    LinearAnswer answer = solved(program);
+    return program.solve();
+  }
+
+  /** For each target the wanted share if it can be had, else the nearest, by sum of distances. */
+  List<MassFraction> nearest() {
+    LinearAnswer answer = nearest(0);
+    if (answer.kind() != LinearAnswer.Kind.OPTIMAL) {
+      answer = required(nearest(EXACT / 10)); // shares next to nothing, told within a hair
+    }
     List<MassFraction> reached = new ArrayList<>();
     for (int t = 0; t < wanted.length; t++) {
       int less = components + 2 * t;

@@ -33,6 +33,10 @@ final class BlendModel {
   }
 
   private final Coefficients coefficients;
+
+  /** Beside the largest factor of its row; far below what a certificate allows. */
+  private static final double REMNANT = 1e-14;
+
   final List<BlendPart> parts;
   final List<Bounded> wishes;
   final List<BlendRow> rows = new ArrayList<>();
@@ -176,6 +180,7 @@ final class BlendModel {
     double[] known =
         isConstant ? coefficients.over(figure, end) : coefficients.excess(figure, bound, end);
     double[] factors = Arrays.copyOf(known, columns);
+    clear(factors);
     if (figure.per() == Figure.Per.AMOUNT && !isConstant) {
       factors[parts.size()] = -bound;
     }
@@ -183,6 +188,17 @@ final class BlendModel {
       fillChange(factors, change.recipe());
     }
     return factors;
+  }
+
+  /** What is left of a difference that is zero on paper is zero. */
+  private static void clear(double... factors) {
+    double most = 0;
+    for (double factor : factors) {
+      most = Math.max(most, Math.abs(factor));
+    }
+    for (int c = 0; c < factors.length; c++) {
+      factors[c] = Math.abs(factors[c]) < REMNANT * most ? 0 : factors[c];
+    }
   }
 
   private void fillChange(double[] factors, Composition recipe) {

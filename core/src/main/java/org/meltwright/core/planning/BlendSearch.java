@@ -23,6 +23,9 @@ final class BlendSearch {
 
   private static final double SLACK = 1e-9;
 
+  /** How much more than it must a rank may give way, so that the next steps have room to move. */
+  private static final double ROOM = 1e-7;
+
   /**
    * What a rank came to.
    *
@@ -42,7 +45,7 @@ final class BlendSearch {
       for (int column : columns) {
         row[column] = 1;
       }
-      program.row(Double.NEGATIVE_INFINITY, most * (1 + SLACK), row);
+      program.row(Double.NEGATIVE_INFINITY, most * (1 + ROOM), row);
     }
   }
 
@@ -182,6 +185,7 @@ final class BlendSearch {
     BlendModel model = model(wishes, aim, size, choice);
     List<Kept> kept = new ArrayList<>();
     BlendCertificate certificate = BlendCertificate.NOTHING_YET;
+    LinearAnswer last = null;
     for (int rank : ranks(wishes)) {
       List<Integer> columns = model.elastics(rank);
       double[] cost = new double[model.columns()];
@@ -194,6 +198,10 @@ final class BlendSearch {
       }
       certificate = certificate.with(answer);
       kept.add(new Kept(columns, Math.max(0, answer.objective())));
+      last = answer;
+    }
+    if (aim == null && last != null) {
+      return new Best(Kind.OPTIMAL, model, last, kept, 1, false, certificate);
     }
     double[] cost = aim == null ? new double[model.columns()] : model.objective(aim);
     LinearAnswer answer = solve(model, cost, aim, kept);

@@ -76,7 +76,8 @@ public final class Concession {
   /**
    * Returns the bound that can be kept.
    *
-   * @return in the unit of {@link #from}; the same where giving way alone does not help
+   * @return in the unit of {@link #from}; the same where giving way alone does not help, infinite
+   *     where the wish would have to be left out
    */
   public double to() {
     return to;
@@ -97,12 +98,17 @@ public final class Concession {
    * @return one line
    */
   public Bilingual inWords() {
-    String key = isMade ? "concession.made" : isEnough ? "concession.alone" : "concession.no-help";
+    String key =
+        isMade
+            ? "concession.made"
+            : !isEnough
+                ? "concession.no-help"
+                : Double.isInfinite(to) ? "concession.left-out" : "concession.alone";
     return BlendTexts.text(key, "wish", wish.inWords(), "to", toInWords());
   }
 
   private Bilingual toInWords() {
-    return wish instanceof Bounded bounded
+    return wish instanceof Bounded bounded && Double.isFinite(to)
         ? bounded.figure().inWords(to)
         : Bilingual.of(Long.toString(Math.round(to)));
   }

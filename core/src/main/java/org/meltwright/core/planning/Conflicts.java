@@ -14,7 +14,9 @@ import org.meltwright.core.linear.LinearAnswer.Kind;
  */
 final class Conflicts {
 
-  private static final int DOUBLINGS = 60;
+  /** Beyond a million times a bound there is none: the wish is left out then. */
+  private static final int DOUBLINGS = 20;
+
   private static final int HALVINGS = 60;
   private static final double CLOSE = 1e-9;
 
@@ -119,7 +121,10 @@ final class Conflicts {
     double bound = wish.bound(isUpper);
     double far = isUpper ? possibleAbove(wish, bound) : 0;
     if (Double.isInfinite(far) || !isPossible(wish, isUpper, far)) {
-      return Concession.noHelp(wish, bound);
+      double open = isUpper ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
+      return isPossible(wish, isUpper, open)
+          ? Concession.wouldBe(wish, bound, open)
+          : Concession.noHelp(wish, bound);
     }
     double near = bound;
     for (int i = 0; i < HALVINGS && Math.abs(far - near) > CLOSE * Math.abs(far); i++) {

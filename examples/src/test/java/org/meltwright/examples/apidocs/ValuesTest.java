@@ -205,7 +205,12 @@ class ValuesTest {
   private static final Set<String> NOT_CHANGED =
       Set.of(
           "BatchPrices.labels",
+          "BindingWish.aim",
+          "BindingWish.wish",
+          "BlendQuestion.window",
           "Contents.flashPoints",
+          "Found.aim",
+          "Found.certificate",
           "HeatAssumptions.fusion",
           "HeatAssumptions.mineral",
           "HeatAssumptions.organic",

@@ -75,8 +75,8 @@ public final class Correction {
    * @param targets the shares to reach
    * @param additions what may be added
    * @return the correction
-   * @throws ProblemException if targets are out of reach: a problem for each, with the nearest
-   *     share that can be had while the others are kept
+   * @throws ProblemException if rounding would decide; if targets are out of reach: a problem for
+   *     each, with the nearest share that can be had while the others are kept
    */
   public static Correction toShares(
       Mixture pot, List<ShareTarget> targets, List<Composition> additions) {

@@ -43,6 +43,8 @@ public enum MixtureProblem implements ProblemCode {
   ABOVE_CAP("mixture.above-cap"),
   /** A share that no amount of the additions reaches. */
   OUT_OF_REACH("mixture.out-of-reach"),
+  /** Contents so far apart that errors of rounding decide. */
+  UNDECIDED("mixture.undecided"),
   /** A material that is itself a mix of which the parts are not stated. */
   CONSTITUENTS_UNKNOWN("mixture.constituents-unknown"),
   /** More was lost in draining than there was of it. */

@@ -72,7 +72,7 @@ final class ShareSystem {
 
   private static LinearAnswer required(LinearAnswer answer) {
     if (answer.kind() != LinearAnswer.Kind.OPTIMAL) {
-      throw new IllegalStateException("targets in reach have no blend: " + answer.kind());
+      throw new ProblemException(Problem.of(MixtureProblem.UNDECIDED, ""));
     }
     return answer;
   }

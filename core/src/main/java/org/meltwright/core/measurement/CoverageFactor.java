@@ -4,17 +4,17 @@ package org.meltwright.core.measurement;
 import org.apache.commons.numbers.gamma.RegularizedBeta;
 
 /** How many standard uncertainties hold 95.45 %: 2 for a normal distribution, more for few. */
-final class Coverage {
+final class CoverageFactor {
 
   /** What two standard uncertainties of a normal distribution hold, JCGM 100:2008, table G.1. */
   static final double LEVEL = 0.9545;
 
   private static final double ENDLESS = 1e6;
 
-  private Coverage() {}
+  private CoverageFactor() {}
 
   /** Student's t for a level and degrees of freedom, JCGM 100:2008, table G.2. */
-  static double factor(double freedom) {
+  static double of(double freedom) {
     if (freedom > ENDLESS) {
       return 2;
     }

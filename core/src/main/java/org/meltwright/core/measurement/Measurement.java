@@ -222,7 +222,7 @@ public final class Measurement {
    * @return k: 2, and more where the figure rests on few readings
    */
   public double coverageFactor() {
-    return Coverage.factor(freedom);
+    return CoverageFactor.of(freedom);
   }
 
   /**

@@ -227,8 +227,8 @@ class MeasurementTest {
   @Property
   void moreReadings_neverNeedALargerFactor(
       @ForAll @DoubleRange(min = 1, max = 500) double freedom) {
-    assertThat(Coverage.factor(freedom + 1)).isLessThanOrEqualTo(Coverage.factor(freedom));
-    assertThat(Coverage.factor(freedom)).isGreaterThanOrEqualTo(2);
+    assertThat(CoverageFactor.of(freedom + 1)).isLessThanOrEqualTo(CoverageFactor.of(freedom));
+    assertThat(CoverageFactor.of(freedom)).isGreaterThanOrEqualTo(2);
   }
 
   @Property

@@ -110,13 +110,13 @@ class PublishedMeasurementsTest {
   })
   void coverageFactor_isStudentsT(double freedom, String printed) {
     int places = new BigDecimal(printed).scale();
-    assertThat(rounded(Coverage.factor(freedom), places)).isEqualTo(printed);
+    assertThat(rounded(CoverageFactor.of(freedom), places)).isEqualTo(printed);
   }
 
   @Test
   void coverageFactor_withoutLimit_isTwo() {
-    assertThat(Coverage.factor(Double.POSITIVE_INFINITY)).isEqualTo(2);
-    assertThat(Coverage.factor(1e6)).isCloseTo(2, within(1e-4));
+    assertThat(CoverageFactor.of(Double.POSITIVE_INFINITY)).isEqualTo(2);
+    assertThat(CoverageFactor.of(1e6)).isCloseTo(2, within(1e-4));
   }
 
   /** IAPWS-IF97 (2012 release), table 36: saturation temperature in K for 0.1, 1 and 10 MPa. */

@@ -27,7 +27,7 @@ import static org.meltwright.core.batch.BatchProblem.CHECK;
  */
 public record RecipePart(Ingredient ingredient, StatedAmount amount) {
 
-  private static final String OF = "number of parts";
+  private static final String PARTS = "number of parts";
 
   /**
    * Creates a line of parts by mass.
@@ -38,7 +38,10 @@ public record RecipePart(Ingredient ingredient, StatedAmount amount) {
    *     1e12
    */
   public RecipePart(Ingredient ingredient, double parts) {
-    this(ingredient, StatedAmount.parts(CHECK.between(parts, 0, 1e12, OF, ingredient.name())));
+    this(
+        ingredient,
+        StatedAmount.parts(
+            CHECK.between(parts, 0, StatedAmount.Parts.MOST, PARTS, ingredient.name())));
   }
 
   @Override

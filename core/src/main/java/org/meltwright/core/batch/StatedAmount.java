@@ -96,7 +96,7 @@ public sealed interface StatedAmount {
    */
   record Parts(double parts) implements StatedAmount {
 
-    private static final double MOST = 1e12;
+    static final double MOST = 1e12;
 
     /**
      * Guards the parts.

@@ -111,7 +111,7 @@ public final class BindingWish {
    */
   public Bilingual inWords() {
     Bilingual step =
-        BlendTexts.text("step." + wish.figure().unitKey() + (more ? ".more" : ".less"));
+        BlendTexts.text("step." + wish.figure().step().key() + (more ? ".more" : ".less"));
     Bilingual gain = BlendTexts.text("gain." + aim.key(), "worth", aim.inWords(worth));
     String key =
         !isLinear

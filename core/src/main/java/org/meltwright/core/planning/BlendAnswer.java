@@ -72,19 +72,8 @@ public sealed interface BlendAnswer {
    */
   final class Found implements BlendAnswer {
 
-    private final List<BlendLine> lines;
-    private final BlendAim aim;
-    private final double value;
-    private final List<BindingWish> binding;
-    private final List<Concession> concessions;
-    private final List<Wish> brokenByWeighing;
-    private final List<Wish> cuts;
-    private final boolean isOneOfSeveral;
-    private final BlendCertificate certificate;
-    private final @Nullable WorkingWindow window;
-    private final @Nullable BlendAnswer middle;
-
-    Found(
+    /** The blend as the solver proved it. */
+    record Proved(
         List<BlendLine> lines,
         BlendAim aim,
         double value,
@@ -93,73 +82,41 @@ public sealed interface BlendAnswer {
         List<Wish> brokenByWeighing,
         boolean isOneOfSeveral,
         BlendCertificate certificate) {
-      this(
-          lines,
-          aim,
-          value,
-          binding,
-          concessions,
-          brokenByWeighing,
-          List.of(),
-          isOneOfSeveral,
-          certificate,
-          null,
-          null);
+
+      Proved {
+        lines = List.copyOf(lines);
+        binding = List.copyOf(binding);
+        concessions = List.copyOf(concessions);
+        brokenByWeighing = List.copyOf(brokenByWeighing);
+      }
+    }
+
+    private final Proved proved;
+    private final List<Wish> cuts;
+    private final @Nullable WorkingWindow window;
+    private final @Nullable BlendAnswer middle;
+
+    Found(Proved proved) {
+      this(proved, List.of(), null, null);
     }
 
     private Found(
-        List<BlendLine> lines,
-        BlendAim aim,
-        double value,
-        List<BindingWish> binding,
-        List<Concession> concessions,
-        List<Wish> brokenByWeighing,
+        Proved proved,
         List<Wish> cuts,
-        boolean isOneOfSeveral,
-        BlendCertificate certificate,
         @Nullable WorkingWindow window,
         @Nullable BlendAnswer middle) {
-      this.lines = List.copyOf(lines);
-      this.aim = aim;
-      this.value = value;
-      this.binding = binding;
-      this.concessions = List.copyOf(concessions);
-      this.brokenByWeighing = List.copyOf(brokenByWeighing);
+      this.proved = proved;
       this.cuts = List.copyOf(cuts);
-      this.isOneOfSeveral = isOneOfSeveral;
-      this.certificate = certificate;
       this.window = window;
       this.middle = middle;
     }
 
     Found within(@Nullable WorkingWindow found, List<Wish> newCuts) {
-      return new Found(
-          lines,
-          aim,
-          value,
-          binding,
-          concessions,
-          brokenByWeighing,
-          newCuts,
-          isOneOfSeveral,
-          certificate,
-          found,
-          middle);
+      return new Found(proved, newCuts, found, middle);
     }
 
     Found beside(BlendAnswer inTheMiddle) {
-      return new Found(
-          lines,
-          aim,
-          value,
-          binding,
-          concessions,
-          brokenByWeighing,
-          cuts,
-          isOneOfSeveral,
-          certificate,
-          window,
-          inTheMiddle);
+      return new Found(proved, cuts, window, inTheMiddle);
     }
 
     @Override
@@ -173,7 +130,7 @@ public sealed interface BlendAnswer {
      * @return a line for each part of the question, by name; some may be nothing
      */
     public List<BlendLine> lines() {
-      return lines;
+      return proved.lines;
     }
 
     /**
@@ -184,7 +141,7 @@ public sealed interface BlendAnswer {
      * @throws ProblemException if the question has no such part
      */
     public BlendLine line(String part) {
-      return lines.stream()
+      return proved.lines.stream()
           .filter(l -> l.part().name().equals(part))
           .findFirst()
           .orElseThrow(() -> new ProblemException(Problem.of(PlanningProblem.NO_SUCH_PART, part)));
@@ -197,8 +154,8 @@ public sealed interface BlendAnswer {
      */
     public Composition composition() {
       return Composition.blend(
-          lines.stream().map(l -> l.part().composition()).toList(),
-          lines.stream().mapToDouble(BlendLine::share).toArray());
+          proved.lines.stream().map(l -> l.part().composition()).toList(),
+          proved.lines.stream().mapToDouble(BlendLine::share).toArray());
     }
 
     /**
@@ -208,7 +165,7 @@ public sealed interface BlendAnswer {
      */
     public Mixture mixture() {
       return Mixture.blend(
-          lines.stream()
+          proved.lines.stream()
               .map(l -> new Mixture(l.part().composition(), l.weighedKilograms()))
               .toList());
     }
@@ -219,7 +176,7 @@ public sealed interface BlendAnswer {
      * @return the exact sum; empty if one that goes in has no price, or the currencies differ
      */
     public Optional<ExactMoney> cost() {
-      List<BlendLine> used = lines.stream().filter(l -> l.weighedKilograms() > 0).toList();
+      List<BlendLine> used = proved.lines.stream().filter(l -> l.weighedKilograms() > 0).toList();
       long currencies =
           used.stream()
               .flatMap(l -> l.part().price().stream())
@@ -246,7 +203,7 @@ public sealed interface BlendAnswer {
      *     from a share, as the question asked; exact, not as weighed
      */
     public double value() {
-      return value;
+      return proved.value;
     }
 
     /**
@@ -255,7 +212,7 @@ public sealed interface BlendAnswer {
      * @return the wishes with what they are worth; none if nothing better could be had at all
      */
     public List<BindingWish> binding() {
-      return binding;
+      return proved.binding;
     }
 
     /**
@@ -264,7 +221,7 @@ public sealed interface BlendAnswer {
      * @return the wishes, and how far
      */
     public List<Concession> concessions() {
-      return concessions;
+      return proved.concessions;
     }
 
     /**
@@ -273,7 +230,7 @@ public sealed interface BlendAnswer {
      * @return the wishes; none if the weighed amounts keep all
      */
     public List<Wish> brokenByWeighing() {
-      return brokenByWeighing;
+      return proved.brokenByWeighing;
     }
 
     /**
@@ -292,7 +249,7 @@ public sealed interface BlendAnswer {
      *     BlendLine#mostShare} tell how far they reach
      */
     public boolean isOneOfSeveral() {
-      return isOneOfSeveral;
+      return proved.isOneOfSeveral;
     }
 
     /**
@@ -301,7 +258,7 @@ public sealed interface BlendAnswer {
      * @return the certificate, which holds
      */
     public BlendCertificate certificate() {
-      return certificate;
+      return proved.certificate;
     }
 
     /**
@@ -331,27 +288,28 @@ public sealed interface BlendAnswer {
      */
     public OptionalDouble safetyCost() {
       return middle instanceof Found plain
-          ? OptionalDouble.of(Math.max(0, sign() * (value - plain.value)))
+          ? OptionalDouble.of(Math.max(0, sign() * (proved.value - plain.proved.value)))
           : OptionalDouble.empty();
     }
 
     private int sign() {
-      return aim instanceof BlendAim.Most ? -1 : 1;
+      return proved.aim instanceof BlendAim.Most ? -1 : 1;
     }
 
     @Override
     public List<Bilingual> sentences() {
       List<Bilingual> all = new ArrayList<>();
-      concessions.forEach(c -> all.add(c.inWords()));
+      proved.concessions.forEach(c -> all.add(c.inWords()));
       cuts.forEach(c -> all.add(BlendTexts.text("found.cut", "wish", c.inWords())));
-      brokenByWeighing.forEach(w -> all.add(BlendTexts.text("found.broken", "wish", w.inWords())));
-      if (isOneOfSeveral) {
+      proved.brokenByWeighing.forEach(
+          w -> all.add(BlendTexts.text("found.broken", "wish", w.inWords())));
+      if (proved.isOneOfSeveral) {
         all.add(BlendTexts.text("found.several"));
       }
-      binding.forEach(b -> all.add(b.inWords()));
+      proved.binding.forEach(b -> all.add(b.inWords()));
       safetyCost()
-          .ifPresent(c -> all.add(BlendTexts.text("found.safety", "worth", aim.inWords(c))));
-      all.add(certificate.inWords());
+          .ifPresent(c -> all.add(BlendTexts.text("found.safety", "worth", proved.aim.inWords(c))));
+      all.add(proved.certificate.inWords());
       return List.copyOf(all);
     }
 
@@ -363,7 +321,7 @@ public sealed interface BlendAnswer {
     public Explanation explanation() {
       Explanation.Builder text =
           Explanation.of("Blend to wishes").formula("least c·x, each wish a sum over the parts x");
-      for (BlendLine line : lines) {
+      for (BlendLine line : proved.lines) {
         if (line.share() > 0) {
           text.step(
               Figures.kilograms(line.weighedKilograms())
@@ -373,10 +331,10 @@ public sealed interface BlendAnswer {
                   + Figures.share(line.share()));
         }
       }
-      binding.forEach(b -> text.step(b.inWords().english()));
-      text.step(certificate.inWords().english());
-      concessions.forEach(c -> text.warning(c.inWords().english()));
-      brokenByWeighing.forEach(
+      proved.binding.forEach(b -> text.step(b.inWords().english()));
+      text.step(proved.certificate.inWords().english());
+      proved.concessions.forEach(c -> text.warning(c.inWords().english()));
+      proved.brokenByWeighing.forEach(
           w -> text.warning(BlendTexts.text("found.broken", "wish", w.inWords()).english()));
       return text.build();
     }
@@ -392,18 +350,7 @@ public sealed interface BlendAnswer {
     }
 
     private List<@Nullable Object> stated() {
-      return Arrays.asList(
-          lines,
-          aim,
-          value,
-          binding,
-          concessions,
-          brokenByWeighing,
-          cuts,
-          isOneOfSeveral,
-          certificate,
-          window,
-          middle);
+      return Arrays.asList(proved, cuts, window, middle);
     }
 
     @Override

@@ -173,7 +173,7 @@ final class BlendModel {
 
   /** A miss of a ranked wish counts as a part of its bound. */
   static double weight(Bounded wish, double bound) {
-    return Math.max(Math.abs(bound), wish.figure().isInverse() ? 0 : wish.figure().unit());
+    return Math.max(Math.abs(bound), wish.figure().isInverse() ? 0 : wish.figure().step().size());
   }
 
   double[] factors(Figure figure, Figure.End end, double bound, boolean isConstant) {

@@ -103,14 +103,15 @@ final class BlendSolver {
               Math.min(1, equals.most(p) / whole)));
     }
     return new BlendAnswer.Found(
-        lines,
-        aim,
-        value(best, kilograms),
-        new Worths(search, best, aim).all(),
-        concessions(everyLot, kilograms),
-        interval == null ? List.of() : kept.broken(weighed),
-        equals.areSeveral(),
-        best.certificate());
+        new BlendAnswer.Found.Proved(
+            lines,
+            aim,
+            value(best, kilograms),
+            new Worths(search, best, aim).all(),
+            concessions(everyLot, kilograms),
+            interval == null ? List.of() : kept.broken(weighed),
+            equals.areSeveral(),
+            best.certificate()));
   }
 
   private double value(BlendSearch.Best best, double... kilograms) {

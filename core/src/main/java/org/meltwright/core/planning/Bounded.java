@@ -6,6 +6,7 @@ import static org.meltwright.core.planning.PlanningProblem.CHECK;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.joda.money.Money;
 import org.meltwright.core.cost.ExactMoney;
 import org.meltwright.core.cost.UnitPrice;
 import org.meltwright.core.material.MassFractionRange;
@@ -63,8 +64,7 @@ record Bounded(Figure figure, double low, double high, int place) implements Wis
   }
 
   static Bounded cost(UnitPrice most) {
-    double perKilogram =
-        most.perKilogram().dividedBy(ExactMoney.of(org.joda.money.Money.of(most.currency(), 1)));
+    double perKilogram = most.perKilogram().dividedBy(ExactMoney.of(Money.of(most.currency(), 1)));
     return new Bounded(
         new Figures.Cost(most.currency().getCode()), Double.NEGATIVE_INFINITY, perKilogram, HARD);
   }

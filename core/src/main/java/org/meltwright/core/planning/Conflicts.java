@@ -142,7 +142,7 @@ final class Conflicts {
     if (!isPossible(replaced(wish, wish.withHigh(Double.POSITIVE_INFINITY)))) {
       return Double.POSITIVE_INFINITY;
     }
-    double step = Math.max(Math.abs(bound), wish.figure().unit());
+    double step = Math.max(Math.abs(bound), wish.figure().step().size());
     return IntStream.range(0, DOUBLINGS)
         .mapToDouble(i -> bound + Math.scalb(step, i))
         .filter(far -> isPossible(wish, true, far))

@@ -31,7 +31,36 @@ interface Figure {
     OTHER
   }
 
-  Per per();
+  /** What a reader counts as one more of it, and the key of the texts that say so. */
+  enum Step {
+    POINT(0.01, "point"),
+    TENTH(0.1, "tenth"),
+    HUNDRED_GRAMS(0.1, "hundred-grams"),
+    ONE(1, "one"),
+    TEN_KILOGRAMS_PER_CUBIC_METRE(10, "ten-kg-m3");
+
+    private final double size;
+    private final String key;
+
+    Step(double size, String key) {
+      this.size = size;
+      this.key = key;
+    }
+
+    /** How much it is, in the unit of the figure as it is told. */
+    double size() {
+      return size;
+    }
+
+    String key() {
+      return key;
+    }
+  }
+
+  /** What it is divided by: the mass of the blend, unless it says otherwise. */
+  default Per per() {
+    return Per.BLEND;
+  }
 
   /** What a kilogram of a part adds above, where it is divided by the blend or by nothing. */
   double over(BlendPart part, End end);
@@ -50,15 +79,14 @@ interface Figure {
   /** A value of it, with its unit. */
   Bilingual inWords(double value);
 
-  /** One step of it, such as one point of a share. */
-  double unit();
-
-  /** The key of the text for one step more, and for one less. */
-  String unitKey();
+  /** One step of it: one point of a share, unless it says otherwise. */
+  default Step step() {
+    return Step.POINT;
+  }
 
   /** The value that lies some steps further, in the sense that a reader counts. */
   default double moved(double value, double steps) {
-    return value + steps * unit();
+    return value + steps * step().size();
   }
 
   /** Whether the least value is what a reader calls the most. */

@@ -14,6 +14,7 @@ import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.mixture.ShareOf;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.MassFraction;
+import org.meltwright.units.MetricUnits;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityFormatter;
@@ -24,7 +25,6 @@ import org.meltwright.units.VolumeFraction;
 final class Figures {
 
   private static final int DIGITS = 4;
-  private static final double POINT = 0.01;
 
   private Figures() {}
 
@@ -42,11 +42,7 @@ final class Figures {
             formatter()
                 .withLocale(reader)
                 .format(
-                    QuantityKind.MASS,
-                    value,
-                    value < 1
-                        ? org.meltwright.units.MetricUnits.GRAM
-                        : org.meltwright.units.MetricUnits.KILOGRAM));
+                    QuantityKind.MASS, value, value < 1 ? MetricUnits.GRAM : MetricUnits.KILOGRAM));
   }
 
   static Bilingual share(double value) {
@@ -56,11 +52,6 @@ final class Figures {
 
   /** The share of a part by mass. */
   record PartShare(String part) implements Figure {
-    @Override
-    public Per per() {
-      return Per.BLEND;
-    }
-
     @Override
     public double over(BlendPart other, End end) {
       return other.name().equals(part) ? 1 : 0;
@@ -75,25 +66,10 @@ final class Figures {
     public Bilingual inWords(double value) {
       return share(value);
     }
-
-    @Override
-    public double unit() {
-      return POINT;
-    }
-
-    @Override
-    public String unitKey() {
-      return "point";
-    }
   }
 
   /** The share by mass of what is counted. */
   record MassShare(ShareOf what) implements Figure {
-    @Override
-    public Per per() {
-      return Per.BLEND;
-    }
-
     @Override
     public double over(BlendPart part, End end) {
       if (end == End.MIDDLE) {
@@ -111,16 +87,6 @@ final class Figures {
     @Override
     public Bilingual inWords(double value) {
       return share(value);
-    }
-
-    @Override
-    public double unit() {
-      return POINT;
-    }
-
-    @Override
-    public String unitKey() {
-      return "point";
     }
   }
 
@@ -162,16 +128,6 @@ final class Figures {
     public Bilingual inWords(double value) {
       VolumeFraction share = VolumeFraction.of(Math.min(1, Math.max(0, value)));
       return Bilingual.of(reader -> formatter().withLocale(reader).format(share));
-    }
-
-    @Override
-    public double unit() {
-      return POINT;
-    }
-
-    @Override
-    public String unitKey() {
-      return "point";
     }
   }
 
@@ -222,23 +178,13 @@ final class Figures {
     }
 
     @Override
-    public double unit() {
-      return 0.1;
-    }
-
-    @Override
-    public String unitKey() {
-      return "tenth";
+    public Step step() {
+      return Step.TENTH;
     }
   }
 
   /** The mean by mass of a figure of the materials, such as the acid value. */
   record Mean(PropertyKey<NumberRange> key, String unitOfFigure) implements Figure {
-    @Override
-    public Per per() {
-      return Per.BLEND;
-    }
-
     @Override
     public double over(BlendPart part, End end) {
       return Extremes.of(part.composition(), m -> of(m, end));
@@ -264,25 +210,13 @@ final class Figures {
     }
 
     @Override
-    public double unit() {
-      return 1;
-    }
-
-    @Override
-    public String unitKey() {
-      return "one";
+    public Step step() {
+      return Step.ONE;
     }
   }
 
   /** The volume of a kilogram, told as a density. */
   record SpecificVolume(DensityBasis basis) implements Figure {
-    private static final double STEP = 10;
-
-    @Override
-    public Per per() {
-      return Per.BLEND;
-    }
-
     @Override
     public double over(BlendPart part, End end) {
       return Extremes.of(part.composition(), m -> Volumes.of(m, basis, end));
@@ -299,18 +233,14 @@ final class Figures {
     }
 
     @Override
-    public double unit() {
-      return STEP;
-    }
-
-    @Override
-    public String unitKey() {
-      return "ten-kg-m3";
+    public Step step() {
+      return Step.TEN_KILOGRAMS_PER_CUBIC_METRE;
     }
 
     @Override
     public double moved(double value, double steps) {
-      return 1 / Math.max(STEP, 1 / value + steps * STEP);
+      double size = step().size();
+      return 1 / Math.max(size, 1 / value + steps * size);
     }
 
     @Override
@@ -321,11 +251,6 @@ final class Figures {
 
   /** What a kilogram costs. */
   record Cost(String currency) implements Figure {
-    @Override
-    public Per per() {
-      return Per.BLEND;
-    }
-
     @Override
     public double over(BlendPart part, End end) {
       return perKilogram(part, currency);
@@ -355,13 +280,8 @@ final class Figures {
     }
 
     @Override
-    public double unit() {
-      return 1;
-    }
-
-    @Override
-    public String unitKey() {
-      return "one";
+    public Step step() {
+      return Step.ONE;
     }
   }
 
@@ -390,23 +310,13 @@ final class Figures {
     }
 
     @Override
-    public double unit() {
-      return 0.1;
-    }
-
-    @Override
-    public String unitKey() {
-      return "hundred-grams";
+    public Step step() {
+      return Step.HUNDRED_GRAMS;
     }
   }
 
   /** How much of the blend differs from a recipe: half the sum of all differences of shares. */
   record Change(Composition recipe) implements Figure {
-    @Override
-    public Per per() {
-      return Per.BLEND;
-    }
-
     @Override
     public double over(BlendPart part, End end) {
       return 0;
@@ -420,16 +330,6 @@ final class Figures {
     @Override
     public Bilingual inWords(double value) {
       return share(value);
-    }
-
-    @Override
-    public double unit() {
-      return POINT;
-    }
-
-    @Override
-    public String unitKey() {
-      return "point";
     }
   }
 }

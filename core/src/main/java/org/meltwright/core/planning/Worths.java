@@ -58,7 +58,7 @@ final class Worths {
     boolean up = goesUp(row, price);
     double[] range = best.answer().range(index);
     double room = (up ? range[1] : -range[0]) / row.perUnit();
-    double unit = row.wish().figure().unit();
+    double unit = row.wish().figure().step().size();
     if (room > NOTHING * unit || row.wish().figure().isInverse()) {
       return row.wish().figure().isInverse()
           ? stepped(row, price)
@@ -81,7 +81,8 @@ final class Worths {
 
   private BindingWish binding(BlendRow row, boolean up, double price, double down, double on) {
     double bound = row.wish().bound(row.isUpper());
-    double gain = Math.max(0, up ? -price : price) * row.perUnit() * row.wish().figure().unit();
+    double gain =
+        Math.max(0, up ? -price : price) * row.perUnit() * row.wish().figure().step().size();
     return new BindingWish(row.wish(), bound, up, gain, bound + down, bound + on, true, aim);
   }
 

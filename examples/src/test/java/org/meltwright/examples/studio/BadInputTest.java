@@ -83,7 +83,7 @@ class BadInputTest {
           "name": "Medium 1:8"      | "name": "M\\u202e:8"       | json.invalid-value             | /recipes/0/name
           "id": "pot"               | "id": "p\\u2067ot"         | json.invalid-value             | /vessels/0/id
           "title": "Wax on wood     | "title": "\\u200fWax       | json.invalid-value             | /classDay/title
-          "currency": "EUR"         | "currency": "XXX"          | studio.unknown-currency        | /studio/currency
+          "currency": "EUR"         | "currency": "QQQ"          | studio.unknown-currency        | /studio/currency
           "lining": "none"          | "lining": "gold"           | studio.unknown-word            | /vessels/0/lining
           "cups": 12                | "cups": 0                  | json.invalid-value             | /moulds/0/cups
           { "total": "700 g" }      | { "total": "700 g", "net": "1 kg" } | studio.one-of         | /today/1/make

@@ -1,8 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
+import static java.util.stream.Collectors.groupingBy;
+
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -27,29 +28,22 @@ final class HarmonisedEntries {
   private final Map<String, SubstanceHazards> byCas = new HashMap<>();
   private final Map<String, String> germanNames = new HashMap<>();
   private final Map<String, String> aliases = new HashMap<>();
-  private final Map<String, Double> vapours = new HashMap<>();
   private final Map<String, SubstanceHazards> byIndex = new HashMap<>();
+  private final Map<String, List<String>> casOfEc = new HashMap<>();
 
+  /** Rows by their kind; entries need the names, members and vapours need the entries. */
   static HarmonisedEntries on(LocalDate day) {
+    Map<String, List<List<String>>> rows =
+        TextTable.rows("harmonised-entries.txt").stream().collect(groupingBy(r -> r.get(0)));
     HarmonisedEntries entries = new HarmonisedEntries();
-    List<List<String>> members = new ArrayList<>();
-    List<List<String>> rows = TextTable.rows("harmonised-entries.txt");
-    rows.stream()
-        .filter(r -> r.get(0).equals("german"))
-        .forEach(r -> entries.germanNames.put(r.get(1), r.get(2)));
-    for (List<String> row : rows) {
-      switch (row.get(0)) {
-        case "entry" -> entries.addEntry(row, day);
-        case "member" -> members.add(row);
-        case "none" -> entries.addAbsence(row);
-        case "changed" -> entries.addUnread(row);
-        case "vapour" -> entries.vapours.put(row.get(1), Double.parseDouble(row.get(2)));
-        case "alias" -> entries.aliases.put(row.get(1), row.get(2));
-        default -> {}
-      }
-    }
-    members.forEach(entries::addMember);
-    entries.vapours.forEach(entries::addVapour);
+    rows.get("german").forEach(r -> entries.germanNames.put(r.get(1), r.get(2)));
+    rows.get("entry").forEach(r -> entries.addEntry(r, day));
+    rows.get("none").forEach(entries::addAbsence);
+    rows.get("changed").forEach(entries::addUnread);
+    rows.get("member").forEach(entries::addMember);
+    rows.get("vapour").forEach(entries::addVapour);
+    rows.get("alias").forEach(r -> entries.aliases.put(r.get(1), r.get(2)));
+    rows.get("ec").forEach(r -> entries.casOfEc.put(r.get(1), TextTable.items(r.get(2), ",")));
     return entries;
   }
 
@@ -57,6 +51,11 @@ final class HarmonisedEntries {
 
   Optional<SubstanceHazards> find(String cas) {
     return Optional.ofNullable(byCas.get(cas));
+  }
+
+  /** What an EC number may mean: several substances may share one. */
+  Stream<SubstanceHazards> ofEc(String number) {
+    return casOfEc.getOrDefault(number, List.of()).stream().flatMap(cas -> find(cas).stream());
   }
 
   Optional<SubstanceHazards> alias(String name) {
@@ -81,15 +80,19 @@ final class HarmonisedEntries {
 
   /** The entry that a substance falls under: as it says itself, else by its number. */
   Optional<SubstanceHazards> entryOf(SubstanceHazards s) {
-    Optional<String> stated = s.indexNumber();
-    return stated.isPresent()
-        ? stated.map(byIndex::get)
-        : s.casNumbers().stream()
-            .flatMap(cas -> find(cas).stream())
-            .flatMap(known -> known.indexNumber().stream())
-            .flatMap(index -> Optional.ofNullable(byIndex.get(index)).stream())
-            .findFirst()
-            .or(() -> onlyEntryWithNote12().filter(e -> s.notes().contains("12")));
+    return s.indexNumber()
+        .flatMap(this::byIndex)
+        .or(() -> entryByNumber(s))
+        .or(() -> onlyEntryWithNote12().filter(e -> s.notes().contains("12")));
+  }
+
+  private Optional<SubstanceHazards> entryByNumber(SubstanceHazards s) {
+    return Stream.concat(
+            s.casNumbers().stream().flatMap(cas -> find(cas).stream()),
+            s.ecNumbers().stream().flatMap(this::ofEc))
+        .flatMap(known -> known.indexNumber().stream())
+        .flatMap(index -> byIndex(index).stream())
+        .findFirst();
   }
 
   /** A sheet that prints note 12 without an entry can only mean the one that carries it. */
@@ -161,9 +164,10 @@ final class HarmonisedEntries {
     byCas.put(cas, b.build());
   }
 
-  private void addVapour(String cas, double milligramsPerLitre) {
+  private void addVapour(List<String> row) {
+    double milligramsPerLitre = Double.parseDouble(row.get(2));
     byCas.computeIfPresent(
-        cas, (number, s) -> s.toBuilder().saturatedVapour(milligramsPerLitre).build());
+        row.get(1), (cas, s) -> s.toBuilder().saturatedVapour(milligramsPerLitre).build());
   }
 
   private String entryOf(String cas) {

@@ -10,9 +10,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.material.IdentifierScheme;
 import org.meltwright.safety.hazard.SheetToken.Kind;
-import org.meltwright.units.ProblemException;
+import org.meltwright.units.Problem;
 
 /** What a sheet says of one substance, as it is being read. */
 final class SheetEntry {
@@ -22,40 +21,26 @@ final class SheetEntry {
   /** An M-factor with the class behind which it stands. */
   record Factor(SheetFactor factor, @Nullable SheetClaim claim, boolean attached) {}
 
-  /** A code that is not of the class behind which it stands, until a class takes it. */
-  static final class Alone {
-    final SheetToken code;
-    final @Nullable SheetClaim claim;
-    boolean taken;
-
-    Alone(SheetToken code, @Nullable SheetClaim claim) {
-      this.code = code;
-      this.claim = claim;
-    }
-  }
-
   /** Words with their first and their last token. */
   private record Words(SheetToken first, SheetToken last) {}
 
   private final SheetFindings findings;
   final List<SheetClaim> claims = new ArrayList<>();
-  final Map<String, List<Alone>> alone = new LinkedHashMap<>();
+  final Map<String, List<LoneCode>> alone = new LinkedHashMap<>();
   final List<Factor> factors = new ArrayList<>();
   final SheetEstimates estimates;
   final List<SheetToken> supplements = new ArrayList<>();
   final List<String> notes = new ArrayList<>();
-  private final List<SheetToken> casNumbers = new ArrayList<>();
+  final SheetNumbers numbers = new SheetNumbers();
   private final SheetName name;
-  private @Nullable SheetToken index;
   private @Nullable Words notClassified;
   private @Nullable SheetRange share;
   private @Nullable Words shareWords;
   private @Nullable SheetRange pendingLimit;
   private @Nullable SheetToken pendingFirst;
   private @Nullable SheetToken pendingLast;
-  private @Nullable SheetToken lastCas;
-  private int identifiers;
   private boolean classFirst;
+  private boolean saidSinceNumber;
   private boolean unknown;
   private boolean noData;
   private boolean doubted;
@@ -128,7 +113,7 @@ final class SheetEntry {
   }
 
   boolean hasIdentifier() {
-    return identifiers > 0;
+    return !numbers.areNone();
   }
 
   boolean hasShare() {
@@ -141,20 +126,18 @@ final class SheetEntry {
         && share.highPercent() == range.highPercent();
   }
 
-  /** A further CAS number is a further substance, but for several in a row. */
-  boolean startsNewWithCas(List<SheetToken> tokens, int at) {
-    if (lastCas == null) {
-      return !claims.isEmpty()
-          && identifiers == 0
-          && share == null
-          && name.isEmpty()
-          && !beginsLineOf(tokens.get(at));
-    }
-    int i = at - 1;
-    while (i >= 0 && (tokens.get(i).is(Kind.COMMA) || tokens.get(i).is(Kind.SLASH))) {
-      i--;
-    }
-    return i < 0 || !tokens.get(i).equals(lastCas);
+  /** Whether a share or a class was said behind its last number. */
+  boolean saysMoreThanNumbers() {
+    return saidSinceNumber;
+  }
+
+  /** Whether its classes alone stand above a number: they are those of the whole mixture. */
+  boolean isClassesAbove(SheetToken number) {
+    return !claims.isEmpty()
+        && numbers.areNone()
+        && share == null
+        && name.isEmpty()
+        && !beginsLineOf(number);
   }
 
   /** Tables whose lines begin with the share. */
@@ -218,6 +201,7 @@ final class SheetEntry {
       pendingLimit = null;
     }
     estimates.areOver();
+    saidSinceNumber = true;
     claims.add(claim);
   }
 
@@ -251,7 +235,7 @@ final class SheetEntry {
   }
 
   void codeAlone(SheetToken token, @Nullable SheetClaim claim) {
-    Alone code = new Alone(token, claim);
+    LoneCode code = new LoneCode(token, claim);
     alone.computeIfAbsent(token.text(), t -> new ArrayList<>()).add(code);
     if (claim != null) {
       claim.notOwn.add(code);
@@ -263,31 +247,21 @@ final class SheetEntry {
   }
 
   void identifier(SheetToken token) {
-    identifiers++;
-    if (identifiers == 1) {
+    if (numbers.areNone()) {
       name.standsBehindNumber(name.isEmpty());
       classFirst = !claims.isEmpty() && claims.get(0).first.line() == token.line();
       name.passOverWordsFarAbove(token, claims.isEmpty());
     }
-    if (token.is(Kind.INDEX)) {
-      index = token;
-    }
-    if (!token.is(Kind.CAS)) {
-      return;
-    }
-    lastCas = token;
-    if (casNumbers.stream().anyMatch(t -> t.text().equals(token.text()))) {
-      return;
-    }
-    if (IdentifierScheme.CAS.accepts(token.text())) {
-      casNumbers.add(token);
-    } else {
-      problemOf(() -> IdentifierScheme.CAS.require(token.text()), token);
+    saidSinceNumber &= token.is(Kind.REGISTRATION);
+    if (!numbers.hold(token)) {
+      SheetNumbers.problem(token).ifPresent(p -> flaw(p, token));
+      numbers.add(token);
     }
   }
 
   void share(SheetRange range, SheetToken first, SheetToken last) {
     share = range;
+    saidSinceNumber = true;
     shareWords = new Words(first, last);
   }
 
@@ -412,13 +386,9 @@ final class SheetEntry {
 
   // What comes of it
 
-  private void problemOf(Runnable check, SheetToken token) {
-    try {
-      check.run();
-    } catch (ProblemException e) {
-      flawed = true;
-      e.problems().forEach(p -> findings.problem(p, token));
-    }
+  private void flaw(Problem problem, SheetToken token) {
+    flawed = true;
+    findings.problem(problem, token);
   }
 
   /** The substance with its share; empty if the text says nothing of any. */
@@ -447,40 +417,39 @@ final class SheetEntry {
 
   /** Says that a second substance stands where one is meant. */
   void reportSecond() {
-    SheetToken first =
-        !casNumbers.isEmpty()
-            ? casNumbers.get(0)
-            : !claims.isEmpty()
-                ? claims.get(0).first
-                : shareWords == null ? null : shareWords.first();
-    if (first != null) {
-      findings.problem(SheetProblem.ONE_SUBSTANCE, first, first);
-    }
+    numbers
+        .first()
+        .or(() -> claims.stream().map(c -> c.first).findFirst())
+        .or(() -> Optional.ofNullable(shareWords).map(Words::first))
+        .ifPresent(first -> findings.problem(SheetProblem.ONE_SUBSTANCE, first, first));
     reportWordsThatAreNoName();
   }
 
   private SubstanceSheet addTo(SubstanceSheet sheet) {
-    casNumbers.forEach(cas -> sheet.cas(cas.text()));
-    if (index != null) {
-      sheet.entry(index.text());
-    }
+    numbers.addTo(sheet);
     if (workplaceLimit) {
       sheet.unionWorkplaceLimit();
     }
     SheetResolver resolver = new SheetResolver(this, findings);
     resolver.resolve(sheet);
-    if (notClassified != null && resolver.saysAnything()) {
-      flawed = true;
-      findings.problem(SheetProblem.CONTRADICTION, notClassified.first(), notClassified.last());
-    }
-    if (notClassified != null && !noData) {
+    boolean saysNone = holdsNotClassified(resolver.saysAnything());
+    if (saysNone) {
       sheet.notClassified();
     }
-    boolean silent = (notClassified == null || noData) && !resolver.saysAnything();
+    boolean silent = !saysNone && !resolver.saysAnything();
     if (flawed || resolver.isFlawed() || silent) {
       resolver.openAllBut(sheet);
     }
     return sheet;
+  }
+
+  /** Whether it says "not classified" without "no data"; beside a class that contradicts. */
+  private boolean holdsNotClassified(boolean saysAnything) {
+    if (notClassified != null && saysAnything) {
+      flawed = true;
+      findings.problem(SheetProblem.CONTRADICTION, notClassified.first(), notClassified.last());
+    }
+    return notClassified != null && !noData;
   }
 
   boolean isDoubted() {
@@ -511,7 +480,7 @@ final class SheetEntry {
   }
 
   private String name() {
-    String unnamed = casNumbers.isEmpty() ? "copied sheet" : "CAS " + casNumbers.get(0).text();
+    String unnamed = numbers.inPlaceOfName().orElse("copied sheet");
     return mayBeNamed() ? name.text(firstClaim()).orElse(unnamed) : unnamed;
   }
 

@@ -13,24 +13,12 @@ import org.meltwright.units.ProblemException;
 /** Goes through the tokens of a copied text once and hands what it finds to its entries. */
 final class SheetReader {
 
-  /** In which part of the form the reader is. */
-  private enum Part {
-    /** Classes and substances. */
-    ENTRIES,
-    /** The elements of the label, which repeat statements. */
-    LABEL,
-    /** The text of precautions. */
-    PRECAUTIONS,
-    /** Other hazards, in prose. */
-    PROSE
-  }
-
   private final List<SheetToken> tokens;
   private final SheetAhead ahead;
   private final boolean limitsOnly;
   private final SheetFindings findings;
   private final SheetEntries entries;
-  private Part part = Part.ENTRIES;
+  private SheetPart part = SheetPart.ENTRIES;
   private int at;
   private int depth;
 
@@ -169,7 +157,7 @@ final class SheetReader {
   private void stray() {
     boolean header = startOfCell && tokens.get(at).is(Kind.PERCENT);
     boolean strange = Character.isLetterOrDigit(tokens.get(at).text().codePointAt(0));
-    if ((part == Part.ENTRIES && !header) || strange) {
+    if ((part == SheetPart.ENTRIES && !header) || strange) {
       problem(SheetProblem.NOT_UNDERSTOOD, at, at + 1);
       return;
     }
@@ -199,8 +187,8 @@ final class SheetReader {
   // Codes
 
   private void hazardCode(SheetToken token) {
-    if (part == Part.LABEL || part == Part.PRECAUTIONS) {
-      part = Part.LABEL;
+    if (part == SheetPart.LABEL || part == SheetPart.PRECAUTIONS) {
+      part = SheetPart.LABEL;
       entry().codeAlone(token, null);
     } else {
       entry().code(token);
@@ -227,7 +215,7 @@ final class SheetReader {
   }
 
   private void precaution(SheetToken token) {
-    part = Part.PRECAUTIONS;
+    part = SheetPart.PRECAUTIONS;
     afterText(token.text());
   }
 
@@ -242,7 +230,7 @@ final class SheetReader {
   // Substances and shares
 
   private void identifier(SheetToken token) {
-    part = Part.ENTRIES;
+    part = SheetPart.ENTRIES;
     entries.turnTo(token, tokens, at);
     entry().identifier(token);
     at++;
@@ -265,7 +253,7 @@ final class SheetReader {
     boolean limit =
         (range.ofConcentration() && (ofNext || !entry().expectsShare()))
             || entry().expectsLimit(tokens, at, depth > 0, ofNext && !startOfLine);
-    if (part == Part.PRECAUTIONS) {
+    if (part == SheetPart.PRECAUTIONS) {
       at = range.end();
     } else if (range.isTurnedRound() || !range.isPossible()) {
       problem(SheetProblem.SHARE, from, range.end());
@@ -314,7 +302,7 @@ final class SheetReader {
   /** Where a heading says per cent, the numbers below it need no sign. */
   private Optional<SheetRange> shareWithoutUnit() {
     boolean expected =
-        inPercent && part == Part.ENTRIES && entry().hasIdentifier() && !entry().hasShare();
+        inPercent && part == SheetPart.ENTRIES && entry().hasIdentifier() && !entry().hasShare();
     return expected ? ahead.shareWithoutUnit(at, startOfLine) : Optional.empty();
   }
 
@@ -357,7 +345,7 @@ final class SheetReader {
       problem(SheetProblem.NOT_UNDERSTOOD, at, match.end());
       return true;
     }
-    part = part == Part.LABEL || part == Part.PRECAUTIONS ? Part.ENTRIES : part;
+    part = part == SheetPart.LABEL || part == SheetPart.PRECAUTIONS ? SheetPart.ENTRIES : part;
     entries.claim(
         new SheetClaim(tokens.get(at), tokens.get(match.end() - 1), match.meaning()), startOfLine);
     at = match.end();
@@ -380,19 +368,19 @@ final class SheetReader {
     if (target.equals("page")) {
       return page();
     }
-    part =
-        switch (target) {
-          case "label" -> Part.LABEL;
-          case "prose" -> Part.PROSE;
-          default -> Part.ENTRIES;
-        };
-    entry().heading(tokens.get(at), match.end() < tokens.size() ? tokens.get(match.end()) : null);
-    inPercent |= tokens.subList(at, match.end()).stream().anyMatch(t -> t.is(Kind.PERCENT));
-    if (target.equals("section") && !entry().isEmpty()) {
+    begin(SheetPart.of(target), match);
+    return true;
+  }
+
+  private void begin(SheetPart next, Match heading) {
+    part = next;
+    int end = heading.end();
+    entry().heading(tokens.get(at), end < tokens.size() ? tokens.get(end) : null);
+    inPercent |= tokens.subList(at, end).stream().anyMatch(t -> t.is(Kind.PERCENT));
+    if (heading.meaning().target().equals("section") && !entry().isEmpty()) {
       entries.startNew();
     }
-    at = match.end();
-    return true;
+    at = end;
   }
 
   /** The head or foot of a page says nothing of a substance. */
@@ -437,7 +425,7 @@ final class SheetReader {
   private boolean route(Match match, String target) {
     boolean closes = ahead.is(Kind.CLOSE, match.end());
     boolean text = afterCode && depth == 0 && !ahead.is(Kind.COLON, match.end());
-    boolean prose = part != Part.ENTRIES || (text && !entry().estimates.isExpected());
+    boolean prose = part != SheetPart.ENTRIES || (text && !entry().estimates.isExpected());
     return !prose && take(match, entry().route(target, ahead.estimateFollows(match.end()), closes));
   }
 
@@ -474,7 +462,7 @@ final class SheetReader {
       entry().notes(List.of(tokens.get(from).text()));
       at = end;
       inCell();
-    } else if (part == Part.PRECAUTIONS || entry().takesKind(ahead.codeFollows(end))) {
+    } else if (part == SheetPart.PRECAUTIONS || entry().takesKind(ahead.codeFollows(end))) {
       at = end;
     } else if (ahead.leadsToUnknownClass(from, end) >= 0) {
       problem(SheetProblem.NOT_UNDERSTOOD, from, ahead.leadsToUnknownClass(from, end));
@@ -482,7 +470,7 @@ final class SheetReader {
         .organ(tokens.subList(from, end), depth > 0, afterCode, ahead.codeFollows(end))) {
       at = end;
       inCell();
-    } else if (part != Part.ENTRIES || (afterCode && !ahead.holdsNumber(from, end))) {
+    } else if (part != SheetPart.ENTRIES || (afterCode && !ahead.holdsNumber(from, end))) {
       passOver(from, end);
     } else if (afterCode) {
       problem(SheetProblem.NOT_UNDERSTOOD, from, end);

@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.meltwright.safety.hazard.CopiedSheet.Remark;
-import org.meltwright.safety.hazard.SheetEntry.Alone;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
@@ -154,7 +153,7 @@ final class SheetResolver {
   /** The codes that stand elsewhere, as in a table whose columns were copied one by one. */
   private List<SheetToken> takeAlone(SheetClaim claim) {
     List<SheetToken> taken = new ArrayList<>();
-    for (Map.Entry<String, List<Alone>> codes : entry.alone.entrySet()) {
+    for (Map.Entry<String, List<LoneCode>> codes : entry.alone.entrySet()) {
       if (claim.mayHave(codes.getKey()) && claim.isOfRoute(codes.getKey())) {
         codes.getValue().stream().filter(c -> !c.taken).map(c -> take(c)).forEach(taken::add);
       }
@@ -162,7 +161,7 @@ final class SheetResolver {
     return taken;
   }
 
-  private static SheetToken take(Alone code) {
+  private static SheetToken take(LoneCode code) {
     code.taken = true;
     return code.code;
   }
@@ -249,7 +248,7 @@ final class SheetResolver {
   }
 
   /** A code that no class has claimed repeats one, or its class was not named. */
-  private void requireNamed(Alone code) {
+  private void requireNamed(LoneCode code) {
     boolean repeats =
         statements.stream().anyMatch(s -> s.equals(code.code.text()) || isBase(code, s));
     if (repeats) {
@@ -265,7 +264,7 @@ final class SheetResolver {
   }
 
   /** H360 on the label beside H360D of the class. */
-  private static boolean isBase(Alone code, String statement) {
+  private static boolean isBase(LoneCode code, String statement) {
     return Statements.isForm(statement, code.code.text());
   }
 

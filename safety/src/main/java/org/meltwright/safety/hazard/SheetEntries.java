@@ -11,6 +11,9 @@ import org.meltwright.safety.hazard.SheetToken.Kind;
 /** The substances of a copied text, the one that is being read last. */
 final class SheetEntries {
 
+  /** How far a row's next number may stand behind the one before. */
+  private static final int CLOSE_BEHIND = 12;
+
   private final SheetFindings findings;
   private final List<SheetEntry> all = new ArrayList<>();
   private final Map<String, SheetEntry> byNumber = new HashMap<>();
@@ -48,7 +51,7 @@ final class SheetEntries {
       SheetEntry before = byNumber.get(number.text());
       if (before != null) {
         now = before;
-      } else if (startsNew(number)) {
+      } else if (startsNew(number) || leadsToAnother(tokens, at)) {
         startNew();
       }
     }
@@ -67,6 +70,18 @@ final class SheetEntries {
     boolean second = !now.numbers.areNone(number.kind());
     boolean nextRow = number.is(leading) && !now.numbers.areNone() && now.saysMoreThanNumbers();
     return second || nextRow || now.isClassesAbove(number);
+  }
+
+  /** Whether the next number, close behind, can only be that of a further substance. */
+  private boolean leadsToAnother(List<SheetToken> tokens, int at) {
+    if (!now.saysMoreThanNumbers()) {
+      return false;
+    }
+    int end = Math.min(tokens.size(), at + CLOSE_BEHIND);
+    return tokens.subList(at + 1, end).stream()
+        .takeWhile(t -> t.isIdentifier() || t.isPunctuation() || t.is(Kind.WORD))
+        .filter(t -> t.is(Kind.CAS) || t.is(Kind.EC))
+        .anyMatch(t -> !now.numbers.areNone(t.kind()) && !now.numbers.hold(t));
   }
 
   /** In a table whose first column is the class, a class at the start of a line begins an entry. */

@@ -7,8 +7,6 @@ import org.meltwright.safety.hazard.SheetToken.Kind;
 import org.meltwright.safety.hazard.SheetWords.Match;
 import org.meltwright.safety.hazard.SheetWords.Meaning;
 import org.meltwright.safety.hazard.SheetWords.Sort;
-import org.meltwright.units.Problem;
-import org.meltwright.units.ProblemException;
 
 /** Goes through the tokens of a copied text once and hands what it finds to its entries. */
 final class SheetReader {
@@ -34,13 +32,6 @@ final class SheetReader {
   private boolean inPercent;
 
   SheetReader(String copied, boolean limitsOnly) {
-    if (copied.length() > CopiedSheet.LONGEST) {
-      throw new ProblemException(
-          Problem.of(SheetProblem.TOO_LONG, String.valueOf(copied.length()))
-              .with("longest", String.valueOf(CopiedSheet.LONGEST))
-              .with("line", "1")
-              .with("column", "1"));
-    }
     String text = SheetLexer.plain(copied);
     this.tokens = SheetLexer.tokens(text);
     this.ahead = new SheetAhead(tokens);
@@ -458,16 +449,11 @@ final class SheetReader {
   private void run() {
     int from = at;
     int end = ahead.endOfRun(at);
-    if (ahead.isLoneNote(from, startOfCell) && !entry().isEmpty()) {
-      entry().notes(List.of(tokens.get(from).text()));
+    if (part == SheetPart.PRECAUTIONS || entry().takesKind(ahead.codeFollows(end))) {
       at = end;
-      inCell();
-    } else if (part == SheetPart.PRECAUTIONS || entry().takesKind(ahead.codeFollows(end))) {
-      at = end;
-    } else if (ahead.leadsToUnknownClass(from, end) >= 0) {
+    } else if (!isLoneNote() && ahead.leadsToUnknownClass(from, end) >= 0) {
       problem(SheetProblem.NOT_UNDERSTOOD, from, ahead.leadsToUnknownClass(from, end));
-    } else if (entry()
-        .organ(tokens.subList(from, end), depth > 0, afterCode, ahead.codeFollows(end))) {
+    } else if (isOfEntry(from, end)) {
       at = end;
       inCell();
     } else if (part != SheetPart.ENTRIES || (afterCode && !ahead.holdsNumber(from, end))) {
@@ -477,6 +463,19 @@ final class SheetReader {
     } else {
       name(from, end);
     }
+  }
+
+  /** A note or an organ of the substance at hand. */
+  private boolean isOfEntry(int from, int end) {
+    if (isLoneNote()) {
+      entry().notes(List.of(tokens.get(from).text()));
+      return true;
+    }
+    return entry().organ(tokens.subList(from, end), depth > 0, afterCode, ahead.codeFollows(end));
+  }
+
+  private boolean isLoneNote() {
+    return ahead.isLoneNote(at, startOfCell) && !entry().isEmpty();
   }
 
   private void name(int from, int end) {

@@ -198,14 +198,7 @@ final class SheetResolver {
     if (!claim.isOfRoute(bare.hazardClass())) {
       problem(SheetProblem.ROUTE, claim.first, claim.last());
     }
-    HazardCategory category =
-        new HazardCategory(
-            bare.hazardClass(),
-            bare.category(),
-            bare.statement(),
-            details(claim, bare.hazardClass()),
-            claim.minimum,
-            bare.undivided());
+    HazardCategory category = asClaimed(claim, bare);
     SheetRange limit = claim.limit;
     if (limit != null) {
       attempt(claim.first, () -> limits.add(limit(category, limit)));
@@ -213,6 +206,16 @@ final class SheetResolver {
     if (claim.limit == null || claim.limitApart) {
       categories.putIfAbsent(category, claim);
     }
+  }
+
+  private static HazardCategory asClaimed(SheetClaim claim, HazardCategory bare) {
+    return new HazardCategory(
+        bare.hazardClass(),
+        bare.category(),
+        bare.statement(),
+        details(claim, bare.hazardClass()),
+        claim.minimum,
+        bare.undivided());
   }
 
   private static boolean isOfUnAlone(HazardCategory c) {

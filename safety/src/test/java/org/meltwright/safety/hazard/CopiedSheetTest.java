@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -41,6 +42,7 @@ class CopiedSheetTest {
     return Spelling.all();
   }
 
+  @Timeout(20)
   @ParameterizedTest
   @MethodSource("spellings")
   void spelling_isReadAsTheTableSays(Spelling spelling) {

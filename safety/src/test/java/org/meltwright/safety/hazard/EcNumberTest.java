@@ -148,13 +148,6 @@ class EcNumberTest {
     assertThat(isMilder(read("Salt " + numbers + " 5 % " + said))).isEqualTo(milder);
   }
 
-  /** The CAS number of beeswax with the EC number of methanol: the graver of the two is told. */
-  @Test
-  void numbersThatContradict_areBothHeldAgainstTheSheet() {
-    assertThat(isMilder(read("Wax CAS 8012-89-3 EC 200-659-6 5 % Flam. Liq. 3 H226"))).isTrue();
-    assertThat(isMilder(read("Wax CAS 8012-89-3 EC 232-383-7 5 % Flam. Liq. 3 H226"))).isFalse();
-  }
-
   /** Zinc and cobalt 2-ethylhexanoates are members of one group by CAS number (note 12). */
   @Test
   void indexNumberThatNoEntryHas_doesNotHideTheGroupOfTheCasNumber() {
@@ -213,6 +206,14 @@ class EcNumberTest {
             + "603-002-00-5 | 200-578-6 | 64-17-5 | Ethanol | 10 % | Flam. Liq. 2 H225"
             + "#Butylglycol [111-76-2][203-905-0][603-014-00-0][skin 2 H315];"
             + " Ethanol [64-17-5][200-578-6][603-002-00-5][flammable-liquid 2 H225]",
+        "INDEX 603-014-00-0 CAS 111-76-2 EC 203-905-0 Butylglycol 5 % Skin Irrit. 2 H315\\nINDEX"
+            + " 603-002-00-5 EC 200-578-6 CAS 64-17-5 Ethanol 10 % Flam. Liq. 2 H225"
+            + "#Butylglycol [111-76-2][203-905-0][603-014-00-0][skin 2 H315];"
+            + " Ethanol [64-17-5][200-578-6][603-002-00-5][flammable-liquid 2 H225]",
+        "CAS 111-76-2 Butylglycol 5 % Skin Irrit. 2 H315\\nINDEX 603-002-00-5 CAS 64-17-5 Ethanol"
+            + " 10 % Flam. Liq. 2 H225"
+            + "#Butylglycol [111-76-2][][skin 2 H315];"
+            + " Ethanol [64-17-5][][603-002-00-5][flammable-liquid 2 H225]",
         "Butylglycol CAS 111-76-2 5 % Skin Irrit. 2 H315\\nEC 203-905-0 Acute Tox. 4 H302\\n"
             + "Ethanol CAS 64-17-5 10 % Flam. Liq. 2 H225"
             + "#Butylglycol [111-76-2][203-905-0][skin 2 H315, acute-oral 4 H302];"

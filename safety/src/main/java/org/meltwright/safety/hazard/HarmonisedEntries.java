@@ -6,9 +6,11 @@ import static java.util.stream.Collectors.groupingBy;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
@@ -30,6 +32,7 @@ final class HarmonisedEntries {
   private final Map<String, String> aliases = new HashMap<>();
   private final Map<String, SubstanceHazards> byIndex = new HashMap<>();
   private final Map<String, List<String>> casOfEc = new HashMap<>();
+  private final Set<String> otherBoron = new HashSet<>();
 
   /** Rows by their kind; entries need the names, members and vapours need the entries. */
   static HarmonisedEntries on(LocalDate day) {
@@ -43,6 +46,7 @@ final class HarmonisedEntries {
     rows.get("member").forEach(entries::addMember);
     rows.get("vapour").forEach(entries::addVapour);
     rows.get("alias").forEach(r -> entries.aliases.put(r.get(1), r.get(2)));
+    rows.get("boron").forEach(r -> entries.otherBoron.add(r.get(1)));
     rows.get("ec").forEach(r -> entries.casOfEc.put(r.get(1), TextTable.items(r.get(2), ",")));
     return entries;
   }
@@ -98,6 +102,11 @@ final class HarmonisedEntries {
   /** A sheet that prints note 12 without an entry can only mean the one that carries it. */
   private Optional<SubstanceHazards> onlyEntryWithNote12() {
     return byIndex.values().stream().filter(e -> e.notes().contains("12")).findFirst();
+  }
+
+  /** Whether a boron compound has an entry of its own that does not print note 11. */
+  boolean isOtherBoron(SubstanceHazards entry) {
+    return entry.indexNumber().filter(otherBoron::contains).isPresent();
   }
 
   List<SubstanceHazards> all() {
@@ -195,6 +204,7 @@ final class HarmonisedEntries {
             .cas(row.get(1))
             .source(ABSENCE, Knowledge.valueOf(row.get(4)));
     HazardTexts.stated(row.get(5)).ifPresent(none::remark);
+    row.stream().skip(6).forEach(none::supplements);
     byCas.put(row.get(1), none.build());
   }
 }

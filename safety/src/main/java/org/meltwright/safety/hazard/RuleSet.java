@@ -270,7 +270,7 @@ public final class RuleSet {
    */
   String additiveGroup(SubstanceHazards s) {
     Optional<SubstanceHazards> entry = entries.entryOf(s);
-    if (hasNote("11", s, entry)) {
+    if (hasNote("11", s, entry) || entry.filter(entries::isOtherBoron).isPresent()) {
       return "boron compounds (note 11)";
     }
     return hasNote("12", s, entry)

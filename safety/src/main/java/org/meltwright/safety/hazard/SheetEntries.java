@@ -51,7 +51,7 @@ final class SheetEntries {
       SheetEntry before = byNumber.get(number.text());
       if (before != null) {
         now = before;
-      } else if (startsNew(number) || leadsToAnother(tokens, at)) {
+      } else if (startsNew(number) || leadsToAnother(tokens, at) || isNextRow(tokens, at)) {
         startNew();
       }
     }
@@ -70,6 +70,11 @@ final class SheetEntries {
     boolean second = !now.numbers.areNone(number.kind());
     boolean nextRow = number.is(leading) && !now.numbers.areNone() && now.saysMoreThanNumbers();
     return second || nextRow || now.isClassesAbove(number);
+  }
+
+  /** Behind a substance without any number: whether a name stands behind this one in its line. */
+  private boolean isNextRow(List<SheetToken> tokens, int at) {
+    return now.lacksNumberAlone() && new SheetAhead(tokens).nameFollows(at + 1);
   }
 
   /** Whether the next number, close behind, can only be that of a further substance. */

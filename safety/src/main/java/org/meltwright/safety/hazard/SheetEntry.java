@@ -33,19 +33,16 @@ final class SheetEntry {
   final List<String> notes = new ArrayList<>();
   final SheetNumbers numbers = new SheetNumbers();
   private final SheetName name;
+  private final SheetLimits limits = new SheetLimits();
   private @Nullable Words notClassified;
   private @Nullable SheetRange share;
   private @Nullable Words shareWords;
-  private @Nullable SheetRange pendingLimit;
-  private @Nullable SheetToken pendingFirst;
-  private @Nullable SheetToken pendingLast;
   private boolean classFirst;
   private boolean saidSinceNumber;
   private boolean unknown;
   private boolean noData;
   private boolean doubted;
   private boolean workplaceLimit;
-  private boolean limits;
   private boolean flawed;
 
   SheetEntry(SheetFindings findings) {
@@ -88,7 +85,7 @@ final class SheetEntry {
 
   /** Before any class, the concentration of a substance is its share. */
   boolean expectsShare() {
-    return hasIdentifier() && share == null && claims.isEmpty() && !limits;
+    return hasIdentifier() && share == null && claims.isEmpty() && !limits.follow();
   }
 
   /** Whether its classes stand in the first column, in front of name and number. */
@@ -131,6 +128,11 @@ final class SheetEntry {
     return saidSinceNumber;
   }
 
+  /** Whether all is said of it but a number of a register. */
+  boolean lacksNumberAlone() {
+    return numbers.areNone() && saidSinceNumber && !claims.isEmpty() && !name.isEmpty();
+  }
+
   /** Whether its classes alone stand above a number: they are those of the whole mixture. */
   boolean isClassesAbove(SheetToken number) {
     return !claims.isEmpty()
@@ -154,39 +156,13 @@ final class SheetEntry {
     return claim != null && claim.lacksCategory() && claim.codes.isEmpty();
   }
 
-  boolean limitsFollow() {
-    limits = hasIdentifier() || !claims.isEmpty();
+  boolean limitsFollow(int behindWord) {
+    limits.follow(hasIdentifier() || !claims.isEmpty(), behindWord);
     return true;
   }
 
-  /**
-   * Behind the colon of a statement or in brackets behind it; below a heading of limits also in the
-   * cell behind the statement, or in front of a class.
-   */
   boolean expectsLimit(List<SheetToken> tokens, int at, boolean inBrackets, boolean ofNext) {
-    SheetClaim claim = claim();
-    if (claim == null || claim.codes.isEmpty()) {
-      return limits && ofNext;
-    }
-    int i = at - 1;
-    boolean colon = false;
-    while (i >= 0 && isBetweenCodeAndLimit(tokens.get(i))) {
-      colon |= tokens.get(i).is(Kind.COLON);
-      i--;
-    }
-    boolean behind = i >= 0 && tokens.get(i).equals(lastCode(claim));
-    return behind ? limits || colon || inBrackets : limits && ofNext;
-  }
-
-  private static boolean isBetweenCodeAndLimit(SheetToken token) {
-    return switch (token.kind()) {
-      case STARS, OPEN, CLOSE, COLON, SEPARATOR, COMMA -> true;
-      default -> false;
-    };
-  }
-
-  private static SheetToken lastCode(SheetClaim claim) {
-    return claim.codes.get(claim.codes.size() - 1);
+    return limits.areExpected(claim(), tokens, at, inBrackets, ofNext);
   }
 
   // What the reader finds
@@ -196,10 +172,7 @@ final class SheetEntry {
   }
 
   void claim(SheetClaim claim) {
-    if (pendingLimit != null) {
-      claim.limit = pendingLimit;
-      pendingLimit = null;
-    }
+    limits.giveTo(claim);
     estimates.areOver();
     saidSinceNumber = true;
     claims.add(claim);
@@ -259,6 +232,11 @@ final class SheetEntry {
     }
   }
 
+  /** Of two shares that contradict each other the higher is kept. */
+  void shareIsAtLeast(SheetRange range) {
+    share = share == null || share.highPercent() < range.highPercent() ? range : share;
+  }
+
   void share(SheetRange range, SheetToken first, SheetToken last) {
     share = range;
     saidSinceNumber = true;
@@ -266,13 +244,12 @@ final class SheetEntry {
   }
 
   void limit(
-      SheetRange range, SheetToken first, SheetToken last, boolean ofNext, boolean startOfCell) {
+      SheetRange said, SheetToken first, SheetToken last, boolean ofNext, boolean startOfCell) {
+    SheetRange range = said.asLimit();
     SheetClaim claim = claim();
     if (ofNext || claim == null) {
-      reportPendingLimit();
-      pendingLimit = range;
-      pendingFirst = first;
-      pendingLast = last;
+      reportWaitingLimit();
+      limits.waits(range, first, last);
     } else if (claim.limit == null) {
       claim.limit = range;
       claim.limitApart = startOfCell;
@@ -282,25 +259,12 @@ final class SheetEntry {
     }
   }
 
-  private void reportPendingLimit() {
-    if (pendingLimit != null && pendingFirst != null && pendingLast != null) {
-      flawed = true;
-      findings.problem(SheetProblem.LIMIT_WITHOUT_CLASS, pendingFirst, pendingLast);
-      pendingLimit = null;
-    }
+  private void reportWaitingLimit() {
+    flawed |= limits.reportWaiting(findings);
   }
 
-  /** "Carc. 1B H350 0.1 to 1", as the tables here write it: the place behind it. */
   OptionalInt bareLimit(List<SheetToken> tokens, int at) {
-    SheetClaim claim = claim();
-    boolean behindCode =
-        claim != null && !claim.codes.isEmpty() && tokens.get(at - 1).equals(lastCode(claim));
-    if (claim == null || !behindCode) {
-      return OptionalInt.empty();
-    }
-    Optional<SheetRange> bare = SheetRange.bare(tokens, at);
-    claim.limit = bare.orElse(claim.limit);
-    return bare.map(r -> OptionalInt.of(r.end())).orElse(OptionalInt.empty());
+    return SheetLimits.bare(claim(), tokens, at);
   }
 
   /** A cell without anything: no word of harmlessness if nothing else is said. */
@@ -393,7 +357,7 @@ final class SheetEntry {
 
   /** The substance with its share; empty if the text says nothing of any. */
   Optional<CopiedSheet.Line> toLine() {
-    reportPendingLimit();
+    reportWaitingLimit();
     reportWordsThatAreNoName();
     if (!hasContent() && !flawed) {
       return Optional.empty();
@@ -407,7 +371,7 @@ final class SheetEntry {
 
   /** Adds what was read to a sheet of a substance that is named elsewhere. */
   void into(SubstanceSheet sheet) {
-    reportPendingLimit();
+    reportWaitingLimit();
     reportWordsThatAreNoName();
     if (shareWords != null) {
       findings.problem(SheetProblem.ONE_SUBSTANCE, shareWords.first(), shareWords.last());
@@ -461,10 +425,17 @@ final class SheetEntry {
   }
 
   private void reportWordsThatAreNoName() {
-    boolean isDoubted = saysNone() && name.isDoubted();
+    boolean isDoubted = saysNone() && (name.isDoubted() || saysOfWhat());
     boolean hasOthers = name.reportOthers(mayBeNamed(), firstClaim());
     doubted = saysNone() && (isDoubted || hasOthers);
     flawed |= hasOthers || isDoubted;
+  }
+
+  /**
+   * "Not classified for acute toxicity": words behind it that are no name, for want of a number.
+   */
+  private boolean saysOfWhat() {
+    return notClassified != null && !hasIdentifier() && name.goesOnFrom(notClassified.last());
   }
 
   /** "Not classified" holds only where no other word goes with it: it may say of what, or why. */

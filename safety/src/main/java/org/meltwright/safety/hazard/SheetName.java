@@ -118,6 +118,15 @@ final class SheetName {
     return false;
   }
 
+  /** Whether it begins in the same cell, right behind another word; shows it back if so. */
+  boolean goesOnFrom(SheetToken other) {
+    boolean goesOn = !words.isEmpty() && findings.areInOneCell(other, words.get(0).first());
+    if (goesOn) {
+      findings.problem(SheetProblem.NOT_UNDERSTOOD, words.get(0).first(), words.get(0).last());
+    }
+    return goesOn;
+  }
+
   private int leading(int firstClass) {
     int i = 0;
     while (i < words.size() && isNextLine(i) && words.get(i).first().start() < firstClass) {

@@ -244,8 +244,11 @@ final class SheetReader {
     boolean limit =
         (range.ofConcentration() && (ofNext || !entry().expectsShare()))
             || entry().expectsLimit(tokens, at, depth > 0, ofNext && !startOfLine);
+    int volume = ahead.endOfVolume(range.end());
     if (part == SheetPart.PRECAUTIONS) {
       at = range.end();
+    } else if (volume > range.end()) {
+      problem(SheetProblem.NOT_UNDERSTOOD, from, volume);
     } else if (range.isTurnedRound() || !range.isPossible()) {
       problem(SheetProblem.SHARE, from, range.end());
     } else if (limit) {
@@ -262,6 +265,7 @@ final class SheetReader {
       entries.startNew();
     }
     if (entry().hasShare() && !entry().hasShare(range)) {
+      entry().shareIsAtLeast(range);
       problem(SheetProblem.TWO_SHARES, at, range.end());
     } else {
       entry().share(range, tokens.get(at), tokens.get(range.end() - 1));
@@ -272,10 +276,9 @@ final class SheetReader {
 
   private void number(SheetToken token) {
     Optional<SheetEstimate> estimate = SheetEstimate.at(tokens, at);
-    boolean ofClaim = entry().expectsCategory();
     if (estimate.isPresent()) {
       estimate(estimate.get());
-    } else if (ofClaim && SheetAhead.isRankOrDigit(token)) {
+    } else if (entry().expectsCategory() && SheetAhead.isRankOrDigit(token)) {
       entry().category(token);
       at++;
       inCell();
@@ -364,8 +367,8 @@ final class SheetReader {
   }
 
   private void begin(SheetPart next, Match heading) {
-    part = next;
     int end = heading.end();
+    part = next;
     entry().heading(tokens.get(at), end < tokens.size() ? tokens.get(end) : null);
     inPercent |= tokens.subList(at, end).stream().anyMatch(t -> t.is(Kind.PERCENT));
     if (heading.meaning().target().equals("section") && !entry().isEmpty()) {
@@ -397,7 +400,7 @@ final class SheetReader {
       case "factor" -> factor(match.end());
       case "acute", "chronic", "aquatic" -> ahead.leadsToFactor(match) && factor(at);
       case "estimate" -> take(match, entry().estimates.follow());
-      case "limit" -> take(match, entry().limitsFollow());
+      case "limit" -> take(match, entry().limitsFollow(match.end()));
       case "note" -> note(match.end());
       case "workplace limit" -> take(match, entry().workplaceLimit());
       case "of" -> take(match, entry().estimates.isExpected());

@@ -2,7 +2,6 @@
 package org.meltwright.safety.hazard;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -75,7 +74,6 @@ final class SheetResolver {
         .filter(code -> !code.taken)
         .forEach(this::requireNamed);
     requireOneCategoryEach();
-    limitsAreAllThatIsSaid();
     categories.keySet().forEach(sheet::classified);
     limits.forEach(sheet::limit);
     sheet.openFor(open.toArray(HazardClass[]::new));
@@ -203,7 +201,8 @@ final class SheetResolver {
     if (limit != null) {
       attempt(claim.first, () -> limits.add(limit(category, limit)));
     }
-    if (claim.limit == null || claim.limitApart) {
+    boolean kept = limits.stream().anyMatch(l -> l.statement().equals(category.statement()));
+    if (claim.limit == null || claim.limitApart || !kept) {
       categories.putIfAbsent(category, claim);
     }
   }
@@ -280,26 +279,6 @@ final class SheetResolver {
             problem(SheetProblem.TWO_CATEGORIES, claim.first, claim.last());
           }
         });
-  }
-
-  /** Where a text has limits alone, the gravest of each class says its category too. */
-  private void limitsAreAllThatIsSaid() {
-    if (categories.isEmpty() && !saysOther) {
-      limits.stream()
-          .sorted(Comparator.comparing(SpecificLimit::category))
-          .map(l -> HazardCategory.of(l.hazardClass(), l.category(), l.statement()))
-          .filter(
-              c -> categories.keySet().stream().noneMatch(o -> o.hazardClass() == c.hazardClass()))
-          .toList()
-          .forEach(c -> addCategoryOfLimit(c));
-    }
-  }
-
-  private void addCategoryOfLimit(HazardCategory c) {
-    boolean fresh = categories.keySet().stream().noneMatch(o -> o.hazardClass() == c.hazardClass());
-    if (fresh) {
-      categories.put(c, entry.claims.get(0));
-    }
   }
 
   // Estimates

@@ -3,6 +3,7 @@ package org.meltwright.safety.hazard;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -76,6 +77,30 @@ final class SubstanceFacts {
         && specificLimits.isEmpty()
         && estimates.isEmpty()
         && classesByTest.isEmpty();
+  }
+
+  /** The class of a limit is one that the substance is in, though no category stands alone. */
+  void addCategoriesOfLimits() {
+    specificLimits.stream()
+        .sorted(Comparator.comparing(SpecificLimit::category))
+        .map(l -> HazardCategory.of(l.hazardClass(), l.category(), l.statement()))
+        .forEach(this::addIfNew);
+  }
+
+  private void addIfNew(HazardCategory c) {
+    if (!isIn(c.hazardClass())) {
+      categories.add(c);
+    }
+  }
+
+  /** Whether a category of the class is stated; what corrodes the skin damages the eye. */
+  private boolean isIn(HazardClass c) {
+    return categories.stream().anyMatch(known -> known.hazardClass() == c)
+        || (c == HazardClass.EYE && categories.stream().anyMatch(SubstanceFacts::corrodes));
+  }
+
+  private static boolean corrodes(HazardCategory c) {
+    return c.hazardClass() == HazardClass.SKIN && c.statement().equals("H314");
   }
 
   boolean areCategoriesAlone() {

@@ -405,10 +405,17 @@ public final class SubstanceSheet {
   /**
    * Returns what is known of the substance.
    *
+   * <p>A class of which a data sheet states limits alone is one that the substance is in: the
+   * gravest category with a limit is taken for it.
+   *
    * @return what was collected so far
    */
   public SubstanceHazards build() {
-    return new SubstanceHazards(this);
+    SubstanceSheet whole = copy();
+    if (facts.evidence == HazardEvidence.DATA_SHEET) {
+      whole.facts.addCategoriesOfLimits();
+    }
+    return new SubstanceHazards(whole);
   }
 
   @Override

@@ -35,6 +35,8 @@ final class SheetEntry {
   private final SheetName name;
   private final SheetLimits limits = new SheetLimits();
   private @Nullable Words notClassified;
+  private final List<Words> saidNone = new ArrayList<>();
+  private final List<Words> passedOver = new ArrayList<>();
   private @Nullable SheetRange share;
   private @Nullable Words shareWords;
   private boolean classFirst;
@@ -284,6 +286,7 @@ final class SheetEntry {
   }
 
   boolean notClassified(SheetToken first, SheetToken last) {
+    saidNone.add(new Words(first, last));
     SheetClaim claim = claim();
     if (claim != null && claim.lacksCategory() && claim.codes.isEmpty()) {
       claim.none = true;
@@ -325,6 +328,11 @@ final class SheetEntry {
     if (next == null || !next.is(Kind.COLON)) {
       name.heading(first.line());
     }
+  }
+
+  void passOver(SheetToken first, SheetToken last) {
+    findings.passOver(first, last);
+    passedOver.add(new Words(first, last));
   }
 
   void words(SheetToken first, SheetToken last) {
@@ -425,17 +433,35 @@ final class SheetEntry {
   }
 
   private void reportWordsThatAreNoName() {
-    boolean isDoubted = saysNone() && (name.isDoubted() || saysOfWhat());
+    boolean isDoubted = saysNone() && (name.isDoubted() || saysOfWhat() || isQualified());
     boolean hasOthers = name.reportOthers(mayBeNamed(), firstClaim());
     doubted = saysNone() && (isDoubted || hasOthers);
     flawed |= hasOthers || isDoubted;
   }
 
-  /**
-   * "Not classified for acute toxicity": words behind it that are no name, for want of a number.
-   */
+  /** "Not classified for acute toxicity": words behind it that are no name. */
   private boolean saysOfWhat() {
-    return notClassified != null && !hasIdentifier() && name.goesOnFrom(notClassified.last());
+    Words none = notClassified;
+    return none != null && !isNumberedBehind(none) && name.goesOnFrom(none.last());
+  }
+
+  /** "not classified", name and number: a table whose first column is the class. */
+  private boolean isNumberedBehind(Words none) {
+    return numbers.first().filter(n -> n.start() > none.last().start()).isPresent();
+  }
+
+  /** Whether words that were passed over in its line go on from "not classified", or doubt it. */
+  private boolean isQualified() {
+    List<Words> qualifying = passedOver.stream().filter(this::qualifies).toList();
+    qualifying.forEach(w -> findings.problem(SheetProblem.NOT_UNDERSTOOD, w.first(), w.last()));
+    return !qualifying.isEmpty();
+  }
+
+  private boolean qualifies(Words words) {
+    boolean doubt = SheetName.doubts(findings.words(words.first(), words.last()));
+    return saidNone.stream()
+        .filter(none -> none.last().line() == words.first().line())
+        .anyMatch(none -> doubt || findings.areInOneCell(none.last(), words.first()));
   }
 
   /** "Not classified" holds only where no other word goes with it: it may say of what, or why. */

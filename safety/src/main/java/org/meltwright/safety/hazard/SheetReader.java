@@ -170,7 +170,7 @@ final class SheetReader {
   }
 
   private void passOver(int from, int to) {
-    findings.passOver(tokens.get(from), tokens.get(to - 1));
+    entry().passOver(tokens.get(from), tokens.get(to - 1));
     at = to;
     inCell();
   }

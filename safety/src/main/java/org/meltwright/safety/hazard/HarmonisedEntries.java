@@ -1,8 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
-import static java.util.stream.Collectors.groupingBy;
-
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -11,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
@@ -27,6 +26,8 @@ final class HarmonisedEntries {
           "2025",
           SourceKind.REGULATION);
 
+  private static final List<List<String>> ROWS = TextTable.rows("harmonised-entries.txt");
+
   private final Map<String, SubstanceHazards> byCas = new HashMap<>();
   private final Map<String, String> germanNames = new HashMap<>();
   private final Map<String, String> aliases = new HashMap<>();
@@ -34,21 +35,23 @@ final class HarmonisedEntries {
   private final Map<String, List<String>> casOfEc = new HashMap<>();
   private final Set<String> otherBoron = new HashSet<>();
 
-  /** Rows by their kind; entries need the names, members and vapours need the entries. */
+  /** Entries need the names, members and vapours need the entries. */
   static HarmonisedEntries on(LocalDate day) {
-    Map<String, List<List<String>>> rows =
-        TextTable.rows("harmonised-entries.txt").stream().collect(groupingBy(r -> r.get(0)));
     HarmonisedEntries entries = new HarmonisedEntries();
-    rows.get("german").forEach(r -> entries.germanNames.put(r.get(1), r.get(2)));
-    rows.get("entry").forEach(r -> entries.addEntry(r, day));
-    rows.get("none").forEach(entries::addAbsence);
-    rows.get("changed").forEach(entries::addUnread);
-    rows.get("member").forEach(entries::addMember);
-    rows.get("vapour").forEach(entries::addVapour);
-    rows.get("alias").forEach(r -> entries.aliases.put(r.get(1), r.get(2)));
-    rows.get("boron").forEach(r -> entries.otherBoron.add(r.get(1)));
-    rows.get("ec").forEach(r -> entries.casOfEc.put(r.get(1), TextTable.items(r.get(2), ",")));
+    each("german", r -> entries.germanNames.put(r.get(1), r.get(2)));
+    each("entry", r -> entries.addEntry(r, day));
+    each("none", entries::addAbsence);
+    each("changed", entries::addUnread);
+    each("member", entries::addMember);
+    each("vapour", entries::addVapour);
+    each("alias", r -> entries.aliases.put(r.get(1), r.get(2)));
+    each("boron", r -> entries.otherBoron.add(r.get(1)));
+    each("ec", r -> entries.casOfEc.put(r.get(1), TextTable.items(r.get(2), ",")));
     return entries;
+  }
+
+  private static void each(String kind, Consumer<List<String>> step) {
+    ROWS.stream().filter(r -> r.get(0).equals(kind)).forEach(step);
   }
 
   private HarmonisedEntries() {}

@@ -68,7 +68,8 @@ final class SheetEntries {
   /** A second number of its kind, or the number that begins a row after all that was said. */
   private boolean startsNew(SheetToken number) {
     boolean second = !now.numbers.areNone(number.kind());
-    boolean nextRow = number.is(leading) && !now.numbers.areNone() && now.saysMoreThanNumbers();
+    boolean nextRow =
+        number.kind() == leading && !now.numbers.areNone() && now.saysMoreThanNumbers();
     return second || nextRow || now.isClassesAbove(number);
   }
 

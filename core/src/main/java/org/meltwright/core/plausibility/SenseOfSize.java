@@ -38,7 +38,7 @@ import org.meltwright.units.Bilingual;
  * Composition medium = Composition.ofParts(List.of(damar, wax), 7, 1);
  * sense.ofMedium(medium).orElseThrow().meant().orElseThrow();
  * // the ratio the other way round, 12.5 % resin
- * sense.of(SizeOf.FILM, micrometres(300)).isEmpty(); // true
+ * sense.of(SizeOf.FILM, millimetres(0.3)).isEmpty(); // true
  * }</pre>
  *
  * <p>No remark is no promise: it is only that nothing unusual was found. Immutable and thread-safe.

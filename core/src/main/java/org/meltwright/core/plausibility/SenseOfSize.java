@@ -15,6 +15,7 @@ import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import org.joda.money.CurrencyUnit;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.core.cost.UnitPrice;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
@@ -41,7 +42,8 @@ import org.meltwright.units.Bilingual;
  * sense.of(SizeOf.FILM, millimetres(0.3)).isEmpty(); // true
  * }</pre>
  *
- * <p>No remark is no promise: it is only that nothing unusual was found. Immutable and thread-safe.
+ * <p>No remark is no promise: it is only that nothing unusual was found. Two are equal if they hold
+ * the same to be usual. Immutable and thread-safe.
  */
 public final class SenseOfSize {
 
@@ -220,5 +222,25 @@ public final class SenseOfSize {
 
   private static Map<String, Bilingual> of(Material material) {
     return Map.of("material", Bilingual.of(reader -> material.name(reader)));
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof SenseOfSize that && sizes.equals(that.sizes);
+  }
+
+  @Override
+  public int hashCode() {
+    return sizes.hashCode();
+  }
+
+  /**
+   * Returns what is judged.
+   *
+   * @return the number of usual sizes
+   */
+  @Override
+  public String toString() {
+    return sizes.size() + " usual sizes";
   }
 }

@@ -34,7 +34,7 @@ import org.meltwright.units.QuantityKind;
  * SizeOf.FILM.kind(); // length
  * }</pre>
  *
- * <p>Immutable and thread-safe.
+ * <p>Compared by identity: there is one of each. Immutable and thread-safe.
  *
  * @param <Q> the kind of quantity
  */

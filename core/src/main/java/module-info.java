@@ -17,6 +17,7 @@
  *   <li>{@link org.meltwright.core.measurement} — figures of one's own, and how sure they are.
  *   <li>{@link org.meltwright.core.cost}, {@link org.meltwright.core.planning} — what it costs, and
  *       what to buy.
+ *   <li>{@link org.meltwright.core.plausibility} — whether a hand slipped.
  * </ol>
  */
 @org.jspecify.annotations.NullMarked
@@ -33,6 +34,7 @@ module org.meltwright.core {
   exports org.meltwright.core.measurement;
   exports org.meltwright.core.mixture;
   exports org.meltwright.core.planning;
+  exports org.meltwright.core.plausibility;
   exports org.meltwright.core.source;
   exports org.meltwright.core.thermal;
   exports org.meltwright.core.thermal.heat;
@@ -55,6 +57,8 @@ module org.meltwright.core {
   opens org.meltwright.core.mixture to
       org.meltwright.units;
   opens org.meltwright.core.planning to
+      org.meltwright.units;
+  opens org.meltwright.core.plausibility to
       org.meltwright.units;
   opens org.meltwright.core.source to
       org.meltwright.units;

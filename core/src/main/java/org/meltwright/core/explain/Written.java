@@ -31,7 +31,12 @@ final class Written {
     if (low == high) {
       return number(low, unit, reader);
     }
-    Shown shown = shown(Math.abs(Double.isInfinite(high) ? low : high), unit);
+    if (Double.isInfinite(high)) {
+      return Double.isInfinite(low)
+          ? WORDS.text("range.no-end", reader)
+          : WORDS.text("range.from", reader, Map.of("low", number(low, 2, unit, reader)));
+    }
+    Shown shown = shown(Math.abs(high), unit);
     int digits = low > 0 && high < 2 * low ? 3 : 2;
     String ends =
         digits(low / shown.size, digits, reader)
@@ -45,9 +50,6 @@ final class Written {
   }
 
   private static String digits(double value, int digits, Locale reader) {
-    if (Double.isInfinite(value)) {
-      return WORDS.text("range.no-end", reader);
-    }
     return QuantityFormatter.ofSignificantDigits(digits).withLocale(reader).format(value);
   }
 

@@ -37,7 +37,7 @@ public enum ThermalProblem implements ProblemCode {
   BELOW_CLEAR_POINT("thermal.below-clear-point");
 
   /** The guards of this package. */
-  static final Check CHECK = Check.beside(ThermalProblem.class);
+  public static final Check CHECK = Check.beside(ThermalProblem.class);
 
   private final String id;
 
@@ -51,7 +51,7 @@ public enum ThermalProblem implements ProblemCode {
   }
 
   /** The exception for temperatures that must stand in an order, such as "from ≤ to". */
-  static ProblemException outOfOrder(String order, double... celsius) {
+  public static ProblemException outOfOrder(String order, double... celsius) {
     Bilingual[] found =
         DoubleStream.of(celsius)
             .mapToObj(degrees -> Bilingual.of(degrees).plus(" °C"))

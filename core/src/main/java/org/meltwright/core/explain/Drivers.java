@@ -204,7 +204,8 @@ public final class Drivers {
    * that is not exact.
    *
    * @param result what is estimated, with its unit
-   * @param inputs its inputs; one that stands twice is one unknown
+   * @param inputs its inputs; one that stands twice is one unknown, and one that is exact may be
+   *     left out
    * @param model the result for one value of each input
    * @return the drivers
    */
@@ -255,6 +256,9 @@ public final class Drivers {
 
   private static double value(Map<EstimateInput, Double> values, EstimateInput input) {
     Double value = values.get(input);
+    if (value == null && input.isExact()) {
+      return input.central();
+    }
     if (value == null) {
       throw new NoSuchElementException(input + " is none of the inputs");
     }

@@ -136,16 +136,14 @@ class DriversTest {
 
   @Test
   void whatIsKnownWellEnough_mayLieAnywhereInItsRange() {
-    assertThat(DRAG.needed(FILM, 10).halfWidth().orElseThrow())
-        .isCloseTo(1.5e-4, within(1e-15));
+    assertThat(DRAG.needed(FILM, 10).halfWidth().orElseThrow()).isCloseTo(1.5e-4, within(1e-15));
   }
 
   @Test
   void strangeInput_isRefused() {
     EstimateInput other = input("other", "", 0, 1, Direction.RAISES);
 
-    assertThatExceptionOfType(NoSuchElementException.class)
-        .isThrownBy(() -> DRAG.needed(other, 1));
+    assertThatExceptionOfType(NoSuchElementException.class).isThrownBy(() -> DRAG.needed(other, 1));
     assertThatExceptionOfType(NoSuchElementException.class)
         .isThrownBy(() -> Drivers.of(TIME, List.of(FILM), v -> v.of(other)));
     assertThatExceptionOfType(ProblemException.class).isThrownBy(() -> DRAG.needed(FILM, 0));

@@ -26,8 +26,7 @@ class LikelyRangeTest {
   }
 
   private static Range sum(EstimateInput... inputs) {
-    return Drivers.of(
-            SUM, List.of(inputs), v -> Stream.of(inputs).mapToDouble(v::of).sum())
+    return Drivers.of(SUM, List.of(inputs), v -> Stream.of(inputs).mapToDouble(v::of).sum())
         .likely();
   }
 
@@ -35,7 +34,9 @@ class LikelyRangeTest {
     return String.format(Locale.ROOT, "%." + decimals + "f", value);
   }
 
-  /** JCGM 101:2008, 9.2.3, table 3: four even inputs of unit standard uncertainty, −3.88 to 3.88. */
+  /**
+   * JCGM 101:2008, 9.2.3, table 3: four even inputs of unit standard uncertainty, −3.88 to 3.88.
+   */
   @Test
   void fourEvenInputs_asPublished() {
     Range range = sum(even("a", 1), even("b", 1), even("c", 1), even("d", 1));
@@ -53,7 +54,9 @@ class LikelyRangeTest {
     assertThat(to(1, range.high())).isEqualTo("17.0");
   }
 
-  /** The sum of two even inputs is a triangle: 95 % of it lie within 1 − √0.05 of its half-width. */
+  /**
+   * The sum of two even inputs is a triangle: 95 % of it lie within 1 − √0.05 of its half-width.
+   */
   @Test
   void twoEvenInputs_makeATriangle() {
     double half = 2 * Math.sqrt(3) * (1 - Math.sqrt(0.05));
@@ -115,8 +118,7 @@ class LikelyRangeTest {
   }
 
   private static Drivers model(String name, Drivers.Model model, EstimateInput... inputs) {
-    return Drivers.of(
-        Symbol.beside(LikelyRangeTest.class, name, ""), List.of(inputs), model);
+    return Drivers.of(Symbol.beside(LikelyRangeTest.class, name, ""), List.of(inputs), model);
   }
 
   @ParameterizedTest
@@ -132,8 +134,7 @@ class LikelyRangeTest {
   @Test
   void whatHasNoEndInMostCases_hasNoLikelyEnd() {
     EstimateInput speed = positive("speed", -3, 1, Direction.LOWERS);
-    Drivers never =
-        model("never", v -> v.of(speed) > 0 ? 1 / v.of(speed) : 1.0 / 0, speed);
+    Drivers never = model("never", v -> v.of(speed) > 0 ? 1 / v.of(speed) : 1.0 / 0, speed);
 
     assertThat(never.likely().high()).isInfinite();
     assertThat(never.likely().low()).isCloseTo(1 / 0.9, within(0.15));

@@ -197,7 +197,8 @@ public final class MeltFigures {
     for (int i = 0; i < v.length; i++) {
       v[i] = values.of(inputs[i]);
     }
-    return new MeltSubstance(v[0], v[1], v[2], new MeltingHeat(v[3], v[4], v[5], v[6], v[7]));
+    double solidus = Math.min(v[6], v[7]); // their ranges may overlap
+    return new MeltSubstance(v[0], v[1], v[2], new MeltingHeat(v[3], v[4], v[5], solidus, v[7]));
   }
 
   private static EstimateInput conduction(String name, double low, double high) {

@@ -205,7 +205,7 @@ final class BatchPage {
         .value()
         .flatMap(r -> MeasureFirst.fact(r.fillLevelDrivers()))
         .ifPresent(facts::add);
-    page.add(new Facts(facts));
+    page.add(new Facts(facts.stream().distinct().toList())); // cake and room may ask for the same
     batch.casting().flatMap(Known::reason).map(NotKnown::notice).ifPresent(page::add);
   }
 

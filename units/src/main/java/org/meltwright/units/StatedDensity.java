@@ -25,13 +25,7 @@ public record StatedDensity(double kilogramsPerCubicMetre, DensityState state) {
 
   private static final double MOST = 1e6;
 
-  /**
-   * Guards the values.
-   *
-   * @param kilogramsPerCubicMetre the density in kg/m³
-   * @param state the state
-   * @throws ProblemException if the density is not above zero and at most a million kg/m³
-   */
+  /** Draws a problem if the density is not above zero and at most a million kg/m³. */
   public StatedDensity {
     UnitsProblem.CHECK.between(kilogramsPerCubicMetre, Double.MIN_NORMAL, MOST, "density in kg/m³");
     Objects.requireNonNull(state, "state");

@@ -24,13 +24,7 @@ import java.util.Optional;
  */
 public record TemperatureRange(TemperaturePoint low, TemperaturePoint high) {
 
-  /**
-   * Guards the values.
-   *
-   * @param low the low end
-   * @param high the high end
-   * @throws ProblemException if the low end lies above the high end
-   */
+  /** Draws a problem if the low end lies above the high end. */
   public TemperatureRange {
     if (low.isAbove(high)) {
       throw UnitsProblem.CHECK.reversed(

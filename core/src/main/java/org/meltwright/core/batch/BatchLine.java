@@ -28,13 +28,7 @@ import org.meltwright.units.QuantityKind;
  */
 public record BatchLine(Ingredient ingredient, double massKilograms) {
 
-  /**
-   * Guards the mass.
-   *
-   * @param ingredient the ingredient
-   * @param massKilograms its mass in kg
-   * @throws org.meltwright.units.ProblemException if the mass is negative or not finite
-   */
+  /** Draws a problem if the mass is negative or not finite. */
   public BatchLine {
     CHECK.between(massKilograms, 0, 1e12, "mass in kg", ingredient.name());
   }

@@ -33,14 +33,7 @@ public record LineDeviation(Ingredient ingredient, double plannedShare, double w
 
   private static final double WHOLE = 1 + Limit.RELATIVE_SLACK;
 
-  /**
-   * Guards the shares.
-   *
-   * @param ingredient the ingredient
-   * @param plannedShare the share that the recipe states
-   * @param weighedShare the share that was weighed
-   * @throws org.meltwright.units.ProblemException if a share is not from 0 to 1
-   */
+  /** Draws a problem if a share is not from 0 to 1. */
   public LineDeviation {
     CHECK.between(plannedShare, 0, WHOLE, "planned share");
     CHECK.between(weighedShare, 0, WHOLE, "weighed share");

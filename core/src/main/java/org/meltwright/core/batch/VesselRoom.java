@@ -40,13 +40,7 @@ import org.meltwright.units.VolumeFraction;
  */
 public record VesselRoom(Vessel vessel, Estimate<Volume> melt) {
 
-  /**
-   * Guards the volume.
-   *
-   * @param vessel the vessel
-   * @param melt the volume of the melt
-   * @throws org.meltwright.units.ProblemException if the volume is negative or not finite
-   */
+  /** Draws a problem if the volume is negative or not finite. */
   public VesselRoom {
     CHECK.between(melt.lowSi(), 0, 1e6, "volume of the melt in m³");
     CHECK.between(melt.highSi(), 0, 1e6, "volume of the melt in m³");

@@ -39,16 +39,6 @@ public record Explanation(
     List<String> warnings,
     List<Source> sources) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param title what was worked out
-   * @param inputs what went in
-   * @param formula the formula
-   * @param steps the numbers in order
-   * @param warnings where to take care
-   * @param sources what the figures rest on
-   */
   public Explanation {
     inputs = List.copyOf(inputs);
     steps = List.copyOf(steps);

@@ -73,14 +73,7 @@ public final class Measurement {
    */
   public record Input(String name, String unit, Reading reading) {
 
-    /**
-     * Guards the name.
-     *
-     * @param name what it is
-     * @param unit its unit
-     * @param reading the number
-     * @throws ProblemException if the name is blank
-     */
+    /** Draws a problem if the name is blank. */
     public Input {
       CHECK.named(name, "name of an input");
     }

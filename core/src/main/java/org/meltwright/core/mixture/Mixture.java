@@ -38,13 +38,7 @@ import org.meltwright.units.QuantityKind;
  */
 public record Mixture(Composition composition, double massKilograms) {
 
-  /**
-   * Guards the amount.
-   *
-   * @param composition what it is made of
-   * @param massKilograms how much of it there is, in kg
-   * @throws ProblemException if the mass is negative or not finite
-   */
+  /** Draws a problem if the mass is negative or not finite. */
   public Mixture {
     massKilograms = Amounts.require(massKilograms, "kg");
   }

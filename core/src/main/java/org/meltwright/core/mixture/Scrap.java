@@ -35,13 +35,7 @@ public record Scrap(double massKilograms, MassFractionRange share) {
   public static final MassFractionRange UNKNOWN =
       new MassFractionRange(MassFraction.ZERO, MassFraction.ONE);
 
-  /**
-   * Guards the amount.
-   *
-   * @param massKilograms how much there is, in kg
-   * @param share the bounds of the share
-   * @throws org.meltwright.units.ProblemException if the mass is negative or not finite
-   */
+  /** Draws a problem if the mass is negative or not finite. */
   public Scrap {
     massKilograms = Amounts.require(massKilograms, "kg");
   }

@@ -38,13 +38,7 @@ import org.meltwright.units.ProblemException;
  */
 public record FlatDuty(Set<String> materials, ExactMoney amount) {
 
-  /**
-   * Sorts the materials and guards the amount.
-   *
-   * @param materials what the offers call the goods of this kind
-   * @param amount what the buyer bears for them
-   * @throws ProblemException if there is no material, one is blank, or the amount is below zero
-   */
+  /** Draws a problem if there is no material, one is blank, or the amount is below zero. */
   public FlatDuty {
     materials = Collections.unmodifiableSet(new TreeSet<>(materials));
     CHECK.between(materials.size(), 1, 1e6, "materials of a flat duty");

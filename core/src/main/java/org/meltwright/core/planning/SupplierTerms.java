@@ -48,17 +48,8 @@ public record SupplierTerms(
     List<FlatDuty> flatDuties) {
 
   /**
-   * Guards the handling fee and the duties.
-   *
-   * @param supplier who it is
-   * @param freight what carriage costs
-   * @param freightVat how tax stands in that
-   * @param handling what each order costs in any case
-   * @param onGoods what comes on top of the packages
-   * @param onFreight what comes on top of carriage
-   * @param flatDuties what comes on top once for each kind of goods
-   * @throws ProblemException if the fee is below zero, the currencies differ or a material stands
-   *     in two flat duties
+   * Draws a problem if the fee is below zero, the currencies differ or a material stands in two
+   * flat duties.
    */
   public SupplierTerms {
     flatDuties = List.copyOf(flatDuties);

@@ -70,17 +70,7 @@ public record Source(String id, String title, String locator, String year, Sourc
     return new Source(OWN, title, how, on.toString(), SourceKind.OWN_MEASUREMENT);
   }
 
-  /**
-   * Guards id and title.
-   *
-   * @param id the stable id in the bibliography
-   * @param title the title
-   * @param locator edition, table, section or page
-   * @param year the year of publication
-   * @param kind what kind of publication it is
-   * @throws org.meltwright.units.ProblemException if one of the texts is blank; what is unknown is
-   *     {@link #NOT_STATED}
-   */
+  /** Draws a problem if one of the texts is blank; what is unknown is {@link #NOT_STATED}. */
   public Source {
     CHECK.named(id, "id of a source");
     CHECK.named(title, "title of a source");

@@ -4,7 +4,6 @@ package org.meltwright.core.thermal;
 import static org.meltwright.core.thermal.ThermalProblem.CHECK;
 
 import org.meltwright.units.Bilingual;
-import org.meltwright.units.ProblemException;
 
 /**
  * A named input of an estimate: its range, and which way it moves the result.
@@ -47,16 +46,7 @@ public record EstimateInput(
     HIGH
   }
 
-  /**
-   * Guards the range.
-   *
-   * @param name what it is
-   * @param low the low end
-   * @param high the high end
-   * @param unit the unit
-   * @param direction which way more of it moves the result
-   * @throws ProblemException if an end is not finite or the ends are reversed
-   */
+  /** Draws a problem if an end is not finite or the ends are reversed. */
   public EstimateInput {
     CHECK.finite(low, name);
     CHECK.finite(high, name);

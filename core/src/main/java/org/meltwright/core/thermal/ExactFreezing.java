@@ -55,14 +55,6 @@ public record ExactFreezing(
   private static final double SMALLEST = 1e-12;
   private static final double LARGEST = 26;
 
-  /**
-   * Guards the figures.
-   *
-   * @param lambda the growth parameter
-   * @param interfaceCelsius the temperature of the wall or the interface
-   * @param diffusivitySquareMetresPerSecond the diffusivity of the solid
-   * @throws ProblemException if a figure cannot be
-   */
   public ExactFreezing {
     CHECK.between(lambda, 0, LARGEST, "growth parameter");
     CHECK.between(interfaceCelsius, -273.15, 1e5, "temperature in °C");

@@ -45,13 +45,6 @@ import org.meltwright.units.TemperaturePoint;
 public record MeltingReport(
     List<ComponentMelting> melting, List<DissolvingBound> dissolving, TemperaturePoint ceiling) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param melting the components that melt
-   * @param dissolving the resins
-   * @param ceiling the highest temperature that may be shown
-   */
   public MeltingReport {
     melting = List.copyOf(melting);
     dissolving = List.copyOf(dissolving);

@@ -43,19 +43,6 @@ public record Panel(
     double backCelsius,
     double spread) {
 
-  /**
-   * Guards the figures.
-   *
-   * @param body what it is made of
-   * @param thicknessMetres its thickness
-   * @param ground what the ground is made of
-   * @param groundMetres the thickness of the ground
-   * @param temperature its temperature
-   * @param backTransferWattsPerSquareMetreKelvin heat transfer below
-   * @param backCelsius the temperature below
-   * @param spread how far its conductivity may lie off
-   * @throws org.meltwright.units.ProblemException if a figure cannot be
-   */
   public Panel {
     CHECK.between(temperature.celsius(), -100, 1000, "temperature of the panel in °C");
     CHECK.between(thicknessMetres, 1e-4, 10, "thickness of the panel in m");

@@ -30,14 +30,6 @@ public record Surroundings(
     double lowTransferWattsPerSquareMetreKelvin,
     double highTransferWattsPerSquareMetreKelvin) {
 
-  /**
-   * Guards the figures.
-   *
-   * @param air the temperature of the air and the walls
-   * @param lowTransferWattsPerSquareMetreKelvin the lowest heat transfer coefficient
-   * @param highTransferWattsPerSquareMetreKelvin the highest
-   * @throws org.meltwright.units.ProblemException if a figure cannot be
-   */
   public Surroundings {
     CHECK.between(air.celsius(), -100, 1000, "temperature of the air in °C");
     CHECK.between(

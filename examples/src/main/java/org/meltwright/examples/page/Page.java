@@ -18,14 +18,6 @@ import java.util.Set;
  */
 public record Page(String title, String subtitle, List<Block> blocks, List<String> sources) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param title the title
-   * @param subtitle one line below it
-   * @param blocks what is said
-   * @param sources what the figures rest on
-   */
   public Page {
     blocks = List.copyOf(blocks);
     sources = List.copyOf(sources);

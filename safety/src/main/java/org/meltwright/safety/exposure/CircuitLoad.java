@@ -63,14 +63,7 @@ public final class CircuitLoad {
    */
   public record Device(String name, double watts, boolean isContinuous) {
 
-    /**
-     * Guards the power.
-     *
-     * @param name what it is called
-     * @param watts its nameplate power
-     * @param isContinuous whether it is a continuous load
-     * @throws org.meltwright.units.ProblemException if it is negative
-     */
+    /** Draws a problem if it is negative. */
     public Device {
       if (!Double.isNaN(watts)) {
         CHECK.between(watts, 0, 1e6, "power in W");

@@ -50,18 +50,6 @@ public record HazardFinding(
     List<HazardRemark> remarks,
     List<Assumption> assumptions) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param hazardClass the class
-   * @param status the answer
-   * @param categories the categories reached
-   * @param rule the paragraph of the law
-   * @param workings the arithmetic
-   * @param open ingredients of which too little is known
-   * @param remarks what else decided
-   * @param assumptions what was taken for granted for it
-   */
   public HazardFinding {
     categories = List.copyOf(categories);
     workings = List.copyOf(workings);

@@ -48,15 +48,7 @@ public record HeatingReading(
     AIR
   }
 
-  /**
-   * Guards the minutes.
-   *
-   * @param place where the probe is
-   * @param value what it shows
-   * @param method how a surface was read
-   * @param minutes for how many minutes it has shown about that
-   * @throws org.meltwright.units.ProblemException if the minutes are negative or above a million
-   */
+  /** Draws a problem if the minutes are negative or above a million. */
   public HeatingReading {
     minutes.ifPresent(m -> CHECK.between(m, 0, 1e6, "minutes held"));
   }

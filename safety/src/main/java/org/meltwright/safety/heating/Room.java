@@ -32,13 +32,6 @@ public record Room(double volumeCubicMetres, OptionalDouble extractionCubicMetre
 
   private static final double LARGEST = 1e7;
 
-  /**
-   * Guards the numbers.
-   *
-   * @param volumeCubicMetres the volume
-   * @param extractionCubicMetresPerHour the air drawn out; empty if not stated
-   * @throws org.meltwright.units.ProblemException if a number cannot be
-   */
   public Room {
     CHECK.between(volumeCubicMetres, SMALLEST, LARGEST, "volume of the room in m³");
     extractionCubicMetresPerHour.ifPresent(air -> CHECK.between(air, 0, 1e8, "extraction in m³/h"));

@@ -49,17 +49,7 @@ public record RuleInfo(
     PLACE
   }
 
-  /**
-   * Guards the id.
-   *
-   * @param id the stable id
-   * @param severity how badly what it finds may end
-   * @param topic what it is about
-   * @param blocking whether the work must not go on
-   * @param fixed whether it can never be switched off
-   * @param source what it rests on
-   * @throws org.meltwright.units.ProblemException if the id is blank
-   */
+  /** Draws a problem if the id is blank. */
   public RuleInfo {
     CHECK.named(id, "id of a rule");
   }

@@ -60,20 +60,6 @@ public record ListedHazard(
       Comparator.comparing((Optional<DustClass> dust) -> dust.isEmpty())
           .thenComparing(dust -> dust.orElse(DustClass.FINE));
 
-  /**
-   * Copies the lists.
-   *
-   * @param id the stable id
-   * @param kind what sort of thing it is
-   * @param english what it is or holds, in English
-   * @param german the same in German
-   * @param alternatives the symbols of toxic elements, by what it may be
-   * @param casNumbers CAS registry numbers of members of the group
-   * @param colourIndexNames Colour Index generic names
-   * @param heatUse how much heat it may meet
-   * @param dust how carefully its powder is handled
-   * @param flashPoint the flash point that the name tells
-   */
   public ListedHazard {
     alternatives = alternatives.stream().<Set<String>>map(Set::copyOf).toList();
     casNumbers = List.copyOf(casNumbers);

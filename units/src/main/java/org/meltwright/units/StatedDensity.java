@@ -21,7 +21,7 @@ import javax.measure.Quantity;
  * @param kilogramsPerCubicMetre the density in kg/m³, above zero
  * @param state the state
  */
-public record StatedDensity(double kilogramsPerCubicMetre, DensityState state) {
+public record StatedDensity(double kilogramsPerCubicMetre, MaterialState state) {
 
   private static final double MOST = 1e6;
 

@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.material;
 
+import org.meltwright.units.MaterialState;
 import java.util.Optional;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;

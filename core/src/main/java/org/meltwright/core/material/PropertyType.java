@@ -5,6 +5,7 @@ import static org.meltwright.core.material.TemperatureDefinition.NOT_STATED;
 import static org.meltwright.core.material.TemperatureDefinition.ONSET;
 import static org.meltwright.core.material.TemperatureDefinition.STABLE_UP_TO;
 
+import org.meltwright.units.MaterialState;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;

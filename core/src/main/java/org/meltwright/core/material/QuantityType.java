@@ -3,6 +3,7 @@ package org.meltwright.core.material;
 
 import static org.meltwright.core.material.MaterialProblem.CHECK;
 
+import org.meltwright.units.MaterialState;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;

@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
-import org.meltwright.core.material.MaterialState;
+import org.meltwright.units.MaterialState;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.Density;
 import org.meltwright.units.Estimate;

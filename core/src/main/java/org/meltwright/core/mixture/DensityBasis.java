@@ -15,7 +15,7 @@ import org.meltwright.core.material.ByMaterial;
 import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialRole;
-import org.meltwright.core.material.MaterialState;
+import org.meltwright.units.MaterialState;
 import org.meltwright.core.material.NumberRange;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.material.PropertyRange;

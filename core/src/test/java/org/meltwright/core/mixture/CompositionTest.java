@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.MaterialRole;
-import org.meltwright.core.material.MaterialState;
+import org.meltwright.units.MaterialState;
 import org.meltwright.core.material.NumberRange;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.material.PropertyRange;

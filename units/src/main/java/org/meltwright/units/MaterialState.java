@@ -6,7 +6,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The state that a density belongs to: one material has a density for each.
+ * The state of matter that a figure holds for: one material has a density for each.
  *
  * <p>For example:
  *
@@ -15,24 +15,24 @@ import org.jspecify.annotations.Nullable;
  * StatedDensity scooped = parser.parseStatedDensity("0.55 g/ml bulk");
  * scooped.state(); // BULK
  * parser.parseStatedDensity("0.55 g/ml"); // throws ProblemException
- * DensityState.MELT.word(); // melt
+ * MaterialState.LIQUID.word(); // melt
  * }</pre>
  */
-public enum DensityState {
-  /** A solid piece without voids. */
+public enum MaterialState {
+  /** Solid, without air between pieces. */
   SOLID("solid"),
-  /** The melt, at a stated temperature. */
-  MELT("melt"),
-  /** Loose powder or grains with the air between them, as a scoop measures them. */
+  /** Molten, or liquid at room temperature. */
+  LIQUID("melt"),
+  /** Loose bulk: pieces or powder with the air between them, as a scoop measures them. */
   BULK("bulk");
 
-  static final Map<String, DensityState> BY_WORD =
+  static final Map<String, MaterialState> BY_WORD =
       Map.of(
           "solid", SOLID,
           "fest", SOLID,
-          "melt", MELT,
-          "molten", MELT,
-          "geschmolzen", MELT,
+          "melt", LIQUID,
+          "molten", LIQUID,
+          "geschmolzen", LIQUID,
           "bulk", BULK,
           "scooped", BULK,
           "loose", BULK,
@@ -41,11 +41,11 @@ public enum DensityState {
 
   private final String word;
 
-  DensityState(String word) {
+  MaterialState(String word) {
     this.word = word;
   }
 
-  static @Nullable DensityState find(String word) {
+  static @Nullable MaterialState find(String word) {
     return BY_WORD.get(word.toLowerCase(Locale.ROOT));
   }
 

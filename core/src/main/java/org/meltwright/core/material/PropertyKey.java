@@ -1,7 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.material;
 
-import org.meltwright.units.MaterialState;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,6 +11,7 @@ import org.meltwright.core.source.Sourced;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.Density;
 import org.meltwright.units.DynamicViscosity;
+import org.meltwright.units.MaterialState;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;

@@ -1,10 +1,10 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.material;
 
-import org.meltwright.units.MaterialState;
 import java.util.Optional;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.units.MaterialState;
 import org.meltwright.units.QuantityRange;
 import org.meltwright.units.TemperatureRange;
 

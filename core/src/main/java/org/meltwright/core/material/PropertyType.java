@@ -5,13 +5,13 @@ import static org.meltwright.core.material.TemperatureDefinition.NOT_STATED;
 import static org.meltwright.core.material.TemperatureDefinition.ONSET;
 import static org.meltwright.core.material.TemperatureDefinition.STABLE_UP_TO;
 
-import org.meltwright.units.MaterialState;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import javax.measure.Quantity;
+import org.meltwright.units.MaterialState;
 import org.meltwright.units.QuantityKind;
 
 /** How the values of a property are read and written in a materials file. */

@@ -3,11 +3,11 @@ package org.meltwright.core.material;
 
 import static org.meltwright.core.material.MaterialProblem.CHECK;
 
-import org.meltwright.units.MaterialState;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
+import org.meltwright.units.MaterialState;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;

@@ -2,6 +2,7 @@
 package org.meltwright.units.constraint;
 
 import jakarta.validation.Constraint;
+import jakarta.validation.ConstraintValidatorContext;
 import jakarta.validation.Payload;
 import java.lang.annotation.Documented;
 import java.lang.annotation.ElementType;
@@ -9,6 +10,8 @@ import java.lang.annotation.Repeatable;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
+import java.util.Optional;
+import org.meltwright.units.Problem;
 
 /**
  * The value is at least a bound given as text, such as {@code @AtLeast("1 g")}.
@@ -33,7 +36,7 @@ import java.lang.annotation.Target;
  * }</pre>
  */
 @Documented
-@Constraint(validatedBy = AtLeastValidator.class)
+@Constraint(validatedBy = AtLeast.Validator.class)
 @Target({
   ElementType.FIELD,
   ElementType.METHOD,
@@ -98,5 +101,23 @@ public @interface AtLeast {
      * @return all of them apply
      */
     AtLeast[] value();
+  }
+
+  /**
+   * Checks the constraint.
+   *
+   * <p>Compared by identity: a validation provider makes it, one for each constraint.
+   */
+  final class Validator extends ProblemValidator<AtLeast, Object> {
+
+    /** Creates a validator for the provider. */
+    public Validator() {
+      super(AtLeast::message, "must be at least {value}");
+    }
+
+    @Override
+    Optional<Problem> problem(Object value, AtLeast declared, ConstraintValidatorContext context) {
+      return Amount.of(value).atLeast(declared.value(), declared.inclusive());
+    }
   }
 }

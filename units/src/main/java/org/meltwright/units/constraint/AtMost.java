@@ -2,6 +2,7 @@
 package org.meltwright.units.constraint;
 
 import jakarta.validation.Constraint;
+import jakarta.validation.ConstraintValidatorContext;
 import jakarta.validation.Payload;
 import java.lang.annotation.Documented;
 import java.lang.annotation.ElementType;
@@ -9,6 +10,8 @@ import java.lang.annotation.Repeatable;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
+import java.util.Optional;
+import org.meltwright.units.Problem;
 
 /**
  * The value is at most a bound given as text, such as {@code @AtMost("93.3 °C")}.
@@ -34,7 +37,7 @@ import java.lang.annotation.Target;
  * }</pre>
  */
 @Documented
-@Constraint(validatedBy = AtMostValidator.class)
+@Constraint(validatedBy = AtMost.Validator.class)
 @Target({
   ElementType.FIELD,
   ElementType.METHOD,
@@ -99,5 +102,23 @@ public @interface AtMost {
      * @return all of them apply
      */
     AtMost[] value();
+  }
+
+  /**
+   * Checks the constraint.
+   *
+   * <p>Compared by identity: a validation provider makes it, one for each constraint.
+   */
+  final class Validator extends ProblemValidator<AtMost, Object> {
+
+    /** Creates a validator for the provider. */
+    public Validator() {
+      super(AtMost::message, "must be at most {value}");
+    }
+
+    @Override
+    Optional<Problem> problem(Object value, AtMost declared, ConstraintValidatorContext context) {
+      return Amount.of(value).atMost(declared.value(), declared.inclusive());
+    }
   }
 }

@@ -2,6 +2,7 @@
 package org.meltwright.units.constraint;
 
 import jakarta.validation.Constraint;
+import jakarta.validation.ConstraintValidatorContext;
 import jakarta.validation.Payload;
 import java.lang.annotation.Documented;
 import java.lang.annotation.ElementType;
@@ -9,6 +10,8 @@ import java.lang.annotation.Repeatable;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
+import java.util.Optional;
+import org.meltwright.units.Problem;
 
 /**
  * The value lies between two bounds given as text, both allowed, such as {@code @Between(low = "1
@@ -34,7 +37,7 @@ import java.lang.annotation.Target;
  * }</pre>
  */
 @Documented
-@Constraint(validatedBy = BetweenValidator.class)
+@Constraint(validatedBy = Between.Validator.class)
 @Target({
   ElementType.FIELD,
   ElementType.METHOD,
@@ -99,5 +102,24 @@ public @interface Between {
      * @return all of them apply
      */
     Between[] value();
+  }
+
+  /**
+   * Checks the constraint.
+   *
+   * <p>Compared by identity: a validation provider makes it, one for each constraint.
+   */
+  final class Validator extends ProblemValidator<Between, Object> {
+
+    /** Creates a validator for the provider. */
+    public Validator() {
+      super(Between::message, "must be between {low} and {high}");
+    }
+
+    @Override
+    Optional<Problem> problem(Object value, Between declared, ConstraintValidatorContext context) {
+      Amount<?> amount = Amount.of(value);
+      return amount.atLeast(declared.low(), true).or(() -> amount.atMost(declared.high(), true));
+    }
   }
 }

@@ -13,12 +13,14 @@ import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.mixture.ShareOf;
 import org.meltwright.units.Bilingual;
+import org.meltwright.units.Density;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.MetricUnits;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityFormatter;
 import org.meltwright.units.QuantityKind;
+import org.meltwright.units.QuantityRange;
 import org.meltwright.units.VolumeFraction;
 
 /** The figures that a wish may bound. */
@@ -114,7 +116,7 @@ final class Figures {
       boolean isWholeOrNone = low == 1 || content.high().value() == 0;
       if (isWholeOrNone || material.constituents().isEmpty()) {
         double factor = low - bound;
-        return factor * Volumes.of(material, basis, factor < 0 ? end.other() : end);
+        return factor * cubicMetresPerKilogram(material, basis, factor < 0 ? end.other() : end);
       }
       return Extremes.ofConstituents(material, m -> excess(m, bound, end), end);
     }
@@ -219,7 +221,7 @@ final class Figures {
   record SpecificVolume(DensityBasis basis) implements Figure {
     @Override
     public double over(BlendPart part, End end) {
-      return Extremes.of(part.composition(), m -> Volumes.of(m, basis, end));
+      return Extremes.of(part.composition(), m -> cubicMetresPerKilogram(m, basis, end));
     }
 
     @Override
@@ -331,5 +333,22 @@ final class Figures {
     public Bilingual inWords(double value) {
       return share(value);
     }
+  }
+
+  /**
+   * What a kilogram takes; a mix without a figure of its own what any shares of its constituents
+   * may take.
+   */
+  private static double cubicMetresPerKilogram(
+      Material material, DensityBasis basis, Figure.End end) {
+    QuantityRange<Density> density = basis.density(material);
+    double own = end.of(1 / density.highSi(), 1 / density.middleSi(), 1 / density.lowSi());
+    boolean isOfParts =
+        !material.constituents().isEmpty() && material.find(basis.property(material)).isEmpty();
+    if (end == Figure.End.MIDDLE || !isOfParts) {
+      return own;
+    }
+    double any = Extremes.ofConstituents(material, m -> cubicMetresPerKilogram(m, basis, end), end);
+    return end == Figure.End.LARGEST ? Math.max(own, any) : Math.min(own, any);
   }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.planning.Incumbent.Score;
 
 /**
  * The best plan when some suppliers must reach the value from which they carry for nothing.

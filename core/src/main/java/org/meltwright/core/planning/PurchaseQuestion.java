@@ -76,8 +76,8 @@ public final class PurchaseQuestion {
             .filter(o -> o.validity().contains(day) && materials.contains(o.material()))
             .toList();
     List<Problem> problems = new ArrayList<>();
-    problems.addAll(Repeated.of(needs.stream().map(Need::material)));
-    problems.addAll(Repeated.of(terms.stream().map(SupplierTerms::supplier)));
+    problems.addAll(PlanningProblem.repeated(needs.stream().map(Need::material)));
+    problems.addAll(PlanningProblem.repeated(terms.stream().map(SupplierTerms::supplier)));
     lacking(
         PlanningProblem.NO_OFFER,
         missing.stream().map(Need::material),

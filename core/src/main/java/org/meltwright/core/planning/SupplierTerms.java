@@ -59,7 +59,8 @@ public record SupplierTerms(
       throw PlanningProblem.exception(PlanningProblem.AMOUNT_NEGATIVE, handling);
     }
     flatDuties.forEach(d -> nothing.plus(d.amount()));
-    List<Problem> twice = Repeated.of(flatDuties.stream().flatMap(d -> d.materials().stream()));
+    List<Problem> twice =
+        PlanningProblem.repeated(flatDuties.stream().flatMap(d -> d.materials().stream()));
     if (!twice.isEmpty()) {
       throw new ProblemException(twice);
     }

@@ -1,9 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.source;
 
-import static org.meltwright.core.source.Checks.CHECK;
-
 import java.time.LocalDate;
+import org.meltwright.units.Check;
 
 /**
  * What a reader can look up: a title, where in it, and when it appeared.
@@ -27,6 +26,9 @@ import java.time.LocalDate;
  * @param kind what kind of publication it is
  */
 public record Source(String id, String title, String locator, String year, SourceKind kind) {
+
+  /** The guards of this package. */
+  static final Check CHECK = Check.beside(Source.class);
 
   /** What stands for a locator or a year that is unknown. */
   public static final String NOT_STATED = "not stated";

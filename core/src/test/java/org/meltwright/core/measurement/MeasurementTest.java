@@ -75,7 +75,7 @@ class MeasurementTest {
     assertThat(own.source().citation())
         .isEqualTo("Own measurement by Ada, full cup of melt (2026-03-14)");
     assertThat(own.knowledge()).isEqualTo(Knowledge.MEASURED);
-    assertThat(own.note()).isEqualTo("861.0 ± 4.0 kg/m³ at 80 °C, k = 2");
+    assertThat(own.note()).hasValue("861.0 ± 4.0 kg/m³ at 80 °C, k = 2");
     assertThat(comparison.printed().source().id()).isEqualTo("pcm-papers");
   }
 

@@ -64,17 +64,22 @@ public enum StandingAdvice {
   LAMP("lamp", "osu-heat-lamps", "Ohio State University Extension, Using heat lamps?");
 
   private final String id;
-  private final String sourceId;
-  private final String sourceTitle;
+  private final Source source;
 
   StandingAdvice(String id) {
-    this(id, Source.COMMON_PRACTICE.id(), "");
+    this(id, Source.COMMON_PRACTICE);
   }
 
   StandingAdvice(String id, String sourceId, String sourceTitle) {
+    this(
+        id,
+        new Source(
+            sourceId, sourceTitle, Source.NOT_STATED, Source.NOT_STATED, SourceKind.WEB_PAGE));
+  }
+
+  StandingAdvice(String id, Source source) {
     this.id = id;
-    this.sourceId = sourceId;
-    this.sourceTitle = sourceTitle;
+    this.source = source;
   }
 
   /**
@@ -117,9 +122,6 @@ public enum StandingAdvice {
    * @return the source; {@link Source#COMMON_PRACTICE} for a rule of the trade
    */
   public Source source() {
-    return sourceTitle.isEmpty()
-        ? Source.COMMON_PRACTICE
-        : new Source(
-            sourceId, sourceTitle, Source.NOT_STATED, Source.NOT_STATED, SourceKind.WEB_PAGE);
+    return source;
   }
 }

@@ -210,7 +210,7 @@ final class MaterialsReader {
     if (comma < 1) {
       throw problem(MaterialProblem.LINE, "part: " + value);
     }
-    MassFractionRange share = new FractionType().parse(value.substring(comma + 1).strip());
+    MassFractionRange share = PropertyType.fraction().parse(value.substring(comma + 1).strip());
     material.parts.add(new MaterialEntry.Part(value.substring(0, comma).strip(), share, path()));
   }
 

@@ -455,7 +455,7 @@ public final class PropertyKey<V> {
   }
 
   boolean isInWords() {
-    return type instanceof TextType || type instanceof WordType;
+    return type instanceof PropertyType.TextType || type instanceof PropertyType.WordType;
   }
 
   /**

@@ -144,7 +144,7 @@ final class MaterialPages {
 
   private static String parts(Material material) {
     return material.constituents().stream()
-        .map(c -> "`" + c.material().id() + "` " + new FractionType().format(c.share()))
+        .map(c -> "`" + c.material().id() + "` " + PropertyType.fraction().format(c.share()))
         .collect(Collectors.joining(", "));
   }
 

@@ -12,7 +12,8 @@
  *       are, and what is in the pot.
  *   <li>{@link org.meltwright.core.equipment}, {@link org.meltwright.core.batch} — what stands in
  *       the studio; what to weigh and to cast.
- *   <li>{@link org.meltwright.core.thermal} — how hot, how long, how soon it sets.
+ *   <li>{@link org.meltwright.core.thermal} — how hot ({@code melting}), how long ({@code heat}),
+ *       how soon it sets ({@code setting}), how often to stir ({@code settling}).
  *   <li>{@link org.meltwright.core.measurement} — figures of one's own, and how sure they are.
  *   <li>{@link org.meltwright.core.cost}, {@link org.meltwright.core.planning} — what it costs, and
  *       what to buy.
@@ -34,6 +35,10 @@ module org.meltwright.core {
   exports org.meltwright.core.planning;
   exports org.meltwright.core.source;
   exports org.meltwright.core.thermal;
+  exports org.meltwright.core.thermal.heat;
+  exports org.meltwright.core.thermal.melting;
+  exports org.meltwright.core.thermal.setting;
+  exports org.meltwright.core.thermal.settling;
 
   // drafts are read by validation and by JSON libraries
   opens org.meltwright.core.batch;
@@ -54,5 +59,11 @@ module org.meltwright.core {
   opens org.meltwright.core.source to
       org.meltwright.units;
   opens org.meltwright.core.thermal to
+      org.meltwright.units;
+  opens org.meltwright.core.thermal.heat to
+      org.meltwright.units;
+  opens org.meltwright.core.thermal.melting to
+      org.meltwright.units;
+  opens org.meltwright.core.thermal.setting to
       org.meltwright.units;
 }

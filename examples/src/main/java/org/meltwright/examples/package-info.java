@@ -1,17 +1,13 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 /**
- * Programs that answer one question each, and the studio sheet, the main job.
+ * What an app does with the library: the studio sheet, the main job, and programs of one question.
  *
  * <ol>
- *   <li>{@link org.meltwright.examples.FirstLook} — the twelve lines of the README.
- *   <li>{@link org.meltwright.examples.WeighOutAMedium} — what to weigh, and how many cakes.
- *   <li>{@link org.meltwright.examples.CheckAHotPlateBeforeClass} — may this be heated?
- *   <li>{@link org.meltwright.examples.SmallService} — the library behind HTTP.
- *   <li>{@link org.meltwright.examples.studio.StudioSheet} — all of it together.
+ *   <li>{@link org.meltwright.examples.program} — one question, one short program.
+ *   <li>{@link org.meltwright.examples.studio} — the studio sheet: a file in, a page out.
+ *   <li>{@link org.meltwright.examples.json}, {@link org.meltwright.examples.label} — what both
+ *       use: text in and out, and a label as a page.
  * </ol>
- *
- * <p>Each {@code main} runs in a test that checks what it prints, and has a page of the same title
- * in {@code docs/guide}.
  */
 @NullMarked
 package org.meltwright.examples;

@@ -27,7 +27,7 @@ class DocsTest {
   private static final Pattern GUIDE_ROW =
       Pattern.compile("(?m)^\\| (.+) \\| \\[[^\\]]+]\\(([a-z0-9-]+\\.md)\\) \\|$");
   private static final Pattern PROGRAM =
-      Pattern.compile("src/main/java/org/meltwright/examples/(\\w+)\\.java");
+      Pattern.compile("src/main/java/org/meltwright/examples/program/(\\w+)\\.java");
 
   private static List<Path> files(String suffix) {
     try (Stream<Path> all = Files.walk(ROOT)) {
@@ -153,7 +153,8 @@ class DocsTest {
 
   /** The programs of one question each. */
   private static List<Path> programs() throws IOException {
-    try (Stream<Path> files = Files.list(Path.of("src/main/java/org/meltwright/examples"))) {
+    try (Stream<Path> files =
+        Files.list(Path.of("src/main/java/org/meltwright/examples/program"))) {
       return files
           .filter(Files::isRegularFile)
           .filter(p -> read(p).contains("static void main("))

@@ -134,7 +134,7 @@ class DoorsTest {
               .withImportOption(new ImportOption.DoNotIncludeTests())
               .importPackages("org.meltwright")
               .stream()
-              .filter(c -> !c.getPackageName().matches(".*[.](?:examples|rule|linear)\\b.*"))
+              .filter(c -> !c.getPackageName().matches(".*[.](?:examples|rule|numeric)\\b.*"))
               .<Class<?>>map(JavaClass::reflect)
               .filter(DoorsTest::isPublic)
               .toList();

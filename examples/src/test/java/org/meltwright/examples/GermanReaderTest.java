@@ -82,6 +82,8 @@ class GermanReaderTest {
               + " Tasse|„gremm“|„Tasse“|NaN|\\([a-z-]+\\)");
 
   private static final Pattern WORD = Pattern.compile("[\\p{L}]{3,}");
+  private static final Pattern GUARD_TAKEN =
+      Pattern.compile("import static ([a-z.]+)\\.\\w+\\.CHECK;");
   private static final Pattern GUARD =
       Pattern.compile("\\bCHECK\\s*\\.(?:between|finite|named|ordered|reversed|name)\\(");
 
@@ -159,6 +161,12 @@ class GermanReaderTest {
     return path.substring(path.indexOf("org/meltwright")).replace('/', '.');
   }
 
+  /** The package whose guard a file calls: its own, or the one that it takes the guard from. */
+  private static String packageThatSays(Path file, String code) {
+    Matcher taken = GUARD_TAKEN.matcher(code);
+    return taken.find() ? taken.group(1) : packageOf(file);
+  }
+
   /** Every name that a guard says stands in German in the bundle of the package that says it. */
   @Test
   void names_that_guards_say() throws IOException {
@@ -172,7 +180,7 @@ class GermanReaderTest {
       }
       if (!said.isEmpty()) {
         ResourceBundle german =
-            ResourceBundle.getBundle(packageOf(file) + ".messages", Locale.GERMAN);
+            ResourceBundle.getBundle(packageThatSays(file, code) + ".messages", Locale.GERMAN);
         for (String name : said) {
           String key = "what." + name.replace(' ', '-');
           if (german.containsKey(key)) {

@@ -89,7 +89,7 @@ class SameInEveryRunTest {
 
     /** The programs of one question each; the service would wait for questions. */
     private static List<Class<?>> programs() throws IOException {
-      Path sources = Path.of("src", "main", "java", "org", "meltwright", "examples");
+      Path sources = Path.of("src", "main", "java", "org", "meltwright", "examples", "program");
       try (var files = Files.list(sources)) {
         return files
             .map(file -> file.getFileName().toString())
@@ -104,7 +104,7 @@ class SameInEveryRunTest {
 
     private static Class<?> program(String name) {
       try {
-        return Class.forName("org.meltwright.examples." + name);
+        return Class.forName("org.meltwright.examples.program." + name);
       } catch (ClassNotFoundException e) {
         throw new IllegalStateException(e);
       }

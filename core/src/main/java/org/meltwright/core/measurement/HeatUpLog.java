@@ -4,7 +4,7 @@ package org.meltwright.core.measurement;
 import static org.meltwright.core.measurement.MeasurementProblem.CHECK;
 
 import java.util.List;
-import org.meltwright.core.thermal.ReadingLog;
+import org.meltwright.core.thermal.heat.ReadingLog;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;

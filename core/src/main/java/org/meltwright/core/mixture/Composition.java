@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.StringJoiner;
 import java.util.TreeSet;
 import java.util.function.IntToDoubleFunction;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.MassFractionRange;
@@ -466,6 +467,17 @@ public final class Composition {
    */
   public Composition expanded() {
     return Constituents.expanded(this);
+  }
+
+  /**
+   * Returns the composition down to stated constituents, but for those materials that stay whole: a
+   * medium whose own melting range is known need not be taken apart to know it.
+   *
+   * @param stays says of a material whether it is not to be taken apart
+   * @return the composition of constituents; this one if none is taken apart
+   */
+  public Composition expandedUnless(Predicate<Material> stays) {
+    return Constituents.expandedUnless(this, stays);
   }
 
   Lines lines() {

@@ -4,44 +4,58 @@ package org.meltwright.core.mixture;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.Material;
 
 /** What materials that are themselves mixes are made of. */
 final class Constituents {
 
-  private Constituents() {}
+  private final Predicate<Material> stays;
+  private final Map<Material, Composition> seen = new HashMap<>();
+
+  private Constituents(Predicate<Material> stays) {
+    this.stays = stays;
+  }
 
   /** Returns what a mix is made of, down to what states no constituents. */
   static Composition expanded(Composition mix) {
+    return expandedUnless(mix, material -> false);
+  }
+
+  /** Returns what a mix is made of, down to what states no constituents or is to stay whole. */
+  static Composition expandedUnless(Composition mix, Predicate<Material> stays) {
+    Constituents constituents = new Constituents(stays);
     List<Material> materials = mix.materials();
-    if (materials.stream().allMatch(m -> m.constituents().isEmpty())) {
+    if (materials.stream().allMatch(constituents::isWhole)) {
       return mix;
     }
-    Map<Material, Composition> seen = new HashMap<>();
     double[] shares = new double[mix.size()];
     for (int i = 0; i < shares.length; i++) {
       shares[i] = mix.massFractionValue(i);
     }
-    return Composition.blend(materials.stream().map(m -> expanded(m, seen)).toList(), shares);
+    return Composition.blend(materials.stream().map(constituents::of).toList(), shares);
   }
 
   /** Returns what a material is made of, down to what states no constituents. */
   static Composition expanded(Material material) {
-    return expanded(material, new HashMap<>());
+    return new Constituents(m -> false).of(material);
   }
 
-  private static Composition expanded(Material material, Map<Material, Composition> seen) {
+  private boolean isWhole(Material material) {
+    return material.constituents().isEmpty() || stays.test(material);
+  }
+
+  private Composition of(Material material) {
     Composition known = seen.get(material);
     if (known != null) {
       return known;
     }
     List<Constituent> parts = material.constituents();
     Composition result =
-        parts.isEmpty()
+        isWhole(material)
             ? Composition.of(material)
-            : Composition.blend(
-                parts.stream().map(c -> expanded(c.material(), seen)).toList(), middles(parts));
+            : Composition.blend(parts.stream().map(c -> of(c.material())).toList(), middles(parts));
     seen.put(material, result);
     return result;
   }

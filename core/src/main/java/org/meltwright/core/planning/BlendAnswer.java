@@ -12,7 +12,7 @@ import org.meltwright.core.cost.ExactMoney;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.Mixture;
-import org.meltwright.core.thermal.WorkingWindow;
+import org.meltwright.core.thermal.melting.WorkingWindow;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;

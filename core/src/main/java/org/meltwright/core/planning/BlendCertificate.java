@@ -1,7 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.planning;
 
-import org.meltwright.core.linear.LinearAnswer;
+import org.meltwright.core.numeric.LinearAnswer;
 import org.meltwright.units.Bilingual;
 
 /**

@@ -10,10 +10,10 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.linear.LinearAnswer;
-import org.meltwright.core.linear.LinearProgram;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.Composition;
+import org.meltwright.core.numeric.LinearAnswer;
+import org.meltwright.core.numeric.LinearProgram;
 
 /**
  * A blend as a linear programme: a column for each part, one for the size of the whole, and

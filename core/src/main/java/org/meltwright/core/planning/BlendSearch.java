@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.linear.LinearAnswer;
-import org.meltwright.core.linear.LinearAnswer.Kind;
-import org.meltwright.core.linear.LinearProgram;
 import org.meltwright.core.mixture.Composition;
+import org.meltwright.core.numeric.LinearAnswer;
+import org.meltwright.core.numeric.LinearAnswer.Kind;
+import org.meltwright.core.numeric.LinearProgram;
 
 /**
  * Looks for the best blend: rank by rank the least that ranked wishes must give way, then the aim;

@@ -4,7 +4,7 @@ package org.meltwright.core.planning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.meltwright.core.linear.LinearAnswer.Kind;
+import org.meltwright.core.numeric.LinearAnswer.Kind;
 
 /**
  * Wishes that contradict each other, none too many, and by how much each would have to give way.

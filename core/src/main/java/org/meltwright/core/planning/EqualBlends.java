@@ -2,10 +2,10 @@
 package org.meltwright.core.planning;
 
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.linear.LinearAnswer;
-import org.meltwright.core.linear.LinearAnswer.Kind;
-import org.meltwright.core.linear.LinearProgram;
 import org.meltwright.core.mixture.Composition;
+import org.meltwright.core.numeric.LinearAnswer;
+import org.meltwright.core.numeric.LinearAnswer.Kind;
+import org.meltwright.core.numeric.LinearProgram;
 
 /**
  * The blends that are as good as the best: whether there are any, and from where to where they go.

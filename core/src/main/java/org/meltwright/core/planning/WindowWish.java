@@ -8,7 +8,7 @@ import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.ShareOf;
-import org.meltwright.core.thermal.WorkingWindow;
+import org.meltwright.core.thermal.melting.WorkingWindow;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;

@@ -3,8 +3,8 @@ package org.meltwright.core.planning;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.meltwright.core.linear.LinearAnswer;
-import org.meltwright.core.linear.LinearAnswer.Kind;
+import org.meltwright.core.numeric.LinearAnswer;
+import org.meltwright.core.numeric.LinearAnswer.Kind;
 
 /**
  * What each wish that binds is worth: by the price of its row, where its bound stands alone, and by

@@ -3,6 +3,7 @@ package org.meltwright.core.thermal;
 
 import static org.meltwright.core.thermal.ThermalProblem.CHECK;
 
+import org.meltwright.core.numeric.Texts;
 import org.meltwright.units.Bilingual;
 
 /**
@@ -40,9 +41,12 @@ public record EstimateInput(
   }
 
   /** Which of the three values of an estimate is worked out. */
-  enum Corner {
+  public enum Corner {
+    /** The end at which each input makes the result least. */
     LOW,
+    /** The middle of each input. */
     CENTRAL,
+    /** The end at which each input makes the result greatest. */
     HIGH
   }
 
@@ -65,7 +69,13 @@ public record EstimateInput(
     return low + (high - low) / 2;
   }
 
-  double at(Corner corner) {
+  /**
+   * Returns the value of the input at a corner of the result.
+   *
+   * @param corner which value of the result is worked out
+   * @return the end or the middle that belongs to it, in the input's unit
+   */
+  public double at(Corner corner) {
     if (corner == Corner.CENTRAL) {
       return middle();
     }

@@ -15,13 +15,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.core.mixture.Composition;
-import org.meltwright.core.thermal.Film;
-import org.meltwright.core.thermal.MeltFigures;
-import org.meltwright.core.thermal.OpenTime;
-import org.meltwright.core.thermal.Panel;
-import org.meltwright.core.thermal.PanelKind;
-import org.meltwright.core.thermal.ReadingLog;
-import org.meltwright.core.thermal.Surroundings;
+import org.meltwright.core.thermal.heat.ReadingLog;
+import org.meltwright.core.thermal.setting.Film;
+import org.meltwright.core.thermal.setting.MeltFigures;
+import org.meltwright.core.thermal.setting.OpenTime;
+import org.meltwright.core.thermal.setting.Panel;
+import org.meltwright.core.thermal.setting.PanelKind;
+import org.meltwright.core.thermal.setting.Surroundings;
 import org.meltwright.units.TemperaturePoint;
 
 /**

@@ -23,7 +23,7 @@ import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.mixture.Mixture;
 import org.meltwright.core.mixture.ShareOf;
 import org.meltwright.core.mixture.ShareTarget;
-import org.meltwright.core.thermal.WorkingWindow;
+import org.meltwright.core.thermal.melting.WorkingWindow;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;

@@ -9,7 +9,7 @@ import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.meltwright.core.linear.LinearAnswer.Kind;
+import org.meltwright.core.numeric.LinearAnswer.Kind;
 
 /**
  * Questions made up by a seed: conflicts that are none too large, and lots that all keep a wish.

@@ -14,6 +14,7 @@ import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.SourceKind;
 import org.meltwright.core.source.Sourced;
+import org.meltwright.core.thermal.settling.MeltBath;
 import org.meltwright.units.MaterialState;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityRange;
@@ -21,7 +22,7 @@ import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.TemperatureRange;
 
 /** Materials with cited figures, for the tests of this package. */
-final class TestMaterials {
+public final class TestMaterials {
 
   private static final Source USP = source("usp-nf", "USP–NF, White Wax", SourceKind.STANDARD);
   private static final Source JECFA =
@@ -39,7 +40,7 @@ final class TestMaterials {
   private static final Source CRC =
       source("crc", "CRC Handbook of Chemistry and Physics", SourceKind.HANDBOOK);
 
-  static final Material BEESWAX =
+  public static final Material BEESWAX =
       Material.builder("beeswax")
           .names("Beeswax", "Bienenwachs")
           .family(MaterialFamily.WAX, MaterialRole.BASE)
@@ -81,7 +82,7 @@ final class TestMaterials {
               figure(QuantityKind.DENSITY, 820, 850, MaterialState.LIQUID, REMEMBERED))
           .build();
 
-  static final Material CARNAUBA =
+  public static final Material CARNAUBA =
       Material.builder("carnauba")
           .names("Carnauba wax", "Carnaubawachs")
           .family(MaterialFamily.WAX, MaterialRole.HARDENER)
@@ -97,7 +98,7 @@ final class TestMaterials {
                   QuantityKind.SPECIFIC_HEAT_CAPACITY, 1900, 2300, MaterialState.SOLID, REMEMBERED))
           .build();
 
-  static final Material DAMAR =
+  public static final Material DAMAR =
       Material.builder("damar")
           .names("Damar resin", "Dammarharz")
           .family(MaterialFamily.RESIN, MaterialRole.HARDENER)
@@ -111,7 +112,7 @@ final class TestMaterials {
               figure(QuantityKind.DENSITY, 1040, 1120, MaterialState.SOLID, MERCK))
           .build();
 
-  static final Material IRON_OXIDE =
+  public static final Material IRON_OXIDE =
       Material.builder("red-iron-oxide")
           .names("Red iron oxide", "Eisenoxidrot")
           .family(MaterialFamily.PIGMENT, MaterialRole.COLOURANT)
@@ -123,12 +124,13 @@ final class TestMaterials {
               figure(QuantityKind.DENSITY, 5100, 5250, MaterialState.SOLID, CRC))
           .build();
 
-  static final Material UNKNOWN_WAX =
+  public static final Material UNKNOWN_WAX =
       Material.builder("unknown-wax").family(MaterialFamily.WAX, MaterialRole.BASE).build();
 
   private TestMaterials() {}
 
-  static Composition mix(Material first, double firstParts, Material second, double secondParts) {
+  public static Composition mix(
+      Material first, double firstParts, Material second, double secondParts) {
     return Composition.ofParts(List.of(first, second), firstParts, secondParts);
   }
 
@@ -151,17 +153,21 @@ final class TestMaterials {
   }
 
   /** A pot of melt from plain ranges, in SI units. */
-  static MeltBath pot(
-      double lowDensity,
-      double highDensity,
-      double lowViscosity,
-      double highViscosity,
+  public static MeltBath pot(
+      double lowDensityKilogramsPerCubicMetre,
+      double highDensityKilogramsPerCubicMetre,
+      double lowViscosityPascalSeconds,
+      double highViscosityPascalSeconds,
       double depthMetres,
       double layerMetres,
       TemperaturePoint temperature) {
     return MeltBath.of(
-        new QuantityRange<>(QuantityKind.DENSITY, lowDensity, highDensity),
-        new QuantityRange<>(QuantityKind.DYNAMIC_VISCOSITY, lowViscosity, highViscosity),
+        new QuantityRange<>(
+            QuantityKind.DENSITY,
+            lowDensityKilogramsPerCubicMetre,
+            highDensityKilogramsPerCubicMetre),
+        new QuantityRange<>(
+            QuantityKind.DYNAMIC_VISCOSITY, lowViscosityPascalSeconds, highViscosityPascalSeconds),
         QuantityKind.LENGTH.ofSi(depthMetres),
         QuantityKind.LENGTH.ofSi(layerMetres),
         temperature);

@@ -24,16 +24,16 @@ import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.mixture.ShareOf;
 import org.meltwright.core.mixture.VolumeView;
 import org.meltwright.core.source.Source;
-import org.meltwright.core.thermal.HeatDemand;
-import org.meltwright.examples.page.Block.Bullets;
-import org.meltwright.examples.page.Block.Fact;
-import org.meltwright.examples.page.Block.Facts;
-import org.meltwright.examples.page.Block.Heading;
-import org.meltwright.examples.page.Block.Picture;
-import org.meltwright.examples.page.Block.Table;
-import org.meltwright.examples.page.Page;
-import org.meltwright.examples.page.Say;
-import org.meltwright.examples.picture.CostBars;
+import org.meltwright.core.thermal.heat.HeatDemand;
+import org.meltwright.examples.studio.page.Block.Bullets;
+import org.meltwright.examples.studio.page.Block.Fact;
+import org.meltwright.examples.studio.page.Block.Facts;
+import org.meltwright.examples.studio.page.Block.Heading;
+import org.meltwright.examples.studio.page.Block.Picture;
+import org.meltwright.examples.studio.page.Block.Table;
+import org.meltwright.examples.studio.page.Page;
+import org.meltwright.examples.studio.page.Say;
+import org.meltwright.examples.studio.picture.CostBars;
 import org.meltwright.safety.heating.HeatingReview;
 
 /** What is made in one job: weights, casting, cost; what is not known says so in its place. */

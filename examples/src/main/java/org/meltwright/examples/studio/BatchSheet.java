@@ -9,7 +9,7 @@ import org.meltwright.core.batch.WeighingSheet;
 import org.meltwright.core.cost.CostRollUp;
 import org.meltwright.core.cost.MakeOrBuy;
 import org.meltwright.core.mixture.Mixture;
-import org.meltwright.core.thermal.HeatDemand;
+import org.meltwright.core.thermal.heat.HeatDemand;
 
 /** A batch of a known amount, worked out: weights, casting and cost, as far as they are known. */
 final class BatchSheet {

@@ -6,16 +6,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.meltwright.core.source.Source;
-import org.meltwright.core.thermal.NoFreezePanel;
-import org.meltwright.core.thermal.OpenTimeTable;
-import org.meltwright.core.thermal.PanelKind;
-import org.meltwright.examples.page.Block.Heading;
-import org.meltwright.examples.page.Block.Notice;
-import org.meltwright.examples.page.Block.Table;
-import org.meltwright.examples.page.Block.Tone;
-import org.meltwright.examples.page.Page;
-import org.meltwright.examples.page.Say;
-import org.meltwright.examples.picture.OpenTimeCurve;
+import org.meltwright.core.thermal.setting.NoFreezePanel;
+import org.meltwright.core.thermal.setting.OpenTimeTable;
+import org.meltwright.core.thermal.setting.PanelKind;
+import org.meltwright.examples.studio.page.Block.Heading;
+import org.meltwright.examples.studio.page.Block.Notice;
+import org.meltwright.examples.studio.page.Block.Table;
+import org.meltwright.examples.studio.page.Block.Tone;
+import org.meltwright.examples.studio.page.Page;
+import org.meltwright.examples.studio.page.Say;
+import org.meltwright.examples.studio.picture.OpenTimeCurve;
 
 /** The chapter on brushing: how long a stroke can be worked, and which panel forms no skin. */
 final class BrushingPage {

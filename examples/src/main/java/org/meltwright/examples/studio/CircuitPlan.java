@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.meltwright.core.equipment.HeatSource;
-import org.meltwright.examples.page.Block.Grid;
-import org.meltwright.examples.page.Say;
+import org.meltwright.examples.studio.page.Block.Grid;
+import org.meltwright.examples.studio.page.Say;
 import org.meltwright.safety.exposure.CircuitLoad;
 
 /** What hangs on which circuit, and what it comes to. */

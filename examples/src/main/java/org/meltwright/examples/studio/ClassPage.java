@@ -16,16 +16,16 @@ import org.meltwright.core.planning.Need;
 import org.meltwright.core.planning.PurchaseLine;
 import org.meltwright.core.planning.PurchasePlan;
 import org.meltwright.core.planning.SupplierOrder;
-import org.meltwright.examples.page.Block.Fact;
-import org.meltwright.examples.page.Block.Facts;
-import org.meltwright.examples.page.Block.Heading;
-import org.meltwright.examples.page.Block.Notice;
-import org.meltwright.examples.page.Block.Paragraph;
-import org.meltwright.examples.page.Block.Table;
-import org.meltwright.examples.page.Block.Tone;
-import org.meltwright.examples.page.Page;
-import org.meltwright.examples.page.Say;
-import org.meltwright.examples.picture.PurchaseBars;
+import org.meltwright.examples.studio.page.Block.Fact;
+import org.meltwright.examples.studio.page.Block.Facts;
+import org.meltwright.examples.studio.page.Block.Heading;
+import org.meltwright.examples.studio.page.Block.Notice;
+import org.meltwright.examples.studio.page.Block.Paragraph;
+import org.meltwright.examples.studio.page.Block.Table;
+import org.meltwright.examples.studio.page.Block.Tone;
+import org.meltwright.examples.studio.page.Page;
+import org.meltwright.examples.studio.page.Say;
+import org.meltwright.examples.studio.picture.PurchaseBars;
 
 /** The chapter of a class on the studio sheet: what to make, what to buy, cost per head. */
 final class ClassPage {

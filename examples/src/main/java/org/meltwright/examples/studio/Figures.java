@@ -14,9 +14,9 @@ import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Sourced;
-import org.meltwright.examples.page.Block.Table;
-import org.meltwright.examples.page.Page;
-import org.meltwright.examples.page.Say;
+import org.meltwright.examples.studio.page.Block.Table;
+import org.meltwright.examples.studio.page.Page;
+import org.meltwright.examples.studio.page.Say;
 
 /** The catalogue's figures that a sheet rests on, each with its source at the foot. */
 final class Figures {

@@ -9,7 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.meltwright.core.equipment.HeatSource;
-import org.meltwright.examples.page.Say;
+import org.meltwright.examples.studio.page.Say;
 import org.meltwright.safety.exposure.BurnThresholds;
 import org.meltwright.safety.exposure.BurnThresholds.Outcome;
 import org.meltwright.safety.exposure.BurnThresholds.Surface;

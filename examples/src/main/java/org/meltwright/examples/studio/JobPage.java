@@ -3,12 +3,12 @@ package org.meltwright.examples.studio;
 
 import java.util.List;
 import java.util.Locale;
-import org.meltwright.examples.page.Block.Fact;
-import org.meltwright.examples.page.Block.Facts;
-import org.meltwright.examples.page.Block.Heading;
-import org.meltwright.examples.page.Block.Notice;
-import org.meltwright.examples.page.Block.Tone;
-import org.meltwright.examples.page.Page;
+import org.meltwright.examples.studio.page.Block.Fact;
+import org.meltwright.examples.studio.page.Block.Facts;
+import org.meltwright.examples.studio.page.Block.Heading;
+import org.meltwright.examples.studio.page.Block.Notice;
+import org.meltwright.examples.studio.page.Block.Tone;
+import org.meltwright.examples.studio.page.Page;
 
 /** The chapter of one job: review, weights, casting, cost; the review stands first. */
 final class JobPage {

@@ -4,7 +4,7 @@ package org.meltwright.examples.studio;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.thermal.WorkingWindow;
+import org.meltwright.core.thermal.melting.WorkingWindow;
 import org.meltwright.safety.heating.HeatingReview;
 
 /** One job, worked out: the review first, then its batch as far as its amount is known. */

@@ -10,9 +10,9 @@ import org.meltwright.core.material.Material;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.DensityBasis;
-import org.meltwright.core.thermal.MeltingReport;
-import org.meltwright.examples.page.Block.Notice;
-import org.meltwright.examples.page.Block.Tone;
+import org.meltwright.core.thermal.melting.MeltingReport;
+import org.meltwright.examples.studio.page.Block.Notice;
+import org.meltwright.examples.studio.page.Block.Tone;
 
 /**
  * Something that a sheet cannot say for want of a figure; it stands where the figure would.

@@ -2,7 +2,7 @@
 package org.meltwright.examples.studio;
 
 import java.util.Optional;
-import org.meltwright.examples.page.Say;
+import org.meltwright.examples.studio.page.Say;
 import org.meltwright.safety.heating.BindingTemperature;
 import org.meltwright.safety.heating.BindingTemperature.Basis;
 import org.meltwright.safety.heating.Finding;

@@ -21,8 +21,8 @@ import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.Sourced;
-import org.meltwright.examples.page.HtmlPage;
-import org.meltwright.examples.page.TextPage;
+import org.meltwright.examples.studio.page.HtmlPage;
+import org.meltwright.examples.studio.page.TextPage;
 
 /** What cannot be worked out is "not known" in its place, with the reason and what to do. */
 class NotKnownTest {

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.meltwright.core.material.MaterialCatalogue;
-import org.meltwright.examples.page.HtmlPage;
+import org.meltwright.examples.studio.page.HtmlPage;
 
 /** What the review of a job says of its temperatures, in print and on the page. */
 class ReviewPageTest {

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.meltwright.examples.page.HtmlPage;
+import org.meltwright.examples.studio.page.HtmlPage;
 
 /** The page of the demo studio as a browser lays it out; skipped where none works. */
 class StudioPageInABrowserTest {

@@ -13,9 +13,9 @@ import org.jsoup.nodes.Element;
 import org.jsoup.parser.Parser;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.meltwright.examples.page.HtmlPage;
-import org.meltwright.examples.page.Page;
-import org.meltwright.examples.page.TextPage;
+import org.meltwright.examples.studio.page.HtmlPage;
+import org.meltwright.examples.studio.page.Page;
+import org.meltwright.examples.studio.page.TextPage;
 
 class StudioPagePicturesTest {
 

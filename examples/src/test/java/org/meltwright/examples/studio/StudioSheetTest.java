@@ -25,7 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.meltwright.core.batch.WeighingLine;
 import org.meltwright.core.cost.CostLine;
 import org.meltwright.core.source.Source;
-import org.meltwright.core.thermal.HeatDemand;
+import org.meltwright.core.thermal.heat.HeatDemand;
 
 class StudioSheetTest {
 

@@ -7,7 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.meltwright.core.material.MaterialCatalogue;
-import org.meltwright.examples.page.TextPage;
+import org.meltwright.examples.studio.page.TextPage;
 
 /** A small studio file, put together part by part; all of it is invented. */
 final class StudioText {

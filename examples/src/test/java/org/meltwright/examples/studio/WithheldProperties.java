@@ -21,10 +21,10 @@ import net.jqwik.api.constraints.IntRange;
 import org.jsoup.Jsoup;
 import org.meltwright.core.batch.WeighingLine;
 import org.meltwright.core.cost.CostLine;
-import org.meltwright.examples.page.HtmlPage;
-import org.meltwright.examples.page.Page;
-import org.meltwright.examples.page.Say;
-import org.meltwright.examples.page.TextPage;
+import org.meltwright.examples.studio.page.HtmlPage;
+import org.meltwright.examples.studio.page.Page;
+import org.meltwright.examples.studio.page.Say;
+import org.meltwright.examples.studio.page.TextPage;
 
 /** A blocked job keeps its weights to itself, on its own chapter and on every other. */
 class WithheldProperties {

@@ -14,7 +14,7 @@ import org.meltwright.core.equipment.HeatSource;
 import org.meltwright.core.equipment.Thermometer;
 import org.meltwright.core.equipment.Vessel;
 import org.meltwright.core.mixture.Composition;
-import org.meltwright.core.thermal.WorkingWindow;
+import org.meltwright.core.thermal.melting.WorkingWindow;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;

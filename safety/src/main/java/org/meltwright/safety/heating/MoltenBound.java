@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.PropertyKey;
-import org.meltwright.core.thermal.WorkingWindow;
+import org.meltwright.core.thermal.melting.WorkingWindow;
 import org.meltwright.units.Limit;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;

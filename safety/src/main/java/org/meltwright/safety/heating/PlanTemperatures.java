@@ -2,7 +2,7 @@
 package org.meltwright.safety.heating;
 
 import java.util.Optional;
-import org.meltwright.core.thermal.WorkingWindow;
+import org.meltwright.core.thermal.melting.WorkingWindow;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
 

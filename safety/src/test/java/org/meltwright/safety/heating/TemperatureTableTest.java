@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.meltwright.core.thermal.WorkingWindow;
+import org.meltwright.core.thermal.melting.WorkingWindow;
 import org.meltwright.safety.heating.BindingTemperature.Basis;
 import org.meltwright.safety.heating.TemperatureTable.Band;
 import org.meltwright.safety.heating.TemperatureTable.FloorBand;

@@ -1,7 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating.rule;
 
-import org.meltwright.core.thermal.WorkingWindow;
+import org.meltwright.core.thermal.melting.WorkingWindow;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.RuleOutcome;
 import org.meltwright.safety.heating.TemperatureTable.FloorBand;

@@ -8,7 +8,7 @@ import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.MaterialRole;
 import org.meltwright.core.material.PerMaterial;
 import org.meltwright.core.material.PropertyKey;
-import org.meltwright.core.thermal.WorkingWindow;
+import org.meltwright.core.thermal.melting.WorkingWindow;
 import org.meltwright.safety.heating.Contents;
 import org.meltwright.safety.heating.HeatingLimits.Figure;
 import org.meltwright.safety.heating.HeatingPlan;

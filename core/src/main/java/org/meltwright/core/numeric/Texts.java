@@ -1,0 +1,91 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.numeric;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Locale;
+import org.meltwright.units.Estimate;
+import org.meltwright.units.QuantityFormatter;
+import org.meltwright.units.TemperatureDifference;
+import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.TemperatureRange;
+import org.meltwright.units.TemperatureScale;
+
+/**
+ * Numbers as explanations write them: three significant figures, locale-free.
+ *
+ * <pre>{@code
+ * Texts.three(1234.5); // 1230
+ * }</pre>
+ */
+public final class Texts {
+
+  private static final MathContext THREE = new MathContext(3);
+
+  private Texts() {}
+
+  /**
+   * Writes a number with three significant figures.
+   *
+   * @param value the number; not finite is said in words
+   * @return the number
+   */
+  public static String three(double value) {
+    return Double.isFinite(value)
+        ? new BigDecimal(value).round(THREE).stripTrailingZeros().toPlainString()
+        : "without end";
+  }
+
+  /**
+   * Writes a temperature for a reader, to a tenth of a degree.
+   *
+   * @param point the temperature
+   * @param reader whose notation
+   * @return the temperature in °C
+   */
+  public static String celsius(TemperaturePoint point, Locale reader) {
+    return QuantityFormatter.ofDecimals(1)
+        .withLocale(reader)
+        .format(point, TemperatureScale.CELSIUS);
+  }
+
+  /**
+   * Writes a range of temperatures to a tenth of a degree.
+   *
+   * @param range the range
+   * @return both ends in °C
+   */
+  public static String range(TemperatureRange range) {
+    return String.format(
+        Locale.ROOT, "%.1f and %.1f °C", range.low().celsius(), range.high().celsius());
+  }
+
+  /**
+   * Writes two differences to a tenth of a kelvin.
+   *
+   * @param low the smaller
+   * @param high the larger
+   * @return both in K
+   */
+  public static String range(TemperatureDifference low, TemperatureDifference high) {
+    return String.format(Locale.ROOT, "%.1f to %.1f K", low.kelvin(), high.kelvin());
+  }
+
+  /**
+   * Writes the three values of an estimate.
+   *
+   * @param estimate the estimate
+   * @param divisor how many of the SI unit make one of the unit written
+   * @param unit the unit written
+   * @return low, central and high value and the unit
+   */
+  public static String estimate(Estimate<?> estimate, double divisor, String unit) {
+    return three(estimate.lowSi() / divisor)
+        + " / "
+        + three(estimate.centralSi() / divisor)
+        + " / "
+        + three(estimate.highSi() / divisor)
+        + " "
+        + unit;
+  }
+}

@@ -1,0 +1,118 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.thermal.heat;
+
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
+import javax.measure.quantity.Energy;
+import org.meltwright.units.Estimate;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.TemperaturePoint;
+
+/**
+ * Energy drawn from a meter, as an estimate.
+ *
+ * <p>Two hours at 85 °C in a room of 20 °C: 1.2 × 65 W make 0.156 kWh in the pot, and between 0.26
+ * and 0.39 kWh on the meter.
+ *
+ * <pre>{@code
+ * EnergyUse holding = EnergyUse.ofHolding(1.2, ofCelsius(85), ofCelsius(20), 7200, 0.4, 0.6);
+ * holding.lowKilowattHours(); // 0.26 kWh
+ * holding.centralKilowattHours(); // 0.312 kWh
+ * holding.highKilowattHours(); // 0.39 kWh
+ * holding.plus(holding).centralKilowattHours(); // 0.624 kWh
+ * }</pre>
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param energy the energy, low, central and high
+ */
+public record EnergyUse(Estimate<Energy> energy) {
+
+  /** Joules in a kilowatt hour. */
+  public static final double JOULES_PER_KILOWATT_HOUR = 3.6e6;
+
+  /**
+   * Returns what holding a pot warm draws.
+   *
+   * <p>Formula: E = UA (T − Ta) t / η. For example, 1.2 W/K at 85 °C in a room of 20 °C for two
+   * hours at an efficiency of 0.4 to 0.6 is 0.312 kWh at the middle efficiency.
+   *
+   * @param lossWattsPerKelvin what the pot loses for each kelvin above the room, in W/K
+   * @param held the temperature held
+   * @param room the temperature of the room, not above it
+   * @param seconds how long, in s, not negative
+   * @param lowEfficiency the lowest share of the power that reaches the pot, above 0
+   * @param highEfficiency the highest share, up to 1
+   * @return the energy
+   * @throws org.meltwright.units.ProblemException if a figure cannot be
+   */
+  public static EnergyUse ofHolding(
+      double lossWattsPerKelvin,
+      TemperaturePoint held,
+      TemperaturePoint room,
+      double seconds,
+      double lowEfficiency,
+      double highEfficiency) {
+    CHECK.between(lossWattsPerKelvin, 0, 1e7, "heat loss in W/K");
+    CHECK.between(seconds, 0, 1e9, "time in s");
+    double excess =
+        CHECK.between(held.minus(room).kelvin(), 0, 2000, "temperature above the room in K");
+    double heat = lossWattsPerKelvin * excess * seconds;
+    return ofHeat(heat, heat, heat, lowEfficiency, highEfficiency);
+  }
+
+  static EnergyUse ofHeat(
+      double low, double central, double high, double lowEfficiency, double highEfficiency) {
+    CHECK.between(lowEfficiency, 1e-3, 1, "lowest efficiency");
+    CHECK.between(highEfficiency, 1e-3, 1, "highest efficiency");
+    CHECK.ordered(lowEfficiency, highEfficiency, "efficiency");
+    return new EnergyUse(
+        new Estimate<>(
+            QuantityKind.ENERGY,
+            low / highEfficiency,
+            central / ((lowEfficiency + highEfficiency) / 2),
+            high / lowEfficiency));
+  }
+
+  /**
+   * Returns the sum of two uses, low to low and high to high.
+   *
+   * @param other the other use
+   * @return the sum
+   */
+  public EnergyUse plus(EnergyUse other) {
+    return new EnergyUse(
+        new Estimate<>(
+            QuantityKind.ENERGY,
+            energy.lowSi() + other.energy.lowSi(),
+            energy.centralSi() + other.energy.centralSi(),
+            energy.highSi() + other.energy.highSi()));
+  }
+
+  /**
+   * Returns the low value.
+   *
+   * @return the energy, in kWh
+   */
+  public double lowKilowattHours() {
+    return energy.lowSi() / JOULES_PER_KILOWATT_HOUR;
+  }
+
+  /**
+   * Returns the central value.
+   *
+   * @return the energy, in kWh
+   */
+  public double centralKilowattHours() {
+    return energy.centralSi() / JOULES_PER_KILOWATT_HOUR;
+  }
+
+  /**
+   * Returns the high value.
+   *
+   * @return the energy, in kWh
+   */
+  public double highKilowattHours() {
+    return energy.highSi() / JOULES_PER_KILOWATT_HOUR;
+  }
+}

@@ -1,0 +1,225 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.thermal.setting;
+
+import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Time;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.numeric.Texts;
+import org.meltwright.core.thermal.EstimateInput;
+import org.meltwright.core.thermal.EstimateInput.Corner;
+import org.meltwright.core.thermal.EstimateInput.Direction;
+import org.meltwright.core.thermal.setting.FreezeClock.Resolution;
+import org.meltwright.units.Estimate;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.QuantityRange;
+import org.meltwright.units.TemperaturePoint;
+
+/**
+ * How long a cast cake takes until it is solid throughout and can leave its mould, as an estimate:
+ * by Plank's formula and by one-dimensional conduction with freezing.
+ *
+ * <p>The cake is a slab; a narrow one that cools at its rim too sets sooner. Solid means 99 %
+ * solid. Plank's formula takes the middle of the melting range as one melting point and ends some
+ * per cent early: it is the check, the conduction the answer.
+ *
+ * <p>A cake of 25 mm poured at 75 °C into a thin metal mould on a grid:
+ *
+ * <pre>{@code
+ * CakeSetting cake =
+ *     CakeSetting.of(
+ *         MeltFigures.TYPICAL,
+ *         new QuantityRange<>(QuantityKind.LENGTH, 0.024, 0.026),
+ *         ofCelsius(75),
+ *         Surroundings.stillRoom(ofCelsius(20)),
+ *         CakeSetting.Faces.BOTH);
+ * cake.byConduction().centralSi() / 60; // 147 minutes
+ * cake.byPlank().centralSi() / 60; // 138 minutes
+ * }</pre>
+ *
+ * <p>This class is immutable and thread-safe.
+ */
+public final class CakeSetting {
+
+  /** Which faces of a cake take part. */
+  public enum Faces {
+    /** The open top only: the mould insulates, or stands on something that does. */
+    TOP,
+    /** Top and bottom alike: a thin metal mould on a grid. */
+    BOTH
+  }
+
+  private static final Resolution RESOLUTION = new Resolution(60, 0.02);
+
+  private final MeltFigures melt;
+  private final EstimateInput thickness;
+  private final EstimateInput transfer;
+  private final TemperaturePoint pour;
+  private final TemperaturePoint air;
+  private final Faces faces;
+  private final Estimate<Time> plank;
+  private final Estimate<Time> conduction;
+
+  /**
+   * Returns the setting time of a cake.
+   *
+   * @param melt the figures of the melt
+   * @param thickness the thickness of the cake, as a range
+   * @param pour the temperature it is poured at
+   * @param surroundings the air around
+   * @param faces which faces take part
+   * @return the setting time
+   * @throws org.meltwright.units.ProblemException if the thickness cannot be, or pouring, melting
+   *     and air temperature are out of order
+   */
+  public static CakeSetting of(
+      MeltFigures melt,
+      QuantityRange<Length> thickness,
+      TemperaturePoint pour,
+      Surroundings surroundings,
+      Faces faces) {
+    CHECK.between(pour.celsius(), -100, 1000, "temperature of pouring in °C");
+    CHECK.between(thickness.lowSi(), 1e-4, 1, "thickness of the cake in m");
+    CHECK.between(thickness.highSi(), 1e-4, 1, "thickness of the cake in m");
+    return new CakeSetting(melt, thickness, pour, surroundings, faces);
+  }
+
+  private CakeSetting(
+      MeltFigures melt,
+      QuantityRange<Length> thickness,
+      TemperaturePoint pour,
+      Surroundings surroundings,
+      Faces faces) {
+    this.melt = melt;
+    this.thickness =
+        new EstimateInput(
+            "thickness of the cake", thickness.lowSi(), thickness.highSi(), "m", Direction.RAISES);
+    this.transfer =
+        new EstimateInput(
+            "heat transfer to the air",
+            surroundings.lowTransferWattsPerSquareMetreKelvin(),
+            surroundings.highTransferWattsPerSquareMetreKelvin(),
+            "W/(m² K)",
+            Direction.LOWERS);
+    this.pour = pour;
+    this.air = surroundings.air();
+    this.faces = faces;
+    this.plank =
+        new Estimate<>(
+            QuantityKind.TIME, plank(Corner.LOW), plank(Corner.CENTRAL), plank(Corner.HIGH));
+    this.conduction =
+        new Estimate<>(
+            QuantityKind.TIME,
+            conduction(Corner.LOW),
+            conduction(Corner.CENTRAL),
+            conduction(Corner.HIGH));
+  }
+
+  /**
+   * Returns the time by one-dimensional conduction.
+   *
+   * @return the time until 99 % is solid
+   */
+  public Estimate<Time> byConduction() {
+    return conduction;
+  }
+
+  /**
+   * Returns the time by Plank's formula with the sensible heat of the melt.
+   *
+   * @return the time
+   */
+  public Estimate<Time> byPlank() {
+    return plank;
+  }
+
+  private double conduction(Corner corner) {
+    return solidSeconds(
+        melt.at(corner),
+        thickness.at(corner),
+        pour.celsius(),
+        transfer.at(corner),
+        air.celsius(),
+        faces);
+  }
+
+  /** Cooling both faces is half the slab with its middle insulated. */
+  static double solidSeconds(
+      MeltSubstance melt,
+      double thickness,
+      double pourCelsius,
+      double transfer,
+      double airCelsius,
+      Faces faces) {
+    double depth = faces == Faces.BOTH ? thickness / 2 : thickness;
+    FreezingColumn column =
+        new FreezingColumn(ColumnGrid.ofMelt(depth, RESOLUTION.cells()), melt, 0, pourCelsius)
+            .withTop(transfer, airCelsius);
+    return FreezeClock.run(column, RESOLUTION.firstStep(depth), RESOLUTION.growth()).full();
+  }
+
+  private double plank(Corner corner) {
+    return Plank.seconds(
+        melt.at(corner),
+        Plank.Shape.SLAB,
+        faces == Faces.BOTH ? thickness.at(corner) : 2 * thickness.at(corner),
+        transfer.at(corner),
+        air.celsius(),
+        pour.celsius());
+  }
+
+  /**
+   * Returns the named inputs with their ranges and directions.
+   *
+   * @return thickness, air, and the figures of the melt
+   */
+  public List<EstimateInput> inputs() {
+    List<EstimateInput> inputs = new ArrayList<>(List.of(thickness, transfer));
+    inputs.addAll(melt.inputs());
+    return List.copyOf(inputs);
+  }
+
+  /**
+   * Explains the setting time.
+   *
+   * @return inputs, both times, and what was assumed
+   */
+  public Explanation explanation() {
+    Explanation.Builder builder =
+        Explanation.of("How long a cake takes until it can leave its mould")
+            .given("poured at " + pour + ", air at " + air + ", faces: " + faces)
+            .formula("∂H/∂t = ∂/∂x (k ∂T/∂x), implicit finite volumes on enthalpy");
+    inputs().forEach(i -> builder.given(i.toString()));
+    builder
+        .step("by conduction: " + Texts.estimate(conduction, 60, "min (low / central / high)"))
+        .step("by Plank: " + Texts.estimate(byPlank(), 60, "min (low / central / high)"))
+        .warning("Assumed: a slab without heat through its rim, no contact resistance, no pipe.")
+        .warning("Plank's formula knows one melting point and ends early for a melting range.");
+    melt.assumed().forEach(a -> builder.warning("Assumed, not stated: " + a + "."));
+    melt.sources().forEach(builder::source);
+    return builder.build();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof CakeSetting that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(melt, thickness, transfer, pour, air, faces);
+  }
+
+  @Override
+  public String toString() {
+    return "setting of a cake poured at " + pour + " in air of " + air;
+  }
+}

@@ -1,0 +1,76 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.studio.page;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What is said on a page, in order, without how it looks.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param title the title
+ * @param subtitle one line below it
+ * @param blocks what is said
+ * @param sources what the figures rest on, numbered from 1 in this order
+ */
+public record Page(String title, String subtitle, List<Block> blocks, List<String> sources) {
+
+  public Page {
+    blocks = List.copyOf(blocks);
+    sources = List.copyOf(sources);
+  }
+
+  /** Collects the blocks of a page and numbers its sources; not thread-safe. */
+  public static final class Builder {
+
+    private final String title;
+    private final String subtitle;
+    private final List<Block> blocks = new ArrayList<>();
+    private final Set<String> sources = new LinkedHashSet<>();
+
+    /**
+     * Starts a page.
+     *
+     * @param title the title
+     * @param subtitle one line below it
+     */
+    public Builder(String title, String subtitle) {
+      this.title = title;
+      this.subtitle = subtitle;
+    }
+
+    /**
+     * Adds a block.
+     *
+     * @param block what is said next
+     * @return this builder
+     */
+    public Builder add(Block block) {
+      blocks.add(block);
+      return this;
+    }
+
+    /**
+     * Notes a source and returns its mark.
+     *
+     * @param citation the source on one line
+     * @return its number at the foot of the page, such as "[3]"
+     */
+    public String cite(String citation) {
+      sources.add(citation);
+      return "[" + (new ArrayList<>(sources).indexOf(citation) + 1) + "]";
+    }
+
+    /**
+     * Returns the page.
+     *
+     * @return what was collected so far
+     */
+    public Page build() {
+      return new Page(title, subtitle, blocks, new ArrayList<>(sources));
+    }
+  }
+}

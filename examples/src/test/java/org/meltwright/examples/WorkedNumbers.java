@@ -78,8 +78,6 @@ import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.Sourced;
 import org.meltwright.core.thermal.melting.IdealSolubility;
-import org.meltwright.core.thermal.setting.Conduction;
-import org.meltwright.core.thermal.setting.ExactFreezing;
 import org.meltwright.core.thermal.settling.Settling;
 import org.meltwright.units.Density;
 import org.meltwright.units.Estimate;
@@ -397,8 +395,6 @@ final class WorkedNumbers {
   }
 
   private static void thermal(Map<String, ToDoubleFunction<double[]>> all) {
-    all.put("crustGrowth", x -> ExactFreezing.onePhaseLambda(x[0]));
-    all.put("slabCentre", x -> Conduction.slabCentre(x[0], x[1]));
     all.put("solubleShare", x -> IdealSolubility.moleFraction(x[0], x[1], x[2]));
     all.put("stokesVelocity", x -> Settling.stokesVelocity(x[0] * 1e-6, x[1], x[2]) * 1e6);
     all.put("stirWithin", x -> Settling.convectingSeconds(x[0], x[1] / 1000, x[2] * 1e-6));

@@ -32,19 +32,6 @@ import org.meltwright.units.ProblemException;
  *
  * <p>For example, St = 1 gives λ = 0.6201.
  *
- * <p>Melt at its melting point of 63 °C on a wall at 20 °C: St = 2000 × 43/180 000 = 0.478. In four
- * times the time the crust grows to twice its thickness.
- *
- * <pre>{@code
- * MeltSubstance wax =
- *     new MeltSubstance(0.25, 0.17, 900, new MeltingHeat(2000, 2300, 180_000, 63, 63));
- * ExactFreezing crust = ExactFreezing.onWall(wax, 63, 20);
- * crust.lambda(); // 0.4557
- * crust.crustMetres(60); // 0.0026 m
- * crust.crustMetres(240); // 0.0053 m
- * ExactFreezing.onePhaseLambda(1); // 0.6201
- * }</pre>
- *
  * <p>Immutable and thread-safe.
  *
  * @param lambda the growth parameter λ [–]; 0 if no crust forms

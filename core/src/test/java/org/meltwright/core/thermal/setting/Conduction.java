@@ -8,10 +8,6 @@ import org.apache.commons.numbers.gamma.Erfc;
 import org.apache.commons.numbers.gamma.Erfcx;
 import org.apache.commons.numbers.gamma.InverseErf;
 import org.meltwright.core.numeric.Roots;
-import org.meltwright.core.thermal.ThermalProblem;
-import org.meltwright.units.Bilingual;
-import org.meltwright.units.Problem;
-import org.meltwright.units.ProblemException;
 
 /**
  * Exact solutions for bodies that cool without freezing.
@@ -20,19 +16,9 @@ import org.meltwright.units.ProblemException;
  * shares of the step: 1 where nothing has happened yet, 0 at the surroundings' temperature, unless
  * said otherwise.
  *
- * <p>A slab of 25 mm with air on both sides; its Biot number is too large for the lumped formula,
- * which holds for a thin mould wall:
- *
- * <pre>{@code
- * double biot = Conduction.biot(10, 0.0125, 0.25); // 0.5
- * Conduction.slabCentre(biot, 1); // 0.6984
- * Conduction.lumped(3600, 3600, biot); // throws ProblemException
- * Conduction.lumped(3600, 3600, 0.05); // 0.3679
- * }</pre>
- *
  * <p>Not instantiable; thread-safe.
  */
-public final class Conduction {
+final class Conduction {
 
   /** The Biot number, on volume over area, up to which a body may count as one temperature. */
   public static final double LUMPED_LIMIT = 0.1;
@@ -71,7 +57,7 @@ public final class Conduction {
    * @param timeConstantSeconds τ, in s, above zero
    * @param biot the Biot number on volume over area
    * @return the share left
-   * @throws ProblemException if the Biot number exceeds {@link #LUMPED_LIMIT}
+   * @throws IllegalArgumentException if the Biot number exceeds {@link #LUMPED_LIMIT}
    */
   public static double lumped(double seconds, double timeConstantSeconds, double biot) {
     CHECK.between(seconds, 0, 1e15, "time in s");
@@ -87,7 +73,7 @@ public final class Conduction {
    * @param timeConstantSeconds the time constant, in s, above zero
    * @param biot the Biot number on volume over area
    * @return the time, in s
-   * @throws ProblemException if the Biot number exceeds {@link #LUMPED_LIMIT}
+   * @throws IllegalArgumentException if the Biot number exceeds {@link #LUMPED_LIMIT}
    */
   public static double lumpedSeconds(double share, double timeConstantSeconds, double biot) {
     CHECK.between(share, Double.MIN_NORMAL, 1, "share of the step");
@@ -98,9 +84,7 @@ public final class Conduction {
 
   private static void requireLumped(double biot) {
     if (!(biot <= LUMPED_LIMIT)) {
-      throw new ProblemException(
-          Problem.of(ThermalProblem.NOT_LUMPED, Bilingual.of(biot))
-              .with("high", Bilingual.of(LUMPED_LIMIT)));
+      throw new IllegalArgumentException("too thick to have one temperature: Bi = " + biot);
     }
   }
 

@@ -48,6 +48,8 @@ module org.meltwright.core {
       org.meltwright.units;
   opens org.meltwright.core.equipment to
       org.meltwright.units;
+  opens org.meltwright.core.explain to
+      org.meltwright.units;
   opens org.meltwright.core.material to
       org.meltwright.units;
   opens org.meltwright.core.measurement to

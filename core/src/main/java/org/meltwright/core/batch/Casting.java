@@ -12,7 +12,11 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.equipment.Mould;
+import org.meltwright.core.explain.Drivers;
+import org.meltwright.core.explain.EstimateInput;
+import org.meltwright.core.explain.EstimateInput.Direction;
 import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.mixture.Mixture;
@@ -56,6 +60,13 @@ public final class Casting {
   private static final double LEAST_DENSITY = 1e-3;
 
   private static final double MOST = 1e12;
+
+  private static final Symbol MELT_DENSITY = symbol("density of the melt", "kg/m³");
+  private static final Symbol CAKE_DENSITY = symbol("density of the cold cake", "kg/m³");
+  private static final Symbol CAKE = symbol("mass of a cake", "kg");
+  private static final Symbol POURED = symbol("volume of the melt", "m³");
+  private static final Symbol COLD = symbol("volume of a cold cake", "m³");
+  private static final Symbol SHRINKAGE = symbol("share of its volume that a cake loses", "");
 
   private final double netKilograms;
   private final Mould mould;
@@ -170,6 +181,10 @@ public final class Casting {
     this.cold = cold == null ? null : requirePositive(cold);
   }
 
+  private static Symbol symbol(String name, String unit) {
+    return Symbol.beside(Casting.class, name, unit);
+  }
+
   private static Estimate<Density> requirePositive(Estimate<Density> density) {
     CHECK.between(density.lowSi(), LEAST_DENSITY, MOST, "density in kg/m³");
     CHECK.between(density.highSi(), LEAST_DENSITY, MOST, "density in kg/m³");
@@ -214,6 +229,16 @@ public final class Casting {
         cakeCubicMetres() * hot.lowSi(),
         cakeKilograms(),
         cakeCubicMetres() * hot.highSi());
+  }
+
+  /**
+   * Returns what the mass of one whole cake hangs on.
+   *
+   * @return the drivers: the density of the melt
+   */
+  public Drivers cakeMassDrivers() {
+    EstimateInput melt = EstimateInput.of(MELT_DENSITY, hot, Direction.RAISES);
+    return Drivers.of(CAKE, List.of(melt), values -> cakeCubicMetres() * values.of(melt));
   }
 
   /**
@@ -272,6 +297,16 @@ public final class Casting {
   }
 
   /**
+   * Returns what the volume of all that is poured hangs on.
+   *
+   * @return the drivers: the density of the melt
+   */
+  public Drivers hotVolumeDrivers() {
+    EstimateInput melt = EstimateInput.of(MELT_DENSITY, hot, Direction.LOWERS);
+    return Drivers.of(POURED, List.of(melt), values -> netKilograms / values.of(melt));
+  }
+
+  /**
    * Returns the volume of a whole cake when it is cold.
    *
    * @return the cold volume; empty if the cold density was not stated
@@ -281,12 +316,41 @@ public final class Casting {
   }
 
   /**
+   * Returns what the volume of a whole cold cake hangs on.
+   *
+   * @return the drivers: the density of the cold cake; empty if it was not stated
+   */
+  public Optional<Drivers> coldCakeDrivers() {
+    return Optional.ofNullable(cold)
+        .map(c -> EstimateInput.of(CAKE_DENSITY, c, Direction.LOWERS))
+        .map(c -> Drivers.of(COLD, List.of(c), values -> cakeKilograms() / values.of(c)));
+  }
+
+  /**
    * Returns the share of its hot volume that a cake loses in cooling: 1 − ρ(hot)/ρ(cold).
    *
    * @return the shrinkage; empty if the cold density was not stated
    */
   public Optional<ShrinkRange> shrinkage() {
     return Optional.ofNullable(cold).map(c -> ShrinkRange.of(hot, c));
+  }
+
+  /**
+   * Returns what the share that a cake loses hangs on.
+   *
+   * @return the drivers: the densities of the melt and of the cold cake; empty if the cold density
+   *     was not stated
+   */
+  public Optional<Drivers> shrinkageDrivers() {
+    EstimateInput melt = EstimateInput.of(MELT_DENSITY, hot, Direction.LOWERS);
+    return Optional.ofNullable(cold)
+        .map(c -> EstimateInput.of(CAKE_DENSITY, c, Direction.RAISES))
+        .map(
+            c ->
+                Drivers.of(
+                    SHRINKAGE,
+                    List.of(melt, c),
+                    values -> ShrinkRange.share(values.of(melt), values.of(c)).value()));
   }
 
   /**

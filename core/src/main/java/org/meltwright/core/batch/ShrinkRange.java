@@ -89,7 +89,7 @@ public record ShrinkRange(VolumeFraction low, VolumeFraction central, VolumeFrac
     return linear(high);
   }
 
-  private static VolumeFraction share(double hot, double cold) {
+  static VolumeFraction share(double hot, double cold) {
     return VolumeFraction.of(Math.max(0, 1 - hot / cold));
   }
 }

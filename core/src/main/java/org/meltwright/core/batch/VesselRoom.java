@@ -3,10 +3,14 @@ package org.meltwright.core.batch;
 
 import static org.meltwright.core.batch.BatchProblem.CHECK;
 
+import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Volume;
 import org.meltwright.core.equipment.Vessel;
+import org.meltwright.core.explain.Drivers;
+import org.meltwright.core.explain.EstimateInput;
 import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.mixture.Mixture;
 import org.meltwright.units.Estimate;
@@ -40,6 +44,9 @@ import org.meltwright.units.VolumeFraction;
  */
 public record VesselRoom(Vessel vessel, Estimate<Volume> melt) {
 
+  private static final Symbol VOLUME = Symbol.beside(VesselRoom.class, "volume of the melt", "m³");
+  private static final Symbol FILL = Symbol.beside(VesselRoom.class, "fill level", "");
+
   /** Draws a problem if the volume is negative or not finite. */
   public VesselRoom {
     CHECK.between(melt.lowSi(), 0, 1e6, "volume of the melt in m³");
@@ -47,7 +54,8 @@ public record VesselRoom(Vessel vessel, Estimate<Volume> melt) {
   }
 
   /**
-   * Returns the room of a mixture in a vessel.
+   * Returns the room of a mixture in a vessel. Where a density of one's own does not agree with the
+   * one in print, the volume spans both.
    *
    * @param vessel the vessel
    * @param mixture what is in it
@@ -56,7 +64,7 @@ public record VesselRoom(Vessel vessel, Estimate<Volume> melt) {
    * @throws org.meltwright.units.ProblemException if a density is missing
    */
   public static VesselRoom of(Vessel vessel, Mixture mixture, DensityBasis melt) {
-    return new VesselRoom(vessel, mixture.volume(melt));
+    return new VesselRoom(vessel, mixture.volume(melt.forRules()));
   }
 
   /**
@@ -88,6 +96,16 @@ public record VesselRoom(Vessel vessel, Estimate<Volume> melt) {
    */
   public double highestFillLevel() {
     return vessel.fillLevel(melt.highSi());
+  }
+
+  /**
+   * Returns what the fill level hangs on. The highest fill level is that of the worst range.
+   *
+   * @return the drivers: the volume of the melt, which its density decides
+   */
+  public Drivers fillLevelDrivers() {
+    EstimateInput volume = EstimateInput.of(VOLUME, melt, EstimateInput.Direction.RAISES);
+    return Drivers.of(FILL, List.of(volume), values -> vessel.fillLevel(values.of(volume)));
   }
 
   /**

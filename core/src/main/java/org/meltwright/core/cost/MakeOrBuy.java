@@ -4,18 +4,26 @@ package org.meltwright.core.cost;
 import static org.meltwright.core.cost.CostProblem.CHECK;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NoSuchElementException;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import org.joda.money.BigMoneyProvider;
+import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.explain.Drivers;
+import org.meltwright.core.explain.EstimateInput;
+import org.meltwright.core.explain.EstimateInput.Direction;
 import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.Spread;
+import org.meltwright.core.explain.Symbol;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
 
@@ -42,9 +50,6 @@ import org.meltwright.units.QuantityKind;
  * <p>Immutable and thread-safe.
  */
 public final class MakeOrBuy {
-
-  /** How many inputs {@link #sensitivity} names. */
-  public static final int BIGGEST_INPUTS = 3;
 
   private final CostRollUp batch;
   private final double netKilograms;
@@ -196,20 +201,53 @@ public final class MakeOrBuy {
   }
 
   /**
-   * Returns the inputs on which the answer hangs most.
+   * Returns what the saving hangs on, if each price and cost may be off by as much.
    *
-   * @param rise the rise of each input, one at a time, for example 10 %
-   * @return the three inputs with the biggest effect on the saving, the biggest first: lines of the
-   *     batch of one name taken together, and the price of the best offer
+   * @param off how far each input may lie from what was stated, such as 10 %; up to 100 %
+   * @return the drivers of {@link #savingPerKilogram}: the lines of the batch, those of one name
+   *     taken together, and the price of the best offer
+   * @throws ProblemException if the rate is below zero or above 100 %
    */
-  public List<Sensitivity> sensitivity(Rate rise) {
-    List<Sensitivity> all = new ArrayList<>();
-    inputsPerKilogram().forEach((label, cost) -> all.add(ofOwn(label, cost, rise)));
-    ExactMoney price = best().landed().perKilogram();
-    ExactMoney own = own().perKilogram();
-    all.add(new Sensitivity(best().label(), price, rise.of(price), factor(own, price)));
-    all.sort(Comparator.comparing(s -> magnitude(s.savingChange()), Collections.reverseOrder()));
-    return List.copyOf(all.subList(0, Math.min(BIGGEST_INPUTS, all.size())));
+  public Drivers savingDrivers(Rate off) {
+    CHECK.between(off.percent().doubleValue(), 0, 100, "rate in %");
+    EstimateInput bought =
+        input(best().label(), best().landed().perKilogram(), off, Direction.RAISES);
+    List<EstimateInput> own = new ArrayList<>();
+    inputsPerKilogram()
+        .forEach((label, cost) -> own.add(input(label, cost, off, Direction.LOWERS)));
+    return Drivers.of(
+        Symbol.beside(MakeOrBuy.class, "saving per kilogram", bought.symbol().unit()),
+        Stream.concat(own.stream(), Stream.of(bought)).toList(),
+        values -> values.of(bought) - own.stream().mapToDouble(values::of).sum());
+  }
+
+  private static EstimateInput input(
+      String label, ExactMoney perKilogram, Rate off, Direction direction) {
+    String currency = perKilogram.currency().getCode();
+    ExactMoney one = ExactMoney.of(Money.of(perKilogram.currency(), 1));
+    ExactMoney change = off.of(perKilogram);
+    return new EstimateInput(
+        Symbol.beside(MakeOrBuy.class, label, currency + "/kg"),
+        perKilogram.minus(change).dividedBy(one),
+        perKilogram.dividedBy(one),
+        perKilogram.plus(change).dividedBy(one),
+        direction,
+        Spread.EVEN);
+  }
+
+  /**
+   * Returns at which factor of one input making and buying would cost the same.
+   *
+   * @param input the name of a line of the batch, or of the best offer
+   * @return the factor; empty if no factor of zero or more does that
+   * @throws NoSuchElementException if there is no such input
+   */
+  public OptionalDouble turnsAtFactor(String input) {
+    if (input.equals(best().label())) {
+      return factor(own().perKilogram(), best().landed().perKilogram());
+    }
+    ExactMoney cost = Optional.ofNullable(inputsPerKilogram().get(input)).orElseThrow();
+    return factor(cost.plus(savingPerKilogram()), cost);
   }
 
   private Map<String, ExactMoney> inputsPerKilogram() {
@@ -221,19 +259,10 @@ public final class MakeOrBuy {
     return sums;
   }
 
-  private Sensitivity ofOwn(String label, ExactMoney cost, Rate rise) {
-    return new Sensitivity(
-        label, cost, rise.of(cost).negated(), factor(cost.plus(savingPerKilogram()), cost));
-  }
-
   private static OptionalDouble factor(ExactMoney wanted, ExactMoney now) {
     return now.isZero() || wanted.isNegative()
         ? OptionalDouble.empty()
         : OptionalDouble.of(wanted.dividedBy(now));
-  }
-
-  private static ExactMoney magnitude(ExactMoney amount) {
-    return amount.isNegative() ? amount.negated() : amount;
   }
 
   /**

@@ -1,12 +1,18 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 /**
- * The working behind a result, built on demand from the numbers that the result keeps.
+ * The working behind a result, built on demand from the numbers that the result keeps; how sure an
+ * estimate is, and what to measure first.
  *
  * <ol>
  *   <li>{@link org.meltwright.core.explain.Explanation} — inputs, formula, steps, warnings,
  *       sources.
  *   <li>{@link org.meltwright.core.explain.Explanation.Builder} — collects them in the order in
  *       which they are read.
+ *   <li>{@link org.meltwright.core.explain.Drivers} — worst and likely range of an estimate, what
+ *       each input does to them, and how well it must be known.
+ *   <li>{@link org.meltwright.core.explain.EstimateInput} — an input: what it stands for ({@link
+ *       org.meltwright.core.explain.Symbol}), its range and where in it it is likely to lie ({@link
+ *       org.meltwright.core.explain.Spread}).
  * </ol>
  *
  * <p>For example:

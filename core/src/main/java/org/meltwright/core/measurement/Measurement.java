@@ -283,7 +283,7 @@ public final class Measurement {
    *
    * <p>Put it on the lot it was measured on ({@link
    * org.meltwright.core.material.Material#withFirst}); it then stands before what is in print, and
-   * {@link Comparison} tells whether they agree.
+   * {@link org.meltwright.core.material.Comparison} tells whether they agree.
    *
    * @param <V> the type of the value
    * @param key the property

@@ -8,8 +8,7 @@
  *       is.
  *   <li>{@link org.meltwright.core.measurement.Measurement} — the figure, what made it unsure, and
  *       the way onto a material.
- *   <li>{@link org.meltwright.core.measurement.Comparison} — whether it agrees with what is in
- *       print.
+ *   <li>{@link org.meltwright.core.material.Comparison} — whether it agrees with what is in print.
  *   <li>{@link org.meltwright.core.measurement.ThermometerCalibration} — ice and boiling water.
  *   <li>{@link org.meltwright.core.measurement.FullCup}, {@link
  *       org.meltwright.core.measurement.Sinker}, {@link org.meltwright.core.measurement.Bottle} and

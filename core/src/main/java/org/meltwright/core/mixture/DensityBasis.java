@@ -12,6 +12,7 @@ import java.util.function.IntToDoubleFunction;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.ByMaterial;
+import org.meltwright.core.material.Comparison;
 import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialRole;
@@ -75,6 +76,7 @@ public final class DensityBasis {
   private final ByMaterial<QuantityRange<Density>> stated;
   private final @Nullable TemperaturePoint temperature;
   private final @Nullable NumberRange expansionPerKelvin;
+  private final boolean forRules;
 
   /**
    * Returns the basis of a state.
@@ -83,7 +85,7 @@ public final class DensityBasis {
    * @return the basis, with the figures of the materials
    */
   public static DensityBasis of(MaterialState state) {
-    return new DensityBasis(state, ByMaterial.none(), null, null);
+    return new DensityBasis(state, ByMaterial.none(), null, null, false);
   }
 
   /**
@@ -102,18 +104,20 @@ public final class DensityBasis {
     CHECK.between(expansionPerKelvin.low(), 0, LARGEST_EXPANSION, EXPANSION);
     CHECK.between(expansionPerKelvin.high(), 0, LARGEST_EXPANSION, EXPANSION);
     return new DensityBasis(
-        MaterialState.LIQUID, ByMaterial.none(), temperature, expansionPerKelvin);
+        MaterialState.LIQUID, ByMaterial.none(), temperature, expansionPerKelvin, false);
   }
 
   private DensityBasis(
       MaterialState state,
       ByMaterial<QuantityRange<Density>> stated,
       @Nullable TemperaturePoint temperature,
-      @Nullable NumberRange expansionPerKelvin) {
+      @Nullable NumberRange expansionPerKelvin,
+      boolean forRules) {
     this.state = state;
     this.stated = stated;
     this.temperature = temperature;
     this.expansionPerKelvin = expansionPerKelvin;
+    this.forRules = forRules;
   }
 
   /**
@@ -144,7 +148,18 @@ public final class DensityBasis {
    * @return the new basis
    */
   public DensityBasis with(Material material, QuantityRange<Density> density) {
-    return new DensityBasis(state, stated.with(material, density), temperature, expansionPerKelvin);
+    return new DensityBasis(
+        state, stated.with(material, density), temperature, expansionPerKelvin, forRules);
+  }
+
+  /**
+   * Returns a copy for a rule: where a figure of one's own does not agree with the one in print,
+   * the range spans both ({@link Comparison#forRules}), so that either end is that of the worse.
+   *
+   * @return the new basis
+   */
+  public DensityBasis forRules() {
+    return new DensityBasis(state, stated, temperature, expansionPerKelvin, true);
   }
 
   /**
@@ -305,7 +320,10 @@ public final class DensityBasis {
   }
 
   private Optional<PropertyRange<Density>> figure(Material material) {
-    return material.find(property(material)).map(Sourced::value);
+    PropertyKey<PropertyRange<Density>> key = property(material);
+    Optional<PropertyRange<Density>> worse =
+        forRules ? Comparison.of(material, key).map(Comparison::forRules) : Optional.empty();
+    return worse.or(() -> material.find(key).map(Sourced::value));
   }
 
   private static boolean keepsItsVolume(Material material) {
@@ -381,7 +399,7 @@ public final class DensityBasis {
   }
 
   private List<@Nullable Object> stated() {
-    return Arrays.asList(state, stated, temperature, expansionPerKelvin);
+    return Arrays.asList(state, stated, temperature, expansionPerKelvin, forRules);
   }
 
   @Override

@@ -7,6 +7,9 @@ import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
+import org.meltwright.core.explain.Drivers;
+import org.meltwright.core.explain.EstimateInput.Direction;
+import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.material.Material;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.Estimate;
@@ -37,6 +40,8 @@ import org.meltwright.units.QuantityKind;
  * @param massKilograms how much of it there is, in kg, not negative
  */
 public record Mixture(Composition composition, double massKilograms) {
+
+  private static final Symbol VOLUME = Symbol.beside(Mixture.class, "volume", "m³");
 
   /** Draws a problem if the mass is negative or not finite. */
   public Mixture {
@@ -129,6 +134,19 @@ public record Mixture(Composition composition, double massKilograms) {
         massKilograms / density.highSi(),
         massKilograms / density.centralSi(),
         massKilograms / density.lowSi());
+  }
+
+  /**
+   * Returns what its volume in a state hangs on.
+   *
+   * @param basis the state of matter, and where its densities come from
+   * @return the drivers: the density of each material
+   * @throws ProblemException if a density is missing; the problem names material and property
+   */
+  public Drivers volumeDrivers(DensityBasis basis) {
+    return composition
+        .volumeView(basis)
+        .drivers(VOLUME, Direction.LOWERS, density -> massKilograms / density);
   }
 
   /**

@@ -1,12 +1,17 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.mixture;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.explain.Drivers;
+import org.meltwright.core.explain.EstimateInput;
+import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
@@ -64,6 +69,9 @@ public final class ShareOf {
   /** Resin: as such, or inside another ingredient. */
   public static final ShareOf RESIN =
       ofConstituents("resin", m -> m.family() == MaterialFamily.RESIN);
+
+  private static final Symbol SHARE = Symbol.beside(ShareOf.class, "share by mass", "");
+  private static final Symbol PART = Symbol.beside(ShareOf.class, "part by mass", "");
 
   private record Meant(Material asked) implements Predicate<Material> {
 
@@ -190,6 +198,68 @@ public final class ShareOf {
       return MassFractionRange.of(MassFraction.ZERO);
     }
     return inside(material, new HashMap<>());
+  }
+
+  /**
+   * Returns what the share in a mix hangs on; its central value has every constituent at the middle
+   * of its range.
+   *
+   * @param composition the mix
+   * @return the drivers of its share by mass: what each constituent makes of its material
+   * @throws ProblemException if a material is itself a mix of which the parts are not stated
+   */
+  public Drivers driversIn(Composition composition) {
+    composition.share(this);
+    List<Integer> there =
+        IntStream.range(0, composition.size())
+            .filter(i -> composition.massFractionValue(i) > 0)
+            .boxed()
+            .toList();
+    return Drivers.of(
+        SHARE.of(inWords()),
+        there.stream().flatMap(i -> inputs(composition.materials().get(i)).stream()).toList(),
+        values ->
+            there.stream()
+                .mapToDouble(
+                    i ->
+                        composition.massFractionValue(i)
+                            * contentOf(composition.materials().get(i), values))
+                .sum());
+  }
+
+  /** The part of a material that each of its constituents makes, as far as that is to be known. */
+  private List<EstimateInput> inputs(Material material) {
+    if (counted.test(material) || !looksInside) {
+      return List.of();
+    }
+    List<EstimateInput> inputs = new ArrayList<>();
+    for (Constituent part : material.constituents()) {
+      inputs.add(input(material, part));
+      inputs.addAll(inputs(part.material()));
+    }
+    return inputs;
+  }
+
+  private static EstimateInput input(Material material, Constituent part) {
+    Bilingual what =
+        Bilingual.of(locale -> part.material().name(locale) + " / " + material.name(locale));
+    return EstimateInput.of(
+        PART.of(what),
+        part.share().low().value(),
+        part.share().high().value(),
+        EstimateInput.Direction.RAISES);
+  }
+
+  /** How much of what is counted a material holds, for one value of each constituent's part. */
+  private double contentOf(Material material, Drivers.Values values) {
+    if (counted.test(material) || !looksInside) {
+      return counted.test(material) ? 1 : 0;
+    }
+    double content = 0;
+    for (Constituent part : material.constituents()) {
+      content += values.of(input(material, part)) * contentOf(part.material(), values);
+    }
+    return Amounts.clamp(content);
   }
 
   /**

@@ -1,10 +1,17 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.mixture;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.IntToDoubleFunction;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.explain.Drivers;
+import org.meltwright.core.explain.EstimateInput;
+import org.meltwright.core.explain.EstimateInput.Direction;
+import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.material.Material;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Density;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.QuantityKind;
@@ -36,6 +43,8 @@ import org.meltwright.units.VolumeFraction;
  * <p>Immutable and thread-safe.
  */
 public final class VolumeView {
+
+  private static final Symbol DENSITY = Symbol.beside(VolumeView.class, "density", "kg/m³");
 
   private final Composition composition;
   private final DensityTable densities;
@@ -111,6 +120,28 @@ public final class VolumeView {
     double high = density(densities::high);
     return new Estimate<>(
         QuantityKind.DENSITY, Math.min(low, density), density, Math.max(high, density));
+  }
+
+  /**
+   * Returns what the density hangs on.
+   *
+   * @return the drivers: the density of each material
+   */
+  public Drivers densityDrivers() {
+    return drivers(DENSITY, Direction.RAISES, density -> density);
+  }
+
+  /**
+   * What a result that follows from the density hangs on; more of each density moves it one way.
+   */
+  Drivers drivers(Symbol result, Direction direction, DoubleUnaryOperator ofDensity) {
+    List<EstimateInput> inputs = new ArrayList<>();
+    for (int i = 0; i < volumes.length; i++) {
+      Symbol one = DENSITY.of(Bilingual.of(composition.materials().get(i)::name));
+      inputs.add(EstimateInput.of(one, densities.low(i), densities.high(i), direction));
+    }
+    return Drivers.of(
+        result, inputs, values -> ofDensity.applyAsDouble(density(i -> values.of(inputs.get(i)))));
   }
 
   private double density(IntToDoubleFunction densityOf) {

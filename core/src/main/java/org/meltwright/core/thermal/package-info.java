@@ -15,7 +15,8 @@
  * </ol>
  *
  * <p>Every estimate has a low, a central and a high value, lists its inputs as {@link
- * org.meltwright.core.thermal.EstimateInput}, and explains itself on demand.
+ * org.meltwright.core.explain.EstimateInput}, tells what it hangs on ({@link
+ * org.meltwright.core.explain.Drivers}), and explains itself on demand.
  */
 @NullMarked
 package org.meltwright.core.thermal;

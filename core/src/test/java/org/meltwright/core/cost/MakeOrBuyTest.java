@@ -7,9 +7,11 @@ import static org.meltwright.units.MetricUnits.grams;
 import static org.meltwright.units.MetricUnits.kilograms;
 
 import java.util.List;
+import java.util.NoSuchElementException;
 import org.assertj.core.data.Offset;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
+import org.meltwright.core.explain.Drivers;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
 
@@ -63,17 +65,27 @@ class MakeOrBuyTest {
   }
 
   @Test
-  void sensitivity_namesTheThreeBiggestInputs() {
-    List<Sensitivity> inputs = CHOICE.sensitivity(Rate.ofPercent("10"));
-    assertThat(inputs)
-        .extracting(Sensitivity::input)
-        .containsExactly("tin of 250 g", "wax", "work");
-    assertThat(inputs.get(0).savingChange()).hasToString("6 EUR");
-    assertThat(inputs.get(1).savingChange()).hasToString("-1.25 EUR");
-    assertThat(inputs.get(0).turnsAtFactor().orElseThrow())
+  void savingDrivers_nameTheInputThatDecidesMost_first() {
+    Drivers saving = CHOICE.savingDrivers(Rate.ofPercent("10"));
+
+    assertThat(saving.ranked())
+        .extracting(d -> d.input().symbol().toString())
+        .startsWith("tin of 250 g", "wax", "work");
+    assertThat(saving.central()).isCloseTo(35, Offset.offset(1e-12));
+    assertThat(saving.worst().width()).isCloseTo(2 * (6 + 2.5), Offset.offset(1e-12));
+    assertThat(saving.ranked().get(0).ifKnown().width()).isCloseTo(5, Offset.offset(1e-12));
+    assertThat(saving.ranked().get(1).ifKnown().width()).isCloseTo(14.5, Offset.offset(1e-12));
+    assertThat(saving.result().unit()).isEqualTo("EUR/kg");
+  }
+
+  @Test
+  void turnsAtFactor_isWhereMakingAndBuyingCostTheSame() {
+    assertThat(CHOICE.turnsAtFactor("tin of 250 g").orElseThrow())
         .isCloseTo(25.0 / 60, Offset.offset(1e-15));
-    assertThat(inputs.get(1).turnsAtFactor().orElseThrow())
+    assertThat(CHOICE.turnsAtFactor("wax").orElseThrow())
         .isCloseTo((12.5 + 35) / 12.5, Offset.offset(1e-15));
+    assertThatExceptionOfType(NoSuchElementException.class)
+        .isThrownBy(() -> CHOICE.turnsAtFactor("honey"));
   }
 
   @Test

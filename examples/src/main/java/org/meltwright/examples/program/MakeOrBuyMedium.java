@@ -44,7 +44,9 @@ public final class MakeOrBuyMedium {
     System.out.println("ready-made " + choice.best().landed().perKilogramRounded() + "/kg landed");
     double even = choice.breakEvenKilogramsPerYear().orElseThrow();
     System.out.println(String.format(Locale.ROOT, "even at %.1f kg a year", even));
-    choice.sensitivity(Rate.ofPercent("10")).forEach(s -> System.out.println(s.input()));
+    choice.savingDrivers(Rate.ofPercent("10")).ranked().stream()
+        .limit(3)
+        .forEach(d -> System.out.println(d.input().symbol()));
   }
 
   private static CostRollUp ownBatch() {

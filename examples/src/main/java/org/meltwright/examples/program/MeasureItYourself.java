@@ -3,10 +3,10 @@ package org.meltwright.examples.program;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.meltwright.core.material.Comparison;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.core.material.PropertyKey;
-import org.meltwright.core.measurement.Comparison;
 import org.meltwright.core.measurement.FullCup;
 import org.meltwright.core.measurement.Measurement;
 import org.meltwright.core.measurement.Reading;

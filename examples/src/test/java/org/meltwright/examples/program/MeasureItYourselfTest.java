@@ -7,10 +7,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.meltwright.core.material.Comparison;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.core.material.PropertyKey;
-import org.meltwright.core.measurement.Comparison;
 import org.meltwright.examples.Output;
 
 class MeasureItYourselfTest {

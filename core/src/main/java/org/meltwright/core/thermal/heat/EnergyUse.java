@@ -3,7 +3,17 @@ package org.meltwright.core.thermal.heat;
 
 import static org.meltwright.core.thermal.ThermalProblem.CHECK;
 
+import java.util.List;
+import java.util.stream.Stream;
 import javax.measure.quantity.Energy;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.core.explain.Drivers;
+import org.meltwright.core.explain.Drivers.Model;
+import org.meltwright.core.explain.EstimateInput;
+import org.meltwright.core.explain.EstimateInput.Direction;
+import org.meltwright.core.explain.Symbol;
+import org.meltwright.core.numeric.Texts;
+import org.meltwright.core.thermal.ThermalProblem;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.TemperaturePoint;
@@ -22,14 +32,19 @@ import org.meltwright.units.TemperaturePoint;
  * holding.plus(holding).centralKilowattHours(); // 0.624 kWh
  * }</pre>
  *
- * <p>Immutable and thread-safe.
- *
- * @param energy the energy, low, central and high
+ * <p>Two are equal if energy and inputs are. This class is immutable and thread-safe.
  */
-public record EnergyUse(Estimate<Energy> energy) {
+public final class EnergyUse {
 
   /** Joules in a kilowatt hour. */
   public static final double JOULES_PER_KILOWATT_HOUR = 3.6e6;
+
+  private static final Symbol ENERGY = Symbol.beside(ThermalProblem.class, "energy", "J");
+  private static final Symbol EFFICIENCY = Symbol.beside(ThermalProblem.class, "efficiency", "");
+
+  private final List<EstimateInput> inputs;
+  private final Model model;
+  private final Estimate<Energy> energy;
 
   /**
    * Returns what holding a pot warm draws.
@@ -58,20 +73,30 @@ public record EnergyUse(Estimate<Energy> energy) {
     double excess =
         CHECK.between(held.minus(room).kelvin(), 0, 2000, "temperature above the room in K");
     double heat = lossWattsPerKelvin * excess * seconds;
-    return ofHeat(heat, heat, heat, lowEfficiency, highEfficiency);
+    return ofHeat(List.of(), values -> heat, lowEfficiency, highEfficiency);
   }
 
   static EnergyUse ofHeat(
-      double low, double central, double high, double lowEfficiency, double highEfficiency) {
+      List<EstimateInput> inputs, Model heat, double lowEfficiency, double highEfficiency) {
     CHECK.between(lowEfficiency, 1e-3, 1, "lowest efficiency");
     CHECK.between(highEfficiency, 1e-3, 1, "highest efficiency");
     CHECK.ordered(lowEfficiency, highEfficiency, "efficiency");
+    EstimateInput efficiency =
+        EstimateInput.of(EFFICIENCY, lowEfficiency, highEfficiency, Direction.LOWERS);
     return new EnergyUse(
+        Stream.concat(inputs.stream(), Stream.of(efficiency)).toList(),
+        values -> heat.of(values) / values.of(efficiency));
+  }
+
+  private EnergyUse(List<EstimateInput> inputs, Model model) {
+    this.inputs = inputs;
+    this.model = model;
+    this.energy =
         new Estimate<>(
             QuantityKind.ENERGY,
-            low / highEfficiency,
-            central / ((lowEfficiency + highEfficiency) / 2),
-            high / lowEfficiency));
+            model.of(EstimateInput::forLow),
+            model.of(EstimateInput::central),
+            model.of(EstimateInput::forHigh));
   }
 
   /**
@@ -82,11 +107,26 @@ public record EnergyUse(Estimate<Energy> energy) {
    */
   public EnergyUse plus(EnergyUse other) {
     return new EnergyUse(
-        new Estimate<>(
-            QuantityKind.ENERGY,
-            energy.lowSi() + other.energy.lowSi(),
-            energy.centralSi() + other.energy.centralSi(),
-            energy.highSi() + other.energy.highSi()));
+        Stream.concat(inputs.stream(), other.inputs.stream()).distinct().toList(),
+        values -> model.of(values) + other.model.of(values));
+  }
+
+  /**
+   * Returns the energy.
+   *
+   * @return low, central and high
+   */
+  public Estimate<Energy> energy() {
+    return energy;
+  }
+
+  /**
+   * Returns what the energy hangs on.
+   *
+   * @return the drivers: the efficiency, and what the heat hangs on
+   */
+  public Drivers drivers() {
+    return Drivers.of(ENERGY, inputs, model);
   }
 
   /**
@@ -114,5 +154,24 @@ public record EnergyUse(Estimate<Energy> energy) {
    */
   public double highKilowattHours() {
     return energy.highSi() / JOULES_PER_KILOWATT_HOUR;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof EnergyUse that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return stated().hashCode();
+  }
+
+  private List<Object> stated() {
+    return List.of(energy, inputs);
+  }
+
+  @Override
+  public String toString() {
+    return Texts.three(lowKilowattHours()) + " to " + Texts.three(highKilowattHours()) + " kWh";
   }
 }

@@ -11,12 +11,16 @@ import javax.measure.quantity.Energy;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.equipment.Vessel;
+import org.meltwright.core.explain.Drivers;
+import org.meltwright.core.explain.Drivers.Model;
+import org.meltwright.core.explain.Drivers.Values;
+import org.meltwright.core.explain.EstimateInput;
+import org.meltwright.core.explain.EstimateInput.Direction;
 import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.mixture.Mixture;
 import org.meltwright.core.numeric.Texts;
 import org.meltwright.core.source.Source;
-import org.meltwright.core.thermal.EstimateInput;
-import org.meltwright.core.thermal.EstimateInput.Corner;
 import org.meltwright.core.thermal.ThermalProblem;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.ProblemException;
@@ -47,6 +51,12 @@ import org.meltwright.units.TemperaturePoint;
  * <p>This class is immutable and thread-safe.
  */
 public final class HeatDemand {
+
+  private static final Symbol HEAT = symbol("heat", "J");
+  private static final Symbol TIME = symbol("time to heat up", "s");
+  private static final EstimateInput SUPPLY =
+      EstimateInput.of(
+          symbol("heat supply, from weakest to strongest", ""), 0, 1, Direction.LOWERS);
 
   private final Mixture mixture;
   private final TemperaturePoint from;
@@ -89,6 +99,10 @@ public final class HeatDemand {
     requireOrder(from, to);
     return HeatFigures.find(mixture.composition(), assumptions)
         .map(figures -> new HeatDemand(mixture, from, to, figures, null, List.of()));
+  }
+
+  private static Symbol symbol(String name, String unit) {
+    return Symbol.beside(ThermalProblem.class, name, unit);
   }
 
   private static void requireOrder(TemperaturePoint from, TemperaturePoint to) {
@@ -137,12 +151,7 @@ public final class HeatDemand {
         from,
         to,
         figures,
-        new EstimateInput(
-            "heat capacity of the vessel",
-            joulesPerKelvin,
-            joulesPerKelvin,
-            "J/K",
-            EstimateInput.Direction.RAISES),
+        VesselHeat.capacity(joulesPerKelvin, joulesPerKelvin),
         List.of(Source.USER));
   }
 
@@ -152,7 +161,20 @@ public final class HeatDemand {
    * @return the heat
    */
   public Estimate<Energy> solidHeat() {
-    return estimate(c -> c.solidJoulesPerKilogram(from, to));
+    return energy(this::solid);
+  }
+
+  /**
+   * Returns what the heat that warms what is solid hangs on.
+   *
+   * @return the drivers: specific heats and heats of fusion
+   */
+  public Drivers solidHeatDrivers() {
+    return Drivers.of(HEAT, inputs(), this::solid);
+  }
+
+  private double solid(Values values) {
+    return mixture.massKilograms() * figures.curve(values).solidJoulesPerKilogram(from, to);
   }
 
   /**
@@ -161,7 +183,20 @@ public final class HeatDemand {
    * @return the heat
    */
   public Estimate<Energy> fusionHeat() {
-    return estimate(c -> c.fusionJoulesPerKilogram(from, to));
+    return energy(this::fusion);
+  }
+
+  /**
+   * Returns what the heat that melts hangs on.
+   *
+   * @return the drivers: heats of fusion
+   */
+  public Drivers fusionHeatDrivers() {
+    return Drivers.of(HEAT, inputs(), this::fusion);
+  }
+
+  private double fusion(Values values) {
+    return mixture.massKilograms() * figures.curve(values).fusionJoulesPerKilogram(from, to);
   }
 
   /**
@@ -170,7 +205,20 @@ public final class HeatDemand {
    * @return the heat
    */
   public Estimate<Energy> meltHeat() {
-    return estimate(c -> c.meltJoulesPerKilogram(from, to));
+    return energy(this::melt);
+  }
+
+  /**
+   * Returns what the heat that warms the melt hangs on.
+   *
+   * @return the drivers: specific heats
+   */
+  public Drivers meltHeatDrivers() {
+    return Drivers.of(HEAT, inputs(), this::melt);
+  }
+
+  private double melt(Values values) {
+    return mixture.massKilograms() * figures.curve(values).meltJoulesPerKilogram(from, to);
   }
 
   /**
@@ -179,12 +227,20 @@ public final class HeatDemand {
    * @return the heat; zero without a vessel
    */
   public Estimate<Energy> vesselHeat() {
-    double rise = to.minus(from).kelvin();
-    return new Estimate<>(
-        QuantityKind.ENERGY,
-        vesselCapacity(Corner.LOW) * rise,
-        vesselCapacity(Corner.CENTRAL) * rise,
-        vesselCapacity(Corner.HIGH) * rise);
+    return energy(this::ofVessel);
+  }
+
+  /**
+   * Returns what the heat that warms the vessel hangs on.
+   *
+   * @return the drivers: the heat capacity of the vessel
+   */
+  public Drivers vesselHeatDrivers() {
+    return Drivers.of(HEAT, inputs(), this::ofVessel);
+  }
+
+  private double ofVessel(Values values) {
+    return vesselCapacity(values) * to.minus(from).kelvin();
   }
 
   /**
@@ -193,8 +249,29 @@ public final class HeatDemand {
    * @return the sum of the four parts
    */
   public Estimate<Energy> totalHeat() {
+    return energy(this::total);
+  }
+
+  /**
+   * Returns what all the heat hangs on.
+   *
+   * @return the drivers: specific heats, heats of fusion and the vessel
+   */
+  public Drivers totalHeatDrivers() {
+    return Drivers.of(HEAT, inputs(), this::total);
+  }
+
+  private double total(Values values) {
+    return mixture.massKilograms() * figures.curve(values).joulesPerKilogram(from, to)
+        + ofVessel(values);
+  }
+
+  private static Estimate<Energy> energy(Model model) {
     return new Estimate<>(
-        QuantityKind.ENERGY, total(Corner.LOW), total(Corner.CENTRAL), total(Corner.HIGH));
+        QuantityKind.ENERGY,
+        model.of(EstimateInput::forLow),
+        model.of(EstimateInput::central),
+        model.of(EstimateInput::forHigh));
   }
 
   /**
@@ -206,12 +283,7 @@ public final class HeatDemand {
    * @throws ProblemException if a share cannot be
    */
   public EnergyUse energyUse(double lowEfficiency, double highEfficiency) {
-    return EnergyUse.ofHeat(
-        total(Corner.LOW),
-        total(Corner.CENTRAL),
-        total(Corner.HIGH),
-        lowEfficiency,
-        highEfficiency);
+    return EnergyUse.ofHeat(inputs(), this::total, lowEfficiency, highEfficiency);
   }
 
   /**
@@ -225,9 +297,28 @@ public final class HeatDemand {
   public Estimate<Time> timeOn(HeatSupply weak, HeatSupply central, HeatSupply strong) {
     return new Estimate<>(
         QuantityKind.TIME,
-        time(Corner.LOW, strong).seconds(),
-        time(Corner.CENTRAL, central).seconds(),
-        time(Corner.HIGH, weak).seconds());
+        time(EstimateInput::forLow, strong).seconds(),
+        time(EstimateInput::central, central).seconds(),
+        time(EstimateInput::forHigh, weak).seconds());
+  }
+
+  /**
+   * Returns what the time on a supply known between two ends hangs on.
+   *
+   * @param weak the weakest supply
+   * @param central the supply at the middle
+   * @param strong the strongest supply
+   * @return the drivers: specific heats, heats of fusion, the vessel, and the supply, from 0 for
+   *     the weakest to 1 for the strongest
+   */
+  public Drivers timeOnDrivers(HeatSupply weak, HeatSupply central, HeatSupply strong) {
+    List<EstimateInput> all = new ArrayList<>(inputs());
+    all.add(SUPPLY);
+    return Drivers.of(
+        TIME,
+        all,
+        values ->
+            time(values, HeatSupply.between(weak, central, strong, values.of(SUPPLY))).seconds());
   }
 
   /**
@@ -237,7 +328,7 @@ public final class HeatDemand {
    * @return the time, or that it is never reached and why
    */
   public HeatUpTime centralTimeOn(HeatSupply supply) {
-    return time(Corner.CENTRAL, supply);
+    return time(EstimateInput::central, supply);
   }
 
   /**
@@ -297,30 +388,13 @@ public final class HeatDemand {
     return Texts.estimate(heat, 1000, "kJ (low / central / high)");
   }
 
-  private interface Part {
-    double of(EnthalpyCurve curve);
+  private double vesselCapacity(Values values) {
+    return vessel == null ? 0 : values.of(vessel);
   }
 
-  private Estimate<Energy> estimate(Part part) {
-    return new Estimate<>(
-        QuantityKind.ENERGY,
-        mixture.massKilograms() * part.of(figures.curve(Corner.LOW)),
-        mixture.massKilograms() * part.of(figures.curve(Corner.CENTRAL)),
-        mixture.massKilograms() * part.of(figures.curve(Corner.HIGH)));
-  }
-
-  private double total(Corner corner) {
-    return mixture.massKilograms() * figures.curve(corner).joulesPerKilogram(from, to)
-        + vesselCapacity(corner) * to.minus(from).kelvin();
-  }
-
-  private double vesselCapacity(Corner corner) {
-    return vessel == null ? 0 : vessel.at(corner);
-  }
-
-  private HeatUpTime time(Corner corner, HeatSupply supply) {
+  private HeatUpTime time(Values values, HeatSupply supply) {
     return HeatUpTime.of(
-        figures.curve(corner), mixture.massKilograms(), vesselCapacity(corner), from, to, supply);
+        figures.curve(values), mixture.massKilograms(), vesselCapacity(values), from, to, supply);
   }
 
   @Override

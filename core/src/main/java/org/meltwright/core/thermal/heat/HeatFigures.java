@@ -7,6 +7,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import javax.measure.Quantity;
+import org.meltwright.core.explain.Drivers.Values;
+import org.meltwright.core.explain.EstimateInput;
+import org.meltwright.core.explain.EstimateInput.Direction;
+import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialProblem;
 import org.meltwright.core.material.PropertyKey;
@@ -14,14 +18,11 @@ import org.meltwright.core.material.PropertyRange;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.Sourced;
-import org.meltwright.core.thermal.EstimateInput;
-import org.meltwright.core.thermal.EstimateInput.Corner;
-import org.meltwright.core.thermal.EstimateInput.Direction;
 import org.meltwright.core.thermal.ThermalProblem;
 import org.meltwright.core.thermal.heat.HeatAssumptions.Assumption;
 import org.meltwright.core.thermal.melting.ComponentMelting;
 import org.meltwright.core.thermal.melting.MeltingReport;
-import org.meltwright.core.thermal.setting.Substance;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -32,6 +33,10 @@ import org.meltwright.units.TemperatureRange;
 /** Gathers the heat figures of a mix from its materials and from what is assumed. */
 final class HeatFigures {
 
+  private static final Symbol SOLID_HEAT = symbol("specific heat, solid", "J/(kg K)");
+  private static final Symbol MELT_HEAT = symbol("specific heat, melt", "J/(kg K)");
+  private static final Symbol FUSION = symbol("heat of fusion", "J/kg");
+
   private record Substance(
       double share,
       EstimateInput solid,
@@ -40,9 +45,9 @@ final class HeatFigures {
       double solidus,
       double liquidus) {
 
-    MeltingHeat at(Corner corner) {
+    MeltingHeat at(Values values) {
       return new MeltingHeat(
-          solid.at(corner), liquid.at(corner), fusion.at(corner), solidus, liquidus);
+          values.of(solid), values.of(liquid), values.of(fusion), solidus, liquidus);
     }
   }
 
@@ -52,6 +57,10 @@ final class HeatFigures {
   private final List<Problem> problems = new ArrayList<>();
   private final Set<String> assumed = new LinkedHashSet<>();
   private final Set<Source> sources = new LinkedHashSet<>();
+
+  private static Symbol symbol(String name, String unit) {
+    return Symbol.beside(ThermalProblem.class, name, unit);
+  }
 
   static HeatFigures of(Composition composition, HeatAssumptions assumptions) {
     HeatFigures figures = gather(composition, assumptions);
@@ -83,9 +92,9 @@ final class HeatFigures {
     this.assumptions = assumptions;
   }
 
-  EnthalpyCurve curve(Corner corner) {
+  EnthalpyCurve curve(Values values) {
     return EnthalpyCurve.of(
-        substances.stream().map(s -> s.at(corner)).toList(),
+        substances.stream().map(s -> s.at(values)).toList(),
         substances.stream().mapToDouble(Substance::share).toArray());
   }
 
@@ -129,41 +138,45 @@ final class HeatFigures {
             share,
             specificHeat(material, PropertyKey.SOLID_SPECIFIC_HEAT),
             specificHeat(material, PropertyKey.LIQUID_SPECIFIC_HEAT),
-            figure(material, PropertyKey.HEAT_OF_FUSION, assumptions.fusion(), "J/kg"),
+            figure(material, PropertyKey.HEAT_OF_FUSION, assumptions.fusion(), FUSION),
             range.get().low().celsius(),
             range.get().high().celsius()));
   }
 
   private EstimateInput specificHeat(
       Material material, PropertyKey<PropertyRange<SpecificHeatCapacity>> key) {
-    return figure(material, key, assumptions.heat(material), "J/(kg K)");
+    Symbol symbol = key.equals(PropertyKey.SOLID_SPECIFIC_HEAT) ? SOLID_HEAT : MELT_HEAT;
+    return figure(material, key, assumptions.heat(material), symbol);
   }
 
   private <Q extends Quantity<Q>> EstimateInput figure(
       Material material,
       PropertyKey<PropertyRange<Q>> key,
       Optional<Assumption<Q>> fallback,
-      String unit) {
+      Symbol symbol) {
     Optional<Sourced<PropertyRange<Q>>> stated = material.find(key);
     Optional<QuantityRange<Q>> range =
         stated.map(f -> f.value().range()).or(() -> fallback.map(Assumption::range));
     stated.map(Sourced::source).or(() -> fallback.map(Assumption::source)).ifPresent(sources::add);
-    String name = material.id() + " " + key.id();
     if (range.isEmpty()) {
       problems.add(
           Problem.of(ThermalProblem.FIGURE_NEEDED, material.id()).with("property", key.inWords()));
       return nothing();
     }
     if (stated.isEmpty()) {
-      assumed.add(name);
+      assumed.add(material.id() + " " + key.id());
     }
     EstimateInput input =
-        new EstimateInput(name, range.get().lowSi(), range.get().highSi(), unit, Direction.RAISES);
+        EstimateInput.of(
+            symbol.of(Bilingual.of(material::name)),
+            range.get().lowSi(),
+            range.get().highSi(),
+            Direction.RAISES);
     inputs.add(input);
     return input;
   }
 
   private static EstimateInput nothing() {
-    return new EstimateInput("heat of fusion", 0, 0, "J/kg", Direction.RAISES);
+    return EstimateInput.of(FUSION, 0, 0, Direction.RAISES);
   }
 }

@@ -86,6 +86,20 @@ public final class HeatSupply {
         wattsPerKelvin + lossWattsPerKelvin);
   }
 
+  /** Between a weak, a central and a strong supply; 0, 0.5 and 1 are these three. */
+  static HeatSupply between(
+      HeatSupply weak, HeatSupply central, HeatSupply strong, double strength) {
+    return strength < 0.5
+        ? weak.towards(central, 2 * strength)
+        : central.towards(strong, 2 * strength - 1);
+  }
+
+  private HeatSupply towards(HeatSupply other, double share) {
+    return new HeatSupply(
+        wattsAtZeroCelsius + share * (other.wattsAtZeroCelsius - wattsAtZeroCelsius),
+        wattsPerKelvin + share * (other.wattsPerKelvin - wattsPerKelvin));
+  }
+
   /**
    * Returns what flows in at a temperature of the pot.
    *

@@ -3,10 +3,12 @@ package org.meltwright.core.thermal.heat;
 
 import org.meltwright.core.equipment.Vessel;
 import org.meltwright.core.equipment.VesselMaterial;
+import org.meltwright.core.explain.EstimateInput;
+import org.meltwright.core.explain.EstimateInput.Direction;
+import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.SourceKind;
-import org.meltwright.core.thermal.EstimateInput;
-import org.meltwright.core.thermal.EstimateInput.Direction;
+import org.meltwright.core.thermal.ThermalProblem;
 
 /** Specific heats of what vessels are made of, near room temperature; remembered. */
 final class VesselHeat {
@@ -19,16 +21,18 @@ final class VesselHeat {
           Source.NOT_STATED,
           SourceKind.HANDBOOK);
 
+  private static final Symbol CAPACITY =
+      Symbol.beside(ThermalProblem.class, "heat capacity of the vessel", "J/K");
+
   private VesselHeat() {}
 
   static EstimateInput capacity(Vessel vessel) {
     double[] range = specificHeat(vessel.material());
-    return new EstimateInput(
-        "heat capacity of the vessel",
-        vessel.massKilograms() * range[0],
-        vessel.massKilograms() * range[1],
-        "J/K",
-        Direction.RAISES);
+    return capacity(vessel.massKilograms() * range[0], vessel.massKilograms() * range[1]);
+  }
+
+  static EstimateInput capacity(double lowJoulesPerKelvin, double highJoulesPerKelvin) {
+    return EstimateInput.of(CAPACITY, lowJoulesPerKelvin, highJoulesPerKelvin, Direction.RAISES);
   }
 
   private static double[] specificHeat(VesselMaterial material) {

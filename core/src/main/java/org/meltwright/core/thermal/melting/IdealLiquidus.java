@@ -6,12 +6,17 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.meltwright.core.explain.Drivers;
+import org.meltwright.core.explain.EstimateInput;
+import org.meltwright.core.explain.EstimateInput.Direction;
+import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialProblem;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.thermal.ThermalProblem;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.TemperaturePoint;
@@ -60,6 +65,18 @@ public record IdealLiquidus(
     List<Material> assumed,
     boolean mixedDefinitions) {
 
+  private static final double KELVIN = 273.15;
+
+  private static final Symbol CLEAR_POINT =
+      Symbol.beside(ThermalProblem.class, "clear point", "°C");
+  private static final Symbol MELTS = Symbol.beside(ThermalProblem.class, "melting range", "°C");
+  private static final EstimateInput FROM_IDEAL =
+      EstimateInput.of(
+          Symbol.beside(ThermalProblem.class, "how far the melt is from ideal", ""),
+          0,
+          1,
+          Direction.RAISES);
+
   public IdealLiquidus {
     assumed = List.copyOf(assumed);
   }
@@ -80,13 +97,8 @@ public record IdealLiquidus(
     ComponentMelting highest = melting.get(0);
     double kelvin = 0;
     for (ComponentMelting component : byId(melting)) {
-      Material material = component.material();
-      double ofIt = amount(moles.stream().filter(m -> m.material.isSameMaterial(material)));
       double liquidus =
-          IdealSolubility.liquidusKelvin(
-              Math.min(1, ofIt / total),
-              assumptions.heatOfFusion(material) * assumptions.molarMass(material),
-              range(component).low().kelvin());
+          kelvin(component, range(component).low().kelvin(), moles, total, assumptions);
       if (liquidus > kelvin) {
         kelvin = liquidus;
         governing = component;
@@ -100,6 +112,63 @@ public record IdealLiquidus(
         highest.material(),
         withoutHeat(melting),
         mixed(melting));
+  }
+
+  /**
+   * Returns what the clear point of a mix hangs on: where each component melts within its range,
+   * and how far the mix is from ideal, from 0 for {@link #point} to 1 for {@link #top}.
+   *
+   * @param composition what the mix is made of
+   * @param assumptions the molar masses, and the heat of fusion where none is stated
+   * @return the drivers of the clear point in °C
+   * @throws ProblemException if nothing melts, or a component that melts has no figure for it
+   */
+  public static Drivers clearPointDrivers(
+      Composition composition, SolubilityAssumptions assumptions) {
+    List<Moles> moles = moles(MeltingReport.inside(composition), assumptions);
+    double total = amount(moles.stream());
+    List<ComponentMelting> melting = byId(componentsWithFigures(composition));
+    List<EstimateInput> inputs =
+        new ArrayList<>(melting.stream().map(IdealLiquidus::input).toList());
+    inputs.add(FROM_IDEAL);
+    return Drivers.of(
+        CLEAR_POINT,
+        inputs,
+        values -> {
+          double ideal = 0;
+          double top = 0;
+          for (ComponentMelting component : melting) {
+            double melts = values.of(input(component)) + KELVIN;
+            ideal = Math.max(ideal, kelvin(component, melts, moles, total, assumptions));
+            top = Math.max(top, melts);
+          }
+          ideal = Math.min(ideal, top);
+          return ideal + values.of(FROM_IDEAL) * (top - ideal) - KELVIN;
+        });
+  }
+
+  private static EstimateInput input(ComponentMelting component) {
+    TemperatureRange range = range(component);
+    return EstimateInput.of(
+        MELTS.of(Bilingual.of(component.material()::name)),
+        range.low().celsius(),
+        range.high().celsius(),
+        Direction.RAISES);
+  }
+
+  /** Where the last crystals of a component vanish that melts at a temperature by itself. */
+  private static double kelvin(
+      ComponentMelting component,
+      double melts,
+      List<Moles> moles,
+      double total,
+      SolubilityAssumptions assumptions) {
+    Material material = component.material();
+    double ofIt = amount(moles.stream().filter(m -> m.material.isSameMaterial(material)));
+    return IdealSolubility.liquidusKelvin(
+        Math.min(1, ofIt / total),
+        assumptions.heatOfFusion(material) * assumptions.molarMass(material),
+        melts);
   }
 
   /**

@@ -10,11 +10,16 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.explain.Drivers;
+import org.meltwright.core.explain.EstimateInput;
+import org.meltwright.core.explain.EstimateInput.Direction;
 import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.numeric.Texts;
 import org.meltwright.core.source.Source;
+import org.meltwright.core.thermal.ThermalProblem;
 import org.meltwright.units.Limit;
 import org.meltwright.units.Messages;
 import org.meltwright.units.TemperatureDifference;
@@ -71,12 +76,24 @@ public final class WorkingWindow {
     CLOSED
   }
 
+  private static final Symbol CLEAR_POINT =
+      Symbol.beside(ThermalProblem.class, "clear point", "°C");
+
   private final TemperatureRange clear;
   private final TemperaturePoint ceiling;
   private final TemperatureDifference margin;
   private final TemperatureDifference leastWidth;
   private final @Nullable IdealLiquidus liquidus;
   private final List<Material> undissolved;
+  private final @Nullable Mix mix;
+
+  /** What the clear point was estimated from. */
+  private record Mix(Composition composition, SolubilityAssumptions assumptions) {
+
+    Drivers drivers() {
+      return IdealLiquidus.clearPointDrivers(composition, assumptions);
+    }
+  }
 
   /**
    * Returns the window of a mix, with {@link SolubilityAssumptions#TYPICAL}.
@@ -116,12 +133,13 @@ public final class WorkingWindow {
       TemperatureDifference margin,
       TemperatureDifference leastWidth,
       SolubilityAssumptions assumptions) {
-    return of(IdealLiquidus.of(composition, assumptions), composition, ceiling, margin, leastWidth);
+    Mix mix = new Mix(composition, assumptions);
+    return of(IdealLiquidus.of(composition, assumptions), mix, ceiling, margin, leastWidth);
   }
 
   private static WorkingWindow of(
       IdealLiquidus liquidus,
-      Composition composition,
+      Mix mix,
       TemperaturePoint ceiling,
       TemperatureDifference margin,
       TemperatureDifference leastWidth) {
@@ -131,7 +149,8 @@ public final class WorkingWindow {
         margin,
         leastWidth,
         liquidus,
-        undissolved(composition, ceiling));
+        undissolved(mix.composition, ceiling),
+        mix);
   }
 
   /**
@@ -153,8 +172,9 @@ public final class WorkingWindow {
       TemperaturePoint ceiling,
       TemperatureDifference margin,
       TemperatureDifference leastWidth) {
-    return IdealLiquidus.find(composition, SolubilityAssumptions.TYPICAL)
-        .map(liquidus -> of(liquidus, composition, ceiling, margin, leastWidth));
+    Mix mix = new Mix(composition, SolubilityAssumptions.TYPICAL);
+    return IdealLiquidus.find(composition, mix.assumptions)
+        .map(liquidus -> of(liquidus, mix, ceiling, margin, leastWidth));
   }
 
   /**
@@ -191,7 +211,7 @@ public final class WorkingWindow {
       TemperaturePoint ceiling,
       TemperatureDifference margin,
       TemperatureDifference leastWidth) {
-    return new WorkingWindow(clearPoint, ceiling, margin, leastWidth, null, List.of());
+    return new WorkingWindow(clearPoint, ceiling, margin, leastWidth, null, List.of(), null);
   }
 
   private WorkingWindow(
@@ -200,7 +220,8 @@ public final class WorkingWindow {
       TemperatureDifference margin,
       TemperatureDifference leastWidth,
       @Nullable IdealLiquidus liquidus,
-      List<Material> undissolved) {
+      List<Material> undissolved,
+      @Nullable Mix mix) {
     CHECK.between(margin.kelvin(), 0, 200, "margin in K");
     CHECK.between(leastWidth.kelvin(), 0, 200, "least width in K");
     this.clear = clear;
@@ -209,6 +230,7 @@ public final class WorkingWindow {
     this.leastWidth = leastWidth;
     this.liquidus = liquidus;
     this.undissolved = undissolved;
+    this.mix = mix;
   }
 
   /**
@@ -219,6 +241,33 @@ public final class WorkingWindow {
    */
   public TemperatureRange clearPoint() {
     return clear;
+  }
+
+  /**
+   * Returns what the clear point hangs on.
+   *
+   * @return the drivers of the clear point in °C: where the components melt and how far the mix is
+   *     from ideal, or the measured range alone
+   */
+  public Drivers clearPointDrivers() {
+    return mix == null ? measuredDrivers() : mix.drivers();
+  }
+
+  private Drivers measuredDrivers() {
+    EstimateInput measured =
+        EstimateInput.of(
+            CLEAR_POINT, clear.low().celsius(), clear.high().celsius(), Direction.RAISES);
+    return Drivers.of(CLEAR_POINT, List.of(measured), values -> values.of(measured));
+  }
+
+  /**
+   * Returns the lower bound with every input at the middle of its range, for planning: whether the
+   * window is open is told by the ends.
+   *
+   * @return the central clear point and the margin
+   */
+  public TemperaturePoint centralLowerBound() {
+    return TemperaturePoint.ofCelsius(clearPointDrivers().central()).plus(margin);
   }
 
   /**
@@ -392,6 +441,7 @@ public final class WorkingWindow {
   }
 
   private List<Object> stated() {
-    return List.of(clear, ceiling, margin, leastWidth, liquidus(), undissolved);
+    return List.of(
+        clear, ceiling, margin, leastWidth, liquidus(), undissolved, Optional.ofNullable(mix));
   }
 }

@@ -8,11 +8,14 @@ import java.util.List;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.explain.Drivers;
+import org.meltwright.core.explain.Drivers.Values;
+import org.meltwright.core.explain.EstimateInput;
+import org.meltwright.core.explain.EstimateInput.Direction;
 import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.numeric.Texts;
-import org.meltwright.core.thermal.EstimateInput;
-import org.meltwright.core.thermal.EstimateInput.Corner;
-import org.meltwright.core.thermal.EstimateInput.Direction;
+import org.meltwright.core.thermal.ThermalProblem;
 import org.meltwright.core.thermal.setting.FreezeClock.Resolution;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.QuantityKind;
@@ -55,6 +58,11 @@ public final class CakeSetting {
 
   private static final Resolution RESOLUTION = new Resolution(60, 0.02);
 
+  private static final Symbol THICKNESS =
+      Symbol.beside(ThermalProblem.class, "thickness of the cake", "m");
+  private static final Symbol SOLID =
+      Symbol.beside(ThermalProblem.class, "time until the cake is solid", "s");
+
   private final MeltFigures melt;
   private final EstimateInput thickness;
   private final EstimateInput transfer;
@@ -96,27 +104,23 @@ public final class CakeSetting {
       Faces faces) {
     this.melt = melt;
     this.thickness =
-        new EstimateInput(
-            "thickness of the cake", thickness.lowSi(), thickness.highSi(), "m", Direction.RAISES);
-    this.transfer =
-        new EstimateInput(
-            "heat transfer to the air",
-            surroundings.lowTransferWattsPerSquareMetreKelvin(),
-            surroundings.highTransferWattsPerSquareMetreKelvin(),
-            "W/(m² K)",
-            Direction.LOWERS);
+        EstimateInput.of(THICKNESS, thickness.lowSi(), thickness.highSi(), Direction.RAISES);
+    this.transfer = surroundings.transfer();
     this.pour = pour;
     this.air = surroundings.air();
     this.faces = faces;
     this.plank =
         new Estimate<>(
-            QuantityKind.TIME, plank(Corner.LOW), plank(Corner.CENTRAL), plank(Corner.HIGH));
+            QuantityKind.TIME,
+            plank(EstimateInput::forLow),
+            plank(EstimateInput::central),
+            plank(EstimateInput::forHigh));
     this.conduction =
         new Estimate<>(
             QuantityKind.TIME,
-            conduction(Corner.LOW),
-            conduction(Corner.CENTRAL),
-            conduction(Corner.HIGH));
+            conduction(EstimateInput::forLow),
+            conduction(EstimateInput::central),
+            conduction(EstimateInput::forHigh));
   }
 
   /**
@@ -137,12 +141,30 @@ public final class CakeSetting {
     return plank;
   }
 
-  private double conduction(Corner corner) {
+  /**
+   * Returns what the time by conduction hangs on.
+   *
+   * @return the drivers: thickness, air and the figures of the melt
+   */
+  public Drivers byConductionDrivers() {
+    return Drivers.of(SOLID, inputs(), this::conduction);
+  }
+
+  /**
+   * Returns what the time by Plank's formula hangs on.
+   *
+   * @return the drivers: thickness, air and the figures of the melt
+   */
+  public Drivers byPlankDrivers() {
+    return Drivers.of(SOLID, inputs(), this::plank);
+  }
+
+  private double conduction(Values values) {
     return solidSeconds(
-        melt.at(corner),
-        thickness.at(corner),
+        melt.at(values),
+        values.of(thickness),
         pour.celsius(),
-        transfer.at(corner),
+        values.of(transfer),
         air.celsius(),
         faces);
   }
@@ -162,12 +184,12 @@ public final class CakeSetting {
     return FreezeClock.run(column, RESOLUTION.firstStep(depth), RESOLUTION.growth()).full();
   }
 
-  private double plank(Corner corner) {
+  private double plank(Values values) {
     return Plank.seconds(
-        melt.at(corner),
+        melt.at(values),
         Plank.Shape.SLAB,
-        faces == Faces.BOTH ? thickness.at(corner) : 2 * thickness.at(corner),
-        transfer.at(corner),
+        faces == Faces.BOTH ? values.of(thickness) : 2 * values.of(thickness),
+        values.of(transfer),
         air.celsius(),
         pour.celsius());
   }

@@ -11,15 +11,17 @@ import java.util.Set;
 import java.util.TreeMap;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.explain.Drivers.Values;
+import org.meltwright.core.explain.EstimateInput;
+import org.meltwright.core.explain.EstimateInput.Direction;
+import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.material.PropertyRange;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.Sourced;
-import org.meltwright.core.thermal.EstimateInput;
-import org.meltwright.core.thermal.EstimateInput.Corner;
-import org.meltwright.core.thermal.EstimateInput.Direction;
+import org.meltwright.core.thermal.ThermalProblem;
 import org.meltwright.core.thermal.heat.HeatAssumptions;
 import org.meltwright.core.thermal.heat.MeltingHeat;
 import org.meltwright.core.thermal.melting.ComponentMelting;
@@ -97,12 +99,7 @@ public final class MeltFigures {
               "conductivity, melt",
               low.liquidConductivityWattsPerMetreKelvin(),
               high.liquidConductivityWattsPerMetreKelvin()),
-          new EstimateInput(
-              "density",
-              low.densityKilogramsPerCubicMetre(),
-              high.densityKilogramsPerCubicMetre(),
-              "kg/m³",
-              Direction.RAISES),
+          density(low.densityKilogramsPerCubicMetre(), high.densityKilogramsPerCubicMetre()),
           heat(
               "specific heat, solid",
               low.heat().solidSpecificHeatJoulesPerKilogramKelvin(),
@@ -192,31 +189,40 @@ public final class MeltFigures {
    * @return the central figures
    */
   public MeltSubstance central() {
-    return at(Corner.CENTRAL);
+    return at(EstimateInput::central);
   }
 
-  MeltSubstance at(Corner corner) {
+  MeltSubstance at(Values values) {
     double[] v = new double[inputs.length];
     for (int i = 0; i < v.length; i++) {
-      v[i] = inputs[i].at(corner);
+      v[i] = values.of(inputs[i]);
     }
     return new MeltSubstance(v[0], v[1], v[2], new MeltingHeat(v[3], v[4], v[5], v[6], v[7]));
   }
 
   private static EstimateInput conduction(String name, double low, double high) {
-    return new EstimateInput(name, low, high, CONDUCTION, Direction.LOWERS);
+    return input(name, CONDUCTION, low, high, Direction.LOWERS);
+  }
+
+  private static EstimateInput density(double low, double high) {
+    return input("density", "kg/m³", low, high, Direction.RAISES);
   }
 
   private static EstimateInput heat(String name, double low, double high) {
-    return new EstimateInput(name, low, high, HEAT, Direction.RAISES);
+    return input(name, HEAT, low, high, Direction.RAISES);
   }
 
   private static EstimateInput fusion(double low, double high) {
-    return new EstimateInput("heat of fusion", low, high, "J/kg", Direction.RAISES);
+    return input("heat of fusion", "J/kg", low, high, Direction.RAISES);
   }
 
   private static EstimateInput temperature(String name, double low, double high) {
-    return new EstimateInput(name, low, high, "°C", Direction.LOWERS);
+    return input(name, "°C", low, high, Direction.LOWERS);
+  }
+
+  private static EstimateInput input(
+      String name, String unit, double low, double high, Direction direction) {
+    return EstimateInput.of(Symbol.beside(ThermalProblem.class, name, unit), low, high, direction);
   }
 
   @Override
@@ -265,7 +271,7 @@ public final class MeltFigures {
       EstimateInput[] inputs = {
         conduction("conductivity, solid", solidK[0], solidK[1]),
         conduction("conductivity, melt", liquidK[0], liquidK[1]),
-        new EstimateInput("density", density[0], density[1], "kg/m³", Direction.RAISES),
+        MeltFigures.density(density[0], density[1]),
         heat("specific heat, solid", solid[0], solid[1]),
         heat("specific heat, melt", liquid[0], liquid[1]),
         fusion(fusion[0], fusion[1]),

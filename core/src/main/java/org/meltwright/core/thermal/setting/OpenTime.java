@@ -6,11 +6,14 @@ import java.util.List;
 import java.util.OptionalDouble;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.explain.Drivers;
+import org.meltwright.core.explain.Drivers.Values;
+import org.meltwright.core.explain.EstimateInput;
+import org.meltwright.core.explain.EstimateInput.Direction;
 import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.numeric.Texts;
-import org.meltwright.core.thermal.EstimateInput;
-import org.meltwright.core.thermal.EstimateInput.Corner;
-import org.meltwright.core.thermal.EstimateInput.Direction;
+import org.meltwright.core.thermal.ThermalProblem;
 import org.meltwright.core.thermal.setting.FreezeClock.Resolution;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.QuantityKind;
@@ -44,6 +47,11 @@ import org.meltwright.units.QuantityKind;
  */
 public final class OpenTime {
 
+  private static final Symbol HALF_SET = symbol("time until half set", "s");
+  private static final Symbol FULLY_SET = symbol("time until fully set", "s");
+  private static final Symbol THICKNESS = symbol("thickness of the film", "m");
+  private static final Symbol PANEL = symbol("conductivity of the panel, relative", "");
+
   private final Film film;
   private final Panel panel;
   private final Surroundings surroundings;
@@ -69,31 +77,21 @@ public final class OpenTime {
     this.panel = panel;
     this.surroundings = surroundings;
     this.own = ownInputs(film, panel, surroundings);
-    this.low = clock(Corner.LOW);
-    this.central = clock(Corner.CENTRAL);
-    this.high = clock(Corner.HIGH);
+    this.low = clock(EstimateInput::forLow);
+    this.central = clock(EstimateInput::central);
+    this.high = clock(EstimateInput::forHigh);
   }
 
   private static List<EstimateInput> ownInputs(Film film, Panel panel, Surroundings air) {
     return List.of(
-        new EstimateInput(
-            "thickness of the film",
-            film.thickness().lowSi(),
-            film.thickness().highSi(),
-            "m",
-            Direction.RAISES),
-        new EstimateInput(
-            "conductivity of the panel, relative",
+        EstimateInput.of(
+            THICKNESS, film.thickness().lowSi(), film.thickness().highSi(), Direction.RAISES),
+        EstimateInput.of(
+            PANEL,
             1 - panel.spread(),
             1 + panel.spread(),
-            "",
             feeds(film, panel) ? Direction.RAISES : Direction.LOWERS),
-        new EstimateInput(
-            "heat transfer to the air",
-            air.lowTransferWattsPerSquareMetreKelvin(),
-            air.highTransferWattsPerSquareMetreKelvin(),
-            "W/(m² K)",
-            Direction.LOWERS));
+        air.transfer());
   }
 
   /** A panel at or above the middle of the melting range keeps the film warm: no longer a sink. */
@@ -101,13 +99,13 @@ public final class OpenTime {
     return panel.temperature().celsius() >= film.melt().central().meltingCelsius();
   }
 
-  private FreezeClock clock(Corner corner) {
+  private FreezeClock clock(Values values) {
     return clock(
-        film.melt().at(corner),
-        own.get(0).at(corner),
+        film.melt().at(values),
+        values.of(own.get(0)),
         film.temperature().celsius(),
-        panel.conducting(own.get(1).at(corner)),
-        own.get(2).at(corner),
+        panel.conducting(values.of(own.get(1))),
+        values.of(own.get(2)),
         surroundings.air().celsius(),
         Resolution.USUAL);
   }
@@ -147,6 +145,28 @@ public final class OpenTime {
    */
   public Estimate<Time> fullySet() {
     return estimate(low.full(), central.full(), high.full());
+  }
+
+  /**
+   * Returns what the time until the film is half set hangs on.
+   *
+   * @return the drivers: film, panel, air and the figures of the melt
+   */
+  public Drivers halfSetDrivers() {
+    return Drivers.of(HALF_SET, inputs(), values -> clock(values).half());
+  }
+
+  /**
+   * Returns what the time until the film is fully set hangs on.
+   *
+   * @return the drivers: film, panel, air and the figures of the melt
+   */
+  public Drivers fullySetDrivers() {
+    return Drivers.of(FULLY_SET, inputs(), values -> clock(values).full());
+  }
+
+  private static Symbol symbol(String name, String unit) {
+    return Symbol.beside(ThermalProblem.class, name, unit);
   }
 
   /** Near the turning point of an input its ends may change places by a little. */

@@ -3,6 +3,9 @@ package org.meltwright.core.thermal.setting;
 
 import static org.meltwright.core.thermal.ThermalProblem.CHECK;
 
+import org.meltwright.core.explain.EstimateInput;
+import org.meltwright.core.explain.Symbol;
+import org.meltwright.core.thermal.ThermalProblem;
 import org.meltwright.units.TemperaturePoint;
 
 /**
@@ -30,6 +33,9 @@ public record Surroundings(
     double lowTransferWattsPerSquareMetreKelvin,
     double highTransferWattsPerSquareMetreKelvin) {
 
+  private static final Symbol TRANSFER =
+      Symbol.beside(ThermalProblem.class, "heat transfer to the air", "W/(m² K)");
+
   public Surroundings {
     CHECK.between(air.celsius(), -100, 1000, "temperature of the air in °C");
     CHECK.between(
@@ -51,5 +57,14 @@ public record Surroundings(
    */
   public static Surroundings stillRoom(TemperaturePoint air) {
     return new Surroundings(air, 8, 12);
+  }
+
+  /** The heat transfer as an input of an estimate that it shortens. */
+  EstimateInput transfer() {
+    return EstimateInput.of(
+        TRANSFER,
+        lowTransferWattsPerSquareMetreKelvin,
+        highTransferWattsPerSquareMetreKelvin,
+        EstimateInput.Direction.LOWERS);
   }
 }

@@ -8,13 +8,16 @@ import java.util.List;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.explain.Drivers;
+import org.meltwright.core.explain.Drivers.Values;
+import org.meltwright.core.explain.EstimateInput;
+import org.meltwright.core.explain.EstimateInput.Direction;
 import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.numeric.Texts;
-import org.meltwright.core.thermal.EstimateInput;
-import org.meltwright.core.thermal.EstimateInput.Corner;
-import org.meltwright.core.thermal.EstimateInput.Direction;
+import org.meltwright.core.thermal.ThermalProblem;
 import org.meltwright.units.Density;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.QuantityKind;
@@ -54,6 +57,9 @@ import org.meltwright.units.VolumeFraction;
 public final class StirringInterval {
 
   private static final double STOKES_REYNOLDS = 0.1;
+
+  private static final Symbol QUIET = symbol("time between two stirrings, quiet", "s");
+  private static final Symbol CONVECTING = symbol("time between two stirrings, mixed", "s");
 
   private final Material particles;
   private final MeltBath bath;
@@ -105,14 +111,18 @@ public final class StirringInterval {
     this.density = input("density of the particles", density, "kg/m³", Direction.LOWERS);
     this.meltDensity = input("density of the melt", bath.density(), "kg/m³", Direction.RAISES);
     this.viscosity = input("viscosity of the melt", bath.viscosity(), "Pa s", Direction.RAISES);
-    for (Corner corner : Corner.values()) {
-      CHECK.finite(velocity(corner), "velocity in m/s");
-    }
+    CHECK.finite(velocity(EstimateInput::forLow), "velocity in m/s");
+    CHECK.finite(velocity(EstimateInput::central), "velocity in m/s");
+    CHECK.finite(velocity(EstimateInput::forHigh), "velocity in m/s");
   }
 
   private static EstimateInput input(
       String name, QuantityRange<?> range, String unit, Direction direction) {
-    return new EstimateInput(name, range.lowSi(), range.highSi(), unit, direction);
+    return EstimateInput.of(symbol(name, unit), range.lowSi(), range.highSi(), direction);
+  }
+
+  private static Symbol symbol(String name, String unit) {
+    return Symbol.beside(ThermalProblem.class, name, unit);
   }
 
   /**
@@ -142,7 +152,20 @@ public final class StirringInterval {
    * @return the time; infinite at an end where nothing settles
    */
   public Estimate<Time> quiet() {
-    return estimate(v -> Settling.quietSeconds(share, bath.layerMetres(), v));
+    return estimate(this::quietSeconds);
+  }
+
+  private double quietSeconds(double velocity) {
+    return Settling.quietSeconds(share, bath.layerMetres(), velocity);
+  }
+
+  /**
+   * Returns what the time in a quiet pot hangs on.
+   *
+   * @return the drivers: size, densities and viscosity
+   */
+  public Drivers quietDrivers() {
+    return Drivers.of(QUIET, inputs(), values -> quietSeconds(velocity(values)));
   }
 
   /**
@@ -151,7 +174,20 @@ public final class StirringInterval {
    * @return the time; infinite at an end where nothing settles
    */
   public Estimate<Time> convecting() {
-    return estimate(v -> Settling.convectingSeconds(share, bath.depthMetres(), v));
+    return estimate(this::convectingSeconds);
+  }
+
+  private double convectingSeconds(double velocity) {
+    return Settling.convectingSeconds(share, bath.depthMetres(), velocity);
+  }
+
+  /**
+   * Returns what the time in a pot that convection keeps mixed hangs on.
+   *
+   * @return the drivers: size, densities and viscosity
+   */
+  public Drivers convectingDrivers() {
+    return Drivers.of(CONVECTING, inputs(), values -> convectingSeconds(velocity(values)));
   }
 
   /**
@@ -160,7 +196,7 @@ public final class StirringInterval {
    * @return the velocity, in m/s; negative for what floats
    */
   public double centralVelocity() {
-    return velocity(Corner.CENTRAL);
+    return velocity(EstimateInput::central);
   }
 
   /**
@@ -186,7 +222,10 @@ public final class StirringInterval {
   }
 
   private double largestReynolds() {
-    return meltDensity.high() * Math.abs(velocity(Corner.LOW)) * size.high() / viscosity.low();
+    return meltDensity.high()
+        * Math.abs(velocity(EstimateInput::forLow))
+        * size.high()
+        / viscosity.low();
   }
 
   private interface Law {
@@ -196,15 +235,15 @@ public final class StirringInterval {
   private Estimate<Time> estimate(Law law) {
     return new Estimate<>(
         QuantityKind.TIME,
-        law.seconds(velocity(Corner.LOW)),
-        law.seconds(velocity(Corner.CENTRAL)),
-        law.seconds(velocity(Corner.HIGH)));
+        law.seconds(velocity(EstimateInput::forLow)),
+        law.seconds(velocity(EstimateInput::central)),
+        law.seconds(velocity(EstimateInput::forHigh)));
   }
 
-  private double velocity(Corner corner) {
+  private double velocity(Values values) {
     return hindrance
         * Settling.stokesVelocity(
-            size.at(corner), density.at(corner) - meltDensity.at(corner), viscosity.at(corner));
+            values.of(size), values.of(density) - values.of(meltDensity), values.of(viscosity));
   }
 
   /**

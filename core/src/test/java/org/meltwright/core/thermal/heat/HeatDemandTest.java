@@ -213,7 +213,7 @@ class HeatDemandTest {
   void explanation_names_parts_and_sources() {
     assertThat(KILOGRAM.explanation().text())
         .contains("melt: 140 / 172 / 203 kJ")
-        .contains("beeswax heat-of-fusion 140000–203000 J/kg")
+        .contains("heat of fusion (Beeswax) 140–203 kJ/kg")
         .contains("source:");
   }
 }

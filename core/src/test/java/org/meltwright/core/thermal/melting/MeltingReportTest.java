@@ -13,6 +13,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.meltwright.core.explain.EstimateInput;
 import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
@@ -20,7 +21,6 @@ import org.meltwright.core.material.MaterialRole;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.material.TemperatureDefinition;
 import org.meltwright.core.mixture.Composition;
-import org.meltwright.core.thermal.EstimateInput;
 import org.meltwright.core.thermal.setting.MeltFigures;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.TemperaturePoint;
@@ -151,10 +151,10 @@ class MeltingReportTest {
     List<EstimateInput> inside = MeltFigures.of(whole, MeltFigures.TYPICAL).inputs();
     for (int i = 0; i < stated.size(); i++) {
       assertThat(inside.get(i).low())
-          .as(stated.get(i).name())
+          .as(stated.get(i).toString())
           .isCloseTo(stated.get(i).low(), withinPercentage(1e-9));
       assertThat(inside.get(i).high())
-          .as(stated.get(i).name())
+          .as(stated.get(i).toString())
           .isCloseTo(stated.get(i).high(), withinPercentage(1e-9));
     }
   }

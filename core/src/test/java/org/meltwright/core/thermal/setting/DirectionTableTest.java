@@ -13,9 +13,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.meltwright.core.explain.EstimateInput;
+import org.meltwright.core.explain.EstimateInput.Direction;
 import org.meltwright.core.mixture.Mixture;
-import org.meltwright.core.thermal.EstimateInput;
-import org.meltwright.core.thermal.EstimateInput.Direction;
 import org.meltwright.core.thermal.TestMaterials;
 import org.meltwright.core.thermal.heat.EnthalpyCurve;
 import org.meltwright.core.thermal.heat.HeatAssumptions;
@@ -40,7 +40,7 @@ class DirectionTableTest {
   private static final List<EstimateInput> MELT = MeltFigures.TYPICAL.inputs();
 
   private static MeltSubstance melt(int moved, double value) {
-    double[] v = MELT.stream().mapToDouble(EstimateInput::middle).toArray();
+    double[] v = MELT.stream().mapToDouble(EstimateInput::central).toArray();
     v[moved] = value;
     return new MeltSubstance(v[0], v[1], v[2], new MeltingHeat(v[3], v[4], v[5], v[6], v[7]));
   }

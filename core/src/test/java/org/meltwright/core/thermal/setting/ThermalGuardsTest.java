@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.meltwright.core.thermal.EstimateInput;
+import org.meltwright.core.explain.EstimateInput;
 import org.meltwright.core.thermal.TestMaterials;
 import org.meltwright.core.thermal.heat.EnthalpyCurve;
 import org.meltwright.core.thermal.heat.HeatSupply;

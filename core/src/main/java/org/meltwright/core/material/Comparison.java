@@ -1,15 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
-package org.meltwright.core.measurement;
+package org.meltwright.core.material;
 
 import java.util.List;
 import java.util.Optional;
-import org.meltwright.core.material.DefinedTemperature;
-import org.meltwright.core.material.MassFractionRange;
-import org.meltwright.core.material.Material;
-import org.meltwright.core.material.NumberRange;
-import org.meltwright.core.material.PropertyKey;
-import org.meltwright.core.material.PropertyRange;
-import org.meltwright.core.material.TemperatureDefinition;
 import org.meltwright.core.source.SourceKind;
 import org.meltwright.core.source.Sourced;
 
@@ -19,7 +12,7 @@ import org.meltwright.core.source.Sourced;
  * <p>They agree if they differ by no more than the expanded uncertainty (k = 2) of one's own: if
  * the range ± U meets the range in print. A density at another temperature or a drop point beside a
  * peak are not compared. Where they differ, or cannot be compared, a rule takes the worse of the
- * two: {@link #forRules} spans both.
+ * two: {@link #forRules} spans both, as the room in a vessel does.
  *
  * <p>A melt of 861 kg/m³ where 820 to 850 are in print, and one of 853:
  *

@@ -1,0 +1,131 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.core.explain;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.units.Bilingual;
+import org.meltwright.units.Check;
+import org.meltwright.units.Messages;
+
+/**
+ * What a number stands for: its name in both languages, its unit, and how a maker comes to know it
+ * better.
+ *
+ * <p>The English name stands in the code; the German one stands in the message bundle beside the
+ * class that says it, under {@code what.} and the name with hyphens for spaces, and so does what to
+ * do, under {@code measure.}, with a place {@code {share}} for how much it decides. Both are looked
+ * up when asked.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Symbol cup = Symbol.beside(Symbol.class, "volume of the cup", "m³");
+ * cup.name(); // volume of the cup
+ * cup.of(new Bilingual("tin", "Dose")).name(); // volume of the cup (tin)
+ * // nobody has written down how
+ * cup.advice("all of this range", Locale.ENGLISH).isPresent(); // false
+ * }</pre>
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Symbol {
+
+  private final Class<?> anchor;
+  private final String english;
+  private final String unit;
+  private final @Nullable Bilingual whose;
+
+  /**
+   * Returns what a number stands for.
+   *
+   * @param anchor a class in the package that holds the bundle
+   * @param name the English name
+   * @param unit the unit of the number; empty for a pure number
+   * @return the symbol
+   * @throws org.meltwright.units.ProblemException if the name is blank
+   */
+  public static Symbol beside(Class<?> anchor, String name, String unit) {
+    return new Symbol(anchor, name, unit, null);
+  }
+
+  private Symbol(Class<?> anchor, String english, String unit, @Nullable Bilingual whose) {
+    this.anchor = anchor;
+    this.english = EstimateInput.CHECK.named(english, "name");
+    this.unit = unit;
+    this.whose = whose;
+  }
+
+  /**
+   * Returns the same of one of several things.
+   *
+   * @param thing whose it is, such as the name of a material
+   * @return the symbol of that thing
+   */
+  public Symbol of(Bilingual thing) {
+    return new Symbol(anchor, english, unit, thing);
+  }
+
+  /**
+   * Returns the unit.
+   *
+   * @return for example "W/(m K)"; empty for a pure number
+   */
+  public String unit() {
+    return unit;
+  }
+
+  /**
+   * Returns the name.
+   *
+   * @return the name in both languages, followed by whose it is
+   */
+  public Bilingual name() {
+    Bilingual name = Check.beside(anchor).name(english);
+    return whose == null
+        ? name
+        : new Bilingual(
+            name.english() + " (" + whose.english() + ")",
+            name.german() + " (" + whose.german() + ")");
+  }
+
+  /**
+   * Returns what to do to know it better.
+   *
+   * @param share how much it decides, in words, such as "two thirds of this range"
+   * @param reader the reader's language: German for {@code de}, English for all others
+   * @return a sentence or two; empty if none is written down
+   */
+  public Optional<String> advice(String share, Locale reader) {
+    String of = whose == null ? "" : whose.in(reader);
+    return Messages.beside(anchor)
+        .find("measure." + english.replace(' ', '-'), reader, Map.of("share", share, "of", of));
+  }
+
+  private List<@Nullable Object> stated() {
+    return Arrays.asList(anchor.getPackageName(), english, unit, whose);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Symbol that && stated().equals(that.stated());
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * english.hashCode() + (whose == null ? 0 : whose.hashCode());
+  }
+
+  /**
+   * Returns the English name.
+   *
+   * @return the name, followed by whose it is
+   */
+  @Override
+  public String toString() {
+    return whose == null ? english : english + " (" + whose.english() + ")";
+  }
+}

@@ -180,7 +180,7 @@ public final class CakeSetting {
     double depth = faces == Faces.BOTH ? thickness / 2 : thickness;
     FreezingColumn column =
         new FreezingColumn(ColumnGrid.ofMelt(depth, RESOLUTION.cells()), melt, 0, pourCelsius)
-            .withTop(transfer, airCelsius);
+            .openAbove(transfer, airCelsius);
     return FreezeClock.run(column, RESOLUTION.firstStep(depth), RESOLUTION.growth()).full();
   }
 

@@ -61,8 +61,8 @@ public enum PlanningProblem implements ProblemCode {
   /** A blend of which nothing could be proved. */
   UNDECIDED("planning.undecided");
 
-  /** The guards of this package. */
-  static final Check CHECK = Check.beside(PlanningProblem.class);
+  /** The guards of planning; their names stand in its bundle. */
+  public static final Check CHECK = Check.beside(PlanningProblem.class);
 
   private final String id;
 

@@ -35,6 +35,7 @@ final class ExampleWriter {
           "org.meltwright.core.mixture.*",
           "org.meltwright.core.numeric.*",
           "org.meltwright.core.planning.*",
+          "org.meltwright.core.planning.blend.*",
           "org.meltwright.core.source.*",
           "org.meltwright.core.thermal.*",
           "org.meltwright.core.thermal.heat.*",

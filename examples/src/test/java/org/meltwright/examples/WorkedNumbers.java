@@ -210,7 +210,7 @@ final class WorkedNumbers {
   }
 
   private static Recipe oneTo(double first, double second) {
-    return Recipe.named("medium").part(A, first).part(B, second).build();
+    return Recipe.builder("medium").part(A, first).part(B, second).build();
   }
 
   /** Pot in g, parts, insolubles of the first, straining and film in per cent, fixed film in g. */

@@ -13,7 +13,7 @@ import org.meltwright.units.Limit;
  * <pre>{@code
  * Material ochre = MaterialCatalogue.standard().require("yellow-ochre");
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
- * Recipe cakes = Recipe.named("ochre cakes").part(ochre, 1).part(wax, 9).build();
+ * Recipe cakes = Recipe.builder("ochre cakes").part(ochre, 1).part(wax, 9).build();
  * Instant at = Instant.parse("2026-03-14T09:30:00Z");
  * WeighedLine first = WeighedLine.of(wax.withLot("bag 7"), grams(440), at);
  * WeighedLine second = WeighedLine.of(ochre.withLot("jar 2"), grams(60), at);

@@ -144,7 +144,7 @@ public record VesselRoom(Vessel vessel, Estimate<Volume> melt) {
    * @return the explanation
    */
   public Explanation explanation() {
-    return Explanation.of("Room in " + vessel.name())
+    return Explanation.builder("Room in " + vessel.name())
         .given(
             String.format(
                 java.util.Locale.ROOT,

@@ -15,7 +15,7 @@ import org.meltwright.units.QuantityKind;
  * <pre>{@code
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
  * Batch batch =
- *     Batch.ofTotal(Recipe.named("plain cakes").part(wax, 1).build(), grams(730), Losses.NONE);
+ *     Batch.ofTotal(Recipe.builder("plain cakes").part(wax, 1).build(), grams(730), Losses.NONE);
  * Balance small = Balance.of("letter balance", grams(500), grams(1));
  * WeighingLine line = WeighingSheet.of(batch, List.of(small)).lines().get(0);
  * line.rounded().printedKilograms(); // 0.730 kg

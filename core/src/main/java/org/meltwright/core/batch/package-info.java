@@ -22,7 +22,7 @@
  * <pre>{@code
  * Material resin = MaterialCatalogue.standard().require("damar");
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
- * Recipe medium = Recipe.named("medium").part(resin, 1).part(wax, 8).build();
+ * Recipe medium = Recipe.builder("medium").part(resin, 1).part(wax, 8).build();
  * Losses losses =
  *     Losses.NONE
  *         .withInsolubles(resin, MassFraction.ofPercent(4))

@@ -154,7 +154,7 @@ public final class BreakEven {
    * @return fixed costs, price and cost of one unit, and the quotient
    */
   public Explanation explanation() {
-    return Explanation.of("Units to break even")
+    return Explanation.builder("Units to break even")
         .given("fixed costs " + fixed)
         .given("price " + price)
         .given("cost of one unit " + perUnit)

@@ -175,7 +175,7 @@ public final class CostRollUp {
    */
   public Explanation explanation() {
     Explanation.Builder builder =
-        Explanation.of("Cost of " + root.label())
+        Explanation.builder("Cost of " + root.label())
             .formula("total = sum of mass × unit price and of the other costs, rounded once");
     for (CostLine leaf : leaves()) {
       builder.given(

@@ -272,7 +272,7 @@ public final class MakeOrBuy {
    */
   public Explanation explanation() {
     Explanation.Builder builder =
-        Explanation.of("Making " + batch.root().label() + " or buying it")
+        Explanation.builder("Making " + batch.root().label() + " or buying it")
             .given("own batch " + batch.total() + " for " + netKilograms + " kg net")
             .formula("saving = ready-made − own, both per kilogram of net product");
     offers.forEach(o -> builder.given(o.label() + " " + o.landed() + " landed"));

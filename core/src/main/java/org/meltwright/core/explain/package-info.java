@@ -19,7 +19,7 @@
  *
  * <pre>{@code
  * Explanation working =
- *     Explanation.of("Resin for 730 g of wax at 1 : 8")
+ *     Explanation.builder("Resin for 730 g of wax at 1 : 8")
  *         .given("wax 730 g")
  *         .formula("resin = wax × first ÷ second")
  *         .step("730 g × 1 ÷ 8 = 91.25 g")

@@ -313,7 +313,7 @@ public final class Measurement {
    */
   public Explanation explanation() {
     Explanation.Builder builder =
-        Explanation.of(name).formula("u² = Σ (c u)², U = k u (JCGM 100:2008)");
+        Explanation.builder(name).formula("u² = Σ (c u)², U = k u (JCGM 100:2008)");
     contributions.forEach(c -> builder.given(c.input.toString()));
     contributions()
         .forEach(c -> builder.step(c.input.name() + " adds " + three(c.uncertainty) + " " + unit));

@@ -215,7 +215,7 @@ public final class ClassPlan {
    * @return the inputs, the formula and the mass
    */
   public Explanation explanation() {
-    return Explanation.of("Mass for a class")
+    return Explanation.builder("Mass for a class")
         .given(people + " people, " + squareMetres() + " m² in all")
         .given("left in the tins of each " + leftInTinsKilograms + " kg")
         .given("spare " + spare)

@@ -212,7 +212,7 @@ public final class Coverage {
    * @throws ProblemException if the area is not above zero
    */
   public Explanation explanation(Quantity<Area> area) {
-    return Explanation.of("Mass for an area")
+    return Explanation.builder("Mass for an area")
         .given("area " + squareMetres(area) + " m²")
         .given("film " + film.metres + " m, layers " + film.layers)
         .given("density " + film.density + " kg/m³")

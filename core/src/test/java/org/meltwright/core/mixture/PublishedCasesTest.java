@@ -225,7 +225,7 @@ class PublishedCasesTest {
     String[] sides = inputs.split("->", -1);
     double[] parts = CaseFile.numbers(sides[0]);
     List<Material> materials = materials(parts, parts);
-    Recipe.Builder recipe = Recipe.named("shares");
+    Recipe.Builder recipe = Recipe.builder("shares");
     for (int i = 0; i < parts.length; i++) {
       recipe.part(materials.get(i), parts[i]);
     }

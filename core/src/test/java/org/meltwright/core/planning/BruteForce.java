@@ -1,7 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.planning;
 
-
 /** All plans that can be the best, one after the other. */
 final class BruteForce {
 

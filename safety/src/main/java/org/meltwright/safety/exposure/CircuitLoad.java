@@ -283,7 +283,7 @@ public final class CircuitLoad {
    */
   public Explanation explanation() {
     Explanation.Builder text =
-        Explanation.of("Load on one circuit").given(volts + " V, " + ratedAmperes + " A");
+        Explanation.builder("Load on one circuit").given(volts + " V, " + ratedAmperes + " A");
     devices.forEach(
         d ->
             text.given(

@@ -120,7 +120,7 @@ public record DilutionVentilation(
    * @return inputs, formula, result and warnings
    */
   public Explanation explanation() {
-    return Explanation.of("Air to thin " + limit.agent().name())
+    return Explanation.builder("Air to thin " + limit.agent().name())
         .given(evaporationGramsPerHour + " g/h evaporate")
         .given(limit.partsPerMillion() + " ppm, " + limit.jurisdiction() + ", " + limit.asOf())
         .given("mixing factor " + mixingFactor)

@@ -136,7 +136,8 @@ public record HazardFinding(
    * @return inputs, arithmetic, warnings and the paragraph, in English
    */
   public Explanation explanation() {
-    Explanation.Builder b = Explanation.of(hazardClass.name(Locale.ENGLISH) + ": " + outcome());
+    Explanation.Builder b =
+        Explanation.builder(hazardClass.name(Locale.ENGLISH) + ": " + outcome());
     workings.forEach(w -> HazardArithmetic.describe(w, b));
     assumptions.forEach(a -> b.given(a.text(Locale.ENGLISH)));
     remarks.forEach(r -> b.warning(r.text(Locale.ENGLISH)));

@@ -321,7 +321,8 @@ public sealed interface BlendAnswer {
      */
     public Explanation explanation() {
       Explanation.Builder text =
-          Explanation.of("Blend to wishes").formula("least c·x, each wish a sum over the parts x");
+          Explanation.builder("Blend to wishes")
+              .formula("least c·x, each wish a sum over the parts x");
       for (BlendLine line : proved.lines) {
         if (line.share() > 0) {
           text.step(

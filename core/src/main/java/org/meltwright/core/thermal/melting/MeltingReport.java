@@ -141,7 +141,7 @@ public record MeltingReport(
    * @return every figure with its definition and source, and what is missing
    */
   public Explanation explanation() {
-    Explanation.Builder builder = Explanation.of("How the mix melts");
+    Explanation.Builder builder = Explanation.builder("How the mix melts");
     melting.forEach(m -> explain(m, builder));
     dissolving.forEach(d -> explain(d, builder));
     unknown().stream()

@@ -228,7 +228,7 @@ public final class OpenTime {
    */
   public Explanation explanation() {
     Explanation.Builder builder =
-        Explanation.of("How long a film stays workable")
+        Explanation.builder("How long a film stays workable")
             .given("melt at " + film.temperature() + ", panel at " + panel.temperature())
             .given("air at " + surroundings.air())
             .formula("∂H/∂t = ∂/∂x (k ∂T/∂x), implicit finite volumes on enthalpy");

@@ -14,9 +14,7 @@ import org.meltwright.units.ProblemException;
 /**
  * How many units cover the fixed costs: students of a class, cakes sold.
  *
- * <p>For example, fixed costs of 18 000, a price of 100 and 20 for each unit: 225 units.
- *
- * <p>In code:
+ * <p>For example:
  *
  * <pre>{@code
  * BreakEven cakes =

@@ -30,10 +30,7 @@ import org.meltwright.units.QuantityKind;
 /**
  * Own product against ready-made offers, on one basis: the mass of net product.
  *
- * <p>For example, an own batch of 20.00 EUR for 0.8 kg net is 25 EUR/kg; against 60 EUR/kg
- * ready-made it saves 35 EUR/kg, and equipment of 70 EUR a year is earned back at 2 kg a year.
- *
- * <p>In code:
+ * <p>For example:
  *
  * <pre>{@code
  * CostItem batch =

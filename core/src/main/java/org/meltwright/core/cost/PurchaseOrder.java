@@ -13,9 +13,7 @@ import org.meltwright.units.ProblemException;
 /**
  * An order with one supplier, and all that is charged on it.
  *
- * <p>For example, {@code PurchaseOrder.of(lines, EUR, day).withFreight(tariff, Vat.NONE)}.
- *
- * <p>In code:
+ * <p>For example:
  *
  * <pre>{@code
  * OrderLine wax = OrderLine.of("wax", "", Price.parse("14.00 EUR/1 kg"), 5);

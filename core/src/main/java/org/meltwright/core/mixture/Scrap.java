@@ -10,9 +10,7 @@ import org.meltwright.units.MassFraction;
 /**
  * An amount of which a share is known only within bounds, such as scrapings of mixed colours.
  *
- * <p>For example, 200 g that hold 0 to 30 % and 300 g that hold 10 % make 500 g with 6 to 18 %.
- *
- * <p>In code:
+ * <p>For example:
  *
  * <pre>{@code
  * MassFractionRange upTo30 =

@@ -25,9 +25,7 @@ import org.meltwright.units.VolumeFraction;
  * as applied, film in m as it stays, solids the share of volume that stays (1 for a melt), drunk in
  * kg/m² for the first coat, transferred the share of mass that reaches the ground.
  *
- * <p>For example, 0.3 m × 0.4 m with ten layers of 0.3 mm at 970 kg/m³, a fifth lost: 436.5 g.
- *
- * <p>In code:
+ * <p>For example:
  *
  * <pre>{@code
  * Coverage panel = Coverage.of(millimetres(0.3), 10, gramsPerMillilitre(0.97)).withLoss(0.2);

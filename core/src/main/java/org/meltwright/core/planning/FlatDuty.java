@@ -14,10 +14,7 @@ import org.meltwright.units.ProblemException;
 /**
  * Duty of one amount on an order that holds any goods of a kind, however much of them.
  *
- * <p>For example, 3 EUR for resins: an order of damar pays it once, an order of damar and rosin
- * once too, an order of wax alone not at all.
- *
- * <p>In code:
+ * <p>For example:
  *
  * <pre>{@code
  * PackageOffer damar = PackageOffer.of("far", "damar", Price.parse("16 EUR/500 g"));

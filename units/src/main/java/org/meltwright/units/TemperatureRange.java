@@ -98,23 +98,13 @@ public record TemperatureRange(TemperaturePoint low, TemperaturePoint high) {
   }
 
   /**
-   * Tells whether two ranges share a point.
-   *
-   * @param other the other range
-   * @return whether they overlap
-   */
-  public boolean overlaps(TemperatureRange other) {
-    return !low.isAbove(other.high) && !other.low.isAbove(high);
-  }
-
-  /**
    * Returns what two ranges share.
    *
    * @param other the other range
    * @return the points in both; empty if there are none
    */
   public Optional<TemperatureRange> overlap(TemperatureRange other) {
-    if (!overlaps(other)) {
+    if (low.isAbove(other.high) || other.low.isAbove(high)) {
       return Optional.empty();
     }
     TemperaturePoint from = low.isAbove(other.low) ? low : other.low;

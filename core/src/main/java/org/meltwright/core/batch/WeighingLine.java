@@ -34,15 +34,6 @@ public record WeighingLine(
     Ingredient ingredient, Balance balance, RoundedLine rounded, AdditionHint hint) {
 
   /**
-   * Returns what the balance is to show.
-   *
-   * @return the mass, in kilograms
-   */
-  public Quantity<Mass> printed() {
-    return QuantityKind.MASS.ofSi(rounded.printedKilograms());
-  }
-
-  /**
    * Returns in how many portions the balance can take it.
    *
    * @return the number of weighings; 1 if the balance carries all of it, 0 if nothing is weighed

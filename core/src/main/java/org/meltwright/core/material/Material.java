@@ -171,15 +171,6 @@ public final class Material {
   }
 
   /**
-   * Returns the EC number.
-   *
-   * @return the number with hyphens; empty if there is none
-   */
-  public Optional<String> ec() {
-    return first(IdentifierScheme.EC);
-  }
-
-  /**
    * Returns the Colour Index generic name.
    *
    * @return for example "PW6"; empty if there is none

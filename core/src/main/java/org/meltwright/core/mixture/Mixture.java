@@ -173,17 +173,6 @@ public record Mixture(Composition composition, double massKilograms) {
   }
 
   /**
-   * Returns the same composition in another amount.
-   *
-   * @param mass how much
-   * @return the new mixture
-   * @throws ProblemException if the mass is negative or not finite
-   */
-  public Mixture scaledTo(Quantity<Mass> mass) {
-    return of(composition, mass);
-  }
-
-  /**
    * Returns the same composition, a number of times as much.
    *
    * @param factor the factor, not negative

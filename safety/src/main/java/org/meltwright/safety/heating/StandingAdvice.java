@@ -64,22 +64,17 @@ public enum StandingAdvice {
   LAMP("lamp", "osu-heat-lamps", "Ohio State University Extension, Using heat lamps?");
 
   private final String id;
-  private final Source source;
+  private final String sourceId;
+  private final String sourceTitle;
 
   StandingAdvice(String id) {
-    this(id, Source.COMMON_PRACTICE);
+    this(id, Source.COMMON_PRACTICE.id(), Source.COMMON_PRACTICE.title());
   }
 
   StandingAdvice(String id, String sourceId, String sourceTitle) {
-    this(
-        id,
-        new Source(
-            sourceId, sourceTitle, Source.NOT_STATED, Source.NOT_STATED, SourceKind.WEB_PAGE));
-  }
-
-  StandingAdvice(String id, Source source) {
     this.id = id;
-    this.source = source;
+    this.sourceId = sourceId;
+    this.sourceTitle = sourceTitle;
   }
 
   /**
@@ -122,6 +117,9 @@ public enum StandingAdvice {
    * @return the source; {@link Source#COMMON_PRACTICE} for a rule of the trade
    */
   public Source source() {
-    return source;
+    return sourceId.equals(Source.COMMON_PRACTICE.id())
+        ? Source.COMMON_PRACTICE
+        : new Source(
+            sourceId, sourceTitle, Source.NOT_STATED, Source.NOT_STATED, SourceKind.WEB_PAGE);
   }
 }

@@ -67,15 +67,18 @@ public final class MeltFigures {
     SOLIDUS("solidus", "°C", Direction.LOWERS),
     LIQUIDUS("liquidus", "°C", Direction.LOWERS);
 
-    private final Symbol symbol;
+    private final String words;
+    private final String unit;
     private final Direction direction;
 
-    Figure(String name, String unit, Direction direction) {
-      this.symbol = Symbol.beside(ThermalProblem.class, name, unit);
+    Figure(String words, String unit, Direction direction) {
+      this.words = words;
+      this.unit = unit;
       this.direction = direction;
     }
 
     private EstimateInput between(double low, double high) {
+      Symbol symbol = Symbol.beside(ThermalProblem.class, words, unit);
       return EstimateInput.of(symbol, low, high, direction);
     }
 

@@ -1,10 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.batch;
 
-import javax.measure.Quantity;
-import javax.measure.quantity.Mass;
 import org.meltwright.core.equipment.Balance;
-import org.meltwright.units.QuantityKind;
 
 /**
  * One line to weigh: an ingredient, its balance, its exact and its printed mass, and how it goes

@@ -228,8 +228,9 @@ class MeasurementTest {
   @Property
   void moreReadings_neverNeedALargerFactor(
       @ForAll @DoubleRange(min = 1, max = 500) double freedom) {
-    assertThat(CoverageFactor.of(freedom + 1)).isLessThanOrEqualTo(CoverageFactor.of(freedom));
-    assertThat(CoverageFactor.of(freedom)).isGreaterThanOrEqualTo(2);
+    assertThat(Measurement.CoverageFactor.of(freedom + 1))
+        .isLessThanOrEqualTo(Measurement.CoverageFactor.of(freedom));
+    assertThat(Measurement.CoverageFactor.of(freedom)).isGreaterThanOrEqualTo(2);
   }
 
   @Property

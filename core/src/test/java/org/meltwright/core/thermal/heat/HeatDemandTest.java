@@ -153,7 +153,8 @@ class HeatDemandTest {
                     Source.USER,
                     Knowledge.READ))
             .build();
-    Material chalk = Material.builder("chalk").family(MaterialFamily.FILLER, MaterialRole.FILLER).build();
+    Material chalk =
+        Material.builder("chalk").family(MaterialFamily.FILLER, MaterialRole.FILLER).build();
 
     HeatDemand demand = HeatDemand.of(new Mixture(mix(wax, 3, chalk, 1), 1), ROOM, HOT, own);
 

@@ -191,11 +191,7 @@ public final class Batch {
     this.usedUp = usedUp;
   }
 
-  /**
-   * Returns the recipe.
-   *
-   * @return the recipe
-   */
+  /** {@return the recipe} */
   public Recipe recipe() {
     return recipe;
   }

@@ -108,11 +108,7 @@ public final class Recipe {
         Contents.blend(this.parts.stream().map(p -> Contents.of(p.ingredient())).toList(), masses);
   }
 
-  /**
-   * Returns its name.
-   *
-   * @return the name
-   */
+  /** {@return the name} */
   public String name() {
     return name;
   }

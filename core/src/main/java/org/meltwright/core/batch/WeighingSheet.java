@@ -127,11 +127,7 @@ public final class WeighingSheet {
     return batch;
   }
 
-  /**
-   * Returns the lines.
-   *
-   * @return the lines, in the recipe's order
-   */
+  /** {@return the lines, in the recipe's order} */
   public List<WeighingLine> lines() {
     return lines;
   }

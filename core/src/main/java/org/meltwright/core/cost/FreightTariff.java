@@ -126,11 +126,7 @@ public final class FreightTariff {
     return Optional.ofNullable(freeFrom);
   }
 
-  /**
-   * Returns the currency.
-   *
-   * @return the currency
-   */
+  /** {@return the currency} */
   public CurrencyUnit currency() {
     return perOrder.currency();
   }

@@ -45,11 +45,7 @@ public final class LandedCost {
     this.taxBase = taxBase;
   }
 
-  /**
-   * Returns the lines.
-   *
-   * @return the lines, in the order's own order
-   */
+  /** {@return the lines, in the order's own order} */
   public List<LandedLine> lines() {
     return lines;
   }

@@ -110,11 +110,7 @@ public final class MakeOrBuy {
     return batch.per(QuantityKind.MASS.ofSi(netKilograms));
   }
 
-  /**
-   * Returns the offers.
-   *
-   * @return the offers, the cheapest per mass first
-   */
+  /** {@return the offers, the cheapest per mass first} */
   public List<ReadyMade> offers() {
     return offers;
   }

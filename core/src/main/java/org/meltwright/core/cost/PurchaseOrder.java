@@ -153,11 +153,7 @@ public final class PurchaseOrder {
     return new PurchaseOrder(goods, rates, freight, insurance, handling, Optional.of(from));
   }
 
-  /**
-   * Returns the lines.
-   *
-   * @return the lines, in the order given
-   */
+  /** {@return the lines, in the order given} */
   public List<OrderLine> lines() {
     return goods.lines;
   }

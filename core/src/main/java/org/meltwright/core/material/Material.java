@@ -67,11 +67,7 @@ public final class Material {
     return content.id;
   }
 
-  /**
-   * Returns the lot.
-   *
-   * @return the supplier's lot or your own number of the bag; empty if none is named
-   */
+  /** {@return the supplier's lot or your own number of the bag; empty if none is named} */
   public Optional<String> lot() {
     return Optional.ofNullable(content.lot);
   }
@@ -133,11 +129,7 @@ public final class Material {
     return content.otherNames;
   }
 
-  /**
-   * Returns the family.
-   *
-   * @return the family; {@link MaterialFamily#OTHER} if none was stated
-   */
+  /** {@return the family; {@link MaterialFamily#OTHER} if none was stated} */
   public MaterialFamily family() {
     return content.family == null ? MaterialFamily.OTHER : content.family;
   }

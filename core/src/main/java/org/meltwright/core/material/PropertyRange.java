@@ -62,11 +62,7 @@ public final class PropertyRange<Q extends Quantity<Q>> {
     return range;
   }
 
-  /**
-   * Returns the state.
-   *
-   * @return the state that the figure holds for
-   */
+  /** {@return the state that the figure holds for} */
   public MaterialState state() {
     return state;
   }

@@ -126,11 +126,7 @@ public final class ClassPlan {
     return people;
   }
 
-  /**
-   * Returns the colours.
-   *
-   * @return the colours with their shares; empty if all stays plain
-   */
+  /** {@return the colours with their shares; empty if all stays plain} */
   public List<ColourShare> colours() {
     return colours;
   }

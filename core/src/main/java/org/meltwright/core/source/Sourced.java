@@ -63,11 +63,7 @@ public final class Sourced<V> {
     this.barredBecause = barredBecause;
   }
 
-  /**
-   * Returns the value.
-   *
-   * @return the value
-   */
+  /** {@return the value} */
   public V value() {
     return value;
   }

@@ -64,6 +64,9 @@ final class ExampleWriter {
     ExampleWriter writer = new ExampleWriter();
     IMPORTS.forEach(i -> writer.line("import " + i + ";"));
     writer.line("public class " + example.className() + " {");
+    if (example.code().contains("validator.")) {
+      writer.line("static final Validator validator = Stated.VALIDATOR;");
+    }
     writer.line("public static void run() throws Exception {");
     writer.body(example.code());
     writer.line("}}");

@@ -121,11 +121,7 @@ public final class CircuitLoad {
     this.devices = devices;
   }
 
-  /**
-   * Returns the devices.
-   *
-   * @return the devices, in the order added
-   */
+  /** {@return the devices, in the order added} */
   public List<Device> devices() {
     return devices;
   }

@@ -23,14 +23,10 @@ import org.meltwright.units.Problem;
  * {@code null} is valid. The bound is text of the value's own kind. A range of temperatures is held
  * to it by its low end. Bounds are compared as {@link org.meltwright.units.Limit} does.
  *
- * <p>For example:
+ * <p>For example, with the {@code validator} of {@link QuantityText}:
  *
  * <pre>{@code
  * record Cake(@AtLeast("5 g") Quantity<Mass> mass) {}
- * var words = new org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator();
- * Validator validator =
- *     Validation.byDefaultProvider().configure().messageInterpolator(words)
- *         .buildValidatorFactory().getValidator();
  * validator.validate(new Cake(grams(5))).size(); // 0
  * validator.validate(new Cake(grams(4.9))).size(); // 1
  * }</pre>

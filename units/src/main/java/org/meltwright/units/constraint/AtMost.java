@@ -23,14 +23,10 @@ import org.meltwright.units.Problem;
  * {@code null} is valid. The bound is text of the value's own kind. A range of temperatures is held
  * to it by its high end. Bounds are compared as {@link org.meltwright.units.Limit} does.
  *
- * <p>For example:
+ * <p>For example, with the {@code validator} of {@link QuantityText}:
  *
  * <pre>{@code
  * record Pot(@AtMost("90 °C") TemperatureRange held) {}
- * var words = new org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator();
- * Validator validator =
- *     Validation.byDefaultProvider().configure().messageInterpolator(words)
- *         .buildValidatorFactory().getValidator();
  * validator.validate(new Pot(TemperatureRange.ofCelsius(80, 90))).size(); // 0
  * // held to it by its high end
  * validator.validate(new Pot(TemperatureRange.ofCelsius(80, 95))).size(); // 1

@@ -24,14 +24,10 @@ import org.meltwright.units.Problem;
  * {@code null} is valid. The bounds are text of the value's own kind. Bounds are compared as {@link
  * org.meltwright.units.Limit} does.
  *
- * <p>For example:
+ * <p>For example, with the {@code validator} of {@link QuantityText}:
  *
  * <pre>{@code
  * record Colour(@Between(low = "0 %", high = "40 %") MassFraction pigment) {}
- * var words = new org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator();
- * Validator validator =
- *     Validation.byDefaultProvider().configure().messageInterpolator(words)
- *         .buildValidatorFactory().getValidator();
  * validator.validate(new Colour(MassFraction.ofPercent(40))).size(); // 0
  * validator.validate(new Colour(MassFraction.ofPercent(45))).size(); // 1
  * }</pre>

@@ -23,15 +23,11 @@ import org.meltwright.units.Problem;
  * sum is not judged: a constraint on that property says so. Fractions by mass and by volume in one
  * sum are a violation.
  *
- * <p>For example:
+ * <p>For example, with the {@code validator} of {@link QuantityText}:
  *
  * <pre>{@code
  * final @FractionsSumToOne(properties = {"resin", "wax"})
  * record Medium(String name, String resin, String wax) {}
- * var words = new org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator();
- * Validator validator =
- *     Validation.byDefaultProvider().configure().messageInterpolator(words)
- *         .buildValidatorFactory().getValidator();
  * validator.validate(new Medium("hard", "10 %", "90 %")).size(); // 0
  * validator.validate(new Medium("hard", "10 %", "80 %")).size(); // 1
  * }</pre>

@@ -22,14 +22,10 @@ import org.meltwright.units.Problem;
  * {@code null} is valid. With the reference provider the standard {@code @Positive} does the same
  * on quantities; this one works on every provider.
  *
- * <p>For example:
+ * <p>For example, with the {@code validator} of {@link QuantityText}:
  *
  * <pre>{@code
  * record Leftover(@PositiveAmount Quantity<Mass> wax) {}
- * var words = new org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator();
- * Validator validator =
- *     Validation.byDefaultProvider().configure().messageInterpolator(words)
- *         .buildValidatorFactory().getValidator();
  * validator.validate(new Leftover(grams(730))).size(); // 0
  * validator.validate(new Leftover(grams(0))).size(); // 1
  * }</pre>

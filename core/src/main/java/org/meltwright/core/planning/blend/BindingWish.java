@@ -56,11 +56,7 @@ public final class BindingWish {
     this.aim = aim;
   }
 
-  /**
-   * Returns the wish.
-   *
-   * @return the wish that binds
-   */
+  /** {@return the wish that binds} */
   public Wish wish() {
     return wish;
   }

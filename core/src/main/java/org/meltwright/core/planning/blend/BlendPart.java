@@ -110,11 +110,7 @@ public final class BlendPart {
     return new BlendPart(name, composition, price, kilograms);
   }
 
-  /**
-   * Returns the name.
-   *
-   * @return what the part is called; wishes and answers name it by this
-   */
+  /** {@return what the part is called; wishes and answers name it by this} */
   public String name() {
     return name;
   }

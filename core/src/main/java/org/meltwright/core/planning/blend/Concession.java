@@ -54,11 +54,7 @@ public final class Concession {
     return new Concession(wish, from, from, false, false);
   }
 
-  /**
-   * Returns the wish.
-   *
-   * @return the wish as it was asked
-   */
+  /** {@return the wish as it was asked} */
   public Wish wish() {
     return wish;
   }

@@ -239,11 +239,7 @@ public sealed interface Wish permits Bounded, PartCount {
    */
   Wish ranked(int rank);
 
-  /**
-   * Returns the rank.
-   *
-   * @return the rank; empty for a wish that does not give way
-   */
+  /** {@return the rank; empty for a wish that does not give way} */
   OptionalInt rank();
 
   /**

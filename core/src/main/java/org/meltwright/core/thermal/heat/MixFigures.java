@@ -23,7 +23,7 @@ import org.meltwright.units.QuantityRange;
  * MixFigures figures = new MixFigures();
  * Material wax = MaterialCatalogue.standard().require("beeswax");
  * Material resin = MaterialCatalogue.standard().require("damar");
- * figures.find(wax, PropertyKey.HEAT_OF_FUSION).orElseThrow().lowSi(); // 172000 J/kg
+ * figures.find(wax, PropertyKey.HEAT_OF_FUSION).orElseThrow().lowSi(); // 141000 J/kg
  * figures.find(resin, PropertyKey.SOLID_SPECIFIC_HEAT).isPresent(); // false
  * figures.assumed(); // [damar solid-specific-heat]
  * }</pre>

@@ -191,20 +191,12 @@ public final class OpenTime {
     return ratio > 0 && Double.isFinite(ratio) ? OptionalDouble.of(ratio) : OptionalDouble.empty();
   }
 
-  /**
-   * Returns the film.
-   *
-   * @return the film
-   */
+  /** {@return the film} */
   public Film film() {
     return film;
   }
 
-  /**
-   * Returns the panel.
-   *
-   * @return the panel
-   */
+  /** {@return the panel} */
   public Panel panel() {
     return panel;
   }

@@ -42,7 +42,7 @@ import org.meltwright.units.Messages;
  *         List.of(density, depth),
  *         v -> 0.2 * 0.3 * v.of(depth) * v.of(density));
  * mass.worst(); // 0.984–1.53 kg
- * mass.likely(); // 1.01–1.5 kg
+ * mass.likely(); // 1.01–1.49 kg
  * mass.ranked().get(0).input(); // depth 20–30 mm
  * mass.ranked().get(0).shrink(); // 0.918
  * // to know the mass within ± 50 g, know the depth within ± 0.5 mm

@@ -155,10 +155,21 @@ public record EstimateInput(
    * Returns the input for a reader.
    *
    * @param reader the reader's language: German for {@code de}, English for all others
-   * @return name, range and unit, with three significant figures
+   * @return name, range and unit, with three significant figures, two where the high end is twice
+   *     the low one or more
    */
   public String text(Locale reader) {
-    return symbol.name().in(reader) + " " + Written.range(low, high, symbol.unit(), reader);
+    return symbol.name().in(reader) + " " + rangeText(reader);
+  }
+
+  /**
+   * Returns the range for a reader.
+   *
+   * @param reader the reader's language: German for {@code de}, English for all others
+   * @return both ends with their unit
+   */
+  public String rangeText(Locale reader) {
+    return Written.range(low, high, symbol.unit(), reader);
   }
 
   /**

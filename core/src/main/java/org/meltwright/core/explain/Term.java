@@ -6,7 +6,7 @@ import java.util.List;
 
 /**
  * A term of a polynomial in the places of the inputs, from −1 to 1: Legendre's polynomial of one of
- * them, of order one to three, or the product of two of order one.
+ * them, of order one to five, or the product of two of order one.
  *
  * @param input the place of the input in its list
  * @param order the order
@@ -14,7 +14,7 @@ import java.util.List;
  */
 record Term(int input, int order, int other) {
 
-  private static final int HIGHEST = 3;
+  private static final int HIGHEST = 5;
 
   /** All terms of so many inputs, the plainest first. */
   static List<Term> all(int inputs) {
@@ -45,12 +45,15 @@ record Term(int input, int order, int other) {
     return input == other ? legendre(position[input]) : 3 * position[input] * position[other];
   }
 
-  /** Of mean square one over an even spread. */
+  /** Of mean square one over an even spread; by Bonnet's recursion. */
   private double legendre(double t) {
-    return switch (order) {
-      case 1 -> slope() * t;
-      case 2 -> Math.sqrt(5) * (1.5 * t * t - 0.5);
-      default -> Math.sqrt(7) * (2.5 * t * t - 1.5) * t;
-    };
+    double before = 1;
+    double now = t;
+    for (int n = 1; n < order; n++) {
+      double next = ((2 * n + 1) * t * now - n * before) / (n + 1);
+      before = now;
+      now = next;
+    }
+    return Math.sqrt(2 * order + 1) * now;
   }
 }

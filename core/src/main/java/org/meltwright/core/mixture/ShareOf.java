@@ -233,11 +233,18 @@ public final class ShareOf {
       return List.of();
     }
     List<EstimateInput> inputs = new ArrayList<>();
-    for (Constituent part : material.constituents()) {
+    for (Constituent part : partsThatHold(material)) {
       inputs.add(input(material, part));
       inputs.addAll(inputs(part.material()));
     }
     return inputs;
+  }
+
+  /** The constituents that hold any of what is counted. */
+  private List<Constituent> partsThatHold(Material material) {
+    return material.constituents().stream()
+        .filter(part -> contentOf(part.material()).high().value() > 0)
+        .toList();
   }
 
   private static EstimateInput input(Material material, Constituent part) {
@@ -256,7 +263,7 @@ public final class ShareOf {
       return counted.test(material) ? 1 : 0;
     }
     double content = 0;
-    for (Constituent part : material.constituents()) {
+    for (Constituent part : partsThatHold(material)) {
       content += values.of(input(material, part)) * contentOf(part.material(), values);
     }
     return Amounts.clamp(content);

@@ -18,7 +18,7 @@ final class Draws {
     for (int i = 0; i < count; i++) {
       Map<EstimateInput, Double> values = new HashMap<>();
       drivers.inputs().forEach(input -> values.put(input, drawn(input, random)));
-      results[i] = drivers.model().of(values::get);
+      results[i] = drivers.model().of(input -> values.getOrDefault(input, input.central()));
     }
     Arrays.sort(results);
     return new double[] {results[count / 40], results[count - 1 - count / 40]};

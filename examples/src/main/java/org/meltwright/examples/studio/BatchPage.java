@@ -197,8 +197,15 @@ final class BatchPage {
     List<Fact> facts = new ArrayList<>();
     facts.add(new Fact("mould", cast.mould().name() + ", " + cast.mould().cups() + " cups"));
     facts.addAll(casting().map(BatchPage::cakes).orElseGet(BatchPage::unknownCakes));
+    casting().flatMap(c -> MeasureFirst.fact(c.cakeMassDrivers())).ifPresent(facts::add);
     facts.add(new Fact("room in the pot", sheet.pot().room().say(this::room)));
-    page.add(new Facts(facts));
+    sheet
+        .pot()
+        .room()
+        .value()
+        .flatMap(r -> MeasureFirst.fact(r.fillLevelDrivers()))
+        .ifPresent(facts::add);
+    page.add(new Facts(facts.stream().distinct().toList())); // cake and room may ask for the same
     batch.casting().flatMap(Known::reason).map(NotKnown::notice).ifPresent(page::add);
   }
 
@@ -251,6 +258,12 @@ final class BatchPage {
             rows,
             true));
     batch.electricity().flatMap(Known::reason).map(NotKnown::notice).ifPresent(page::add);
+    batch
+        .electricity()
+        .flatMap(Known::value)
+        .flatMap(heat -> MeasureFirst.fact(Costing.energyUse(heat).drivers()))
+        .map(fact -> new Facts(List.of(fact)))
+        .ifPresent(page::add);
     page.add(new Facts(comparison(cost)));
     page.add(bars(cost));
   }

@@ -4,6 +4,7 @@ package org.meltwright.examples.studio;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.meltwright.core.thermal.setting.Film;
 import org.meltwright.core.thermal.setting.MeltFigures;
@@ -23,6 +24,7 @@ import org.meltwright.units.TemperaturePoint;
  * @param stroke how thick a stroke is
  * @param panel the panel, at the temperature of the room
  * @param kind what the panel is made of
+ * @param ground what lies on the panel as a ground; empty if nothing does
  * @param melts the temperatures of the melt to compare
  * @param panels the temperatures of the panel to compare
  */
@@ -32,6 +34,7 @@ record Brushing(
     QuantityRange<Length> stroke,
     Panel panel,
     PanelKind kind,
+    Optional<PanelKind> ground,
     List<TemperaturePoint> melts,
     List<TemperaturePoint> panels) {
 

@@ -44,7 +44,8 @@ final class BrushingBinder {
     List<TemperaturePoint> panels = temperatures("/panels", d.panels(), COLDEST_CELSIUS);
     Optional<PanelKind> kind = leaves.word(PATH + "/panel", d.panel(), PanelKind.class);
     Optional<QuantityRange<Length>> stroke = stroke(d.stroke());
-    Optional<Panel> panel = panel(d, kind);
+    Optional<PanelKind> ground = ground(d);
+    Optional<Panel> panel = panel(d, kind).flatMap(p -> onGround(d, ground, p));
     if (recipe.isEmpty()
         || melts.isEmpty()
         || panels.isEmpty()
@@ -56,7 +57,7 @@ final class BrushingBinder {
     PanelKind of = kind.orElseThrow();
     return Optional.of(
         figures(recipe.get())
-            .map(f -> new Brushing(name, f, stroke.get(), panel.get(), of, melts, panels)));
+            .map(f -> new Brushing(name, f, stroke.get(), panel.get(), of, ground, melts, panels)));
   }
 
   /** The figures of a mix, what no material states taken from natural waxes. */
@@ -85,6 +86,23 @@ final class BrushingBinder {
         ? Optional.empty()
         : problems.attempt(
             PATH + "/thickness", () -> Panel.of(kind.get(), thickness.get(), air.get()));
+  }
+
+  private Optional<PanelKind> ground(BrushingDraft d) {
+    return d.ground() == null
+        ? Optional.empty()
+        : leaves.word(PATH + "/ground/of", d.ground().of(), PanelKind.class);
+  }
+
+  private Optional<Panel> onGround(BrushingDraft d, Optional<PanelKind> ground, Panel panel) {
+    if (d.ground() == null) {
+      return Optional.of(panel);
+    }
+    String field = PATH + "/ground/thickness";
+    Optional<Double> metres = leaves.amount(field, d.ground().thickness(), QuantityKind.LENGTH);
+    return ground.isEmpty() || metres.isEmpty()
+        ? Optional.empty()
+        : problems.attempt(field, () -> panel.withGround(ground.get().substance(), metres.get()));
   }
 
   private Optional<QuantityRange<Length>> stroke(@Nullable String text) {

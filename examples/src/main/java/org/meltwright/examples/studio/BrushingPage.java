@@ -3,12 +3,15 @@ package org.meltwright.examples.studio;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.meltwright.core.explain.Drivers;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.thermal.setting.NoFreezePanel;
 import org.meltwright.core.thermal.setting.OpenTimeTable;
 import org.meltwright.core.thermal.setting.PanelKind;
+import org.meltwright.examples.studio.page.Block.Facts;
 import org.meltwright.examples.studio.page.Block.Heading;
 import org.meltwright.examples.studio.page.Block.Notice;
 import org.meltwright.examples.studio.page.Block.Table;
@@ -41,8 +44,15 @@ final class BrushingPage {
     OpenTimeTable table = brushing.table();
     page.add(openTimes(table));
     page.add(OpenTimeCurve.of(table).besideItsNumbers());
+    measureFirst(table.rows().get(0).get(0).halfSetDrivers());
     page.add(panels());
     page.add(caution());
+  }
+
+  /** Of the first melt on the first panel; the order is much the same for all. */
+  private void measureFirst(Drivers drivers) {
+    MeasureFirst.fact(drivers).map(fact -> new Facts(List.of(fact))).ifPresent(page::add);
+    MeasureFirst.picture(drivers).ifPresent(page::add);
   }
 
   private Table openTimes(OpenTimeTable table) {
@@ -73,11 +83,26 @@ final class BrushingPage {
         + word(brushing.kind())
         + " of "
         + millimetres(brushing.panel().thicknessMetres())
-        + " mm in a still room of "
+        + " mm"
+        + ground()
+        + " in a still room of "
         + Say.celsius(brushing.air())
         + ": time until half of it is set and the brush drags, with its least and most "
         + sources()
+        + ". The melt's temperature is that on contact: a brush brings it there 10 to 20 K below"
+        + " the pot's "
+        + page.cite(Source.COMMON_PRACTICE.citation())
         + ".";
+  }
+
+  private String ground() {
+    Optional<PanelKind> kind = brushing.ground();
+    return brushing
+        .panel()
+        .ground()
+        .flatMap(g -> kind.map(k -> millimetres(g.thicknessMetres()) + " mm of " + word(k)))
+        .map(laid -> " with " + laid)
+        .orElse("");
   }
 
   private String sources() {

@@ -21,6 +21,7 @@ import org.meltwright.core.cost.MakeOrBuy;
 import org.meltwright.core.cost.ReadyMade;
 import org.meltwright.core.cost.UnitPrice;
 import org.meltwright.core.material.Material;
+import org.meltwright.core.thermal.heat.EnergyUse;
 import org.meltwright.core.thermal.heat.HeatAssumptions;
 import org.meltwright.core.thermal.heat.HeatDemand;
 import org.meltwright.safety.heating.HeatingLimits;
@@ -113,7 +114,7 @@ final class Costing {
     List<CostItem> beside = new ArrayList<>();
     electricity(job, batch)
         .flatMap(Known::value)
-        .map(heat -> heat.energyUse(LEAST_EFFICIENCY, MOST_EFFICIENCY).energy().central())
+        .map(heat -> energyUse(heat).energy().central())
         .flatMap(
             energy ->
                 perKilowattHour()
@@ -121,6 +122,11 @@ final class Costing {
         .ifPresent(beside::add);
     work(job, studio.about().perHour()).ifPresent(beside::add);
     return beside;
+  }
+
+  /** What melting draws from the meter. */
+  static EnergyUse energyUse(HeatDemand heat) {
+    return heat.energyUse(LEAST_EFFICIENCY, MOST_EFFICIENCY);
   }
 
   private Optional<Money> perKilowattHour() {

@@ -198,6 +198,7 @@ class ValuesTest {
           "RuleSet.entries",
           "RuleSet.rules",
           "ScaleInterval.step",
+          "Symbol.anchor", // its package counts
           "VolumeView.density",
           "VolumeView.volumes");
 
@@ -209,6 +210,7 @@ class ValuesTest {
           "BindingWish.wish",
           "BlendQuestion.window",
           "Contents.flashPoints",
+          "EnergyUse.model", // a function
           "Found.proved",
           "HeatAssumptions.fusion",
           "HeatAssumptions.mineral",

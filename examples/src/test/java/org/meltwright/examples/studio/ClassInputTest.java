@@ -59,6 +59,9 @@ class ClassInputTest {
           "0.2 to 0.5 mm"                | "0 to 0.5 mm"                 | value.out-of-range      | /brushing/stroke
           "0.2 to 0.5 mm"                | "0.2 to 50 mm"                | value.out-of-range      | /brushing/stroke
           "air": "20 °C",                | "air": "-60 °C",              | value.out-of-range      | /brushing/air
+          "stroke":                      | "ground": { "of": "gypsum", "thickness": "0.5 mm" }, "stroke":         | studio.unknown-word | /brushing/ground/of
+          "stroke":                      | "ground": { "of": "plaster-ground" }, "stroke":                        | json.missing-field  | /brushing/ground/thickness
+          "stroke":                      | "ground": { "of": "plaster-ground", "thickness": "9 m" }, "stroke":    | value.out-of-range  | /brushing/ground/thickness
           "air": "20 °C",                |                               | json.missing-field      | /brushing/air
           "40 °C", "50 °C"               | "40 °C", "150 °C"             | value.out-of-range      | /brushing/panels/3
           "date": "2026-12-05"           | "date": "5.12.2026"           | studio.date             | /classDay/date

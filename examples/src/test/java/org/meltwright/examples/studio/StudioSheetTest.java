@@ -92,6 +92,49 @@ class StudioSheetTest {
         .containsPattern("last part cake +18 g\n");
   }
 
+  @Test
+  void what_to_measure_first_stands_beside_each_estimate_that_decides() {
+    assertThat(words(demo.out()))
+        .contains(
+            "Weigh one panel before and after ten layers: how thick a stroke is decides two thirds"
+                + " of this range.",
+            "These shares do not add up to 100 %",
+            "The melt's temperature is that on contact: a brush brings it there 10 to 20 K below"
+                + " the pot's");
+    assertThat(words(demo.chapter("Ultramarine from oil paint")))
+        .contains(
+            "Weigh a full cup of the melt, and the same cup full of cold water: the density of the"
+                + " melt decides nearly all of this range.",
+            "how much of the power reaches the pot decides");
+  }
+
+  /** In seconds, of the coolest melt on the coolest panel. */
+  private static double firstOpenTime(Run run) {
+    Matcher row = Pattern.compile(" 75\\.0 °C +([\\d.]+) s \\(").matcher(run.out());
+    assertThat(row.find()).isTrue();
+    return Double.parseDouble(row.group(1));
+  }
+
+  private static String words(String text) {
+    return text.replaceAll("\\s+", " ");
+  }
+
+  @Test
+  void ground_on_the_panel_takes_up_the_heat_first() throws IOException {
+    String text = Files.readString(Run.STUDIOS.resolve("demo-studio.json"));
+    String ground = "\"ground\": { \"of\": \"plaster-ground\", \"thickness\": \"0.5 mm\" }, ";
+    Path file = folder.resolve("ground.json");
+    Files.writeString(
+        file,
+        text.replace("\"air\": \"20 °C\", \"panels\"", ground + "\"air\": \"20 °C\", \"panels\""));
+    Run run = Run.of("--page", folder.resolve("ground.html").toString(), file.toString());
+
+    assertThat(words(run.out()))
+        .contains("on wood of 10.0 mm with 0.500 mm of plaster ground in a still room");
+    assertThat(firstOpenTime(run)).isLessThan(0.8 * firstOpenTime(demo));
+    assertThat(words(demo.out())).doesNotContain("plaster ground in a still");
+  }
+
   /** Arithmetic: 10 % of the mix is 250 g ÷ 9, not 25 g. */
   @Test
   void oil_paint_of_10_percent_of_the_mix_in_250_g_medium_is_27_8_g() {

@@ -213,6 +213,8 @@ public final class MeltFigures {
   }
 
   MeltSubstance at(Values values) {
+    double liquidus = at(values, Figure.LIQUIDUS);
+    double solidus = Math.min(at(values, Figure.SOLIDUS), liquidus); // their ranges may overlap
     return new MeltSubstance(
         at(values, Figure.SOLID_CONDUCTIVITY),
         at(values, Figure.MELT_CONDUCTIVITY),
@@ -221,8 +223,8 @@ public final class MeltFigures {
             at(values, Figure.SOLID_HEAT),
             at(values, Figure.MELT_HEAT),
             at(values, Figure.FUSION),
-            at(values, Figure.SOLIDUS),
-            at(values, Figure.LIQUIDUS)));
+            solidus,
+            liquidus));
   }
 
   private double at(Values values, Figure figure) {

@@ -32,6 +32,27 @@ class OpenTimeTest {
         resolution);
   }
 
+  /** Where melting begins and ends may overlap; the figures of one melt never do. */
+  @Test
+  void drivers_ofAMeltWhoseSolidusMayLieAboveItsLiquidus_areTold() {
+    MeltFigures medium =
+        MeltFigures.between(
+            new MeltSubstance(0.2, 0.15, 900, new MeltingHeat(1900, 2100, 140_000, 45, 60)),
+            new MeltSubstance(0.3, 0.2, 970, new MeltingHeat(2400, 2600, 210_000, 62, 65)));
+    OpenTime time =
+        OpenTime.of(
+            Film.of(medium, 2e-4, 5e-4, TemperaturePoint.ofCelsius(75)),
+            Panel.of(PanelKind.WOOD, 0.01, ROOM),
+            Surroundings.stillRoom(ROOM));
+
+    assertThat(time.halfSetDrivers().ranked()).hasSize(11);
+    assertThat(time.halfSetDrivers().likely().high()).isLessThan(time.halfSet().highSi());
+    assertThat(time.halfSetDrivers().measureFirst(Locale.ENGLISH))
+        .contains(
+            "Weigh one panel before and after ten layers: how thick a stroke is decides half of"
+                + " this range.");
+  }
+
   /** Values of an independent finite-volume run, printed to two figures. */
   @ParameterizedTest
   @CsvSource({

@@ -61,7 +61,8 @@ public final class Say {
   }
 
   /**
-   * Writes an estimate to three significant figures.
+   * Writes an estimate to three significant figures, to two where its high value is twice the low
+   * one or more.
    *
    * @param estimate the estimate
    * @param factor what turns its SI value into the unit
@@ -69,14 +70,15 @@ public final class Say {
    * @return the central value, and its bounds where they differ
    */
   public static String estimate(Estimate<?> estimate, double factor, String unit) {
-    String central = significant(estimate.centralSi() * factor) + " " + unit;
+    int digits = digits(estimate);
+    String central = significant(estimate.centralSi() * factor, digits) + " " + unit;
     return estimate.lowSi() == estimate.highSi()
         ? central
         : central
             + " ("
-            + significant(estimate.lowSi() * factor)
+            + significant(estimate.lowSi() * factor, digits)
             + " to "
-            + significant(estimate.highSi() * factor)
+            + significant(estimate.highSi() * factor, digits)
             + ")";
   }
 
@@ -179,28 +181,33 @@ public final class Say {
    * @return such as "12.5 s", "1.50 min" or "no end"
    */
   public static String time(double seconds) {
+    return time(seconds, 3);
+  }
+
+  private static String time(double seconds, int digits) {
     if (Double.isInfinite(seconds)) {
       return "no end";
     }
     if (seconds < MINUTE) {
-      return significant(seconds) + " s";
+      return significant(seconds, digits) + " s";
     }
     return seconds < HOUR
-        ? significant(seconds / MINUTE) + " min"
-        : significant(seconds / HOUR) + " h";
+        ? significant(seconds / MINUTE, digits) + " min"
+        : significant(seconds / HOUR, digits) + " h";
   }
 
   /**
-   * Writes an estimate of a time.
+   * Writes an estimate of a time to three figures, to two where it spans a factor of two or more.
    *
    * @param time the estimate
    * @return the central value, and its bounds where they differ
    */
   public static String time(Estimate<Time> time) {
-    String central = time(time.centralSi());
+    int digits = digits(time);
+    String central = time(time.centralSi(), digits);
     return time.lowSi() == time.highSi()
         ? central
-        : central + " (" + time(time.lowSi()) + " to " + time(time.highSi()) + ")";
+        : central + " (" + time(time.lowSi(), digits) + " to " + time(time.highSi(), digits) + ")";
   }
 
   /**
@@ -232,10 +239,18 @@ public final class Say {
    * @return its digits, such as "71.2" or "1230"
    */
   public static String significant(double value) {
+    return significant(value, 3);
+  }
+
+  private static int digits(Estimate<?> estimate) {
+    return estimate.highSi() >= 2 * estimate.lowSi() && estimate.highSi() > 0 ? 2 : 3;
+  }
+
+  private static String significant(double value, int count) {
     if (value == 0) {
       return "0";
     }
-    int digits = 2 - (int) Math.floor(Math.log10(Math.abs(value)));
+    int digits = count - 1 - (int) Math.floor(Math.log10(Math.abs(value)));
     double step = Math.pow(10, -digits);
     return decimals(Math.rint(value / step) * step, Math.max(0, digits));
   }

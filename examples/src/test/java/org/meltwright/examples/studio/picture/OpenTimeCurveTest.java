@@ -59,10 +59,7 @@ class OpenTimeCurveTest {
 
     assertThat(picture.alternative())
         .contains("Time until a stroke drags. Melt at 75.0 °C: on a panel at 20.0 °C ")
-        .contains(
-            Say.time(TABLE.halfSet(1, 2).centralSi())
-                + " ("
-                + Say.time(TABLE.halfSet(1, 2).lowSi()));
+        .contains("at 55.0 °C " + Say.time(TABLE.halfSet(1, 2)) + ".");
   }
 
   @Test

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.Sourced;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.ProblemException;
 
 /**
@@ -115,9 +116,8 @@ public final class Material {
    */
   public String name(Locale locale) {
     String english = content.englishName == null ? content.id : content.englishName;
-    String german = content.germanName;
-    boolean isGerman = locale.getLanguage().equals(Locale.GERMAN.getLanguage());
-    return isGerman && german != null && !german.isEmpty() ? german : english;
+    String german = content.germanName == null ? english : content.germanName;
+    return new Bilingual(english, german).in(locale);
   }
 
   /**
@@ -371,7 +371,7 @@ public final class Material {
      */
     public Builder names(String english, String german) {
       content.englishName = CHECK.named(english, "name", content.id);
-      content.germanName = german;
+      content.germanName = german.isEmpty() ? null : german;
       return this;
     }
 

@@ -182,7 +182,7 @@ final class MaterialsReader {
     MaterialContent stated = material.builder.content;
     switch (key) {
       case "en" -> stated.englishName = CHECK.named(value, "name", material.id);
-      case "de" -> stated.germanName = value;
+      case "de" -> stated.germanName = value.isEmpty() ? null : value;
       case "also" -> names(material, value);
       case "family" -> stated.family = Words.parse(MaterialFamily.class, value);
       case "role" -> stated.role = Words.parse(MaterialRole.class, value);

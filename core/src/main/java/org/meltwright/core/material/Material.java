@@ -134,11 +134,7 @@ public final class Material {
     return content.family == null ? MaterialFamily.OTHER : content.family;
   }
 
-  /**
-   * Returns what it does in a mix.
-   *
-   * @return the role; {@link MaterialRole#BASE} if none was stated
-   */
+  /** {@return what it does in a mix; {@link MaterialRole#BASE} if none was stated} */
   public MaterialRole role() {
     return content.role == null ? MaterialRole.BASE : content.role;
   }
@@ -153,11 +149,7 @@ public final class Material {
     return content.identifiers.getOrDefault(scheme, List.of());
   }
 
-  /**
-   * Returns the CAS registry number.
-   *
-   * @return the number with hyphens; empty if there is none
-   */
+  /** {@return the CAS registry number with hyphens; empty if there is none} */
   public Optional<String> cas() {
     return first(IdentifierScheme.CAS);
   }
@@ -325,7 +317,8 @@ public final class Material {
 
   @Override
   public boolean equals(@Nullable Object other) {
-    return this == other || (other instanceof Material that && new SameContent().of(this, that));
+    return this == other
+        || (other instanceof Material that && new MaterialContent.SameContent().of(this, that));
   }
 
   /**

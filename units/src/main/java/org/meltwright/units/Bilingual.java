@@ -178,11 +178,7 @@ public record Bilingual(String english, String german) implements Serializable {
     return isGerman(reader) ? german : english;
   }
 
-  /**
-   * Returns the English text.
-   *
-   * @return the text
-   */
+  /** {@return the English text} */
   @Override
   public String toString() {
     return english;

@@ -69,20 +69,12 @@ public record QuantityRange<Q extends Quantity<Q>>(
     return of(kind, exact, exact);
   }
 
-  /**
-   * Returns the low end.
-   *
-   * @return the quantity, in the SI unit
-   */
+  /** {@return the low end, in the SI unit} */
   public Quantity<Q> low() {
     return kind.ofSi(lowSi);
   }
 
-  /**
-   * Returns the high end.
-   *
-   * @return the quantity, in the SI unit
-   */
+  /** {@return the high end, in the SI unit} */
   public Quantity<Q> high() {
     return kind.ofSi(highSi);
   }

@@ -31,11 +31,7 @@ public record StatedDensity(double kilogramsPerCubicMetre, MaterialState state) 
     Objects.requireNonNull(state, "state");
   }
 
-  /**
-   * Returns the density.
-   *
-   * @return the quantity, in kg/m³
-   */
+  /** {@return the density, in kg/m³} */
   public Quantity<Density> density() {
     return QuantityKind.DENSITY.ofSi(kilogramsPerCubicMetre);
   }

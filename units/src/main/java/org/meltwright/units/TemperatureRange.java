@@ -69,11 +69,7 @@ public record TemperatureRange(TemperaturePoint low, TemperaturePoint high) {
     return new TemperatureRange(point, point);
   }
 
-  /**
-   * Returns the point half way between the ends.
-   *
-   * @return the middle
-   */
+  /** {@return the point half way between the ends} */
   public TemperaturePoint middle() {
     return TemperaturePoint.ofCelsius((low.celsius() + high.celsius()) / 2);
   }

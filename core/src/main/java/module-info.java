@@ -34,6 +34,7 @@ module org.meltwright.core {
   exports org.meltwright.core.measurement;
   exports org.meltwright.core.mixture;
   exports org.meltwright.core.planning;
+  exports org.meltwright.core.planning.blend;
   exports org.meltwright.core.plausibility;
   exports org.meltwright.core.source;
   exports org.meltwright.core.thermal;
@@ -59,6 +60,8 @@ module org.meltwright.core {
   opens org.meltwright.core.mixture to
       org.meltwright.units;
   opens org.meltwright.core.planning to
+      org.meltwright.units;
+  opens org.meltwright.core.planning.blend to
       org.meltwright.units;
   opens org.meltwright.core.plausibility to
       org.meltwright.units;

@@ -235,8 +235,9 @@ class KnownOrNotTest {
   @Test
   void unpriced_recipeInRecipe_namesWhatHasNoPrice() {
     Material resin = SHELF.require("damar");
-    Recipe medium = Recipe.named("medium").part(resin, 1).part(BEESWAX, 8).build();
-    Recipe colour = Recipe.named("colour").part(medium, 9).part(SHELF.require("chalk"), 1).build();
+    Recipe medium = Recipe.builder("medium").part(resin, 1).part(BEESWAX, 8).build();
+    Recipe colour =
+        Recipe.builder("colour").part(medium, 9).part(SHELF.require("chalk"), 1).build();
     Batch batch = Batch.ofTotal(colour, grams(500), Losses.NONE);
     BatchPrices prices = BatchPrices.of(Map.of(BEESWAX, UnitPrice.parse("12.50 EUR/kg")));
 
@@ -248,6 +249,6 @@ class KnownOrNotTest {
   }
 
   private static Recipe wax() {
-    return Recipe.named("wax").part(BEESWAX, 1).build();
+    return Recipe.builder("wax").part(BEESWAX, 1).build();
   }
 }

@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
@@ -222,6 +223,35 @@ class DoorsTest {
         .filteredOn(p -> p.getDeclaringExecutable() instanceof Method)
         .extracting(p -> name(p))
         .containsExactlyInAnyOrder("ExactMoney#compareTo other", "LargestRemainder#allocate total");
+  }
+
+  /** What is made of more is made of groups; records are forms, whose components have names. */
+  @Test
+  void constructor_takesSevenThingsAtMost_butThatOfARecord() {
+    assertThat(DOORS)
+        .filteredOn(c -> !c.isRecord())
+        .flatExtracting(c -> shown(c.getDeclaredConstructors()).toList())
+        .hasSizeGreaterThan(5)
+        .filteredOn(c -> c.getParameterCount() > 7)
+        .isEmpty();
+  }
+
+  @Test
+  void builder_isStartedByAMethodOfThatName() {
+    List<Method> all =
+        DOORS.stream().flatMap(c -> shown(c.getDeclaredMethods())).filter(isStart()).toList();
+
+    assertThat(all).hasSizeGreaterThan(5).extracting(Method::getName).containsOnly("builder");
+    assertThat(DOORS)
+        .filteredOn(c -> c.getSimpleName().endsWith("Builder"))
+        .flatExtracting(c -> shown(c.getDeclaredConstructors()).toList())
+        .isEmpty();
+  }
+
+  private static Predicate<Method> isStart() {
+    return m ->
+        Modifier.isStatic(m.getModifiers())
+            && m.getReturnType().getSimpleName().endsWith("Builder");
   }
 
   @Test

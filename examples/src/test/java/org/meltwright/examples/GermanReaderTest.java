@@ -281,7 +281,7 @@ class GermanReaderTest {
     Material resin = MaterialCatalogue.standard().require("damar");
     Composition medium = Composition.ofParts(List.of(resin, wax), 1, 8);
     Mixture pot = Mixture.of(medium, grams(900.5));
-    Recipe recipe = Recipe.named("Malmittel").part(resin, 1).part(wax, 8).build();
+    Recipe recipe = Recipe.builder("Malmittel").part(resin, 1).part(wax, 8).build();
     List<Runnable> doors =
         List.of(
             () -> grams(Double.NaN),

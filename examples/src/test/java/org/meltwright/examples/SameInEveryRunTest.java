@@ -120,7 +120,7 @@ class SameInEveryRunTest {
       System.out.println(prices.keySet());
       System.out.println(ByMaterial.of(Map.copyOf(prices)));
       List<Material> some = shelf.all().subList(0, 9);
-      Recipe.Builder recipe = Recipe.named("of everything");
+      Recipe.Builder recipe = Recipe.builder("of everything");
       Losses losses = Losses.NONE;
       for (Material each : some) {
         recipe.part(each, 1).part(each.withLot("7"), 0.1);

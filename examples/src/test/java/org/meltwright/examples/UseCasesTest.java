@@ -73,7 +73,7 @@ class UseCasesTest {
   private static final MaterialCatalogue SHELF = MaterialCatalogue.standard();
   private static final Material RESIN = SHELF.require("damar");
   private static final Material WAX = SHELF.require("beeswax-yellow");
-  private static final Recipe MEDIUM = Recipe.named("medium").part(RESIN, 1).part(WAX, 8).build();
+  private static final Recipe MEDIUM = Recipe.builder("medium").part(RESIN, 1).part(WAX, 8).build();
   private static final JsonMapper JSON = JsonMapper.builder().build();
 
   @Test

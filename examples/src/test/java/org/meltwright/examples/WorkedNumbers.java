@@ -52,7 +52,6 @@ import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.MaterialRole;
-import org.meltwright.core.material.MaterialState;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.material.PropertyRange;
 import org.meltwright.core.mixture.Composition;
@@ -65,8 +64,6 @@ import org.meltwright.core.mixture.Scrap;
 import org.meltwright.core.mixture.ShareOf;
 import org.meltwright.core.mixture.ShareTarget;
 import org.meltwright.core.mixture.VolumeView;
-import org.meltwright.core.planning.BlendPart;
-import org.meltwright.core.planning.BlendQuestion;
 import org.meltwright.core.planning.ClassBudget;
 import org.meltwright.core.planning.ClassPlan;
 import org.meltwright.core.planning.Coverage;
@@ -75,16 +72,17 @@ import org.meltwright.core.planning.PackageOffer;
 import org.meltwright.core.planning.Piece;
 import org.meltwright.core.planning.PurchaseQuestion;
 import org.meltwright.core.planning.SupplierTerms;
+import org.meltwright.core.planning.blend.BlendPart;
+import org.meltwright.core.planning.blend.BlendQuestion;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.Sourced;
 import org.meltwright.core.thermal.melting.IdealSolubility;
-import org.meltwright.core.thermal.setting.Conduction;
-import org.meltwright.core.thermal.setting.ExactFreezing;
 import org.meltwright.core.thermal.settling.Settling;
 import org.meltwright.units.Density;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.MassFraction;
+import org.meltwright.units.MaterialState;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityRange;
 import org.meltwright.units.VolumeFraction;
@@ -212,7 +210,7 @@ final class WorkedNumbers {
   }
 
   private static Recipe oneTo(double first, double second) {
-    return Recipe.named("medium").part(A, first).part(B, second).build();
+    return Recipe.builder("medium").part(A, first).part(B, second).build();
   }
 
   /** Pot in g, parts, insolubles of the first, straining and film in per cent, fixed film in g. */
@@ -397,8 +395,6 @@ final class WorkedNumbers {
   }
 
   private static void thermal(Map<String, ToDoubleFunction<double[]>> all) {
-    all.put("crustGrowth", x -> ExactFreezing.onePhaseLambda(x[0]));
-    all.put("slabCentre", x -> Conduction.slabCentre(x[0], x[1]));
     all.put("solubleShare", x -> IdealSolubility.moleFraction(x[0], x[1], x[2]));
     all.put("stokesVelocity", x -> Settling.stokesVelocity(x[0] * 1e-6, x[1], x[2]) * 1e6);
     all.put("stirWithin", x -> Settling.convectingSeconds(x[0], x[1] / 1000, x[2] * 1e-6));

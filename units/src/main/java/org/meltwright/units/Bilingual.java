@@ -36,12 +36,6 @@ public record Bilingual(String english, String german) implements Serializable {
 
   private static final long serialVersionUID = 1L;
 
-  /**
-   * Guards the values.
-   *
-   * @param english what an English reader is told
-   * @param german what a German reader is told
-   */
   public Bilingual {
     Objects.requireNonNull(english, "english");
     Objects.requireNonNull(german, "german");
@@ -184,11 +178,7 @@ public record Bilingual(String english, String german) implements Serializable {
     return isGerman(reader) ? german : english;
   }
 
-  /**
-   * Returns the English text.
-   *
-   * @return the text
-   */
+  /** {@return the English text} */
   @Override
   public String toString() {
     return english;

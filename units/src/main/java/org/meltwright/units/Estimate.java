@@ -32,14 +32,8 @@ public record Estimate<Q extends Quantity<Q>>(
     QuantityKind<Q> kind, double lowSi, double centralSi, double highSi) {
 
   /**
-   * Guards the values.
-   *
-   * @param kind the kind
-   * @param lowSi the low value
-   * @param centralSi the central value
-   * @param highSi the high value
-   * @throws ProblemException if they are not in order or not finite; a time may be without end, but
-   *     not without beginning
+   * Draws a problem if they are not in order or not finite; a time may be without end, but not
+   * without beginning.
    */
   public Estimate {
     requireFinite(kind, lowSi);

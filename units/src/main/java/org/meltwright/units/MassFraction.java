@@ -75,11 +75,7 @@ public final class MassFraction implements Comparable<MassFraction> {
     return value * 100;
   }
 
-  /**
-   * Returns what this share leaves of the whole.
-   *
-   * @return one less this share
-   */
+  /** {@return what this share leaves of the whole} */
   public MassFraction complement() {
     return new MassFraction(1 - value);
   }

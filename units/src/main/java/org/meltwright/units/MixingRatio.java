@@ -32,14 +32,8 @@ public record MixingRatio(
   private static final int LONGEST_SIDE = 60;
 
   /**
-   * Guards the values.
-   *
-   * @param firstParts parts of the first side
-   * @param secondParts parts of the second side
-   * @param firstSide the name of the first side
-   * @param secondSide the name of the second side
-   * @throws ProblemException if a part is negative or not finite, or both are zero; if the sides
-   *     are equal, or one is not a name as stated
+   * Draws a problem if a part is negative or not finite, or both are zero; if the sides are equal,
+   * or one is not a name as stated.
    */
   public MixingRatio {
     UnitsProblem.CHECK.between(firstParts, 0, MOST, "part of the ratio");

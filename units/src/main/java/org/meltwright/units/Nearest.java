@@ -14,8 +14,17 @@ import org.jspecify.annotations.Nullable;
  * <p>No hint is better than a false one: symbols get none, since one letter of theirs is a power of
  * ten; a prefix must be right, and so must the first letters of a word without one; and words that
  * are equally near must mean one unit.
+ *
+ * <p>For example:
+ *
+ * <pre>{@code
+ * Nearest.distance("gramms", "grams"); // 1
+ * Nearest.distance("beewsax", "beeswax"); // 1
+ * }</pre>
+ *
+ * <p>Not instantiable; thread-safe.
  */
-final class Nearest {
+public final class Nearest {
 
   private static final int SHORTEST = 5;
   private static final int LONGEST = 24;
@@ -72,21 +81,28 @@ final class Nearest {
     return PREFIXES.stream().filter(word::startsWith).findFirst().orElse("");
   }
 
-  /** Letters to insert, delete or replace. */
-  private static int distance(String a, String b) {
-    int[] row = new int[b.length() + 1];
-    for (int j = 0; j < row.length; j++) {
-      row[j] = j;
-    }
-    for (int i = 1; i <= a.length(); i++) {
-      int diagonal = row[0];
-      row[0] = i;
-      for (int j = 1; j < row.length; j++) {
-        int change = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-        diagonal = row[j];
-        row[j] = Math.min(change, 1 + Math.min(row[j], row[j - 1]));
+  /**
+   * Counts the letters in which two words differ.
+   *
+   * @param a a word
+   * @param b another
+   * @return how many letters to put in, leave out, exchange, or swap with their neighbour
+   */
+  public static int distance(String a, String b) {
+    int[][] cost = new int[a.length() + 1][b.length() + 1];
+    for (int i = 0; i <= a.length(); i++) {
+      for (int j = 0; j <= b.length(); j++) {
+        cost[i][j] = i == 0 || j == 0 ? i + j : step(a, b, cost, i, j);
       }
     }
-    return row[b.length()];
+    return cost[a.length()][b.length()];
+  }
+
+  private static int step(String a, String b, int[][] cost, int i, int j) {
+    int change = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
+    int least = Math.min(cost[i - 1][j - 1] + change, 1 + Math.min(cost[i - 1][j], cost[i][j - 1]));
+    boolean swapped =
+        i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
+    return swapped ? Math.min(least, cost[i - 2][j - 2] + 1) : least;
   }
 }

@@ -105,11 +105,7 @@ public final class Problem implements Serializable {
     return path;
   }
 
-  /**
-   * Returns what was found.
-   *
-   * @return what was found, as the person wrote it; a value that was not text, locale-free
-   */
+  /** {@return what was found, as the person wrote it; a value that was not text, locale-free} */
   public String found() {
     return found(Locale.ENGLISH);
   }

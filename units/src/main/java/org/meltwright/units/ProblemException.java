@@ -65,11 +65,7 @@ public final class ProblemException extends RuntimeException {
     return problems;
   }
 
-  /**
-   * Returns the English texts of all problems, one a line, built when asked for.
-   *
-   * @return the message
-   */
+  /** {@return the English texts of all problems, one a line, built when asked for} */
   @Override
   public String getMessage() {
     return problems.stream().map(Problem::toString).collect(Collectors.joining("\n"));

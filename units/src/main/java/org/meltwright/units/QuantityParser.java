@@ -54,20 +54,12 @@ public final class QuantityParser {
   private final DecimalSign decimalSign;
   private final boolean strict;
 
-  /**
-   * Returns the parser that reads a decimal point, whatever the locale.
-   *
-   * @return the parser
-   */
+  /** {@return the parser that reads a decimal point, whatever the locale} */
   public static QuantityParser localeFree() {
     return LOCALE_FREE;
   }
 
-  /**
-   * Returns the parser that reads a decimal comma, and no point.
-   *
-   * @return the parser
-   */
+  /** {@return the parser that reads a decimal comma, and no point} */
   public static QuantityParser withDecimalComma() {
     return DECIMAL_COMMA;
   }

@@ -26,14 +26,7 @@ import javax.measure.Quantity;
 public record QuantityRange<Q extends Quantity<Q>>(
     QuantityKind<Q> kind, double lowSi, double highSi) {
 
-  /**
-   * Guards the values.
-   *
-   * @param kind the kind
-   * @param lowSi the low end
-   * @param highSi the high end
-   * @throws ProblemException if an end is not finite or the ends are reversed
-   */
+  /** Draws a problem if an end is not finite or the ends are reversed. */
   public QuantityRange {
     UnitsProblem.CHECK.finite(lowSi, kind.noun());
     UnitsProblem.CHECK.finite(highSi, kind.noun());
@@ -76,20 +69,12 @@ public record QuantityRange<Q extends Quantity<Q>>(
     return of(kind, exact, exact);
   }
 
-  /**
-   * Returns the low end.
-   *
-   * @return the quantity, in the SI unit
-   */
+  /** {@return the low end, in the SI unit} */
   public Quantity<Q> low() {
     return kind.ofSi(lowSi);
   }
 
-  /**
-   * Returns the high end.
-   *
-   * @return the quantity, in the SI unit
-   */
+  /** {@return the high end, in the SI unit} */
   public Quantity<Q> high() {
     return kind.ofSi(highSi);
   }

@@ -179,7 +179,7 @@ final class QuantityReader {
     Number value = text.number();
     String words = text.rest().strip();
     int space = words.lastIndexOf(' ');
-    DensityState state = DensityState.find(words.substring(space + 1));
+    MaterialState state = MaterialState.find(words.substring(space + 1));
     if (space < 0 || state == null) {
       throw new ProblemException(Problem.of(UnitsProblem.DENSITY_STATE, text.shown()));
     }

@@ -21,27 +21,17 @@ import javax.measure.Quantity;
  * @param kilogramsPerCubicMetre the density in kg/m³, above zero
  * @param state the state
  */
-public record StatedDensity(double kilogramsPerCubicMetre, DensityState state) {
+public record StatedDensity(double kilogramsPerCubicMetre, MaterialState state) {
 
   private static final double MOST = 1e6;
 
-  /**
-   * Guards the values.
-   *
-   * @param kilogramsPerCubicMetre the density in kg/m³
-   * @param state the state
-   * @throws ProblemException if the density is not above zero and at most a million kg/m³
-   */
+  /** Draws a problem if the density is not above zero and at most a million kg/m³. */
   public StatedDensity {
     UnitsProblem.CHECK.between(kilogramsPerCubicMetre, Double.MIN_NORMAL, MOST, "density in kg/m³");
     Objects.requireNonNull(state, "state");
   }
 
-  /**
-   * Returns the density.
-   *
-   * @return the quantity, in kg/m³
-   */
+  /** {@return the density, in kg/m³} */
   public Quantity<Density> density() {
     return QuantityKind.DENSITY.ofSi(kilogramsPerCubicMetre);
   }

@@ -74,11 +74,7 @@ public final class TemperatureDifference implements Comparable<TemperatureDiffer
     this.kelvin = kelvin + 0.0;
   }
 
-  /**
-   * Returns the difference in kelvins.
-   *
-   * @return K
-   */
+  /** {@return the difference in kelvins} */
   public double kelvin() {
     return kelvin;
   }
@@ -102,11 +98,7 @@ public final class TemperatureDifference implements Comparable<TemperatureDiffer
     return ofKelvin(kelvin + other.kelvin);
   }
 
-  /**
-   * Returns the difference with the other sign.
-   *
-   * @return the negated difference
-   */
+  /** {@return the difference with the other sign} */
   public TemperatureDifference negated() {
     return new TemperatureDifference(-kelvin);
   }

@@ -103,29 +103,17 @@ public final class TemperaturePoint implements Comparable<TemperaturePoint> {
     this.celsius = celsius;
   }
 
-  /**
-   * Returns the degrees Celsius.
-   *
-   * @return °C
-   */
+  /** {@return the degrees Celsius} */
   public double celsius() {
     return celsius;
   }
 
-  /**
-   * Returns the degrees Fahrenheit.
-   *
-   * @return °F
-   */
+  /** {@return the degrees Fahrenheit} */
   public double fahrenheit() {
     return celsius / FAHRENHEIT_DEGREE + 32;
   }
 
-  /**
-   * Returns the kelvins above absolute zero.
-   *
-   * @return K
-   */
+  /** {@return the kelvins above absolute zero} */
   public double kelvin() {
     return celsius + ICE_POINT;
   }

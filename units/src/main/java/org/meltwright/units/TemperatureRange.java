@@ -24,13 +24,7 @@ import java.util.Optional;
  */
 public record TemperatureRange(TemperaturePoint low, TemperaturePoint high) {
 
-  /**
-   * Guards the values.
-   *
-   * @param low the low end
-   * @param high the high end
-   * @throws ProblemException if the low end lies above the high end
-   */
+  /** Draws a problem if the low end lies above the high end. */
   public TemperatureRange {
     if (low.isAbove(high)) {
       throw UnitsProblem.CHECK.reversed(
@@ -75,11 +69,7 @@ public record TemperatureRange(TemperaturePoint low, TemperaturePoint high) {
     return new TemperatureRange(point, point);
   }
 
-  /**
-   * Returns the point half way between the ends.
-   *
-   * @return the middle
-   */
+  /** {@return the point half way between the ends} */
   public TemperaturePoint middle() {
     return TemperaturePoint.ofCelsius((low.celsius() + high.celsius()) / 2);
   }
@@ -104,23 +94,13 @@ public record TemperatureRange(TemperaturePoint low, TemperaturePoint high) {
   }
 
   /**
-   * Tells whether two ranges share a point.
-   *
-   * @param other the other range
-   * @return whether they overlap
-   */
-  public boolean overlaps(TemperatureRange other) {
-    return !low.isAbove(other.high) && !other.low.isAbove(high);
-  }
-
-  /**
    * Returns what two ranges share.
    *
    * @param other the other range
    * @return the points in both; empty if there are none
    */
   public Optional<TemperatureRange> overlap(TemperatureRange other) {
-    if (!overlaps(other)) {
+    if (low.isAbove(other.high) || other.low.isAbove(high)) {
       return Optional.empty();
     }
     TemperaturePoint from = low.isAbove(other.low) ? low : other.low;

@@ -174,7 +174,7 @@ final class UnitProblems {
     if (ShareReader.isFraction(key)) {
       return UnitsProblem.wrongKind(shown, kind.id(), "fraction").with("units", units(kind));
     }
-    if (kind == QuantityKind.DENSITY && DensityState.endsText(key)) {
+    if (kind == QuantityKind.DENSITY && MaterialState.endsText(key)) {
       return Problem.of(UnitsProblem.DENSITY_STATE, shown);
     }
     if (UnitSpelling.isOfAnotherPrefix(key)) {

@@ -75,11 +75,7 @@ public final class VolumeFraction implements Comparable<VolumeFraction> {
     return value * 100;
   }
 
-  /**
-   * Returns what this share leaves of the whole.
-   *
-   * @return one less this share
-   */
+  /** {@return what this share leaves of the whole} */
   public VolumeFraction complement() {
     return new VolumeFraction(1 - value);
   }

@@ -22,15 +22,6 @@
  *       org.meltwright.units.ProblemData} says the same as plain data.
  * </ol>
  *
- * <p>For example:
- *
- * <pre>{@code
- * QuantityParser parser = QuantityParser.localeFree();
- * parser.parseMass("1 1/2 lb"); // 1.5 lb
- * parser.parseTemperatureRange("62–65 °C"); // 62.0–65.0 °C
- * parser.parseMass("1,5 kg"); // throws ProblemException
- * }</pre>
- *
  * <p>All types but the collector of problems are immutable and thread-safe, and no method accepts
  * or returns {@code null} unless it says so.
  */

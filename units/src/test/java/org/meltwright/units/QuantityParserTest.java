@@ -399,8 +399,8 @@ class QuantityParserTest {
   @Test
   void parseStatedDensity_needs_the_state_word_and_parseDensity_refuses_it() {
     assertThat(PARSER.parseStatedDensity("0.55 g/ml bulk"))
-        .isEqualTo(new StatedDensity(550, DensityState.BULK));
-    assertThat(PARSER.parseStatedDensity("820 kg/m³ melt").state()).isEqualTo(DensityState.MELT);
+        .isEqualTo(new StatedDensity(550, MaterialState.BULK));
+    assertThat(PARSER.parseStatedDensity("820 kg/m³ melt").state()).isEqualTo(MaterialState.LIQUID);
     assertThat(problemOf(() -> PARSER.parseDensity("0.55 g/ml scooped")).code())
         .isEqualTo(UnitsProblem.DENSITY_STATE);
     assertThat(problemOf(() -> PARSER.parseStatedDensity("0.55 g/ml")).code())

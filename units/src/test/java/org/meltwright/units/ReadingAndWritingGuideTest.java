@@ -42,7 +42,7 @@ class ReadingAndWritingGuideTest {
     StatedDensity powder = parser.parseStatedDensity("0.55 g/ml bulk");
     assertThat(ratio.firstShare()).isEqualTo(1.0 / 9);
     assertThat(paint.value()).isEqualTo(0.1);
-    assertThat(powder.state()).isEqualTo(DensityState.BULK);
+    assertThat(powder.state()).isEqualTo(MaterialState.BULK);
 
     Quantity<Mass> typed = QuantityParser.withDecimalComma().parseMass("1,5 kg");
     assertThat(QuantityKind.MASS.toSi(typed)).isEqualTo(1.5);

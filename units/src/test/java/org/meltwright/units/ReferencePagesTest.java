@@ -118,7 +118,7 @@ class ReferencePagesTest {
     assertThat(words("share sign")).isEqualTo(ShareReader.SIGNS.keySet());
     assertThat(words("basis")).isEqualTo(ShareReader.BASES.keySet());
     assertThat(words("quotient")).isEqualTo(ShareReader.QUOTIENTS.keySet());
-    assertThat(words("state")).isEqualTo(DensityState.BY_WORD.keySet());
+    assertThat(words("state")).isEqualTo(MaterialState.BY_WORD.keySet());
   }
 
   private static Set<String> words(String production) throws IOException {

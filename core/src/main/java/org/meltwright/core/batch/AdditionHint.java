@@ -12,7 +12,7 @@ import org.meltwright.units.Messages;
  * <pre>{@code
  * Material resin = MaterialCatalogue.standard().require("damar");
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
- * Recipe medium = Recipe.named("medium").part(resin, 1).part(wax, 8).build();
+ * Recipe medium = Recipe.builder("medium").part(resin, 1).part(wax, 8).build();
  * Balance balance = Balance.of("kitchen balance", kilograms(5), grams(1));
  * Batch batch = Batch.ofTotal(medium, grams(900), Losses.NONE);
  * AdditionHint second = WeighingSheet.of(batch, List.of(balance)).inOrder().get(1).hint();

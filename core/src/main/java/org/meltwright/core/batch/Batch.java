@@ -31,7 +31,7 @@ import org.meltwright.units.QuantityKind;
  * <pre>{@code
  * Material resin = MaterialCatalogue.standard().require("damar");
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
- * Recipe medium = Recipe.named("medium").part(resin, 1).part(wax, 8).build();
+ * Recipe medium = Recipe.builder("medium").part(resin, 1).part(wax, 8).build();
  * Losses losses =
  *     Losses.NONE
  *         .withInsolubles(resin, MassFraction.ofPercent(4))
@@ -191,11 +191,7 @@ public final class Batch {
     this.usedUp = usedUp;
   }
 
-  /**
-   * Returns the recipe.
-   *
-   * @return the recipe
-   */
+  /** {@return the recipe} */
   public Recipe recipe() {
     return recipe;
   }
@@ -311,7 +307,7 @@ public final class Batch {
    * @return the explanation
    */
   public Explanation explanation() {
-    Explanation.Builder text = Explanation.of("Batch of " + recipe.name());
+    Explanation.Builder text = Explanation.builder("Batch of " + recipe.name());
     lines().forEach(l -> text.given(l.ingredient().name() + " " + grams(l.massKilograms())));
     return text.formula("net = pot − insolubles − straining − film")
         .step(

@@ -26,7 +26,7 @@ import org.meltwright.units.ProblemException;
  *
  * <pre>{@code
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
- * Recipe plain = Recipe.named("plain cakes").part(wax, 1).build();
+ * Recipe plain = Recipe.builder("plain cakes").part(wax, 1).build();
  * Instant at = Instant.parse("2026-03-14T09:30:00Z");
  * Material bag = wax.withLot("bag 7");
  * WeighedLine weighed = WeighedLine.of(bag, grams(150), at);

@@ -15,7 +15,7 @@ import org.meltwright.units.QuantityKind;
  * <pre>{@code
  * Material resin = MaterialCatalogue.standard().require("damar");
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
- * Recipe medium = Recipe.named("medium").part(resin, 1).part(wax, 8).build();
+ * Recipe medium = Recipe.builder("medium").part(resin, 1).part(wax, 8).build();
  * BatchLine first = Batch.ofTotal(medium, grams(720), Losses.NONE).lines().get(0);
  * first.ingredient().name(); // damar
  * first.massKilograms(); // 0.08 kg
@@ -28,13 +28,7 @@ import org.meltwright.units.QuantityKind;
  */
 public record BatchLine(Ingredient ingredient, double massKilograms) {
 
-  /**
-   * Guards the mass.
-   *
-   * @param ingredient the ingredient
-   * @param massKilograms its mass in kg
-   * @throws org.meltwright.units.ProblemException if the mass is negative or not finite
-   */
+  /** Draws a problem if the mass is negative or not finite. */
   public BatchLine {
     CHECK.between(massKilograms, 0, 1e12, "mass in kg", ingredient.name());
   }

@@ -11,7 +11,7 @@ import org.meltwright.units.ProblemCode;
  *
  * <pre>{@code
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
- * Recipe plain = Recipe.named("plain cakes").part(wax, 1).build();
+ * Recipe plain = Recipe.builder("plain cakes").part(wax, 1).build();
  * Losses film = Losses.NONE.withFilm(grams(15), MassFraction.ZERO);
  * List<Problem> problems = new ArrayList<>();
  * try {

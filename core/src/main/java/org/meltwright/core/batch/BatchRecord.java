@@ -22,7 +22,7 @@ import org.meltwright.units.ProblemException;
  * <pre>{@code
  * Material resin = MaterialCatalogue.standard().require("damar");
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
- * Recipe medium = Recipe.named("medium").part(resin, 1).part(wax, 9).build();
+ * Recipe medium = Recipe.builder("medium").part(resin, 1).part(wax, 9).build();
  * Instant at = Instant.parse("2026-03-14T09:30:00Z");
  * WeighedLine first = WeighedLine.of(wax.withLot("bag 7"), grams(450), at);
  * WeighedLine second = WeighedLine.of(resin, grams(60), at.plusSeconds(600));

@@ -359,7 +359,7 @@ public final class Casting {
    * @return the explanation
    */
   public Explanation explanation() {
-    return Explanation.of("Casting into " + mould.name())
+    return Explanation.builder("Casting into " + mould.name())
         .given("melt " + grams(netKilograms))
         .given(
             String.format(

@@ -15,8 +15,8 @@ import org.meltwright.core.mixture.Composition;
  * Material resin = MaterialCatalogue.standard().require("damar");
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
  * Material ochre = MaterialCatalogue.standard().require("yellow-ochre");
- * Recipe medium = Recipe.named("medium").part(resin, 1).part(wax, 8).build();
- * Recipe colour = Recipe.named("ochre cakes").part(medium, 9).part(ochre, 1).build();
+ * Recipe medium = Recipe.builder("medium").part(resin, 1).part(wax, 8).build();
+ * Recipe colour = Recipe.builder("ochre cakes").part(medium, 9).part(ochre, 1).build();
  * Ingredient.of(medium).material().isPresent(); // false
  * colour.lineShare(Ingredient.of(medium)); // 0.9
  * colour.lineShare(Ingredient.of(wax)); // 0.0
@@ -26,9 +26,9 @@ import org.meltwright.core.mixture.Composition;
  *
  * <pre>{@code
  * Material resin = MaterialCatalogue.standard().require("damar");
- * Recipe dissolved = Recipe.named("dissolved resin").part(resin, 1).build();
+ * Recipe dissolved = Recipe.builder("dissolved resin").part(resin, 1).build();
  * Losses dirt = Losses.NONE.withInsolubles(resin, MassFraction.ofPercent(4));
- * Recipe varnish = Recipe.named("varnish").part(Ingredient.of(dissolved, dirt), 1).build();
+ * Recipe varnish = Recipe.builder("varnish").part(Ingredient.of(dissolved, dirt), 1).build();
  * Batch.ofTotal(varnish, grams(100), dirt).net().massKilograms(); // 0.1 kg
  * }</pre>
  *

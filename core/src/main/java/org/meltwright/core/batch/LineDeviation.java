@@ -13,7 +13,7 @@ import org.meltwright.units.Limit;
  * <pre>{@code
  * Material ochre = MaterialCatalogue.standard().require("yellow-ochre");
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
- * Recipe cakes = Recipe.named("ochre cakes").part(ochre, 1).part(wax, 9).build();
+ * Recipe cakes = Recipe.builder("ochre cakes").part(ochre, 1).part(wax, 9).build();
  * Instant at = Instant.parse("2026-03-14T09:30:00Z");
  * WeighedLine first = WeighedLine.of(wax.withLot("bag 7"), grams(440), at);
  * WeighedLine second = WeighedLine.of(ochre.withLot("jar 2"), grams(60), at);
@@ -33,14 +33,7 @@ public record LineDeviation(Ingredient ingredient, double plannedShare, double w
 
   private static final double WHOLE = 1 + Limit.RELATIVE_SLACK;
 
-  /**
-   * Guards the shares.
-   *
-   * @param ingredient the ingredient
-   * @param plannedShare the share that the recipe states
-   * @param weighedShare the share that was weighed
-   * @throws org.meltwright.units.ProblemException if a share is not from 0 to 1
-   */
+  /** Draws a problem if a share is not from 0 to 1. */
   public LineDeviation {
     CHECK.between(plannedShare, 0, WHOLE, "planned share");
     CHECK.between(weighedShare, 0, WHOLE, "weighed share");

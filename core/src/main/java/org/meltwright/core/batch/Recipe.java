@@ -29,7 +29,7 @@ import org.meltwright.units.ProblemException;
  * Material white = MaterialCatalogue.standard().require("titanium-white-rutile");
  * MixingRatio ratio = QuantityParser.localeFree().parseMixingRatio("1:8", "resin", "wax");
  * Recipe medium = Recipe.ofRatio("medium", ratio, Map.of("resin", resin, "wax", wax));
- * Recipe cakes = Recipe.named("white cakes").part(medium, 9).part(white, 1).build();
+ * Recipe cakes = Recipe.builder("white cakes").part(medium, 9).part(white, 1).build();
  * cakes; // white cakes = 9.0 medium + 1.0 titanium-white-rutile
  * cakes.composition().massFraction(resin).percent(); // 10.0 %
  * }</pre>
@@ -50,7 +50,7 @@ public final class Recipe {
    * @param name its name, not blank
    * @return a builder
    */
-  public static Builder named(String name) {
+  public static Builder builder(String name) {
     return new Builder(name);
   }
 
@@ -88,7 +88,7 @@ public final class Recipe {
    */
   public static Recipe ofRatio(String name, MixingRatio ratio, Map<String, Material> sides) {
     List<Material> inOrder = Composition.ofRatio(ratio, sides).materials();
-    return named(name)
+    return builder(name)
         .part(inOrder.get(0), ratio.firstParts())
         .part(inOrder.get(inOrder.size() - 1), ratio.secondParts())
         .build();
@@ -108,11 +108,7 @@ public final class Recipe {
         Contents.blend(this.parts.stream().map(p -> Contents.of(p.ingredient())).toList(), masses);
   }
 
-  /**
-   * Returns its name.
-   *
-   * @return the name
-   */
+  /** {@return the name} */
   public String name() {
     return name;
   }

@@ -12,7 +12,7 @@ import org.meltwright.units.ScaleInterval;
  * <pre>{@code
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
  * Material white = MaterialCatalogue.standard().require("titanium-white-rutile");
- * Recipe tint = Recipe.named("tint").part(wax, 999).part(white, 1).build();
+ * Recipe tint = Recipe.builder("tint").part(wax, 999).part(white, 1).build();
  * Balance kitchen = Balance.of("kitchen", grams(5000), grams(1));
  * WeighingSheet sheet = WeighingSheet.of(Batch.of(tint, grams(300)), List.of(kitchen));
  * RoundedLine printed = sheet.lines().get(1).rounded();

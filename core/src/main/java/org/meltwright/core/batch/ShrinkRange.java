@@ -35,14 +35,7 @@ import org.meltwright.units.VolumeFraction;
  */
 public record ShrinkRange(VolumeFraction low, VolumeFraction central, VolumeFraction high) {
 
-  /**
-   * Guards the order.
-   *
-   * @param low the least
-   * @param central the likely one
-   * @param high the most
-   * @throws org.meltwright.units.ProblemException if they are not in order
-   */
+  /** Draws a problem if they are not in order. */
   public ShrinkRange {
     if (low.value() > central.value() || central.value() > high.value()) {
       throw CHECK.reversed(

@@ -98,12 +98,7 @@ public sealed interface StatedAmount {
 
     static final double MOST = 1e12;
 
-    /**
-     * Guards the parts.
-     *
-     * @param parts how many
-     * @throws org.meltwright.units.ProblemException if they are negative, not finite or beyond 1e12
-     */
+    /** Draws a problem if they are negative, not finite or beyond 1e12. */
     public Parts {
       CHECK.between(parts, 0, MOST, "number of parts");
     }
@@ -122,13 +117,7 @@ public sealed interface StatedAmount {
    */
   record VolumeParts(double parts, DensityBasis basis) implements StatedAmount {
 
-    /**
-     * Guards the parts.
-     *
-     * @param parts how many
-     * @param basis the state that the volume was measured in
-     * @throws org.meltwright.units.ProblemException if they are negative, not finite or beyond 1e12
-     */
+    /** Draws a problem if they are negative, not finite or beyond 1e12. */
     public VolumeParts {
       CHECK.between(parts, 0, Parts.MOST, "number of parts");
     }

@@ -47,13 +47,7 @@ public record VesselRoom(Vessel vessel, Estimate<Volume> melt) {
   private static final Symbol VOLUME = Symbol.beside(VesselRoom.class, "volume of the melt", "m³");
   private static final Symbol FILL = Symbol.beside(VesselRoom.class, "fill level", "");
 
-  /**
-   * Guards the volume.
-   *
-   * @param vessel the vessel
-   * @param melt the volume of the melt
-   * @throws org.meltwright.units.ProblemException if the volume is negative or not finite
-   */
+  /** Draws a problem if the volume is negative or not finite. */
   public VesselRoom {
     CHECK.between(melt.lowSi(), 0, 1e6, "volume of the melt in m³");
     CHECK.between(melt.highSi(), 0, 1e6, "volume of the melt in m³");
@@ -150,7 +144,7 @@ public record VesselRoom(Vessel vessel, Estimate<Volume> melt) {
    * @return the explanation
    */
   public Explanation explanation() {
-    return Explanation.of("Room in " + vessel.name())
+    return Explanation.builder("Room in " + vessel.name())
         .given(
             String.format(
                 java.util.Locale.ROOT,

@@ -19,7 +19,7 @@ import org.meltwright.core.material.Material;
  *
  * <pre>{@code
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
- * Recipe plain = Recipe.named("plain cakes").part(wax, 1).build();
+ * Recipe plain = Recipe.builder("plain cakes").part(wax, 1).build();
  * Instant at = Instant.parse("2026-03-14T09:30:00Z");
  * WeighedLine bag = WeighedLine.of(wax.withLot("bag 7"), grams(150), at);
  * BatchRecord first = BatchRecord.of("B12", plain, at, List.of(bag));

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  *     new BatchRecordDraft(
  *         1, "B12", "plain cakes", "2026-03-14T09:30:00Z", List.of(line), null, null);
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
- * Recipe plain = Recipe.named("plain cakes").part(wax, 1).build();
+ * Recipe plain = Recipe.builder("plain cakes").part(wax, 1).build();
  * BatchLedger.ofDrafts(
  *     List.of(draft),
  *     name -> Optional.of(plain),

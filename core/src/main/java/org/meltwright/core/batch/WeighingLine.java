@@ -1,10 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.batch;
 
-import javax.measure.Quantity;
-import javax.measure.quantity.Mass;
 import org.meltwright.core.equipment.Balance;
-import org.meltwright.units.QuantityKind;
 
 /**
  * One line to weigh: an ingredient, its balance, its exact and its printed mass, and how it goes
@@ -15,7 +12,7 @@ import org.meltwright.units.QuantityKind;
  * <pre>{@code
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
  * Batch batch =
- *     Batch.ofTotal(Recipe.named("plain cakes").part(wax, 1).build(), grams(730), Losses.NONE);
+ *     Batch.ofTotal(Recipe.builder("plain cakes").part(wax, 1).build(), grams(730), Losses.NONE);
  * Balance small = Balance.of("letter balance", grams(500), grams(1));
  * WeighingLine line = WeighingSheet.of(batch, List.of(small)).lines().get(0);
  * line.rounded().printedKilograms(); // 0.730 kg
@@ -32,15 +29,6 @@ import org.meltwright.units.QuantityKind;
  */
 public record WeighingLine(
     Ingredient ingredient, Balance balance, RoundedLine rounded, AdditionHint hint) {
-
-  /**
-   * Returns what the balance is to show.
-   *
-   * @return the mass, in kilograms
-   */
-  public Quantity<Mass> printed() {
-    return QuantityKind.MASS.ofSi(rounded.printedKilograms());
-  }
 
   /**
    * Returns in how many portions the balance can take it.

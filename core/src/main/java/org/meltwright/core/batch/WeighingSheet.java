@@ -24,7 +24,7 @@ import org.meltwright.units.QuantityKind;
  * <pre>{@code
  * Material resin = MaterialCatalogue.standard().require("damar");
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
- * Recipe medium = Recipe.named("medium").part(resin, 1).part(wax, 8).build();
+ * Recipe medium = Recipe.builder("medium").part(resin, 1).part(wax, 8).build();
  * Balance fine = Balance.of("pocket balance", grams(200), grams(0.01));
  * Balance coarse = Balance.of("kitchen balance", kilograms(5), grams(1));
  * Batch batch = Batch.ofTotal(medium, grams(250), Losses.NONE);
@@ -127,11 +127,7 @@ public final class WeighingSheet {
     return batch;
   }
 
-  /**
-   * Returns the lines.
-   *
-   * @return the lines, in the recipe's order
-   */
+  /** {@return the lines, in the recipe's order} */
   public List<WeighingLine> lines() {
     return lines;
   }

@@ -90,15 +90,6 @@ public record WeighingSheetData(
     }
   }
 
-  /**
-   * Copies the lines.
-   *
-   * @param recipe the name of the recipe
-   * @param lines the lines in the order of weighing
-   * @param exactTotalKilograms the exact mass of all lines, in kg
-   * @param printedTotalKilograms the sum of the printed masses, in kg
-   * @param exactNetKilograms what the exact masses leave after losses, in kg
-   */
   public WeighingSheetData {
     lines = List.copyOf(lines);
   }

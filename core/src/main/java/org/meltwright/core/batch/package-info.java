@@ -16,22 +16,6 @@
  *       which cake.
  * </ol>
  *
- * <p>For example, all that is left of a block of wax becomes medium, with 4 % insolubles in the
- * resin and 2 % left on pot and tools:
- *
- * <pre>{@code
- * Material resin = MaterialCatalogue.standard().require("damar");
- * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
- * Recipe medium = Recipe.named("medium").part(resin, 1).part(wax, 8).build();
- * Losses losses =
- *     Losses.NONE
- *         .withInsolubles(resin, MassFraction.ofPercent(4))
- *         .withFilm(MassFraction.ofPercent(2));
- * Batch batch = Batch.usingUp(medium, wax, grams(730), losses);
- * batch.charge().massKilograms(); // 0.82125 kg
- * batch.net().massKilograms(); // 0.8012 kg
- * }</pre>
- *
  * <p>What to weigh leaves as plain data in {@link org.meltwright.core.batch.WeighingSheetData}.
  * Masses there are full numbers in kilograms, as the names say; what is absent is null.
  *

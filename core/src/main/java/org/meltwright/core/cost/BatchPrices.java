@@ -34,7 +34,7 @@ import org.meltwright.units.QuantityKind;
  * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
  * Map<Material, UnitPrice> bought =
  *     Map.of(resin, UnitPrice.parse("32 EUR/kg"), wax, UnitPrice.parse("12.50 EUR/kg"));
- * Recipe medium = Recipe.named("medium").part(resin, 1).part(wax, 8).build();
+ * Recipe medium = Recipe.builder("medium").part(resin, 1).part(wax, 8).build();
  * Batch batch = Batch.ofTotal(medium, grams(900), Losses.NONE);
  * // 3.20 EUR of resin and 10.00 EUR of wax
  * BatchPrices prices = BatchPrices.of(bought);

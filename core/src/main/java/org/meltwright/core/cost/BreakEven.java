@@ -14,9 +14,7 @@ import org.meltwright.units.ProblemException;
 /**
  * How many units cover the fixed costs: students of a class, cakes sold.
  *
- * <p>For example, fixed costs of 18 000, a price of 100 and 20 for each unit: 225 units.
- *
- * <p>In code:
+ * <p>For example:
  *
  * <pre>{@code
  * BreakEven cakes =
@@ -154,7 +152,7 @@ public final class BreakEven {
    * @return fixed costs, price and cost of one unit, and the quotient
    */
   public Explanation explanation() {
-    return Explanation.of("Units to break even")
+    return Explanation.builder("Units to break even")
         .given("fixed costs " + fixed)
         .given("price " + price)
         .given("cost of one unit " + perUnit)

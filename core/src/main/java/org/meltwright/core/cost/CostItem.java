@@ -181,11 +181,7 @@ public final class CostItem {
     return kind;
   }
 
-  /**
-   * Returns what it is.
-   *
-   * @return the label
-   */
+  /** {@return the label} */
   public String label() {
     return label;
   }

@@ -41,16 +41,6 @@ public record CostLine(
     Money amount,
     List<CostLine> parts) {
 
-  /**
-   * Copies the parts.
-   *
-   * @param kind what it is spent on
-   * @param label what it is
-   * @param massKilograms how much material it holds, in kg
-   * @param exact the cost before rounding
-   * @param amount the cost to the smallest coin
-   * @param parts the lines below it
-   */
   public CostLine {
     parts = List.copyOf(parts);
   }

@@ -18,10 +18,7 @@ import org.meltwright.units.ProblemException;
  * What a batch costs: exact inside, rounded once at the total, with the cents pushed down the tree
  * so that the leaves add up to the root.
  *
- * <p>For example, 0.73 kg at 12.50 EUR/kg (9.125 EUR) and 0.09125 kg at 31.90 EUR/kg (2.910875 EUR)
- * make 12.035875 EUR, rounded to 12.04; the lines stand as 9.13 and 2.91.
- *
- * <p>In code:
+ * <p>For example:
  *
  * <pre>{@code
  * CostItem wax = CostItem.material("wax", grams(730), UnitPrice.parse("12.50 EUR/kg"));
@@ -175,7 +172,7 @@ public final class CostRollUp {
    */
   public Explanation explanation() {
     Explanation.Builder builder =
-        Explanation.of("Cost of " + root.label())
+        Explanation.builder("Cost of " + root.label())
             .formula("total = sum of mass × unit price and of the other costs, rounded once");
     for (CostLine leaf : leaves()) {
       builder.given(

@@ -33,15 +33,6 @@ public record CostTreeData(
     MoneyData amount,
     List<CostTreeData> parts) {
 
-  /**
-   * Copies the parts.
-   *
-   * @param kind the id of what it is spent on
-   * @param label what it is
-   * @param massKilograms how much material it holds, in kg; absent for what has none
-   * @param amount the cost to the smallest coin
-   * @param parts the lines below it
-   */
   public CostTreeData {
     parts = List.copyOf(parts);
   }

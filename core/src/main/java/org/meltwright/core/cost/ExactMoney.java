@@ -88,11 +88,7 @@ public final class ExactMoney implements BigMoneyProvider, Comparable<ExactMoney
     this.amount = amount;
   }
 
-  /**
-   * Returns the currency.
-   *
-   * @return the currency
-   */
+  /** {@return the currency} */
   public CurrencyUnit currency() {
     return currency;
   }

@@ -28,15 +28,7 @@ import org.joda.money.CurrencyUnit;
  */
 public record ExchangeRate(CurrencyUnit of, CurrencyUnit in, LocalDate date, BigDecimal rate) {
 
-  /**
-   * Guards the rate.
-   *
-   * @param of the currency of which there is one unit
-   * @param in the currency it is expressed in
-   * @param date the day from which the rate holds
-   * @param rate how many units of {@code in} one unit of {@code of} is worth
-   * @throws org.meltwright.units.ProblemException if the rate is not above zero
-   */
+  /** Draws a problem if the rate is not above zero. */
   public ExchangeRate {
     if (rate.signum() <= 0) {
       throw CostProblem.negative(rate, "exchange rate");

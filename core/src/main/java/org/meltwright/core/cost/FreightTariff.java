@@ -14,10 +14,7 @@ import org.meltwright.units.ProblemException;
  * What a supplier asks for carriage: an amount per order, an amount per kilogram, and nothing from
  * a value of goods on.
  *
- * <p>For example, 6.90 EUR and 0.50 EUR/kg, free from 75 EUR: 2 kg for 40 EUR are carried for 7.90
- * EUR, 2 kg for 75.00 EUR for nothing.
- *
- * <p>In code:
+ * <p>For example:
  *
  * <pre>{@code
  * FreightTariff tariff =
@@ -129,11 +126,7 @@ public final class FreightTariff {
     return Optional.ofNullable(freeFrom);
   }
 
-  /**
-   * Returns the currency.
-   *
-   * @return the currency
-   */
+  /** {@return the currency} */
   public CurrencyUnit currency() {
     return perOrder.currency();
   }

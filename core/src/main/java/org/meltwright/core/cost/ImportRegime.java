@@ -6,7 +6,6 @@ import java.util.EnumSet;
 import java.util.Set;
 import java.util.TreeSet;
 import org.meltwright.core.source.Source;
-import org.meltwright.units.ProblemException;
 
 /**
  * How a country builds the bases of duty and of import tax, as the caller states it: each country's
@@ -52,18 +51,7 @@ public record ImportRegime(
   private static final Set<CostPart> BEFORE_DUTY =
       Set.of(CostPart.GOODS, CostPart.FREIGHT, CostPart.INSURANCE, CostPart.HANDLING);
 
-  /**
-   * Copies the bases, in the order of the parts.
-   *
-   * @param name what the regime is called
-   * @param dutyBase the parts that make the customs value
-   * @param taxBase the parts of which import tax is taken
-   * @param uplift the rate of the customs value that is added to the tax base
-   * @param taxRate the rate of import tax
-   * @param isTaxRecoverable whether the buyer gets the import tax back
-   * @param source where the rule stands
-   * @throws ProblemException if duty would be taken of duty, uplift or tax, or tax of tax
-   */
+  /** Draws a problem if duty would be taken of duty, uplift or tax, or tax of tax. */
   public ImportRegime {
     dutyBase = Collections.unmodifiableSet(new TreeSet<>(dutyBase));
     taxBase = Collections.unmodifiableSet(new TreeSet<>(taxBase));

@@ -45,11 +45,7 @@ public final class LandedCost {
     this.taxBase = taxBase;
   }
 
-  /**
-   * Returns the lines.
-   *
-   * @return the lines, in the order's own order
-   */
+  /** {@return the lines, in the order's own order} */
   public List<LandedLine> lines() {
     return lines;
   }
@@ -107,7 +103,7 @@ public final class LandedCost {
    * @return lines, parts and, for an import, both bases and the regime's source
    */
   public Explanation explanation() {
-    Explanation.Builder builder = Explanation.of("Landed cost of an order of " + order.date());
+    Explanation.Builder builder = Explanation.builder("Landed cost of an order of " + order.date());
     order.lines().forEach(l -> builder.given(l.count() + " × " + l.label() + " at " + l.price()));
     LandedLine.paidParts().forEach(p -> builder.step(p + " " + total(p)));
     order

@@ -52,7 +52,7 @@ final class LandedCostCalculation {
     share(CostPart.HANDLING, handlingNet.toMoney(), byValue);
     List<Money> duties = isImport ? duties() : none();
     parts.put(CostPart.DUTY, duties);
-    return isImport ? abroad() : athome(freight);
+    return isImport ? abroad() : domestic(freight);
   }
 
   private ExactMoney freight() {
@@ -126,7 +126,7 @@ final class LandedCostCalculation {
     return new LandedCost(order, landed, sum(customs), sum(bases));
   }
 
-  private LandedCost athome(ExactMoney freight) {
+  private LandedCost domestic(ExactMoney freight) {
     List<Money> goodsTax = goodsTax();
     List<Money> freightTax = taxOn(order.freightVat(), freight, CostPart.FREIGHT, byMass);
     List<Money> feeTax = taxOn(order.handlingVat(), order.handling(), CostPart.HANDLING, byValue);

@@ -30,10 +30,7 @@ import org.meltwright.units.QuantityKind;
 /**
  * Own product against ready-made offers, on one basis: the mass of net product.
  *
- * <p>For example, an own batch of 20.00 EUR for 0.8 kg net is 25 EUR/kg; against 60 EUR/kg
- * ready-made it saves 35 EUR/kg, and equipment of 70 EUR a year is earned back at 2 kg a year.
- *
- * <p>In code:
+ * <p>For example:
  *
  * <pre>{@code
  * CostItem batch =
@@ -113,11 +110,7 @@ public final class MakeOrBuy {
     return batch.per(QuantityKind.MASS.ofSi(netKilograms));
   }
 
-  /**
-   * Returns the offers.
-   *
-   * @return the offers, the cheapest per mass first
-   */
+  /** {@return the offers, the cheapest per mass first} */
   public List<ReadyMade> offers() {
     return offers;
   }
@@ -272,7 +265,7 @@ public final class MakeOrBuy {
    */
   public Explanation explanation() {
     Explanation.Builder builder =
-        Explanation.of("Making " + batch.root().label() + " or buying it")
+        Explanation.builder("Making " + batch.root().label() + " or buying it")
             .given("own batch " + batch.total() + " for " + netKilograms + " kg net")
             .formula("saving = ready-made − own, both per kilogram of net product");
     offers.forEach(o -> builder.given(o.label() + " " + o.landed() + " landed"));

@@ -51,16 +51,6 @@ public record MakeOrBuyData(
     }
   }
 
-  /**
-   * Copies the offers.
-   *
-   * @param ownPerKilogram what a kilogram of one's own costs
-   * @param offers the offers
-   * @param savingPerKilogram what making saves
-   * @param makingCheaper whether making saves anything
-   * @param breakEvenKilogramsPerYear how much must be made before making pays, in kg a year; absent
-   *     if making saves nothing
-   */
   public MakeOrBuyData {
     offers = List.copyOf(offers);
   }

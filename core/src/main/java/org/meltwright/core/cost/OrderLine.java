@@ -31,16 +31,7 @@ import org.meltwright.units.ProblemException;
 public record OrderLine(
     String label, String kindOfGoods, Price price, int count, Validity validity) {
 
-  /**
-   * Guards the count.
-   *
-   * @param label what it is
-   * @param kindOfGoods the kind of goods for duty
-   * @param price the price of one package
-   * @param count how many packages
-   * @param validity the days on which the price holds
-   * @throws ProblemException if the count is below one
-   */
+  /** Draws a problem if the count is below one. */
   public OrderLine {
     CHECK.between(count, 1, 1e9, "number of packages", label);
   }

@@ -85,11 +85,7 @@ public final class Price {
     return new Price(stated, newVat);
   }
 
-  /**
-   * Returns the currency.
-   *
-   * @return the currency
-   */
+  /** {@return the currency} */
   public CurrencyUnit currency() {
     return stated.currency();
   }

@@ -2,7 +2,6 @@
 package org.meltwright.core.cost;
 
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.joda.money.BigMoneyProvider;
@@ -14,9 +13,7 @@ import org.meltwright.units.ProblemException;
 /**
  * An order with one supplier, and all that is charged on it.
  *
- * <p>For example, {@code PurchaseOrder.of(lines, EUR, day).withFreight(tariff, Vat.NONE)}.
- *
- * <p>In code:
+ * <p>For example:
  *
  * <pre>{@code
  * OrderLine wax = OrderLine.of("wax", "", Price.parse("14.00 EUR/1 kg"), 5);
@@ -34,17 +31,12 @@ import org.meltwright.units.ProblemException;
  */
 public final class PurchaseOrder {
 
-  private final List<OrderLine> lines;
-  private final CurrencyUnit currency;
-  private final LocalDate date;
+  private final Goods goods;
   private final ExchangeRates rates;
-  private final FreightTariff freight;
-  private final Vat freightVat;
+  private final Freight freight;
   private final Rate insurance;
-  private final ExactMoney handling;
-  private final Vat handlingVat;
-  private final List<Duty> duties;
-  private final @Nullable ImportRegime regime;
+  private final Fee handling;
+  private final Optional<Abroad> abroad;
 
   /**
    * Returns an order without carriage or other charges.
@@ -68,17 +60,12 @@ public final class PurchaseOrder {
       throw new ProblemException(expired);
     }
     return new PurchaseOrder(
-        lines,
-        currency,
-        date,
+        new Goods(List.copyOf(lines), currency, date),
         ExchangeRates.NONE,
-        FreightTariff.free(currency),
-        Vat.NONE,
+        new Freight(FreightTariff.free(currency), Vat.NONE),
         Rate.ZERO,
-        ExactMoney.zero(currency),
-        Vat.NONE,
-        List.of(),
-        null);
+        new Fee(ExactMoney.zero(currency), Vat.NONE),
+        Optional.empty());
   }
 
   private static Problem expired(OrderLine line, LocalDate date) {
@@ -89,30 +76,20 @@ public final class PurchaseOrder {
   }
 
   private PurchaseOrder(
-      List<OrderLine> lines,
-      CurrencyUnit currency,
-      LocalDate date,
+      Goods goods,
       ExchangeRates rates,
-      FreightTariff freight,
-      Vat freightVat,
+      Freight freight,
       Rate insurance,
-      ExactMoney handling,
-      Vat handlingVat,
-      List<Duty> duties,
-      @Nullable ImportRegime regime) {
-    this.lines = List.copyOf(lines);
-    this.currency = currency;
-    this.date = date;
+      Fee handling,
+      Optional<Abroad> abroad) {
+    this.goods = goods;
     this.rates = rates;
     this.freight = freight;
-    this.freightVat = freightVat;
     this.insurance = insurance;
     this.handling = handling;
-    this.handlingVat = handlingVat;
-    this.duties = List.copyOf(duties);
-    this.regime = regime;
-    CostProblem.requireSame(currency, freight.currency());
-    CostProblem.requireSame(currency, handling.currency());
+    this.abroad = abroad;
+    CostProblem.requireSame(goods.currency, freight.tariff.currency());
+    CostProblem.requireSame(goods.currency, handling.amount.currency());
   }
 
   /**
@@ -122,18 +99,7 @@ public final class PurchaseOrder {
    * @return the new order
    */
   public PurchaseOrder withRates(ExchangeRates table) {
-    return new PurchaseOrder(
-        lines,
-        currency,
-        date,
-        table,
-        freight,
-        freightVat,
-        insurance,
-        handling,
-        handlingVat,
-        duties,
-        regime);
+    return new PurchaseOrder(goods, table, freight, insurance, handling, abroad);
   }
 
   /**
@@ -145,18 +111,8 @@ public final class PurchaseOrder {
    * @throws ProblemException if the tariff is in another currency than the account
    */
   public PurchaseOrder withFreight(FreightTariff tariff, Vat vat) {
-    return new PurchaseOrder(
-        lines,
-        currency,
-        date,
-        rates,
-        tariff,
-        vat,
-        insurance,
-        handling,
-        handlingVat,
-        duties,
-        regime);
+    Freight other = new Freight(tariff, vat);
+    return new PurchaseOrder(goods, rates, other, insurance, handling, abroad);
   }
 
   /**
@@ -166,18 +122,7 @@ public final class PurchaseOrder {
    * @return the new order
    */
   public PurchaseOrder withInsurance(Rate premium) {
-    return new PurchaseOrder(
-        lines,
-        currency,
-        date,
-        rates,
-        freight,
-        freightVat,
-        premium,
-        handling,
-        handlingVat,
-        duties,
-        regime);
+    return new PurchaseOrder(goods, rates, freight, premium, handling, abroad);
   }
 
   /**
@@ -193,8 +138,7 @@ public final class PurchaseOrder {
     if (exact.isNegative()) {
       throw CostProblem.negative(exact, "handling fee");
     }
-    return new PurchaseOrder(
-        lines, currency, date, rates, freight, freightVat, insurance, exact, vat, duties, regime);
+    return new PurchaseOrder(goods, rates, freight, insurance, new Fee(exact, vat), abroad);
   }
 
   /**
@@ -205,27 +149,13 @@ public final class PurchaseOrder {
    * @return the new order; taxes in its prices are left out, the regime's tax takes their place
    */
   public PurchaseOrder withImport(ImportRegime newRegime, List<Duty> newDuties) {
-    return new PurchaseOrder(
-        lines,
-        currency,
-        date,
-        rates,
-        freight,
-        freightVat,
-        insurance,
-        handling,
-        handlingVat,
-        newDuties,
-        newRegime);
+    Abroad from = new Abroad(newRegime, List.copyOf(newDuties));
+    return new PurchaseOrder(goods, rates, freight, insurance, handling, Optional.of(from));
   }
 
-  /**
-   * Returns the lines.
-   *
-   * @return the lines, in the order given
-   */
+  /** {@return the lines, in the order given} */
   public List<OrderLine> lines() {
-    return lines;
+    return goods.lines;
   }
 
   /**
@@ -234,7 +164,7 @@ public final class PurchaseOrder {
    * @return the currency
    */
   public CurrencyUnit currency() {
-    return currency;
+    return goods.currency;
   }
 
   /**
@@ -243,7 +173,7 @@ public final class PurchaseOrder {
    * @return the day
    */
   public LocalDate date() {
-    return date;
+    return goods.date;
   }
 
   /**
@@ -252,7 +182,7 @@ public final class PurchaseOrder {
    * @return the regime; empty for an order within the country
    */
   public Optional<ImportRegime> regime() {
-    return Optional.ofNullable(regime);
+    return abroad.map(Abroad::regime);
   }
 
   /**
@@ -266,15 +196,15 @@ public final class PurchaseOrder {
   }
 
   ExactMoney inAccount(ExactMoney amount) {
-    return rates.convert(amount, currency, date);
+    return rates.convert(amount, goods.currency, goods.date);
   }
 
   FreightTariff freight() {
-    return freight;
+    return freight.tariff;
   }
 
   Vat freightVat() {
-    return freightVat;
+    return freight.vat;
   }
 
   Rate insurance() {
@@ -282,15 +212,15 @@ public final class PurchaseOrder {
   }
 
   ExactMoney handling() {
-    return handling;
+    return handling.amount;
   }
 
   Vat handlingVat() {
-    return handlingVat;
+    return handling.vat;
   }
 
   List<Duty> duties() {
-    return duties;
+    return abroad.map(Abroad::duties).orElse(List.of());
   }
 
   @Override
@@ -303,23 +233,20 @@ public final class PurchaseOrder {
     return stated().hashCode();
   }
 
-  private List<@Nullable Object> stated() {
-    return Arrays.asList(
-        lines,
-        currency,
-        date,
-        rates,
-        freight,
-        freightVat,
-        insurance,
-        handling,
-        handlingVat,
-        duties,
-        regime);
+  private List<Object> stated() {
+    return List.of(goods, rates, freight, insurance, handling, abroad);
   }
 
   @Override
   public String toString() {
-    return "order of " + lines.size() + " lines on " + date + " in " + currency;
+    return "order of " + goods.lines.size() + " lines on " + goods.date + " in " + goods.currency;
   }
+
+  private record Goods(List<OrderLine> lines, CurrencyUnit currency, LocalDate date) {}
+
+  private record Freight(FreightTariff tariff, Vat vat) {}
+
+  private record Fee(ExactMoney amount, Vat vat) {}
+
+  private record Abroad(ImportRegime regime, List<Duty> duties) {}
 }

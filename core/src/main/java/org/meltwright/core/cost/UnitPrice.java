@@ -112,11 +112,7 @@ public final class UnitPrice implements Comparable<UnitPrice> {
     this.kilograms = kilograms;
   }
 
-  /**
-   * Returns the currency.
-   *
-   * @return the currency
-   */
+  /** {@return the currency} */
   public CurrencyUnit currency() {
     return amount.getCurrencyUnit();
   }

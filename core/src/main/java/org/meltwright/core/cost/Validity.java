@@ -28,13 +28,7 @@ public record Validity(LocalDate from, LocalDate until) {
   /** Any day. */
   public static final Validity ALWAYS = new Validity(LocalDate.MIN, LocalDate.MAX);
 
-  /**
-   * Guards the order of the days.
-   *
-   * @param from the first day
-   * @param until the last day
-   * @throws org.meltwright.units.ProblemException if the last day comes before the first
-   */
+  /** Draws a problem if the last day comes before the first. */
   public Validity {
     if (until.isBefore(from)) {
       throw new ProblemException(

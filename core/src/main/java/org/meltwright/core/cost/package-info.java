@@ -19,14 +19,6 @@
  *
  * <p>Money is joda-money and never a {@code double}. Sums are exact fractions and are rounded once;
  * the cents then go down to the lines by {@link org.meltwright.core.cost.LargestRemainder}.
- *
- * <p>For example:
- *
- * <pre>{@code
- * CostItem wax = CostItem.material("wax", grams(730), UnitPrice.parse("12.50 EUR/kg"));
- * CostItem resin = CostItem.material("resin", grams(91.25), UnitPrice.parse("31.90 EUR/kg"));
- * CostRollUp.of("medium", List.of(wax, resin)).total(); // EUR 12.04
- * }</pre>
  */
 @NullMarked
 package org.meltwright.core.cost;

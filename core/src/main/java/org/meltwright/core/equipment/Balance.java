@@ -27,14 +27,7 @@ import org.meltwright.units.ScaleInterval;
  */
 public record Balance(String name, double capacityKilograms, double intervalKilograms) {
 
-  /**
-   * Guards the figures.
-   *
-   * @param name what the studio calls it
-   * @param capacityKilograms the most it carries
-   * @param intervalKilograms its scale interval
-   * @throws org.meltwright.units.ProblemException if a figure cannot be, or the name is blank
-   */
+  /** Draws a problem if a figure cannot be, or the name is blank. */
   public Balance {
     CHECK.named(name, "balance");
     CHECK.between(capacityKilograms, 1e-9, 1e6, "capacity of the balance in kg");

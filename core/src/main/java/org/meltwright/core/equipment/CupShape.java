@@ -144,14 +144,6 @@ public sealed interface CupShape {
   record Frustum(double topRadiusMetres, double bottomRadiusMetres, double depthMetres)
       implements CupShape {
 
-    /**
-     * Guards the lengths.
-     *
-     * @param topRadiusMetres the inner radius at the brim in m
-     * @param bottomRadiusMetres the inner radius at the bottom in m
-     * @param depthMetres the inner depth in m
-     * @throws org.meltwright.units.ProblemException if a length cannot be
-     */
     public Frustum {
       CHECK.between(topRadiusMetres, 0, 1, "radius at the brim in m");
       CHECK.between(bottomRadiusMetres, 0, 1, "radius at the bottom in m");
@@ -186,14 +178,6 @@ public sealed interface CupShape {
    */
   record Block(double lengthMetres, double widthMetres, double depthMetres) implements CupShape {
 
-    /**
-     * Guards the lengths.
-     *
-     * @param lengthMetres the inner length in m
-     * @param widthMetres the inner width in m
-     * @param depthMetres the inner depth in m
-     * @throws org.meltwright.units.ProblemException if a length cannot be
-     */
     public Block {
       CHECK.between(lengthMetres, 1e-5, 2, "length in m");
       CHECK.between(widthMetres, 1e-5, 2, "width in m");
@@ -218,12 +202,7 @@ public sealed interface CupShape {
    */
   record Weighed(double cubicMetres) implements CupShape {
 
-    /**
-     * Guards the volume.
-     *
-     * @param cubicMetres the volume up to the brim in m³
-     * @throws org.meltwright.units.ProblemException if it is not above zero
-     */
+    /** Draws a problem if it is not above zero. */
     public Weighed {
       CHECK.between(cubicMetres, 1e-15, 10, "volume of a cup in m³");
     }

@@ -122,11 +122,7 @@ public final class HeatSource {
     return name;
   }
 
-  /**
-   * Returns its kind.
-   *
-   * @return the kind
-   */
+  /** {@return the kind} */
   public Kind kind() {
     return kind;
   }

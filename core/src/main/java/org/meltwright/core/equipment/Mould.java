@@ -27,16 +27,7 @@ import org.meltwright.units.QuantityKind;
  */
 public record Mould(String name, VesselMaterial material, int cups, double cupCubicMetres) {
 
-  /**
-   * Guards number and volume.
-   *
-   * @param name what the studio calls it
-   * @param material what it is made of
-   * @param cups how many cups it has
-   * @param cupCubicMetres the volume of one cup
-   * @throws org.meltwright.units.ProblemException if number or volume cannot be, or the name is
-   *     blank
-   */
+  /** Draws a problem if number or volume cannot be, or the name is blank. */
   public Mould {
     CHECK.named(name, "mould");
     CHECK.between(cups, 1, 1e6, "number of cups");

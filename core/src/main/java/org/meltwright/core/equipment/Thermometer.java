@@ -38,14 +38,8 @@ public record Thermometer(
   }
 
   /**
-   * Guards name and figures.
-   *
-   * @param name what the studio calls it
-   * @param place where it measures
-   * @param interval its scale interval
-   * @param tolerance how far it may be off
-   * @throws org.meltwright.units.ProblemException if the name is blank, the interval is not above
-   *     zero or the tolerance is negative
+   * Draws a problem if the name is blank, the interval is not above zero or the tolerance is
+   * negative.
    */
   public Thermometer {
     CHECK.named(name, "thermometer");

@@ -49,17 +49,7 @@ public record Vessel(
     UNKNOWN
   }
 
-  /**
-   * Guards volume and mass.
-   *
-   * @param name what the studio calls it
-   * @param material what it is made of
-   * @param lining what its inside is coated with
-   * @param bottom the shape of its bottom
-   * @param capacityCubicMetres the volume up to the brim
-   * @param massKilograms its own mass
-   * @throws org.meltwright.units.ProblemException if volume or mass cannot be, or the name is blank
-   */
+  /** Draws a problem if volume or mass cannot be, or the name is blank. */
   public Vessel {
     CHECK.named(name, "vessel");
     CHECK.between(capacityCubicMetres, 1e-9, 1e3, "capacity in m³");

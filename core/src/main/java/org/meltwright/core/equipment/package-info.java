@@ -10,17 +10,6 @@
  *       org.meltwright.core.equipment.Thermometer} — what measures.
  *   <li>{@link org.meltwright.core.equipment.HeatSource} — what heats.
  * </ol>
- *
- * <p>For example, how hot the surface of a plate may get:
- *
- * <pre>{@code
- * HeatSource plate =
- *     HeatSource.of("hot plate", HeatSource.Kind.HOT_PLATE)
- *         .withSetPoint(ofCelsius(85))
- *         .withOvershoot(TemperatureDifference.ofKelvin(8));
- * plate.highestSurface(); // 93.0 °C
- * plate.powerWatts().isPresent(); // false
- * }</pre>
  */
 @NullMarked
 package org.meltwright.core.equipment;

@@ -95,14 +95,7 @@ public final class Drivers {
    */
   public record Range(double low, double high, String unit) {
 
-    /**
-     * Guards the order.
-     *
-     * @param low the low end
-     * @param high the high end
-     * @param unit the unit of both
-     * @throws org.meltwright.units.ProblemException if they are not in order
-     */
+    /** Draws a problem if they are not in order. */
     public Range {
       EstimateInput.CHECK.ordered(low, high, "range");
     }

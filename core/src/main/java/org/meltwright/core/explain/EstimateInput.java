@@ -52,17 +52,7 @@ public record EstimateInput(
     }
   }
 
-  /**
-   * Guards the range.
-   *
-   * @param symbol what it is
-   * @param low the low end
-   * @param central the value of the central estimate
-   * @param high the high end
-   * @param direction which way more of it moves the result
-   * @param spread where in its range it is likely to lie
-   * @throws ProblemException if an end is not finite or the three are not in order
-   */
+  /** Draws a problem if an end is not finite or the three are not in order. */
   public EstimateInput {
     CHECK.finite(low, symbol.toString());
     CHECK.finite(high, symbol.toString());

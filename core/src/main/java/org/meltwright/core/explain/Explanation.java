@@ -13,7 +13,7 @@ import org.meltwright.core.source.Source;
  *
  * <pre>{@code
  * Explanation working =
- *     Explanation.of("Resin for 730 g of wax at 1 : 8")
+ *     Explanation.builder("Resin for 730 g of wax at 1 : 8")
  *         .given("wax 730 g")
  *         .formula("resin = wax × first ÷ second")
  *         .step("730 g × 1 ÷ 8 = 91.25 g")
@@ -39,16 +39,6 @@ public record Explanation(
     List<String> warnings,
     List<Source> sources) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param title what was worked out
-   * @param inputs what went in
-   * @param formula the formula
-   * @param steps the numbers in order
-   * @param warnings where to take care
-   * @param sources what the figures rest on
-   */
   public Explanation {
     inputs = List.copyOf(inputs);
     steps = List.copyOf(steps);
@@ -62,7 +52,7 @@ public record Explanation(
    * @param title what was worked out
    * @return a builder
    */
-  public static Builder of(String title) {
+  public static Builder builder(String title) {
     return new Builder(title);
   }
 

@@ -78,11 +78,7 @@ public final class Symbol {
     return unit;
   }
 
-  /**
-   * Returns the name.
-   *
-   * @return the name in both languages, followed by whose it is
-   */
+  /** {@return the name in both languages, followed by whose it is} */
   public Bilingual name() {
     Bilingual name = Check.beside(anchor).name(english);
     return whose == null

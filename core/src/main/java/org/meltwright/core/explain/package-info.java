@@ -14,19 +14,6 @@
  *       org.meltwright.core.explain.Symbol}), its range and where in it it is likely to lie ({@link
  *       org.meltwright.core.explain.Spread}).
  * </ol>
- *
- * <p>For example:
- *
- * <pre>{@code
- * Explanation working =
- *     Explanation.of("Resin for 730 g of wax at 1 : 8")
- *         .given("wax 730 g")
- *         .formula("resin = wax × first ÷ second")
- *         .step("730 g × 1 ÷ 8 = 91.25 g")
- *         .build();
- * working.steps(); // [730 g × 1 ÷ 8 = 91.25 g]
- * working.text().lines().count(); // 4
- * }</pre>
  */
 @NullMarked
 package org.meltwright.core.explain;

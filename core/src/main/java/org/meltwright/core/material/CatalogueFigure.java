@@ -32,15 +32,7 @@ import org.meltwright.core.source.Sourced;
 public record CatalogueFigure<V>(
     Material material, PropertyKey<V> key, int rank, Sourced<V> sourced) {
 
-  /**
-   * Guards the rank.
-   *
-   * @param material the material
-   * @param key the property
-   * @param rank its place in the order of preference
-   * @param sourced the value with its source
-   * @throws org.meltwright.units.ProblemException if the rank is below 1
-   */
+  /** Draws a problem if the rank is below 1. */
   public CatalogueFigure {
     CHECK.between(rank, 1, 1e6, "rank of a figure");
   }

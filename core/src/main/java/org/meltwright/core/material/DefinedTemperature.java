@@ -35,13 +35,8 @@ public record DefinedTemperature(
   private static final double HOTTEST = 1e5;
 
   /**
-   * Keeps of an open range its bound alone, and guards both ends: no material has a figure below 1
-   * K or above 100,000 K.
-   *
-   * @param range the range; where it is open above, only its low end counts
-   * @param definition what was measured
-   * @param isOpenAbove whether the source gives a lower bound only
-   * @throws org.meltwright.units.ProblemException if an end lies outside
+   * Keeps of an open range its bound alone. Draws a problem if an end lies below 1 K or above
+   * 100,000 K: no material has such a figure.
    */
   public DefinedTemperature {
     range = isOpenAbove ? TemperatureRange.of(range.low()) : range;

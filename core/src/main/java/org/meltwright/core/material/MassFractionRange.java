@@ -3,7 +3,6 @@ package org.meltwright.core.material;
 
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.MassFraction;
-import org.meltwright.units.ProblemException;
 
 /**
  * A range of shares by mass, such as the oil in a tube of paint.
@@ -25,13 +24,7 @@ import org.meltwright.units.ProblemException;
  */
 public record MassFractionRange(MassFraction low, MassFraction high) {
 
-  /**
-   * Guards the order of the ends.
-   *
-   * @param low the low end
-   * @param high the high end
-   * @throws ProblemException if the low end is above the high end
-   */
+  /** Draws a problem if the low end is above the high end. */
   public MassFractionRange {
     if (low.value() > high.value()) {
       throw MaterialProblem.CHECK.reversed(

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.Sourced;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.ProblemException;
 
 /**
@@ -67,11 +68,7 @@ public final class Material {
     return content.id;
   }
 
-  /**
-   * Returns the lot.
-   *
-   * @return the supplier's lot or your own number of the bag; empty if none is named
-   */
+  /** {@return the supplier's lot or your own number of the bag; empty if none is named} */
   public Optional<String> lot() {
     return Optional.ofNullable(content.lot);
   }
@@ -119,9 +116,8 @@ public final class Material {
    */
   public String name(Locale locale) {
     String english = content.englishName == null ? content.id : content.englishName;
-    String german = content.germanName;
-    boolean isGerman = locale.getLanguage().equals(Locale.GERMAN.getLanguage());
-    return isGerman && german != null && !german.isEmpty() ? german : english;
+    String german = content.germanName == null ? english : content.germanName;
+    return new Bilingual(english, german).in(locale);
   }
 
   /**
@@ -133,20 +129,12 @@ public final class Material {
     return content.otherNames;
   }
 
-  /**
-   * Returns the family.
-   *
-   * @return the family; {@link MaterialFamily#OTHER} if none was stated
-   */
+  /** {@return the family; {@link MaterialFamily#OTHER} if none was stated} */
   public MaterialFamily family() {
     return content.family == null ? MaterialFamily.OTHER : content.family;
   }
 
-  /**
-   * Returns what it does in a mix.
-   *
-   * @return the role; {@link MaterialRole#BASE} if none was stated
-   */
+  /** {@return what it does in a mix; {@link MaterialRole#BASE} if none was stated} */
   public MaterialRole role() {
     return content.role == null ? MaterialRole.BASE : content.role;
   }
@@ -161,22 +149,9 @@ public final class Material {
     return content.identifiers.getOrDefault(scheme, List.of());
   }
 
-  /**
-   * Returns the CAS registry number.
-   *
-   * @return the number with hyphens; empty if there is none
-   */
+  /** {@return the CAS registry number with hyphens; empty if there is none} */
   public Optional<String> cas() {
     return first(IdentifierScheme.CAS);
-  }
-
-  /**
-   * Returns the EC number.
-   *
-   * @return the number with hyphens; empty if there is none
-   */
-  public Optional<String> ec() {
-    return first(IdentifierScheme.EC);
   }
 
   /**
@@ -342,7 +317,8 @@ public final class Material {
 
   @Override
   public boolean equals(@Nullable Object other) {
-    return this == other || (other instanceof Material that && new SameContent().of(this, that));
+    return this == other
+        || (other instanceof Material that && new MaterialContent.SameContent().of(this, that));
   }
 
   /**
@@ -388,7 +364,7 @@ public final class Material {
      */
     public Builder names(String english, String german) {
       content.englishName = CHECK.named(english, "name", content.id);
-      content.germanName = german;
+      content.germanName = german.isEmpty() ? null : german;
       return this;
     }
 

@@ -5,12 +5,15 @@ import static org.meltwright.core.material.MaterialProblem.CHECK;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.source.Knowledge;
+import org.meltwright.core.source.Source;
 import org.meltwright.core.source.Sourced;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
@@ -125,5 +128,115 @@ final class MaterialContent {
         && identifiers.equals(that.identifiers)
         && figures.equals(that.figures)
         && openAbsences().equals(that.openAbsences());
+  }
+
+  /** The figures of a name that fits several materials: each spans those of all of them. */
+  private static final class Envelope {
+
+    private static final Source SOURCE = Source.CALCULATED.at("span of the materials it may be");
+
+    private Envelope() {}
+
+    /**
+     * Adds a span for each property that has no figure of its own.
+     *
+     * <p>Without lambdas, as all that the standard catalogue runs through when it is first read.
+     */
+    static void add(List<Material> candidates, Map<PropertyKey<?>, List<Sourced<?>>> figures) {
+      if (candidates.isEmpty()) {
+        return;
+      }
+      for (PropertyKey<?> key : PropertyKey.all()) {
+        Sourced<?> figure = figures.containsKey(key) ? null : span(key, candidates);
+        if (figure != null) {
+          figures.put(key, List.of(figure));
+        }
+      }
+    }
+
+    static boolean made(Sourced<?> figure) {
+      return figure.source().equals(SOURCE);
+    }
+
+    /**
+     * A word that warns counts even if one candidate alone has it; a number must be known of all.
+     */
+    private static <V> @Nullable Sourced<V> span(PropertyKey<V> key, List<Material> candidates) {
+      List<Sourced<V>> known = new ArrayList<>();
+      for (Material candidate : candidates) {
+        List<Sourced<V>> figures = candidate.figures(key);
+        known.addAll(figures.subList(0, Math.min(1, figures.size())));
+      }
+      boolean enough = key.isInWords() || known.size() == candidates.size();
+      return known.isEmpty() || !enough ? null : span(key, known, names(candidates));
+    }
+
+    private static <V> Sourced<V> span(PropertyKey<V> key, List<Sourced<V>> known, String names) {
+      V value = known.get(0).value();
+      Knowledge weakest = Knowledge.DERIVED;
+      String barred = "";
+      for (Sourced<V> figure : known) {
+        value = key.span(value, figure.value());
+        weakest = figure.knowledge() == Knowledge.REMEMBERED ? figure.knowledge() : weakest;
+        barred = figure.barredBecause().orElse(barred);
+      }
+      Sourced<V> figure = Sourced.of(value, SOURCE, weakest).withNote(names);
+      return barred.isEmpty() ? figure : figure.barredFromRules(barred);
+    }
+
+    private static String names(List<Material> candidates) {
+      List<String> ids = new ArrayList<>();
+      for (Material candidate : candidates) {
+        ids.add(candidate.id());
+      }
+      return String.join(" or ", ids);
+    }
+  }
+
+  /**
+   * Compares two materials by content, parts of parts included; for one comparison.
+   *
+   * <p>A pair that was found equal is not looked at again, so that parts that share their parts,
+   * level upon level, cost a step each and no exponential time.
+   */
+  static final class SameContent {
+
+    private final IdentityHashMap<Material, IdentityHashMap<Material, Boolean>> equal =
+        new IdentityHashMap<>();
+
+    @SuppressWarnings("ReferenceEquality") // what is one object has one content
+    boolean of(Material one, Material other) {
+      IdentityHashMap<Material, Boolean> known = equal.get(one);
+      if (one == other || (known != null && known.containsKey(other))) {
+        return true;
+      }
+      boolean same =
+          one.content().statesTheSameAs(other.content())
+              && parts(one.constituents(), other.constituents())
+              && all(one.alternatives(), other.alternatives());
+      if (same) {
+        equal.computeIfAbsent(one, m -> new IdentityHashMap<>()).put(other, true);
+      }
+      return same;
+    }
+
+    private boolean parts(List<Constituent> some, List<Constituent> others) {
+      for (int i = 0; i < some.size() && some.size() == others.size(); i++) {
+        if (!some.get(i).share().equals(others.get(i).share())
+            || !of(some.get(i).material(), others.get(i).material())) {
+          return false;
+        }
+      }
+      return some.size() == others.size();
+    }
+
+    private boolean all(List<Material> some, List<Material> others) {
+      for (int i = 0; i < some.size() && some.size() == others.size(); i++) {
+        if (!of(some.get(i), others.get(i))) {
+          return false;
+        }
+      }
+      return some.size() == others.size();
+    }
   }
 }

@@ -182,7 +182,7 @@ final class MaterialsReader {
     MaterialContent stated = material.builder.content;
     switch (key) {
       case "en" -> stated.englishName = CHECK.named(value, "name", material.id);
-      case "de" -> stated.germanName = value;
+      case "de" -> stated.germanName = value.isEmpty() ? null : value;
       case "also" -> names(material, value);
       case "family" -> stated.family = Words.parse(MaterialFamily.class, value);
       case "role" -> stated.role = Words.parse(MaterialRole.class, value);
@@ -210,7 +210,7 @@ final class MaterialsReader {
     if (comma < 1) {
       throw problem(MaterialProblem.LINE, "part: " + value);
     }
-    MassFractionRange share = new FractionType().parse(value.substring(comma + 1).strip());
+    MassFractionRange share = PropertyType.fraction().parse(value.substring(comma + 1).strip());
     material.parts.add(new MaterialEntry.Part(value.substring(0, comma).strip(), share, path()));
   }
 

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.meltwright.core.source.Sourced;
+import org.meltwright.units.Nearest;
 
 /** Finds materials by id, name, CAS, EC or Colour Index name, and the nearest names on a miss. */
 final class NameIndex {
@@ -90,7 +91,7 @@ final class NameIndex {
     if (name.length() > 2 && known.contains(name)) {
       return 1;
     }
-    return lengths > reach ? lengths : distance(name, known);
+    return lengths > reach ? lengths : Nearest.distance(name, known);
   }
 
   /** Case, marks, spaces and the German letters' two spellings make no difference. */
@@ -112,24 +113,5 @@ final class NameIndex {
       }
     }
     return folded.toString().strip();
-  }
-
-  /** Edit distance: letters put in, left out, exchanged, or swapped with their neighbour. */
-  static int distance(String a, String b) {
-    int[][] cost = new int[a.length() + 1][b.length() + 1];
-    for (int i = 0; i <= a.length(); i++) {
-      for (int j = 0; j <= b.length(); j++) {
-        cost[i][j] = i == 0 || j == 0 ? i + j : step(a, b, cost, i, j);
-      }
-    }
-    return cost[a.length()][b.length()];
-  }
-
-  private static int step(String a, String b, int[][] cost, int i, int j) {
-    int change = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
-    int least = Math.min(cost[i - 1][j - 1] + change, 1 + Math.min(cost[i - 1][j], cost[i][j - 1]));
-    boolean swapped =
-        i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
-    return swapped ? Math.min(least, cost[i - 2][j - 2] + 1) : least;
   }
 }

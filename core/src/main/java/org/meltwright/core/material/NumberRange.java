@@ -4,7 +4,6 @@ package org.meltwright.core.material;
 import static org.meltwright.core.material.MaterialProblem.CHECK;
 
 import org.meltwright.units.Bilingual;
-import org.meltwright.units.ProblemException;
 
 /**
  * A range of numbers of a named kind, such as an acid value in mg KOH/g or a refractive index.
@@ -28,14 +27,7 @@ import org.meltwright.units.ProblemException;
  */
 public record NumberRange(double low, double high, String unit) {
 
-  /**
-   * Guards the order of the ends.
-   *
-   * @param low the low end
-   * @param high the high end
-   * @param unit the unit
-   * @throws ProblemException if the low end is not finite or the ends are reversed
-   */
+  /** Draws a problem if the low end is not finite or the ends are reversed. */
   public NumberRange {
     CHECK.finite(low, "low end of a number range");
     if (!(low <= high)) {

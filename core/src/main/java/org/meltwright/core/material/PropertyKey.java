@@ -11,6 +11,7 @@ import org.meltwright.core.source.Sourced;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.Density;
 import org.meltwright.units.DynamicViscosity;
+import org.meltwright.units.MaterialState;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
@@ -454,7 +455,7 @@ public final class PropertyKey<V> {
   }
 
   boolean isInWords() {
-    return type instanceof TextType || type instanceof WordType;
+    return type instanceof PropertyType.TextType || type instanceof PropertyType.WordType;
   }
 
   /**

@@ -4,6 +4,7 @@ package org.meltwright.core.material;
 import java.util.Optional;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.units.MaterialState;
 import org.meltwright.units.QuantityRange;
 import org.meltwright.units.TemperatureRange;
 
@@ -61,11 +62,7 @@ public final class PropertyRange<Q extends Quantity<Q>> {
     return range;
   }
 
-  /**
-   * Returns the state.
-   *
-   * @return the state that the figure holds for
-   */
+  /** {@return the state that the figure holds for} */
   public MaterialState state() {
     return state;
   }

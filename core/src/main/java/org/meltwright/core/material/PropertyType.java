@@ -11,7 +11,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import javax.measure.Quantity;
+import org.meltwright.units.Bilingual;
+import org.meltwright.units.MassFraction;
+import org.meltwright.units.MaterialState;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
+import org.meltwright.units.QuantityParser;
 
 /** How the values of a property are read and written in a materials file. */
 interface PropertyType<V> {
@@ -83,5 +89,148 @@ interface PropertyType<V> {
   static PropertyType<Boolean> yesOrNo(boolean warns) {
     return new WordType<>(
         List.of(warns, !warns), warns ? List.of("yes", "no") : List.of("no", "yes"));
+  }
+
+  /** Ranges of numbers in the one unit that their field uses: "17 to 22 mg KOH/g". */
+  record NumberType(String unit) implements PropertyType<NumberRange> {
+
+    @Override
+    public NumberRange parse(String text) {
+      Span span = Span.parse(text);
+      if (!span.rest().equals(unit)) {
+        throw new ProblemException(Problem.of(MaterialProblem.UNIT, text).with("units", units()));
+      }
+      double high = span.openAbove() ? Double.POSITIVE_INFINITY : span.high(0);
+      return new NumberRange(span.low(0), high, unit);
+    }
+
+    @Override
+    public void require(NumberRange value) {
+      if (!value.unit().equals(unit)) {
+        throw new ProblemException(
+            Problem.of(MaterialProblem.UNIT, value.toString()).with("units", units()));
+      }
+    }
+
+    private Bilingual units() {
+      return unit.isEmpty() ? MaterialProblem.CHECK.name("no unit") : Bilingual.of(unit);
+    }
+
+    @Override
+    public String format(NumberRange value) {
+      return (Span.format(value.low(), value.high(), 0) + " " + unit).strip();
+    }
+
+    @Override
+    public NumberRange span(NumberRange one, NumberRange other) {
+      return new NumberRange(
+          Math.min(one.low(), other.low()), Math.max(one.high(), other.high()), unit);
+    }
+  }
+
+  /** Ranges of shares by mass, written in per cent: "50 to 65 %". */
+  record FractionType() implements PropertyType<MassFractionRange> {
+
+    @Override
+    public MassFractionRange parse(String text) {
+      Span span = Span.parse(text);
+      if (!span.rest().equals("%") || span.openAbove()) {
+        return asEverywhere(text);
+      }
+      return new MassFractionRange(MassFraction.of(span.low(-2)), MassFraction.of(span.high(-2)));
+    }
+
+    private static MassFractionRange asEverywhere(String text) {
+      try {
+        MassFraction share = QuantityParser.localeFree().parseMassFraction(text);
+        return new MassFractionRange(share, share);
+      } catch (ProblemException e) {
+        throw new ProblemException(Problem.of(MaterialProblem.UNIT, text).with("units", "%"));
+      }
+    }
+
+    @Override
+    public void require(MassFractionRange value) {
+      // a mass fraction cannot be what no share is
+    }
+
+    @Override
+    public String format(MassFractionRange value) {
+      return Span.format(value.low().value(), value.high().value(), -2) + " %";
+    }
+
+    @Override
+    public MassFractionRange span(MassFractionRange one, MassFractionRange other) {
+      return new MassFractionRange(
+          MassFraction.of(Math.min(one.low().value(), other.low().value())),
+          MassFraction.of(Math.max(one.high().value(), other.high().value())));
+    }
+  }
+
+  /** Any text but none. */
+  record TextType() implements PropertyType<String> {
+
+    @Override
+    public String parse(String text) {
+      if (text.isEmpty()) {
+        throw new ProblemException(Problem.of(MaterialProblem.WORD, text).with("words", ""));
+      }
+      return text;
+    }
+
+    @Override
+    public void require(String value) {
+      parse(value);
+    }
+
+    @Override
+    public String format(String value) {
+      return value;
+    }
+
+    @Override
+    public String span(String one, String other) {
+      return one.equals(other) ? one : one + "; " + other;
+    }
+  }
+
+  /**
+   * One of some values, each with its word; the one that warns most stands first.
+   *
+   * @param values the values
+   * @param words the word of each value, as a materials file writes it
+   */
+  record WordType<V>(List<V> values, List<String> words) implements PropertyType<V> {
+
+    @Override
+    public V parse(String text) {
+      int place = words.indexOf(text);
+      if (place < 0) {
+        throw unknown(text);
+      }
+      return values.get(place);
+    }
+
+    @Override
+    public void require(V value) {
+      if (!values.contains(value)) {
+        throw unknown(value.toString());
+      }
+    }
+
+    private ProblemException unknown(String found) {
+      return new ProblemException(
+          Problem.of(MaterialProblem.WORD, found).with("words", String.join(", ", words)));
+    }
+
+    @Override
+    public String format(V value) {
+      return words.get(values.indexOf(value));
+    }
+
+    @Override
+    public V span(V one, V other) {
+      return values.get(Math.min(values.indexOf(one), values.indexOf(other)));
+    }
   }
 }

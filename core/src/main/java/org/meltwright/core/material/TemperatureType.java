@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityParser;
 import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.TemperatureRange;
 
@@ -23,8 +24,7 @@ record TemperatureType(@Nullable TemperatureDefinition usual, Set<TemperatureDef
     int comma = text.indexOf(',');
     Span span = Span.parse(comma < 0 ? text : text.substring(0, comma).strip());
     TemperatureDefinition definition = definition(comma < 0 ? "" : text.substring(comma + 1), text);
-    TemperatureRange range =
-        new TemperatureRange(point(span.low(0), span, text), point(span.high(0), span, text));
+    TemperatureRange range = range(span, comma < 0 ? text : text.substring(0, comma).strip());
     return span.openAbove()
         ? DefinedTemperature.atLeast(range.low(), definition)
         : new DefinedTemperature(range, definition);
@@ -55,15 +55,25 @@ record TemperatureType(@Nullable TemperatureDefinition usual, Set<TemperatureDef
     }
   }
 
-  private static TemperaturePoint point(double value, Span span, String text) {
+  /** The signs of the catalogue are read here, without a parser; others as everywhere. */
+  private static TemperatureRange range(Span span, String text) {
     return switch (span.rest()) {
-      case CELSIUS -> TemperaturePoint.ofCelsius(value);
-      case "°F" -> TemperaturePoint.ofFahrenheit(value);
-      case "K" -> TemperaturePoint.ofKelvin(value);
-      default ->
-          throw new ProblemException(
-              Problem.of(MaterialProblem.UNIT, text).with("units", "°C, °F, K"));
+      case CELSIUS ->
+          new TemperatureRange(
+              TemperaturePoint.ofCelsius(span.low(0)), TemperaturePoint.ofCelsius(span.high(0)));
+      case "K" ->
+          new TemperatureRange(
+              TemperaturePoint.ofKelvin(span.low(0)), TemperaturePoint.ofKelvin(span.high(0)));
+      default -> asEverywhere(span.openAbove() ? text.substring(">=".length()) : text, text);
     };
+  }
+
+  private static TemperatureRange asEverywhere(String amount, String text) {
+    try {
+      return QuantityParser.localeFree().parseTemperatureRange(amount.strip());
+    } catch (ProblemException e) {
+      throw new ProblemException(Problem.of(MaterialProblem.UNIT, text).with("units", "°C, °F, K"));
+    }
   }
 
   @Override

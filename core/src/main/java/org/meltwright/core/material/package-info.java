@@ -18,14 +18,6 @@
  *       their lots: prices, losses, densities.
  * </ol>
  *
- * <p>For example:
- *
- * <pre>{@code
- * Material wax = MaterialCatalogue.standard().require("Bienenwachs, gelb");
- * wax.name(Locale.ENGLISH); // Beeswax, yellow
- * wax.require(PropertyKey.MELTING_RANGE).value(); // 62.0–65.0 °C (CAPILLARY_RANGE)
- * }</pre>
- *
  * <p>The data stand as plain text beside this package. Inside, {@code MaterialsReader} reads lines,
  * {@code PropertyType} reads values, and {@code Linker} puts materials in as parts of others.
  */

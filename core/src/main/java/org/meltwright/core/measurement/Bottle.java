@@ -43,17 +43,7 @@ public record Bottle(
     Reading liquidGrams,
     Reading liquidDensity) {
 
-  /**
-   * Guards the order of the weighings.
-   *
-   * @param emptyGrams the empty, dry bottle
-   * @param powderGrams the bottle with powder
-   * @param filledGrams the bottle with powder, filled up with liquid
-   * @param liquidGrams the bottle with the liquid alone
-   * @param liquidDensity the density of the liquid
-   * @throws org.meltwright.units.ProblemException if more in the bottle is not heavier, or the
-   *     powder takes up no room
-   */
+  /** Draws a problem if more in the bottle is not heavier, or the powder takes up no room. */
   public Bottle {
     more(powderGrams, emptyGrams, "mass of the bottle with powder in g");
     more(filledGrams, powderGrams, "mass of the filled bottle in g");

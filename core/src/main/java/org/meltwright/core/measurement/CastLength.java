@@ -28,13 +28,7 @@ import java.util.List;
  */
 public record CastLength(Reading mouldMillimetres, Reading castingMillimetres) {
 
-  /**
-   * Guards the lengths.
-   *
-   * @param mouldMillimetres the length in the mould
-   * @param castingMillimetres the same length of the cold casting
-   * @throws org.meltwright.units.ProblemException if a length is not above zero
-   */
+  /** Draws a problem if a length is not above zero. */
   public CastLength {
     CHECK.between(mouldMillimetres.value(), 1e-3, 1e6, "length of the mould in mm");
     CHECK.between(castingMillimetres.value(), 1e-3, 1e6, "length of the casting in mm");

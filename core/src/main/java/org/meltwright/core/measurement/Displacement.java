@@ -34,15 +34,7 @@ import org.meltwright.units.TemperaturePoint;
 public record Displacement(
     Reading pieceGrams, Reading displacedGrams, Reading liquidDensity, Reading celsius) {
 
-  /**
-   * Guards the masses.
-   *
-   * @param pieceGrams the piece in air
-   * @param displacedGrams the liquid that it displaces
-   * @param liquidDensity the density of the liquid
-   * @param celsius the temperature of both
-   * @throws org.meltwright.units.ProblemException if a mass or the density is not above zero
-   */
+  /** Draws a problem if a mass or the density is not above zero. */
   public Displacement {
     CHECK.between(pieceGrams.value(), 1e-9, 1e9, "mass of the piece in g");
     CHECK.between(displacedGrams.value(), 1e-9, 1e9, "mass of the displaced liquid in g");

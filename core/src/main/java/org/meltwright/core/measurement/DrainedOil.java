@@ -31,15 +31,7 @@ import java.util.List;
  */
 public record DrainedOil(Reading paintGrams, Reading beforeGrams, Reading afterGrams) {
 
-  /**
-   * Guards the masses.
-   *
-   * @param paintGrams the paint before it was drained
-   * @param beforeGrams the dry paper
-   * @param afterGrams the paper with the oil
-   * @throws org.meltwright.units.ProblemException if the paper grew no heavier, or by more than the
-   *     paint
-   */
+  /** Draws a problem if the paper grew no heavier, or by more than the paint. */
   public DrainedOil {
     more(afterGrams, beforeGrams, "mass of the oily paper in g");
     double oil = afterGrams.value() - beforeGrams.value();

@@ -50,15 +50,8 @@ public record FullCup(
   private static final Reading GROWTH = Reading.within(33e-6, 23e-6);
 
   /**
-   * Guards the order of the weighings.
-   *
-   * @param emptyGrams the empty, dry cup
-   * @param waterGrams the cup full of water
-   * @param waterCelsius the water
-   * @param meltGrams the cup full of melt
-   * @param meltCelsius the melt
-   * @throws org.meltwright.units.ProblemException if a full cup is not heavier than the empty one
-   *     or the water is no colder than 40 °C
+   * Draws a problem if a full cup is not heavier than the empty one or the water is no colder than
+   * 40 °C.
    */
   public FullCup {
     more(waterGrams, emptyGrams, "mass of the cup with water in g");

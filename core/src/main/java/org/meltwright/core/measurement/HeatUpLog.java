@@ -49,14 +49,7 @@ public record HeatUpLog(ReadingLog log, TemperaturePoint room, Reading heatCapac
   private record Fit(
       double power, double loss, double powerVariance, double lossVariance, double freedom) {}
 
-  /**
-   * Guards the number of readings.
-   *
-   * @param log the readings
-   * @param room the temperature of the room
-   * @param heatCapacity C of what is warmed and its vessel
-   * @throws ProblemException if there are fewer than five or the heat capacity is not above zero
-   */
+  /** Draws a problem if there are fewer than five or the heat capacity is not above zero. */
   public HeatUpLog {
     CHECK.between(heatCapacity.value(), 1e-6, 1e12, "heat capacity in J/K");
     if (log.readings().size() < LEAST) {

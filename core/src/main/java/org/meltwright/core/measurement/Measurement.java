@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import org.apache.commons.numbers.gamma.RegularizedBeta;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.material.PropertyKey;
@@ -73,14 +74,7 @@ public final class Measurement {
    */
   public record Input(String name, String unit, Reading reading) {
 
-    /**
-     * Guards the name.
-     *
-     * @param name what it is
-     * @param unit its unit
-     * @param reading the number
-     * @throws ProblemException if the name is blank
-     */
+    /** Draws a problem if the name is blank. */
     public Input {
       CHECK.named(name, "name of an input");
     }
@@ -320,7 +314,7 @@ public final class Measurement {
    */
   public Explanation explanation() {
     Explanation.Builder builder =
-        Explanation.of(name).formula("u² = Σ (c u)², U = k u (JCGM 100:2008)");
+        Explanation.builder(name).formula("u² = Σ (c u)², U = k u (JCGM 100:2008)");
     contributions.forEach(c -> builder.given(c.input.toString()));
     contributions()
         .forEach(c -> builder.step(c.input.name() + " adds " + three(c.uncertainty) + " " + unit));
@@ -371,5 +365,38 @@ public final class Measurement {
   @Override
   public String toString() {
     return name + " " + text();
+  }
+
+  /** How many standard uncertainties hold 95.45 %: 2 for a normal distribution, more for few. */
+  static final class CoverageFactor {
+
+    /** What two standard uncertainties of a normal distribution hold, JCGM 100:2008, table G.1. */
+    static final double LEVEL = 0.9545;
+
+    private static final double ENDLESS = 1e6;
+
+    private CoverageFactor() {}
+
+    /** Student's t for a level and degrees of freedom, JCGM 100:2008, table G.2. */
+    static double of(double freedom) {
+      if (freedom > ENDLESS) {
+        return 2;
+      }
+      double low = 0;
+      double high = 100;
+      while (high - low > 1e-9) {
+        double middle = (low + high) / 2;
+        if (inside(middle, freedom) < LEVEL) {
+          low = middle;
+        } else {
+          high = middle;
+        }
+      }
+      return Math.max(2, low);
+    }
+
+    private static double inside(double t, double freedom) {
+      return 1 - RegularizedBeta.value(freedom / (freedom + t * t), freedom / 2, 0.5);
+    }
   }
 }

@@ -33,13 +33,8 @@ import org.meltwright.units.ProblemException;
 public record Reading(double value, double uncertainty, double freedom) {
 
   /**
-   * Guards the numbers.
-   *
-   * @param value the number
-   * @param uncertainty its standard uncertainty
-   * @param freedom the degrees of freedom, from 1
-   * @throws ProblemException if a number is not finite, the uncertainty is negative or the freedom
-   *     is below 1
+   * Draws a problem if a number is not finite, the uncertainty is negative or the freedom is below
+   * 1.
    */
   public Reading {
     CHECK.finite(value, "reading");

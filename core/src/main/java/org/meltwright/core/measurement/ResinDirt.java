@@ -40,14 +40,8 @@ public record ResinDirt(
   public static final Reading PRESSED = Reading.within(0.5, 0.2);
 
   /**
-   * Guards the masses.
-   *
-   * @param resinGrams the resin that was dissolved
-   * @param beforeGrams the clean strainer
-   * @param afterGrams the strainer with what stayed in it
-   * @param clinging the share of medium in what stayed
-   * @throws org.meltwright.units.ProblemException if the strainer grew no heavier, or by more than
-   *     the resin, or the share cannot be
+   * Draws a problem if the strainer grew no heavier, or by more than the resin, or the share cannot
+   * be.
    */
   public ResinDirt {
     more(afterGrams, beforeGrams, "mass of the full strainer in g");

@@ -46,16 +46,7 @@ public record Sinker(
   /** Growth in volume of steel or brass, per K (remembered: 33 to 57). */
   private static final Reading GROWTH = Reading.within(45e-6, 12e-6);
 
-  /**
-   * Guards the order of the weighings.
-   *
-   * @param airGrams the sinker in air
-   * @param waterGrams what it weighs in water
-   * @param waterCelsius the water
-   * @param meltGrams what it weighs in the melt
-   * @param meltCelsius the melt
-   * @throws org.meltwright.units.ProblemException if it is not lighter in a liquid than in air
-   */
+  /** Draws a problem if it is not lighter in a liquid than in air. */
   public Sinker {
     more(airGrams, waterGrams, "mass of the sinker in air in g");
     more(airGrams, meltGrams, "mass of the sinker in air in g");

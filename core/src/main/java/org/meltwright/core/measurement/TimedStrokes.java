@@ -62,17 +62,7 @@ public record TimedStrokes(
   private static final double HOTTEST = 200;
   private static final int HALVINGS = 22;
 
-  /**
-   * Guards the numbers.
-   *
-   * @param beforeGrams the bare panel
-   * @param afterGrams the panel with all layers
-   * @param areaSquareCentimetres the area that was covered
-   * @param layers how many times it was covered
-   * @param solidDensity the density of the cold medium
-   * @param dragSeconds how long a stroke stayed workable
-   * @throws ProblemException if the panel grew no heavier or another number is not above zero
-   */
+  /** Draws a problem if the panel grew no heavier or another number is not above zero. */
   public TimedStrokes {
     more(afterGrams, beforeGrams, "mass of the painted panel in g");
     CHECK.between(areaSquareCentimetres.value(), 1e-3, 1e9, "painted area in cm²");

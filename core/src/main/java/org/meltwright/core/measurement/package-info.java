@@ -22,15 +22,6 @@
  * </ol>
  *
  * <p>A flash point is never measured at home: ask the supplier; until then it stays unknown.
- *
- * <p>For example, a cake of beeswax that is pushed under water on a balance:
- *
- * <pre>{@code
- * Displacement cake =
- *     Displacement.ofWater(
- *         Reading.shown(71.2, 0.1), Reading.shown(74.5, 0.1), Reading.within(21, 1));
- * cake.density().text(); // 953.8 ± 1.1 kg/m³ at 21 °C
- * }</pre>
  */
 @NullMarked
 package org.meltwright.core.measurement;

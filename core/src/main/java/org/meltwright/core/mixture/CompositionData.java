@@ -60,15 +60,6 @@ public record CompositionData(
   public record Share(
       String material, @Nullable String lot, double massFraction, double volumeFraction) {}
 
-  /**
-   * Copies the shares.
-   *
-   * @param basis the state of matter that volumes are counted in
-   * @param shares the materials, in the order of the mix
-   * @param lowDensityKilogramsPerCubicMetre the low end of the density, in kg/m³
-   * @param densityKilogramsPerCubicMetre the density, in kg/m³
-   * @param highDensityKilogramsPerCubicMetre the high end of the density, in kg/m³
-   */
   public CompositionData {
     shares = List.copyOf(shares);
   }

@@ -162,7 +162,7 @@ public final class Correction {
    */
   public Explanation explanation() {
     Explanation.Builder text =
-        Explanation.of("Correction of a pot")
+        Explanation.builder("Correction of a pot")
             .given("pot " + line(pot))
             .formula("added = pot × (present − target) ÷ (target − share in the addition)");
     additions.forEach(a -> text.step("add " + line(a)));

@@ -16,12 +16,12 @@ import org.meltwright.core.material.Comparison;
 import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialRole;
-import org.meltwright.core.material.MaterialState;
 import org.meltwright.core.material.NumberRange;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.material.PropertyRange;
 import org.meltwright.core.source.Sourced;
 import org.meltwright.units.Density;
+import org.meltwright.units.MaterialState;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityRange;
 import org.meltwright.units.TemperaturePoint;
@@ -363,8 +363,9 @@ public final class DensityBasis {
       for (double end :
           List.of(parts.get(i).share().low().value(), parts.get(i).share().high().value())) {
         double[] shares = withShare(Constituents.middles(parts), i, end);
-        least = Math.min(least, additive(shares, table::low));
-        most = Math.max(most, additive(shares, table::high));
+        IntToDoubleFunction share = place -> shares[place];
+        least = Math.min(least, VolumeView.density(shares.length, share, table::low));
+        most = Math.max(most, VolumeView.density(shares.length, share, table::high));
       }
     }
     return new QuantityRange<>(QuantityKind.DENSITY, least, most);
@@ -378,14 +379,6 @@ public final class DensityBasis {
       shares[i] = i == index ? share : shares[i] * scale;
     }
     return Amounts.normalised(shares);
-  }
-
-  private static double additive(double[] shares, IntToDoubleFunction density) {
-    double volume = 0;
-    for (int i = 0; i < shares.length; i++) {
-      volume += shares[i] / density.applyAsDouble(i);
-    }
-    return 1 / volume;
   }
 
   @Override

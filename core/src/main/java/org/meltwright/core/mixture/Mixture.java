@@ -43,13 +43,7 @@ public record Mixture(Composition composition, double massKilograms) {
 
   private static final Symbol VOLUME = Symbol.beside(Mixture.class, "volume", "m³");
 
-  /**
-   * Guards the amount.
-   *
-   * @param composition what it is made of
-   * @param massKilograms how much of it there is, in kg
-   * @throws ProblemException if the mass is negative or not finite
-   */
+  /** Draws a problem if the mass is negative or not finite. */
   public Mixture {
     massKilograms = Amounts.require(massKilograms, "kg");
   }
@@ -176,17 +170,6 @@ public record Mixture(Composition composition, double massKilograms) {
    */
   public Mixture plus(Material material, Quantity<Mass> mass) {
     return plus(of(material, mass));
-  }
-
-  /**
-   * Returns the same composition in another amount.
-   *
-   * @param mass how much
-   * @return the new mixture
-   * @throws ProblemException if the mass is negative or not finite
-   */
-  public Mixture scaledTo(Quantity<Mass> mass) {
-    return of(composition, mass);
   }
 
   /**

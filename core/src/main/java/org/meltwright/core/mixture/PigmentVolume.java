@@ -205,7 +205,7 @@ public final class PigmentVolume {
    */
   public Explanation explanation() {
     Explanation.Builder text =
-        Explanation.of("Pigment volume concentration")
+        Explanation.builder("Pigment volume concentration")
             .given("dry solids " + solids)
             .formula("volume of pigments and fillers ÷ volume of dry solids")
             .step(percent(low) + " to " + percent(high) + ", middle " + percent(central));

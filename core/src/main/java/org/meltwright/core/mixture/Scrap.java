@@ -10,9 +10,7 @@ import org.meltwright.units.MassFraction;
 /**
  * An amount of which a share is known only within bounds, such as scrapings of mixed colours.
  *
- * <p>For example, 200 g that hold 0 to 30 % and 300 g that hold 10 % make 500 g with 6 to 18 %.
- *
- * <p>In code:
+ * <p>For example:
  *
  * <pre>{@code
  * MassFractionRange upTo30 =
@@ -35,13 +33,7 @@ public record Scrap(double massKilograms, MassFractionRange share) {
   public static final MassFractionRange UNKNOWN =
       new MassFractionRange(MassFraction.ZERO, MassFraction.ONE);
 
-  /**
-   * Guards the amount.
-   *
-   * @param massKilograms how much there is, in kg
-   * @param share the bounds of the share
-   * @throws org.meltwright.units.ProblemException if the mass is negative or not finite
-   */
+  /** Draws a problem if the mass is negative or not finite. */
   public Scrap {
     massKilograms = Amounts.require(massKilograms, "kg");
   }

@@ -145,9 +145,14 @@ public final class VolumeView {
   }
 
   private double density(IntToDoubleFunction densityOf) {
+    return density(volumes.length, composition::massFractionValue, densityOf);
+  }
+
+  /** The density of shares by mass whose volumes add up. */
+  static double density(int count, IntToDoubleFunction share, IntToDoubleFunction densityOf) {
     ExactSum volume = new ExactSum();
-    for (int i = 0; i < volumes.length; i++) {
-      volume.add(composition.massFractionValue(i) * (1 / densityOf.applyAsDouble(i)));
+    for (int i = 0; i < count; i++) {
+      volume.add(share.applyAsDouble(i) * (1 / densityOf.applyAsDouble(i)));
     }
     return 1 / volume.value();
   }

@@ -18,19 +18,6 @@
  *       {@link org.meltwright.core.mixture.LargestBatch} and {@link
  *       org.meltwright.core.mixture.Scrap}. Which parts to take is a question of planning.
  * </ol>
- *
- * <p>For example, what makes 600 g at 1 : 10 as strong as 1 : 7:
- *
- * <pre>{@code
- * MaterialCatalogue shelf = MaterialCatalogue.standard();
- * Composition resin = Composition.of(shelf.require("damar"));
- * Composition wax = Composition.of(shelf.require("beeswax-yellow"));
- * Mixture pot = Mixture.of(Composition.blend(List.of(resin, wax), 1, 10), grams(600));
- * Correction stronger =
- *     Correction.toShare(pot, ShareOf.RESIN, MassFraction.of(1.0 / 8), resin);
- * stronger.addedKilograms(); // 0.0234 kg
- * stronger.result().massKilograms(); // 0.6234 kg
- * }</pre>
  */
 @NullMarked
 package org.meltwright.core.mixture;

@@ -100,16 +100,6 @@ public final class LinearAnswer {
   }
 
   /**
-   * Returns by how much what is least changes for one more of an x.
-   *
-   * @param column its place, from zero
-   * @return the change; zero for an x that lies between its bounds
-   */
-  public double reducedCost(int column) {
-    return proof.reduced[column];
-  }
-
-  /**
    * Returns by how much the bound that a row keeps may move, and the prices stay.
    *
    * @param row the place of a row that binds, from zero

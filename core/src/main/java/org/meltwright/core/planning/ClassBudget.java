@@ -142,7 +142,7 @@ public final class ClassBudget {
    * @return the parts and the quotient
    */
   public Explanation explanation() {
-    return Explanation.of("Cost of a student")
+    return Explanation.builder("Cost of a student")
         .given("materials bought " + materials)
         .given("for each student " + perStudent)
         .given("however many come " + fixed)

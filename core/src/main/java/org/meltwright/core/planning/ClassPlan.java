@@ -19,10 +19,7 @@ import org.meltwright.units.QuantityKind;
 /**
  * What a class needs: people × pieces × sizes × layers, what stays in their tins, and a spare.
  *
- * <p>For example, 12 people, 6 panels of 20 cm × 20 cm each, 8 layers of 150 µm at 970 kg/m³, a
- * fifth lost, 60 g left in the tins of each: 4.910 kg.
- *
- * <p>In code:
+ * <p>For example:
  *
  * <pre>{@code
  * Material resin = MaterialCatalogue.standard().require("damar");
@@ -129,11 +126,7 @@ public final class ClassPlan {
     return people;
   }
 
-  /**
-   * Returns the colours.
-   *
-   * @return the colours with their shares; empty if all stays plain
-   */
+  /** {@return the colours with their shares; empty if all stays plain} */
   public List<ColourShare> colours() {
     return colours;
   }
@@ -215,7 +208,7 @@ public final class ClassPlan {
    * @return the inputs, the formula and the mass
    */
   public Explanation explanation() {
-    return Explanation.of("Mass for a class")
+    return Explanation.builder("Mass for a class")
         .given(people + " people, " + squareMetres() + " m² in all")
         .given("left in the tins of each " + leftInTinsKilograms + " kg")
         .given("spare " + spare)

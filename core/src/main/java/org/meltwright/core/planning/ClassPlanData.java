@@ -39,15 +39,6 @@ public record ClassPlanData(
    */
   public record Colour(String name, double massFraction, double massKilograms) {}
 
-  /**
-   * Copies the colours.
-   *
-   * @param people how many come
-   * @param squareMetres the area of all pieces of all people, in m²
-   * @param totalKilograms how much is needed in all, in kg
-   * @param plainKilograms how much of it stays without colour, in kg
-   * @param colours the colours
-   */
   public ClassPlanData {
     colours = List.copyOf(colours);
   }

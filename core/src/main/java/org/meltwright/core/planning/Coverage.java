@@ -3,7 +3,6 @@ package org.meltwright.core.planning;
 
 import static org.meltwright.core.planning.PlanningProblem.CHECK;
 
-import java.util.List;
 import java.util.Locale;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
@@ -26,9 +25,7 @@ import org.meltwright.units.VolumeFraction;
  * as applied, film in m as it stays, solids the share of volume that stays (1 for a melt), drunk in
  * kg/m² for the first coat, transferred the share of mass that reaches the ground.
  *
- * <p>For example, 0.3 m × 0.4 m with ten layers of 0.3 mm at 970 kg/m³, a fifth lost: 436.5 g.
- *
- * <p>In code:
+ * <p>For example:
  *
  * <pre>{@code
  * Coverage panel = Coverage.of(millimetres(0.3), 10, gramsPerMillilitre(0.97)).withLoss(0.2);
@@ -44,12 +41,8 @@ import org.meltwright.units.VolumeFraction;
  */
 public final class Coverage {
 
-  private final double filmMetres;
-  private final int layers;
-  private final double densityKilogramsPerCubicMetre;
-  private final double drunkKilogramsPerSquareMetre;
-  private final double transferred;
-  private final double solids;
+  private final Film film;
+  private final Way way;
 
   /**
    * Returns layers of a film on a ground that drinks nothing, with nothing lost.
@@ -62,27 +55,17 @@ public final class Coverage {
    */
   public static Coverage of(Quantity<Length> film, int layers, Quantity<Density> density) {
     return new Coverage(
-        CHECK.between(film, 1e-9, 1, "thickness of a film"),
-        (int) CHECK.between(layers, 1, 1e6, "number of layers"),
-        CHECK.between(density, 1, 1e5, "density"),
-        0,
-        1,
-        1);
+        new Film(
+            CHECK.between(film, 1e-9, 1, "thickness of a film"),
+            (int) CHECK.between(layers, 1, 1e6, "number of layers"),
+            CHECK.between(density, 1, 1e5, "density"),
+            1),
+        new Way(0, 1));
   }
 
-  private Coverage(
-      double filmMetres,
-      int layers,
-      double densityKilogramsPerCubicMetre,
-      double drunkKilogramsPerSquareMetre,
-      double transferred,
-      double solids) {
-    this.filmMetres = filmMetres;
-    this.layers = layers;
-    this.densityKilogramsPerCubicMetre = densityKilogramsPerCubicMetre;
-    this.drunkKilogramsPerSquareMetre = drunkKilogramsPerSquareMetre;
-    this.transferred = transferred;
-    this.solids = solids;
+  private Coverage(Film film, Way way) {
+    this.film = film;
+    this.way = way;
   }
 
   /**
@@ -95,13 +78,7 @@ public final class Coverage {
    */
   public Coverage withLoss(double lostShare) {
     CHECK.between(lostShare, 0, 0.99, "share that is lost");
-    return new Coverage(
-        filmMetres,
-        layers,
-        densityKilogramsPerCubicMetre,
-        drunkKilogramsPerSquareMetre,
-        1 - lostShare,
-        solids);
+    return new Coverage(film, new Way(way.drunk, 1 - lostShare));
   }
 
   /**
@@ -114,13 +91,7 @@ public final class Coverage {
    */
   public Coverage withAbsorbentGround(Quantity<Mass> mass, Quantity<Area> area) {
     double kilograms = CHECK.between(mass, 0, 1e6, "mass that the ground drinks");
-    return new Coverage(
-        filmMetres,
-        layers,
-        densityKilogramsPerCubicMetre,
-        kilograms / squareMetres(area),
-        transferred,
-        solids);
+    return new Coverage(film, new Way(kilograms / squareMetres(area), way.transferred));
   }
 
   /**
@@ -132,13 +103,7 @@ public final class Coverage {
    */
   public Coverage withSolids(VolumeFraction stays) {
     CHECK.between(stays.value(), 1e-6, 1, "share of volume that stays");
-    return new Coverage(
-        filmMetres,
-        layers,
-        densityKilogramsPerCubicMetre,
-        drunkKilogramsPerSquareMetre,
-        transferred,
-        stays.value());
+    return new Coverage(new Film(film.metres, film.layers, film.density, stays.value()), way);
   }
 
   private static double squareMetres(Quantity<Area> area) {
@@ -151,12 +116,12 @@ public final class Coverage {
    * @return the mass to charge per area, in kg/m²
    */
   public double kilogramsPerSquareMetre() {
-    double film = densityKilogramsPerCubicMetre * wetMetres() * layers;
-    return (film + drunkKilogramsPerSquareMetre) / transferred;
+    double applied = film.density * wetMetres() * film.layers;
+    return (applied + way.drunk) / way.transferred;
   }
 
   private double wetMetres() {
-    return filmMetres / solids;
+    return film.metres / film.solids;
   }
 
   /**
@@ -191,8 +156,8 @@ public final class Coverage {
    * @throws ProblemException if the area is not above zero
    */
   public Quantity<Mass> massThatStays(Quantity<Area> area) {
-    double film = densityKilogramsPerCubicMetre * filmMetres * layers;
-    return QuantityKind.MASS.ofSi(squareMetres(area) * (film + drunkKilogramsPerSquareMetre));
+    double stays = film.density * film.metres * film.layers;
+    return QuantityKind.MASS.ofSi(squareMetres(area) * (stays + way.drunk));
   }
 
   /**
@@ -234,8 +199,7 @@ public final class Coverage {
    */
   public Quantity<Area> areaOfVolume(Quantity<Volume> volume) {
     double cubicMetres = CHECK.between(volume, 0, 1e6, "volume");
-    return QuantityKind.AREA.ofSi(
-        cubicMetres * densityKilogramsPerCubicMetre / kilogramsPerSquareMetre());
+    return QuantityKind.AREA.ofSi(cubicMetres * film.density / kilogramsPerSquareMetre());
   }
 
   /**
@@ -246,12 +210,12 @@ public final class Coverage {
    * @throws ProblemException if the area is not above zero
    */
   public Explanation explanation(Quantity<Area> area) {
-    return Explanation.of("Mass for an area")
+    return Explanation.builder("Mass for an area")
         .given("area " + squareMetres(area) + " m²")
-        .given("film " + filmMetres + " m, layers " + layers)
-        .given("density " + densityKilogramsPerCubicMetre + " kg/m³")
-        .given("drunk by the ground " + drunkKilogramsPerSquareMetre + " kg/m²")
-        .given("share that reaches the ground " + transferred + ", that stays " + solids)
+        .given("film " + film.metres + " m, layers " + film.layers)
+        .given("density " + film.density + " kg/m³")
+        .given("drunk by the ground " + way.drunk + " kg/m²")
+        .given("share that reaches the ground " + way.transferred + ", that stays " + film.solids)
         .formula("mass = area × (density × film × layers ÷ solids + drunk) ÷ transferred")
         .step(String.format(Locale.ROOT, "%.4f kg", kilograms(squareMetres(area))))
         .build();
@@ -259,26 +223,25 @@ public final class Coverage {
 
   @Override
   public boolean equals(@Nullable Object other) {
-    return other instanceof Coverage that && stated().equals(that.stated());
+    return other instanceof Coverage that && film.equals(that.film) && way.equals(that.way);
   }
 
   @Override
   public int hashCode() {
-    return stated().hashCode();
-  }
-
-  private List<Object> stated() {
-    return List.of(
-        filmMetres,
-        layers,
-        densityKilogramsPerCubicMetre,
-        drunkKilogramsPerSquareMetre,
-        transferred,
-        solids);
+    return 31 * film.hashCode() + way.hashCode();
   }
 
   @Override
   public String toString() {
-    return layers + " layers of " + filmMetres + " m";
+    return film.layers + " layers of " + film.metres + " m";
   }
+
+  /**
+   * What is laid on: the thickness of a layer as it stays, in m; the density as applied, in kg/m³;
+   * the share of volume that stays.
+   */
+  private record Film(double metres, int layers, double density, double solids) {}
+
+  /** What goes elsewhere: into the ground, in kg/m²; the share of mass that reaches the ground. */
+  private record Way(double drunk, double transferred) {}
 }

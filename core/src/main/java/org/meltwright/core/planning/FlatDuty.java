@@ -14,10 +14,7 @@ import org.meltwright.units.ProblemException;
 /**
  * Duty of one amount on an order that holds any goods of a kind, however much of them.
  *
- * <p>For example, 3 EUR for resins: an order of damar pays it once, an order of damar and rosin
- * once too, an order of wax alone not at all.
- *
- * <p>In code:
+ * <p>For example:
  *
  * <pre>{@code
  * PackageOffer damar = PackageOffer.of("far", "damar", Price.parse("16 EUR/500 g"));
@@ -38,13 +35,7 @@ import org.meltwright.units.ProblemException;
  */
 public record FlatDuty(Set<String> materials, ExactMoney amount) {
 
-  /**
-   * Sorts the materials and guards the amount.
-   *
-   * @param materials what the offers call the goods of this kind
-   * @param amount what the buyer bears for them
-   * @throws ProblemException if there is no material, one is blank, or the amount is below zero
-   */
+  /** Draws a problem if there is no material, one is blank, or the amount is below zero. */
   public FlatDuty {
     materials = Collections.unmodifiableSet(new TreeSet<>(materials));
     CHECK.between(materials.size(), 1, 1e6, "materials of a flat duty");

@@ -5,9 +5,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.planning.Incumbent.Score;
 
 /**
- * The best plan when some suppliers must reach the value from which they carry for nothing.
+ * The best plan where some suppliers are to reach the value from which carriage is free.
  *
  * <p>A multiplier per such supplier lowers the prices of its packages and pays for the value that
  * is asked: that gives a bound (Lagrangian relaxation; J. E. Beasley in C. R. Reeves, ed., Modern

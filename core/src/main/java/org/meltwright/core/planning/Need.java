@@ -26,15 +26,7 @@ import javax.measure.quantity.Mass;
  */
 public record Need(String material, double neededKilograms, double stockKilograms) {
 
-  /**
-   * Guards the masses.
-   *
-   * @param material what the offers call it
-   * @param neededKilograms what is wanted, in kg
-   * @param stockKilograms what is there, in kg
-   * @throws org.meltwright.units.ProblemException if a mass is below zero, above 1e6 kg or not
-   *     finite
-   */
+  /** Draws a problem if a mass is below zero, above 1e6 kg or not finite. */
   public Need {
     CHECK.between(neededKilograms, 0, 1e6, "need in kg", material);
     CHECK.between(stockKilograms, 0, 1e6, "stock in kg", material);

@@ -26,13 +26,7 @@ import org.meltwright.units.ProblemException;
  */
 public record Piece(int count, double squareMetres) {
 
-  /**
-   * Guards number and area.
-   *
-   * @param count how many of them
-   * @param squareMetres the area of one, in m²
-   * @throws ProblemException if there is none or it has no area
-   */
+  /** Draws a problem if there is none or it has no area. */
   public Piece {
     CHECK.between(count, 1, 1e6, "number of pieces");
     CHECK.between(squareMetres, 1e-9, 1e6, "area of a piece in m²");

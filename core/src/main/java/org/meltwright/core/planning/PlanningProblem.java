@@ -1,6 +1,10 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.planning;
 
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.Check;
 import org.meltwright.units.Problem;
@@ -57,8 +61,8 @@ public enum PlanningProblem implements ProblemCode {
   /** A blend of which nothing could be proved. */
   UNDECIDED("planning.undecided");
 
-  /** The guards of this package. */
-  static final Check CHECK = Check.beside(PlanningProblem.class);
+  /** The guards of planning; their names stand in its bundle. */
+  public static final Check CHECK = Check.beside(PlanningProblem.class);
 
   private final String id;
 
@@ -75,5 +79,11 @@ public enum PlanningProblem implements ProblemCode {
     String english = found.toString(); // money or a number: both print with a point
     return new ProblemException(
         Problem.of(code, new Bilingual(english, english.replace('.', ','))));
+  }
+
+  /** A problem for each name that stands more than once where it may stand once. */
+  static List<Problem> repeated(Stream<String> names) {
+    Set<String> seen = new HashSet<>();
+    return names.filter(n -> !seen.add(n)).distinct().map(n -> Problem.of(TWICE, n)).toList();
   }
 }

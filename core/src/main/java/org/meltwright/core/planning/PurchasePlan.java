@@ -141,7 +141,7 @@ public final class PurchasePlan {
    * @return the packages, carriage, what remains, and a warning if the plan is not proved
    */
   public Explanation explanation() {
-    Explanation.Builder builder = Explanation.of("What to buy");
+    Explanation.Builder builder = Explanation.builder("What to buy");
     for (SupplierOrder order : orders) {
       order
           .lines()

@@ -55,16 +55,6 @@ public record PurchasePlanData(
       MoneyData flatDuty,
       MoneyData total) {
 
-    /**
-     * Copies the lines.
-     *
-     * @param supplier who it is
-     * @param lines the packages
-     * @param freight what the buyer bears for carriage
-     * @param handling what the buyer bears for the order in any case
-     * @param flatDuty what the buyer bears for flat duties
-     * @param total what the order costs the buyer
-     */
     public Order {
       lines = List.copyOf(lines);
     }
@@ -119,15 +109,6 @@ public record PurchasePlanData(
     }
   }
 
-  /**
-   * Copies the lists.
-   *
-   * @param orders one for each supplier that is used
-   * @param leftOver what remains of each material that is bought
-   * @param total what the plan costs
-   * @param lowerBound what no plan can cost less than
-   * @param provedOptimal whether it is proved that no plan is better
-   */
   public PurchasePlanData {
     orders = List.copyOf(orders);
     leftOver = List.copyOf(leftOver);

@@ -17,15 +17,12 @@ import org.meltwright.units.ProblemException;
  * What is needed, what is there, and who sells it: the question that a {@link PurchasePlan}
  * answers.
  *
- * <p>For example, 6.7 kg from packages of 0.5 kg at 10, 1 kg at 18, 5 kg at 70 and 10 kg at 120:
- * two of 1 kg and one of 5 kg, 106 in all.
- *
  * <p>All money is in one currency, counted to a millionth of its unit; masses are counted to a
  * microgram, and a need is met within 1e-9 of it. All terms are weighed, {@linkplain FlatDuty flat
  * duties} too; limits of value up to which a duty or a relief holds are not: state the terms of one
  * side and check the plan by its landed cost.
  *
- * <p>In code:
+ * <p>For example:
  *
  * <pre>{@code
  * List<PackageOffer> sizes = new ArrayList<>();
@@ -76,8 +73,8 @@ public final class PurchaseQuestion {
             .filter(o -> o.validity().contains(day) && materials.contains(o.material()))
             .toList();
     List<Problem> problems = new ArrayList<>();
-    problems.addAll(Repeated.of(needs.stream().map(Need::material)));
-    problems.addAll(Repeated.of(terms.stream().map(SupplierTerms::supplier)));
+    problems.addAll(PlanningProblem.repeated(needs.stream().map(Need::material)));
+    problems.addAll(PlanningProblem.repeated(terms.stream().map(SupplierTerms::supplier)));
     lacking(
         PlanningProblem.NO_OFFER,
         missing.stream().map(Need::material),

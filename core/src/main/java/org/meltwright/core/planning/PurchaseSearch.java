@@ -2,6 +2,7 @@
 package org.meltwright.core.planning;
 
 import java.util.PriorityQueue;
+import org.meltwright.core.planning.Incumbent.Score;
 
 /**
  * Branch and bound over what each supplier is: not used, paid for carriage, or carrying for

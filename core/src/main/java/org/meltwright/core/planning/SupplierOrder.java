@@ -34,15 +34,6 @@ import org.meltwright.core.cost.ExactMoney;
 public record SupplierOrder(
     String supplier, List<PurchaseLine> lines, Money freight, Money handling, Money flatDuty) {
 
-  /**
-   * Copies the lines.
-   *
-   * @param supplier who it is
-   * @param lines the packages
-   * @param freight what the buyer bears for carriage
-   * @param handling what the buyer bears for the order in any case
-   * @param flatDuty what the buyer bears for flat duties
-   */
   public SupplierOrder {
     lines = List.copyOf(lines);
     ExactMoney sum = ExactMoney.of(freight).plus(ExactMoney.of(handling));

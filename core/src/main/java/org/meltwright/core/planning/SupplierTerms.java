@@ -48,17 +48,8 @@ public record SupplierTerms(
     List<FlatDuty> flatDuties) {
 
   /**
-   * Guards the handling fee and the duties.
-   *
-   * @param supplier who it is
-   * @param freight what carriage costs
-   * @param freightVat how tax stands in that
-   * @param handling what each order costs in any case
-   * @param onGoods what comes on top of the packages
-   * @param onFreight what comes on top of carriage
-   * @param flatDuties what comes on top once for each kind of goods
-   * @throws ProblemException if the fee is below zero, the currencies differ or a material stands
-   *     in two flat duties
+   * Draws a problem if the fee is below zero, the currencies differ or a material stands in two
+   * flat duties.
    */
   public SupplierTerms {
     flatDuties = List.copyOf(flatDuties);
@@ -68,7 +59,8 @@ public record SupplierTerms(
       throw PlanningProblem.exception(PlanningProblem.AMOUNT_NEGATIVE, handling);
     }
     flatDuties.forEach(d -> nothing.plus(d.amount()));
-    List<Problem> twice = Repeated.of(flatDuties.stream().flatMap(d -> d.materials().stream()));
+    List<Problem> twice =
+        PlanningProblem.repeated(flatDuties.stream().flatMap(d -> d.materials().stream()));
     if (!twice.isEmpty()) {
       throw new ProblemException(twice);
     }

@@ -40,6 +40,6 @@ public enum Knowledge {
    * @return for example "from memory, source not opened", in both languages
    */
   public Bilingual inWords() {
-    return Checks.CHECK.name(words);
+    return Source.CHECK.name(words);
   }
 }

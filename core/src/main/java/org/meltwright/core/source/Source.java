@@ -1,9 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.source;
 
-import static org.meltwright.core.source.Checks.CHECK;
-
 import java.time.LocalDate;
+import org.meltwright.units.Check;
 
 /**
  * What a reader can look up: a title, where in it, and when it appeared.
@@ -27,6 +26,9 @@ import java.time.LocalDate;
  * @param kind what kind of publication it is
  */
 public record Source(String id, String title, String locator, String year, SourceKind kind) {
+
+  /** The guards of this package. */
+  static final Check CHECK = Check.beside(Source.class);
 
   /** What stands for a locator or a year that is unknown. */
   public static final String NOT_STATED = "not stated";
@@ -70,17 +72,7 @@ public record Source(String id, String title, String locator, String year, Sourc
     return new Source(OWN, title, how, on.toString(), SourceKind.OWN_MEASUREMENT);
   }
 
-  /**
-   * Guards id and title.
-   *
-   * @param id the stable id in the bibliography
-   * @param title the title
-   * @param locator edition, table, section or page
-   * @param year the year of publication
-   * @param kind what kind of publication it is
-   * @throws org.meltwright.units.ProblemException if one of the texts is blank; what is unknown is
-   *     {@link #NOT_STATED}
-   */
+  /** Draws a problem if one of the texts is blank; what is unknown is {@link #NOT_STATED}. */
   public Source {
     CHECK.named(id, "id of a source");
     CHECK.named(title, "title of a source");

@@ -1,7 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.source;
 
-import static org.meltwright.core.source.Checks.CHECK;
+import static org.meltwright.core.source.Source.CHECK;
 
 import java.util.Objects;
 import java.util.Optional;
@@ -31,7 +31,7 @@ public final class Sourced<V> {
   private final V value;
   private final Source source;
   private final Knowledge knowledge;
-  private final String note;
+  private final @Nullable String note;
   private final @Nullable String preferredBecause;
   private final @Nullable String barredBecause;
 
@@ -45,14 +45,14 @@ public final class Sourced<V> {
    * @return the sourced value
    */
   public static <V> Sourced<V> of(V value, Source source, Knowledge knowledge) {
-    return new Sourced<>(value, source, knowledge, "", null, null);
+    return new Sourced<>(value, source, knowledge, null, null, null);
   }
 
   private Sourced(
       V value,
       Source source,
       Knowledge knowledge,
-      String note,
+      @Nullable String note,
       @Nullable String preferredBecause,
       @Nullable String barredBecause) {
     this.value = value;
@@ -63,11 +63,7 @@ public final class Sourced<V> {
     this.barredBecause = barredBecause;
   }
 
-  /**
-   * Returns the value.
-   *
-   * @return the value
-   */
+  /** {@return the value} */
   public V value() {
     return value;
   }
@@ -93,10 +89,10 @@ public final class Sourced<V> {
   /**
    * Returns what else a reader should know.
    *
-   * @return a sentence, or empty text
+   * @return a sentence; empty if there is no more to know
    */
-  public String note() {
-    return note;
+  public Optional<String> note() {
+    return Optional.ofNullable(note);
   }
 
   /**
@@ -164,7 +160,7 @@ public final class Sourced<V> {
         && value.equals(that.value)
         && source.equals(that.source)
         && knowledge == that.knowledge
-        && note.equals(that.note)
+        && Objects.equals(note, that.note)
         && Objects.equals(preferredBecause, that.preferredBecause)
         && Objects.equals(barredBecause, that.barredBecause);
   }

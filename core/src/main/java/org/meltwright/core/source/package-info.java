@@ -8,17 +8,6 @@
  *       org.meltwright.core.source.Knowledge} — the two axes of evidence.
  *   <li>{@link org.meltwright.core.source.Sourced} — a value together with them.
  * </ol>
- *
- * <p>For example:
- *
- * <pre>{@code
- * Sourced<TemperaturePoint> flash =
- *     Sourced.of(ofCelsius(254), Source.USER, Knowledge.RESTATED)
- *         .withNote("by telephone; the method was not named");
- * flash.value(); // 254.0 °C
- * flash.isUsableForRules(); // true
- * flash.barredFromRules("a lower value is in print").isUsableForRules(); // false
- * }</pre>
  */
 @NullMarked
 package org.meltwright.core.source;

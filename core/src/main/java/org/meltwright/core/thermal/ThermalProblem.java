@@ -25,8 +25,6 @@ import org.meltwright.units.ProblemException;
 public enum ThermalProblem implements ProblemCode {
   /** Nothing in the mix has a melting range. */
   NOTHING_MELTS("thermal.nothing-melts"),
-  /** A body is too thick for the lumped formula. */
-  NOT_LUMPED("thermal.not-lumped"),
   /** Two temperatures that must rise or fall do not. */
   TEMPERATURES_OUT_OF_ORDER("thermal.temperatures-out-of-order"),
   /** A material has neither figures nor stated assumptions to calculate with. */

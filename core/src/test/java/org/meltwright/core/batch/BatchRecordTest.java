@@ -26,9 +26,9 @@ class BatchRecordTest {
 
   private static final Instant NINE = Instant.parse("2026-03-14T09:00:00Z");
 
-  private static final Recipe MEDIUM = Recipe.named("medium").part(RESIN, 1).part(WAX, 8).build();
+  private static final Recipe MEDIUM = Recipe.builder("medium").part(RESIN, 1).part(WAX, 8).build();
 
-  private static final Recipe SKY = Recipe.named("sky").part(BLUE, 1).part(MEDIUM, 9).build();
+  private static final Recipe SKY = Recipe.builder("sky").part(BLUE, 1).part(MEDIUM, 9).build();
 
   private static final BatchRecord M1 =
       BatchRecord.of(
@@ -134,7 +134,7 @@ class BatchRecordTest {
   @Test
   void deviations_recipeThatNamesALot_goesByIt() {
     Recipe twoLots =
-        Recipe.named("two lots").part(WAX.withLot("W7"), 1).part(WAX.withLot("W8"), 1).build();
+        Recipe.builder("two lots").part(WAX.withLot("W7"), 1).part(WAX.withLot("W8"), 1).build();
     BatchRecord record =
         BatchRecord.of(
             "L-1",

@@ -117,7 +117,7 @@ class BatchTest {
 
   @Test
   void lines_nestedRecipe_callForTheSubRecipe() {
-    Recipe colour = Recipe.named("white").part(WHITE, 27.2).part(MEDIUM, 72.8).build();
+    Recipe colour = Recipe.builder("white").part(WHITE, 27.2).part(MEDIUM, 72.8).build();
     Batch batch = Batch.ofTotal(colour, grams(250), Losses.NONE);
     assertThat(batch.lines())
         .extracting(l -> l.ingredient().name())
@@ -195,7 +195,8 @@ class BatchTest {
     Batch batch = Batch.usingUp(MEDIUM, ownWax, grams(730), Losses.NONE);
     assertThat(batch.lines().get(1)).isEqualTo(new BatchLine(Ingredient.of(WAX), 0.73));
     assertThat(batch.massOf(WAX)).isEqualTo(batch.massOf(ownWax));
-    Recipe lots = Recipe.named("lots").part(WAX.withLot("7"), 1).part(WAX.withLot("8"), 3).build();
+    Recipe lots =
+        Recipe.builder("lots").part(WAX.withLot("7"), 1).part(WAX.withLot("8"), 3).build();
     Batch ofLots = Batch.ofIngredient(lots, WAX.withLot("7"), grams(100), Losses.NONE);
     assertThat(ofLots.charge().massKilograms()).isCloseTo(0.4, within(1e-12));
     assertThat(Batch.ofIngredient(lots, WAX, grams(100), Losses.NONE).charge().massKilograms())
@@ -213,7 +214,7 @@ class BatchTest {
             .withInsolubles(RESIN.withLot("7"), MassFraction.ofPercent(10));
     assertThat(losses.insolubles(RESIN.withLot("8"))).hasValue(MassFraction.ofPercent(4));
     assertThat(losses.insolubles(RESIN.withLot("7"))).hasValue(MassFraction.ofPercent(10));
-    Recipe two = Recipe.named("two").part(RESIN.withLot("7"), 1).part(RESIN, 1).build();
+    Recipe two = Recipe.builder("two").part(RESIN.withLot("7"), 1).part(RESIN, 1).build();
     Batch batch = Batch.ofTotal(two, grams(200), losses);
     assertThat(batch.insolublesKilograms()).isCloseTo(0.014, within(1e-12));
     assertThat(batch.net().massKilograms(RESIN.withLot("7"))).isCloseTo(0.09, within(1e-12));

@@ -20,10 +20,10 @@ class IngredientTest {
   private static final Material RESIN = Material.builder("resin").build();
   private static final Material WAX = Material.builder("wax").build();
   private static final Losses DIRT = Losses.NONE.withInsolubles(RESIN, MassFraction.of(0.04));
-  private static final Recipe MEDIUM = Recipe.named("medium").part(RESIN, 1).part(WAX, 8).build();
+  private static final Recipe MEDIUM = Recipe.builder("medium").part(RESIN, 1).part(WAX, 8).build();
 
   private static Recipe cakes(Ingredient ingredient) {
-    return Recipe.named("cakes").part(ingredient, 1).build();
+    return Recipe.builder("cakes").part(ingredient, 1).build();
   }
 
   @Test
@@ -52,7 +52,7 @@ class IngredientTest {
   @Test
   void freshResinBesideStrainedMedium_leavesItsOwnDirtAlone() {
     Recipe richer =
-        Recipe.named("richer").part(Ingredient.of(MEDIUM, DIRT), 896).part(RESIN, 100).build();
+        Recipe.builder("richer").part(Ingredient.of(MEDIUM, DIRT), 896).part(RESIN, 100).build();
     Batch batch = Batch.ofTotal(richer, grams(996), DIRT);
     assertThat(batch.insolublesKilograms()).isCloseTo(0.004, within(1e-15));
     assertThat(batch.net().massKilograms(RESIN)).isCloseTo(0.096 + 0.096, within(1e-15));
@@ -84,10 +84,10 @@ class IngredientTest {
   @Test
   void recipesOfTheSameShares_areEqualOnlyIfAsMuchIsStrained() {
     Ingredient strained = Ingredient.of(MEDIUM, DIRT);
-    Recipe raw = Recipe.named("cakes").parts(strained.composition()).build();
+    Recipe raw = Recipe.builder("cakes").parts(strained.composition()).build();
     assertThat(raw.composition()).isEqualTo(cakes(strained).composition());
     assertThat(raw).isNotEqualTo(cakes(strained));
-    assertThat(raw).isEqualTo(Recipe.named("cakes").parts(strained.composition()).build());
+    assertThat(raw).isEqualTo(Recipe.builder("cakes").parts(strained.composition()).build());
   }
 
   @Property(tries = 300)

@@ -30,12 +30,12 @@ import org.meltwright.units.VolumeFraction;
 
 class RecipeTest {
 
-  private static final Recipe MEDIUM = Recipe.named("medium").part(RESIN, 1).part(WAX, 8).build();
+  private static final Recipe MEDIUM = Recipe.builder("medium").part(RESIN, 1).part(WAX, 8).build();
 
   @Test
   void composition_nested_flattensToMaterials() {
-    Recipe white = Recipe.named("white").part(WHITE, 20).part(MEDIUM, 80).build();
-    Recipe pale = Recipe.named("pale").part(white, 1).part(MEDIUM, 1).part(BLUE, 2).build();
+    Recipe white = Recipe.builder("white").part(WHITE, 20).part(MEDIUM, 80).build();
+    Recipe pale = Recipe.builder("pale").part(white, 1).part(MEDIUM, 1).part(BLUE, 2).build();
     assertThat(pale.composition().massFractionValue(WHITE)).isCloseTo(0.05, within(1e-15));
     assertThat(pale.composition().massFractionValue(WAX))
         .isCloseTo((0.8 + 1) * 8 / 9 / 4, within(1e-15));
@@ -155,18 +155,18 @@ class RecipeTest {
   void composition_fiftyLevelsOfSharedSubRecipes_takesFiftySteps() {
     Recipe level = MEDIUM;
     for (int i = 0; i < 50; i++) {
-      level = Recipe.named("level " + i).part(level, 1).part(level, 2).part(WAX, 0.1).build();
+      level = Recipe.builder("level " + i).part(level, 1).part(level, 2).part(WAX, 0.1).build();
     }
     assertThat(level.composition().size()).isEqualTo(2);
     assertThat(level.tree(1000)).hasSizeLessThan(160);
-    assertThat(level.equals(Recipe.named("level 49").part(WAX, 1).build())).isFalse();
+    assertThat(level.equals(Recipe.builder("level 49").part(WAX, 1).build())).isFalse();
     assertThat(level.hashCode()).isNotZero();
   }
 
   @Test
   @Timeout(10)
   void composition_tenThousandPartsAndLevels_overflowsNothing() {
-    Recipe.Builder wide = Recipe.named("wide");
+    Recipe.Builder wide = Recipe.builder("wide");
     for (int i = 0; i < 10_000; i++) {
       wide.part(withDensity("m" + i, 1000), i + 1);
     }
@@ -174,7 +174,7 @@ class RecipeTest {
     assertThat(wide.build().tree(20)).hasSize(20).last().isEqualTo("…");
     Recipe deep = MEDIUM;
     for (int i = 0; i < 10_000; i++) {
-      deep = Recipe.named("level " + i).part(deep, 1).build();
+      deep = Recipe.builder("level " + i).part(deep, 1).build();
     }
     assertThat(deep.composition().massFractionValue(RESIN)).isCloseTo(1.0 / 9, within(1e-9));
     assertThat(deep.tree(50)).hasSize(50);
@@ -182,7 +182,7 @@ class RecipeTest {
 
   @Test
   void tree_sharedSubRecipe_isSpelledOutOnce() {
-    Recipe two = Recipe.named("two").part(MEDIUM, 1).part(MEDIUM, 2).build();
+    Recipe two = Recipe.builder("two").part(MEDIUM, 1).part(MEDIUM, 2).build();
     assertThat(two.tree(10))
         .containsExactly(
             "two", "  1.0 medium", "    1.0 resin", "    8.0 wax", "  2.0 medium (see above)");
@@ -192,19 +192,19 @@ class RecipeTest {
   @ParameterizedTest
   @ValueSource(doubles = {-1, Double.NaN, Double.POSITIVE_INFINITY, 1e13})
   void part_partsThatCannotBe_areRefused(double parts) {
-    assertThatThrownBy(() -> Recipe.named("bad").part(WAX, parts))
+    assertThatThrownBy(() -> Recipe.builder("bad").part(WAX, parts))
         .isInstanceOf(ProblemException.class)
         .hasMessageContaining("wax");
   }
 
   @Test
   void build_nothingInIt_isRefused() {
-    assertThatThrownBy(() -> Recipe.named("empty").build())
+    assertThatThrownBy(() -> Recipe.builder("empty").build())
         .isInstanceOf(ProblemException.class)
         .hasMessageContaining("no parts");
-    assertThatThrownBy(() -> Recipe.named("zero").part(WAX, 0).build())
+    assertThatThrownBy(() -> Recipe.builder("zero").part(WAX, 0).build())
         .isInstanceOf(ProblemException.class);
-    assertThatThrownBy(() -> Recipe.named(" ").part(WAX, 1).build())
+    assertThatThrownBy(() -> Recipe.builder(" ").part(WAX, 1).build())
         .isInstanceOf(ProblemException.class)
         .hasMessageContaining("no name");
   }

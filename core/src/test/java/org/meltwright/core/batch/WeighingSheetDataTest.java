@@ -23,9 +23,9 @@ class WeighingSheetDataTest {
       List.of(
           Balance.of("kitchen", grams(5000), grams(1)), Balance.of("fine", grams(200), grams(0.1)));
 
-  private static final Recipe MEDIUM = Recipe.named("medium").part(RESIN, 1).part(WAX, 8).build();
+  private static final Recipe MEDIUM = Recipe.builder("medium").part(RESIN, 1).part(WAX, 8).build();
   private static final Recipe WHITE_CAKE =
-      Recipe.named("white").part(MEDIUM, 9).part(WHITE, 1).build();
+      Recipe.builder("white").part(MEDIUM, 9).part(WHITE, 1).build();
 
   private static final Losses LOSSES = Losses.NONE.withFilm(grams(15), MassFraction.ofPercent(2));
 

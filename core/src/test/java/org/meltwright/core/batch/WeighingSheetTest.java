@@ -25,10 +25,10 @@ class WeighingSheetTest {
   private static final Balance FINE = Balance.of("fine", grams(200), grams(0.1));
   private static final List<Balance> BOTH = List.of(KITCHEN, FINE);
 
-  private static final Recipe MEDIUM = Recipe.named("medium").part(RESIN, 1).part(WAX, 8).build();
+  private static final Recipe MEDIUM = Recipe.builder("medium").part(RESIN, 1).part(WAX, 8).build();
 
   private static final Recipe HARD =
-      Recipe.named("hard colour")
+      Recipe.builder("hard colour")
           .part(WHITE, 8)
           .part(RESIN, 10)
           .part(HARD_WAX, 5)
@@ -91,7 +91,7 @@ class WeighingSheetTest {
 
   @Test
   void inOrder_subRecipe_meltsFirst() {
-    Recipe colour = Recipe.named("white").part(WHITE, 27).part(MEDIUM, 73).build();
+    Recipe colour = Recipe.builder("white").part(WHITE, 27).part(MEDIUM, 73).build();
     WeighingSheet sheet = WeighingSheet.of(Batch.ofTotal(colour, grams(500), Losses.NONE), BOTH);
     assertThat(sheet.inOrder())
         .extracting(WeighingLine::hint)

@@ -24,8 +24,8 @@ class BatchPricesTest {
   private static final Material WAX = Material.builder("wax").build();
   private static final Material RESIN = Material.builder("resin").build();
   private static final Material RED = Material.builder("red").build();
-  private static final Recipe MEDIUM = Recipe.named("medium").part(WAX, 8).part(RESIN, 1).build();
-  private static final Recipe PAINT = Recipe.named("paint").part(MEDIUM, 3).part(RED, 1).build();
+  private static final Recipe MEDIUM = Recipe.builder("medium").part(WAX, 8).part(RESIN, 1).build();
+  private static final Recipe PAINT = Recipe.builder("paint").part(MEDIUM, 3).part(RED, 1).build();
   private static final BatchPrices PRICES =
       BatchPrices.of(
           Map.of(
@@ -61,9 +61,9 @@ class BatchPricesTest {
   /** 1 kg of what is left needs 1 ÷ 0.96 kg of resin at 20 EUR: 20.83 EUR. */
   @Test
   void whatIsLeftBehind_isPaidForByWhatIsLeft() {
-    Recipe left = Recipe.named("clean resin").part(RESIN, 1).build();
+    Recipe left = Recipe.builder("clean resin").part(RESIN, 1).build();
     Losses insolubles = Losses.NONE.withInsolubles(RESIN, MassFraction.of(0.04));
-    Recipe varnish = Recipe.named("varnish").part(Ingredient.of(left, insolubles), 1).build();
+    Recipe varnish = Recipe.builder("varnish").part(Ingredient.of(left, insolubles), 1).build();
     Batch batch = Batch.ofTotal(varnish, kilograms(1), Losses.NONE);
     assertThat(CostRollUp.of(PRICES.cost(batch)).total()).isEqualTo(Money.parse("EUR 20.83"));
   }
@@ -77,10 +77,10 @@ class BatchPricesTest {
   void aSubRecipeAsWritten_paysForItsInsolubles() {
     Losses insolubles = Losses.NONE.withInsolubles(RESIN, MassFraction.of(0.1));
     Ingredient strained = Ingredient.of(MEDIUM, insolubles);
-    Recipe paint = Recipe.named("paint").part(strained, 3).part(RED, 1).build();
+    Recipe paint = Recipe.builder("paint").part(strained, 3).part(RED, 1).build();
     Batch batch = Batch.ofTotal(paint, kilograms(0.4), Losses.NONE);
     assertThat(CostRollUp.of(PRICES.cost(batch)).total()).isEqualTo(Money.parse("EUR 11.37"));
-    Recipe ofMaterials = Recipe.named("paint").parts(paint.composition()).build();
+    Recipe ofMaterials = Recipe.builder("paint").parts(paint.composition()).build();
     Batch alike = Batch.ofTotal(ofMaterials, kilograms(0.4), Losses.NONE);
     assertThat(CostRollUp.of(PRICES.cost(alike)).total()).isEqualTo(Money.parse("EUR 11.30"));
   }
@@ -88,9 +88,9 @@ class BatchPricesTest {
   /** Losses of 20 % at each of two levels: 1 kg calls for 1 ÷ 0.8 ÷ 0.8 = 1.5625 kg of wax. */
   @Test
   void lossesTwoLevelsDeep_multiply() {
-    Recipe clean = Recipe.named("clean").part(WAX, 1).build();
-    Recipe clear = Recipe.named("clear").part(Ingredient.of(clean, loss(0.2)), 1).build();
-    Recipe top = Recipe.named("top").part(Ingredient.of(clear, loss(0.2)), 1).build();
+    Recipe clean = Recipe.builder("clean").part(WAX, 1).build();
+    Recipe clear = Recipe.builder("clear").part(Ingredient.of(clean, loss(0.2)), 1).build();
+    Recipe top = Recipe.builder("top").part(Ingredient.of(clear, loss(0.2)), 1).build();
     CostItem item = PRICES.cost(Batch.ofTotal(top, kilograms(1), Losses.NONE));
     assertThat(item.massKilograms()).isCloseTo(1.5625, within(1e-12));
     assertThat(CostRollUp.of(item).total()).isEqualTo(Money.parse("EUR 15.63"));
@@ -112,7 +112,7 @@ class BatchPricesTest {
   void workTwoLevelsDeep_isBorneInProportion() {
     Batch medium = Batch.ofTotal(MEDIUM, kilograms(0.6), Losses.NONE);
     Batch paint = Batch.ofTotal(PAINT, kilograms(0.4), Losses.NONE);
-    Recipe set = Recipe.named("set").part(PAINT, 1).part(WAX, 1).build();
+    Recipe set = Recipe.builder("set").part(PAINT, 1).part(WAX, 1).build();
     BatchPrices prices =
         PRICES
             .withMade(paint, List.of(work("EUR 3.00")))
@@ -138,7 +138,7 @@ class BatchPricesTest {
 
   @Test
   void aRecipeMadeOfItself_isRefused() {
-    Recipe again = Recipe.named("medium").part(MEDIUM, 1).build();
+    Recipe again = Recipe.builder("medium").part(MEDIUM, 1).build();
     BatchPrices circle = PRICES.withMade(Batch.of(again, kilograms(1)), List.of());
     Batch paint = Batch.ofTotal(PAINT, kilograms(1), Losses.NONE);
     assertThatExceptionOfType(ProblemException.class)
@@ -156,7 +156,7 @@ class BatchPricesTest {
   void moreLinesThanAnyoneReads_areRefused() {
     Recipe level = MEDIUM;
     for (int i = 0; i < 40; i++) {
-      level = Recipe.named("level " + i).part(level, 1).part(level, 1).build();
+      level = Recipe.builder("level " + i).part(level, 1).part(level, 1).build();
     }
     Batch batch = Batch.ofTotal(level, kilograms(1), Losses.NONE);
     assertThatExceptionOfType(ProblemException.class)
@@ -169,7 +169,7 @@ class BatchPricesTest {
   void missingPrices_belowARecipeAsWritten_areNamed() {
     BatchPrices few = BatchPrices.of(Map.of(RED, UnitPrice.parse("80 EUR/kg")));
     Ingredient medium = Ingredient.of(MEDIUM, loss(0.1));
-    Recipe pale = Recipe.named("pale").part(medium, 3).part(RED, 1).build();
+    Recipe pale = Recipe.builder("pale").part(medium, 3).part(RED, 1).build();
     Batch paint = Batch.ofTotal(pale, kilograms(1), Losses.NONE);
     assertThatExceptionOfType(ProblemException.class)
         .isThrownBy(() -> few.cost(paint))
@@ -197,7 +197,7 @@ class BatchPricesTest {
   void cost_priceOfAMaterial_holdsForItsVersionsAndLotsUnlessALotHasItsOwn() {
     Material ownWax = Material.builder("wax").names("Own wax", "").build();
     Recipe mixed =
-        Recipe.named("mixed")
+        Recipe.builder("mixed")
             .part(WAX.withLot("7"), 1)
             .part(WAX.withLot("8"), 1)
             .part(ownWax, 1)

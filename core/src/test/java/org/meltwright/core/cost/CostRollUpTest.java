@@ -40,7 +40,7 @@ class CostRollUpTest {
   void of_batchThatIsPriced_isOneTreeOfNamedLines() {
     Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
     Map<Material, UnitPrice> prices = Map.of(wax, UnitPrice.parse("16.50 EUR/kg"));
-    Recipe recipe = Recipe.named("medium").part(wax, 1).build();
+    Recipe recipe = Recipe.builder("medium").part(wax, 1).build();
     Batch batch = Batch.ofTotal(recipe, kilograms(1), Losses.NONE);
     CostItem item = BatchPrices.of(prices).withLabels(m -> m.name(Locale.ENGLISH)).cost(batch);
     CostRollUp cost = CostRollUp.of(item);

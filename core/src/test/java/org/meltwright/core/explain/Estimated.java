@@ -32,7 +32,7 @@ import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.MaterialRole;
-import org.meltwright.core.material.MaterialState;
+import org.meltwright.units.MaterialState;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.material.PropertyRange;
 import org.meltwright.core.mixture.Composition;

@@ -124,13 +124,13 @@ public final class MixtureArbitraries {
           Combinators.combine(below, materials(), parts(), parts(), parts())
               .as(
                   (made, material, a, b, c) ->
-                      Recipe.named(name).part(made, a).part(material, b).part(made, c).build());
+                      Recipe.builder(name).part(made, a).part(material, b).part(made, c).build());
     }
     return result;
   }
 
   private static Recipe flat(String name, Composition composition) {
-    Recipe.Builder recipe = Recipe.named(name);
+    Recipe.Builder recipe = Recipe.builder(name);
     for (Material material : composition.materials()) {
       recipe.part(material, composition.massFractionValue(material));
     }

@@ -65,7 +65,7 @@ class MaterialOverridesTest {
     assertThat(flash.get(0).value().range()).isEqualTo(TemperatureRange.ofCelsius(242, 242));
     assertThat(flash.get(0).source().citation())
         .isEqualTo("Hill Apiaries, data sheet 7, page 2 (2026)");
-    assertThat(flash.get(0).note()).isEqualTo("measured on lot 12");
+    assertThat(flash.get(0).note()).hasValue("measured on lot 12");
     assertThat(flash.subList(1, flash.size())).isEqualTo(old.figures(PropertyKey.FLASH_POINT));
     assertThat(own.name(Locale.GERMAN)).isEqualTo("Bienenwachs, gelb");
     assertThat(own.family()).isEqualTo(MaterialFamily.WAX);

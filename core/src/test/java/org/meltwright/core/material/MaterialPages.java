@@ -126,7 +126,7 @@ final class MaterialPages {
                 + cited(identifier.source())
                 + "; "
                 + identifier.knowledge().inWords().english()
-                + (identifier.note().isEmpty() ? "" : "; " + identifier.note())
+                + identifier.note().map(n -> "; " + n).orElse("")
                 + ").");
       }
     }
@@ -144,7 +144,7 @@ final class MaterialPages {
 
   private static String parts(Material material) {
     return material.constituents().stream()
-        .map(c -> "`" + c.material().id() + "` " + new FractionType().format(c.share()))
+        .map(c -> "`" + c.material().id() + "` " + PropertyType.fraction().format(c.share()))
         .collect(Collectors.joining(", "));
   }
 
@@ -178,9 +178,7 @@ final class MaterialPages {
   private static String remarks(Sourced<?> figure) {
     List<String> remarks = new ArrayList<>();
     figure.preferredBecause().ifPresent(r -> remarks.add("*first:* " + r));
-    if (!figure.note().isEmpty()) {
-      remarks.add(figure.note());
-    }
+    figure.note().ifPresent(remarks::add);
     figure.barredBecause().ifPresent(r -> remarks.add("**not for rules:** " + r));
     return String.join("; ", remarks);
   }

@@ -8,6 +8,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import org.meltwright.units.Nearest;
 import org.meltwright.units.ProblemException;
 
 class PropertyTextProperties {
@@ -71,8 +72,8 @@ class PropertyTextProperties {
   @Property
   void anEditDistance_isZeroForTheSameText_andOneForOneLetterMore(
       @ForAll @net.jqwik.api.constraints.AlphaChars String text, @ForAll char extra) {
-    assertThat(NameIndex.distance(text, text)).isZero();
-    assertThat(NameIndex.distance(text, text + extra)).isEqualTo(1);
-    assertThat(NameIndex.distance(text + extra, text)).isEqualTo(1);
+    assertThat(Nearest.distance(text, text)).isZero();
+    assertThat(Nearest.distance(text, text + extra)).isEqualTo(1);
+    assertThat(Nearest.distance(text + extra, text)).isEqualTo(1);
   }
 }

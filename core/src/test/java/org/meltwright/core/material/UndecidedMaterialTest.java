@@ -31,7 +31,7 @@ class UndecidedMaterialTest {
     assertThat(density.value().range().highSi()).isEqualTo(4826);
     assertThat(density.source().kind()).isEqualTo(SourceKind.CALCULATED);
     assertThat(density.knowledge()).isEqualTo(Knowledge.DERIVED);
-    assertThat(density.note()).isEqualTo("cadmium-yellow-pure or cadmium-yellow-zinc");
+    assertThat(density.note()).hasValue("cadmium-yellow-pure or cadmium-yellow-zinc");
     assertThat(EITHER.require(PropertyKey.DECOMPOSITION_ONSET).knowledge())
         .isEqualTo(Knowledge.DERIVED);
   }

@@ -76,7 +76,7 @@ class MeasurementTest {
     assertThat(own.source().citation())
         .isEqualTo("Own measurement by Ada, full cup of melt (2026-03-14)");
     assertThat(own.knowledge()).isEqualTo(Knowledge.MEASURED);
-    assertThat(own.note()).isEqualTo("861.0 ± 4.0 kg/m³ at 80 °C, k = 2");
+    assertThat(own.note()).hasValue("861.0 ± 4.0 kg/m³ at 80 °C, k = 2");
     assertThat(comparison.printed().source().id()).isEqualTo("pcm-papers");
   }
 
@@ -228,8 +228,9 @@ class MeasurementTest {
   @Property
   void moreReadings_neverNeedALargerFactor(
       @ForAll @DoubleRange(min = 1, max = 500) double freedom) {
-    assertThat(CoverageFactor.of(freedom + 1)).isLessThanOrEqualTo(CoverageFactor.of(freedom));
-    assertThat(CoverageFactor.of(freedom)).isGreaterThanOrEqualTo(2);
+    assertThat(Measurement.CoverageFactor.of(freedom + 1))
+        .isLessThanOrEqualTo(Measurement.CoverageFactor.of(freedom));
+    assertThat(Measurement.CoverageFactor.of(freedom)).isGreaterThanOrEqualTo(2);
   }
 
   @Property

@@ -110,20 +110,21 @@ class PublishedMeasurementsTest {
   })
   void coverageFactor_isStudentsT(double freedom, String printed) {
     int places = new BigDecimal(printed).scale();
-    assertThat(rounded(CoverageFactor.of(freedom), places)).isEqualTo(printed);
+    assertThat(rounded(Measurement.CoverageFactor.of(freedom), places)).isEqualTo(printed);
   }
 
   @Test
   void coverageFactor_withoutLimit_isTwo() {
-    assertThat(CoverageFactor.of(Double.POSITIVE_INFINITY)).isEqualTo(2);
-    assertThat(CoverageFactor.of(1e6)).isCloseTo(2, within(1e-4));
+    assertThat(Measurement.CoverageFactor.of(Double.POSITIVE_INFINITY)).isEqualTo(2);
+    assertThat(Measurement.CoverageFactor.of(1e6)).isCloseTo(2, within(1e-4));
   }
 
   /** IAPWS-IF97 (2012 release), table 36: saturation temperature in K for 0.1, 1 and 10 MPa. */
   @ParameterizedTest
   @CsvSource({"0.1, 372.755919", "1, 453.035632", "10, 584.149488"})
   void boilingPoint_isThatOfIapws(double megapascal, String printed) {
-    assertThat(rounded(BoilingWater.kelvin(megapascal), 6)).isEqualTo(printed);
+    assertThat(rounded(ThermometerCalibration.BoilingWater.kelvin(megapascal), 6))
+        .isEqualTo(printed);
   }
 
   /** ISO 2533, standard atmosphere: 898.76 hPa at 1000 m, 795.01 at 2000 m. */
@@ -131,7 +132,7 @@ class PublishedMeasurementsTest {
   @CsvSource({"0, 1013.25", "1000, 898.76", "2000, 795.01"})
   void airPressure_isThatOfTheStandardAtmosphere(double metres, String printed) {
     double height = 6356766.0 * metres / (6356766.0 + metres); // geopotential
-    assertThat(BoilingWater.hectopascal(height))
+    assertThat(ThermometerCalibration.BoilingWater.hectopascal(height))
         .isCloseTo(Double.parseDouble(printed), within(0.011));
   }
 

@@ -105,9 +105,9 @@ class CompositionIdentityTest {
 
   @Test
   void equals_recipeOfMaterials_isTheCompositionOfTheSameParts() {
-    Recipe medium = Recipe.named("medium").part(WAX, 4).part(RESIN, 1.1).part(WAX, 4).build();
+    Recipe medium = Recipe.builder("medium").part(WAX, 4).part(RESIN, 1.1).part(WAX, 4).build();
     assertThat(medium.composition()).isEqualTo(of(List.of(RESIN, WAX), 1.1, 8));
-    assertThat(Recipe.named("copy").parts(medium.composition()).build().composition())
+    assertThat(Recipe.builder("copy").parts(medium.composition()).build().composition())
         .isEqualTo(medium.composition().withParts(shares(medium.composition())));
   }
 

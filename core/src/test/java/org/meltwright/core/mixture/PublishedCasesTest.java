@@ -23,10 +23,10 @@ import org.meltwright.core.batch.WeighingSheet;
 import org.meltwright.core.cases.CaseFile;
 import org.meltwright.core.equipment.Balance;
 import org.meltwright.core.material.Material;
-import org.meltwright.core.planning.BlendLine;
-import org.meltwright.core.planning.BlendPart;
-import org.meltwright.core.planning.BlendQuestion;
-import org.meltwright.core.planning.Wish;
+import org.meltwright.core.planning.blend.BlendLine;
+import org.meltwright.core.planning.blend.BlendPart;
+import org.meltwright.core.planning.blend.BlendQuestion;
+import org.meltwright.core.planning.blend.Wish;
 import org.meltwright.units.MassFraction;
 
 /** Worked examples of others, from the data file beside this class; each row names its source. */
@@ -225,7 +225,7 @@ class PublishedCasesTest {
     String[] sides = inputs.split("->", -1);
     double[] parts = CaseFile.numbers(sides[0]);
     List<Material> materials = materials(parts, parts);
-    Recipe.Builder recipe = Recipe.named("shares");
+    Recipe.Builder recipe = Recipe.builder("shares");
     for (int i = 0; i < parts.length; i++) {
       recipe.part(materials.get(i), parts[i]);
     }

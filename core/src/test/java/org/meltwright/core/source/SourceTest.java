@@ -31,7 +31,7 @@ class SourceTest {
             .preferred("it is the newest")
             .barredFromRules("a typing error");
     assertThat(figure.value()).isEqualTo("62");
-    assertThat(figure.note()).isEqualTo("of the melt");
+    assertThat(figure.note()).hasValue("of the melt");
     assertThat(figure.preferredBecause()).hasValue("it is the newest");
     assertThat(figure.barredBecause()).hasValue("a typing error");
     assertThat(figure.isUsableForRules()).isFalse();

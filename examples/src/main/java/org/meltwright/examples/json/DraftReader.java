@@ -40,12 +40,6 @@ public final class DraftReader<T extends Record> {
    */
   public record Reading<T>(T draft, List<Problem> problems) {
 
-    /**
-     * Copies the problems.
-     *
-     * @param draft the draft
-     * @param problems all problems
-     */
     public Reading {
       problems = List.copyOf(problems);
     }

@@ -42,12 +42,6 @@ public record JsonTree(JsonNode root, List<Problem> problems) {
               StreamReadConstraints.builder().maxNestingDepth(MOST_DEPTH).build())
           .build();
 
-  /**
-   * Copies the problems.
-   *
-   * @param root the tree
-   * @param problems the keys that stand twice
-   */
   public JsonTree {
     problems = List.copyOf(problems);
   }

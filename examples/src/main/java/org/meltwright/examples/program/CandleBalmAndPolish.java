@@ -37,7 +37,7 @@ public final class CandleBalmAndPolish {
   public static void main(String[] args) {
     Mould votive = Mould.of("votive", VesselMaterial.SILICONE, 6, millilitres(70));
     Recipe candle =
-        Recipe.named("candle").part(CATALOGUE.require("soy-wax"), 80).part(BEESWAX, 20).build();
+        Recipe.builder("candle").part(CATALOGUE.require("soy-wax"), 80).part(BEESWAX, 20).build();
     pieces(candle, 24, votive, 100, 0.86);
 
     Material oil = // a material of your own; its figures come from your data sheet
@@ -46,10 +46,10 @@ public final class CandleBalmAndPolish {
             .family(MaterialFamily.OTHER, MaterialRole.OIL)
             .build();
     Mould jar = Mould.of("tin", VesselMaterial.ALUMINIUM, 1, millilitres(30));
-    pieces(Recipe.named("balm").part(oil, 75).part(BEESWAX, 25).build(), 30, jar, 90, 0.90);
+    pieces(Recipe.builder("balm").part(oil, 75).part(BEESWAX, 25).build(), 30, jar, 90, 0.90);
 
     Recipe polish =
-        Recipe.named("polish")
+        Recipe.builder("polish")
             .part(BEESWAX, 60)
             .part(CATALOGUE.require("carnauba"), 15)
             .part(CATALOGUE.require("linseed-oil"), 25)

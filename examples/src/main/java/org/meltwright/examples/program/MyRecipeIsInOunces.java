@@ -30,7 +30,7 @@ public final class MyRecipeIsInOunces {
 
     MaterialCatalogue catalogue = MaterialCatalogue.standard();
     Recipe medium =
-        Recipe.named("medium")
+        Recipe.builder("medium")
             .part(catalogue.require("beeswax-yellow"), wax)
             .part(catalogue.require("damar"), resin)
             .build();

@@ -31,7 +31,7 @@ public final class WhatWasInThatBatch {
     Instant monday = Instant.parse("2026-11-23T09:00:00Z");
     Instant tuesday = Instant.parse("2026-11-24T14:00:00Z");
 
-    Recipe medium = Recipe.named("medium").part(resin, 1).part(wax, 8).build();
+    Recipe medium = Recipe.builder("medium").part(resin, 1).part(wax, 8).build();
     BatchRecord made =
         BatchRecord.of(
             "M-17",
@@ -40,7 +40,7 @@ public final class WhatWasInThatBatch {
             List.of(
                 WeighedLine.of(wax.withLot("4"), grams(730), monday),
                 WeighedLine.of(resin.withLot("9"), grams(93), monday)));
-    Recipe blue = Recipe.named("blue").part(medium, 9).part(paint, 1).build();
+    Recipe blue = Recipe.builder("blue").part(medium, 9).part(paint, 1).build();
     BatchRecord colour =
         BatchRecord.of(
                 "B-3",

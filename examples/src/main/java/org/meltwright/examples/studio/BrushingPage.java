@@ -3,6 +3,7 @@ package org.meltwright.examples.studio;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.meltwright.core.explain.Drivers;
@@ -95,9 +96,12 @@ final class BrushingPage {
   }
 
   private String ground() {
+    Optional<PanelKind> kind = brushing.ground();
     return brushing
+        .panel()
         .ground()
-        .map(g -> " with " + millimetres(brushing.panel().groundMetres()) + " mm of " + word(g))
+        .flatMap(g -> kind.map(k -> millimetres(g.thicknessMetres()) + " mm of " + word(k)))
+        .map(laid -> " with " + laid)
         .orElse("");
   }
 

@@ -52,7 +52,7 @@ final class ClassSheetPage {
     this.forClass = forClass;
     this.day = forClass.day();
     this.page =
-        new Page.Builder("Class sheet: " + day.about().title(), StandingAdvice.FIRST.text(READER));
+        Page.builder("Class sheet: " + day.about().title(), StandingAdvice.FIRST.text(READER));
   }
 
   private Page page() {

@@ -40,7 +40,7 @@ final class SheetPage {
     this.sheet = sheet;
     this.ledger = new Ledger(sheet.jobs());
     this.page =
-        new Page.Builder(
+        Page.builder(
             "Studio sheet: " + sheet.studio().about().name(),
             sheet.studio().about().town()
                 + ". A plan worked out from the studio file; local codes, data sheets and licensed"

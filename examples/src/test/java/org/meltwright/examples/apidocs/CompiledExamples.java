@@ -56,8 +56,13 @@ final class CompiledExamples {
 
   /** The source files of the library. */
   static List<Path> files() throws IOException {
+    return files(MODULES);
+  }
+
+  /** The source files of some modules. */
+  static List<Path> files(List<String> modules) throws IOException {
     List<Path> files = new ArrayList<>();
-    for (String module : MODULES) {
+    for (String module : modules) {
       try (Stream<Path> tree = Files.walk(Path.of("..", module, "src", "main", "java"))) {
         tree.filter(f -> f.toString().endsWith(".java"))
             .filter(f -> !f.toString().endsWith("-info.java"))

@@ -36,6 +36,7 @@ final class ExampleWriter {
           "org.meltwright.core.numeric.*",
           "org.meltwright.core.planning.*",
           "org.meltwright.core.plausibility.*",
+          "org.meltwright.core.planning.blend.*",
           "org.meltwright.core.source.*",
           "org.meltwright.core.thermal.*",
           "org.meltwright.core.thermal.heat.*",
@@ -64,6 +65,9 @@ final class ExampleWriter {
     ExampleWriter writer = new ExampleWriter();
     IMPORTS.forEach(i -> writer.line("import " + i + ";"));
     writer.line("public class " + example.className() + " {");
+    if (example.code().contains("validator.")) {
+      writer.line("static final Validator validator = Stated.VALIDATOR;");
+    }
     writer.line("public static void run() throws Exception {");
     writer.body(example.code());
     writer.line("}}");

@@ -5,15 +5,26 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import jakarta.validation.Validation;
+import jakarta.validation.Validator;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator;
 
 /** What an example of the API docs says of a value, checked. */
 public final class Stated {
+
+  /** The validator of the examples of constraints, as that of {@code QuantityText} makes it. */
+  public static final Validator VALIDATOR =
+      Validation.byDefaultProvider()
+          .configure()
+          .messageInterpolator(new ParameterMessageInterpolator())
+          .buildValidatorFactory()
+          .getValidator();
 
   private static final List<Object> MADE = new ArrayList<>();
 

@@ -186,9 +186,9 @@ final class Forms {
   }
 
   static WeighingSheet sheet() {
-    Recipe medium = Recipe.named("medium").part(RESIN, 1).part(WAX, 8).build();
+    Recipe medium = Recipe.builder("medium").part(RESIN, 1).part(WAX, 8).build();
     Recipe recipe =
-        Recipe.named("zinc white")
+        Recipe.builder("zinc white")
             .part(medium, 85)
             .part(CATALOGUE.require("zinc-white"), 15)
             .build();
@@ -272,7 +272,7 @@ final class Forms {
 
   private static BatchRecord batchRecord() {
     Instant start = Instant.parse("2026-03-14T09:30:00Z");
-    Recipe medium = Recipe.named("medium").part(RESIN, 1).part(WAX, 8).build();
+    Recipe medium = Recipe.builder("medium").part(RESIN, 1).part(WAX, 8).build();
     BatchRecord made =
         BatchRecord.of(
             "M-17",
@@ -282,7 +282,7 @@ final class Forms {
                 WeighedLine.of(RESIN.withLot("resin lot 9"), grams(93), start.plusSeconds(660)),
                 WeighedLine.of(WAX.withLot("wax lot 4"), grams(730), start)));
     Recipe colour =
-        Recipe.named("white").part(medium, 85).part(CATALOGUE.require("zinc-white"), 15).build();
+        Recipe.builder("white").part(medium, 85).part(CATALOGUE.require("zinc-white"), 15).build();
     Instant later = start.plusSeconds(86400);
     return BatchRecord.of(
             "B-3",

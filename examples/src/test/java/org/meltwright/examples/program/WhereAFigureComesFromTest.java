@@ -88,8 +88,8 @@ class WhereAFigureComesFromTest {
                 "material: beeswax-yellow\n  flash-point: 242 °C, flash-closed-cup | user | read\n")
             .require("beeswax-yellow");
 
-    Recipe old = Recipe.named("medium").part(resin, 1).part(wax, 8).build();
-    Recipe pot = Recipe.named("pot").part(old, 1).part(ownWax, 9).build();
+    Recipe old = Recipe.builder("medium").part(resin, 1).part(wax, 8).build();
+    Recipe pot = Recipe.builder("pot").part(old, 1).part(ownWax, 9).build();
     pot.composition().size(); // 3
     pot.composition().massFraction(wax).percent(); // 98.9 %
 

@@ -50,14 +50,7 @@ public record Agent(String name, double molarMassGrams, Set<Trait> traits) {
     SENSITISER
   }
 
-  /**
-   * Guards the molar mass and copies the traits.
-   *
-   * @param name what it is called
-   * @param molarMassGrams its molar mass
-   * @param traits what is known of it
-   * @throws org.meltwright.units.ProblemException if the molar mass cannot be
-   */
+  /** Draws a problem if the molar mass cannot be. */
   public Agent {
     CHECK.between(molarMassGrams, 1, 1e5, "molar mass in g/mol");
     traits = Collections.unmodifiableSet(new TreeSet<>(traits));

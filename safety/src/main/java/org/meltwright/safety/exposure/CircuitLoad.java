@@ -6,7 +6,8 @@ import static org.meltwright.safety.exposure.ExposureProblem.CHECK;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.units.Limit;
@@ -58,23 +59,25 @@ public final class CircuitLoad {
    * A device on the circuit.
    *
    * @param name what it is called
-   * @param watts its nameplate power, in W, from 0 to 1e6; NaN if it is not known
+   * @param watts its nameplate power, in W, from 0 to 1e6; empty if it is not known
    * @param isContinuous whether it is a continuous load by the user's code
    */
-  public record Device(String name, double watts, boolean isContinuous) {
+  public record Device(String name, OptionalDouble watts, boolean isContinuous) {
+
+    /** Draws a problem if the power is negative. */
+    public Device {
+      watts.ifPresent(known -> CHECK.between(known, 0, 1e6, "power in W"));
+    }
 
     /**
-     * Guards the power.
+     * Creates a device whose power is known.
      *
      * @param name what it is called
-     * @param watts its nameplate power
-     * @param isContinuous whether it is a continuous load
-     * @throws org.meltwright.units.ProblemException if it is negative
+     * @param watts its nameplate power, in W, from 0 to 1e6
+     * @param isContinuous whether it is a continuous load by the user's code
      */
-    public Device {
-      if (!Double.isNaN(watts)) {
-        CHECK.between(watts, 0, 1e6, "power in W");
-      }
+    public Device(String name, double watts, boolean isContinuous) {
+      this(name, OptionalDouble.of(watts), isContinuous);
     }
 
     /**
@@ -84,16 +87,11 @@ public final class CircuitLoad {
      * @return the device, taken for a continuous load
      */
     public static Device ofUnknownPower(String name) {
-      return new Device(name, Double.NaN, true);
+      return new Device(name, OptionalDouble.empty(), true);
     }
 
-    /**
-     * Tells whether its power is known.
-     *
-     * @return whether {@link #watts()} is a number
-     */
-    public boolean isPowerKnown() {
-      return !Double.isNaN(watts);
+    private double knownWatts() {
+      return watts.orElse(0);
     }
   }
 
@@ -123,11 +121,7 @@ public final class CircuitLoad {
     this.devices = devices;
   }
 
-  /**
-   * Returns the devices.
-   *
-   * @return the devices, in the order added
-   */
+  /** {@return the devices, in the order added} */
   public List<Device> devices() {
     return devices;
   }
@@ -166,7 +160,7 @@ public final class CircuitLoad {
    * @return the devices, in the order added; empty if all are known
    */
   public List<Device> unknown() {
-    return devices.stream().filter(d -> !d.isPowerKnown()).toList();
+    return devices.stream().filter(d -> d.watts().isEmpty()).toList();
   }
 
   /**
@@ -175,7 +169,7 @@ public final class CircuitLoad {
    * @return the power, in W; the least there is if a device is unknown
    */
   public double nameplateWatts() {
-    return known().mapToDouble(Device::watts).sum();
+    return watts(device -> true);
   }
 
   /**
@@ -187,8 +181,8 @@ public final class CircuitLoad {
     return nameplateWatts() / volts;
   }
 
-  private Stream<Device> known() {
-    return devices.stream().filter(Device::isPowerKnown);
+  private double watts(Predicate<Device> which) {
+    return devices.stream().filter(which).mapToDouble(Device::knownWatts).sum();
   }
 
   /**
@@ -198,7 +192,7 @@ public final class CircuitLoad {
    * @return the current, in A; the least it is if a device is unknown
    */
   public double requiredAmperes() {
-    double continuous = known().filter(Device::isContinuous).mapToDouble(Device::watts).sum();
+    double continuous = watts(Device::isContinuous);
     return (nameplateWatts() + (continuousFactor - 1) * continuous) / volts;
   }
 
@@ -244,7 +238,7 @@ public final class CircuitLoad {
    */
   public List<Device> abovePlug(double plugAmperes) {
     double limit = volts * CHECK.between(plugAmperes, 0.1, 1000, "plug in A");
-    return devices.stream().filter(d -> Limit.exceeds(d.watts(), limit)).toList();
+    return devices.stream().filter(d -> Limit.exceeds(d.knownWatts(), limit)).toList();
   }
 
   /**
@@ -285,9 +279,11 @@ public final class CircuitLoad {
    */
   public Explanation explanation() {
     Explanation.Builder text =
-        Explanation.of("Load on one circuit").given(volts + " V, " + ratedAmperes + " A");
+        Explanation.builder("Load on one circuit").given(volts + " V, " + ratedAmperes + " A");
     devices.forEach(
-        d -> text.given(d.name() + (d.isPowerKnown() ? " " + d.watts() + " W" : ", not known")));
+        d ->
+            text.given(
+                d.name() + (d.watts().isPresent() ? " " + d.knownWatts() + " W" : ", not known")));
     return text.given("factor on continuous loads " + continuousFactor)
         .formula("I = (sum of other loads + factor x sum of continuous loads) / V")
         .step("I " + (unknown().isEmpty() ? "= " : "is at least ") + requiredAmperes() + " A")

@@ -44,13 +44,7 @@ public final class CombinedExposure {
    */
   public record Part(ExposureLimit limit, double value) {
 
-    /**
-     * Guards the value.
-     *
-     * @param limit the limit
-     * @param value the exposure
-     * @throws org.meltwright.units.ProblemException if it is negative
-     */
+    /** Draws a problem if it is negative. */
     public Part {
       CHECK.between(value, 0, 1e9, "exposure");
     }

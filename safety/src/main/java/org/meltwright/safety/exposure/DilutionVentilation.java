@@ -55,15 +55,7 @@ public record DilutionVentilation(
           Source.NOT_STATED,
           SourceKind.WEB_PAGE);
 
-  /**
-   * Guards the numbers and refuses what dilution is not for.
-   *
-   * @param limit the limit to thin to
-   * @param evaporationGramsPerHour how much evaporates
-   * @param mixingFactor K, from 1 to 10
-   * @throws org.meltwright.units.ProblemException if the agent needs local exhaust, or a number
-   *     cannot be
-   */
+  /** Draws a problem if the agent needs local exhaust, or a number cannot be. */
   public DilutionVentilation {
     CHECK.between(evaporationGramsPerHour, 0, 1e9, "evaporation in g/h");
     CHECK.between(mixingFactor, 1, 10, "mixing factor");
@@ -128,7 +120,7 @@ public record DilutionVentilation(
    * @return inputs, formula, result and warnings
    */
   public Explanation explanation() {
-    return Explanation.of("Air to thin " + limit.agent().name())
+    return Explanation.builder("Air to thin " + limit.agent().name())
         .given(evaporationGramsPerHour + " g/h evaporate")
         .given(limit.partsPerMillion() + " ppm, " + limit.jurisdiction() + ", " + limit.asOf())
         .given("mixing factor " + mixingFactor)

@@ -56,17 +56,7 @@ public record ExposureLimit(
     CEILING
   }
 
-  /**
-   * Guards value and jurisdiction.
-   *
-   * @param agent what is limited
-   * @param value the limit
-   * @param unit its unit
-   * @param averaging over which time it is taken
-   * @param jurisdiction where it holds
-   * @param asOf when it was looked up
-   * @throws org.meltwright.units.ProblemException if the value cannot be or no place is given
-   */
+  /** Draws a problem if the value cannot be or no place is given. */
   public ExposureLimit {
     CHECK.between(value, 1e-12, 1e9, "exposure limit");
     if (jurisdiction.isBlank()) {

@@ -21,12 +21,7 @@ import static org.meltwright.safety.exposure.ExposureProblem.CHECK;
  */
 public record Flammability(double lowerLimitPercent) {
 
-  /**
-   * Guards the limit.
-   *
-   * @param lowerLimitPercent the lower flammable limit, in per cent by volume
-   * @throws org.meltwright.units.ProblemException if it is not above 0 and at most 100
-   */
+  /** Draws a problem if it is not above 0 and at most 100. */
   public Flammability {
     CHECK.between(lowerLimitPercent, 1e-6, 100, "lower flammable limit in per cent");
   }

@@ -38,14 +38,6 @@ import java.util.OptionalDouble;
 public record RoomAir(
     double volumeCubicMetres, double flowCubicMetresPerHour, double mixingFactor) {
 
-  /**
-   * Guards the numbers.
-   *
-   * @param volumeCubicMetres the volume, above zero
-   * @param flowCubicMetresPerHour the air exchanged, above zero
-   * @param mixingFactor K, from 1 to 10
-   * @throws org.meltwright.units.ProblemException if a number cannot be
-   */
   public RoomAir {
     CHECK.between(volumeCubicMetres, 1e-3, 1e7, "volume of the room in m³");
     CHECK.between(flowCubicMetresPerHour, 1e-6, 1e9, "air exchanged in m³/h");

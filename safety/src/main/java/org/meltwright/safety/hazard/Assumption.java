@@ -74,12 +74,6 @@ public record Assumption(Kind kind, List<HazardIngredient> ingredients) {
     }
   }
 
-  /**
-   * Copies the ingredients.
-   *
-   * @param kind what was assumed
-   * @param ingredients for which ingredients
-   */
   public Assumption {
     ingredients = List.copyOf(ingredients);
   }

@@ -34,18 +34,7 @@ public record HazardCategory(
     boolean minimum,
     boolean undivided) {
 
-  /**
-   * Guards that class, category and statement belong together, and copies the details.
-   *
-   * @param hazardClass the class
-   * @param category the category
-   * @param statement the code of its hazard statement
-   * @param details routes and organs
-   * @param minimum whether it is a minimum
-   * @param undivided whether 1A stands for an undivided category 1
-   * @throws org.meltwright.units.ProblemException if class, category and statement do not belong
-   *     together
-   */
+  /** Draws a problem if class, category and statement do not belong together. */
   public HazardCategory {
     details = List.copyOf(details);
     HazardNotation.requireBelonging(hazardClass, category, statement);

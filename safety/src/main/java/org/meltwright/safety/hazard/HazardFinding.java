@@ -50,18 +50,6 @@ public record HazardFinding(
     List<HazardRemark> remarks,
     List<Assumption> assumptions) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param hazardClass the class
-   * @param status the answer
-   * @param categories the categories reached
-   * @param rule the paragraph of the law
-   * @param workings the arithmetic
-   * @param open ingredients of which too little is known
-   * @param remarks what else decided
-   * @param assumptions what was taken for granted for it
-   */
   public HazardFinding {
     categories = List.copyOf(categories);
     workings = List.copyOf(workings);
@@ -148,7 +136,8 @@ public record HazardFinding(
    * @return inputs, arithmetic, warnings and the paragraph, in English
    */
   public Explanation explanation() {
-    Explanation.Builder b = Explanation.of(hazardClass.name(Locale.ENGLISH) + ": " + outcome());
+    Explanation.Builder b =
+        Explanation.builder(hazardClass.name(Locale.ENGLISH) + ": " + outcome());
     workings.forEach(w -> HazardArithmetic.describe(w, b));
     assumptions.forEach(a -> b.given(a.text(Locale.ENGLISH)));
     remarks.forEach(r -> b.warning(r.text(Locale.ENGLISH)));

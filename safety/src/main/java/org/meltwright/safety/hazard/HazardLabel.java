@@ -194,7 +194,7 @@ public final class HazardLabel {
    * @return the explanation, in English
    */
   public Explanation explanation() {
-    Explanation.Builder b = Explanation.of("Precautionary statements");
+    Explanation.Builder b = Explanation.builder("Precautionary statements");
     b.formula("a core that is never cut, then a list that fills up to six");
     choice.forEach(p -> b.step(p.code() + ": " + p.reason(Locale.ENGLISH)));
     if (printed().count() > PrecautionChoice.usualNumber(review.rules().day())) {

@@ -132,32 +132,6 @@ public record HazardLabelData(
     }
   }
 
-  /**
-   * Copies the lists.
-   *
-   * @param complete whether nothing is missing
-   * @param gaps what is to be completed
-   * @param productName the product's name; absent if not stated
-   * @param nominalKilograms the nominal mass, in kg; absent if not stated
-   * @param batch the batch number or date; absent if not stated
-   * @param ufi the unique formula identifier; absent if not stated
-   * @param supplier who hands it over
-   * @param pictograms the pictograms
-   * @param signalWord the signal word; absent if there is none
-   * @param hazardStatements codes that follow from the classes
-   * @param supplementalStatements codes that follow from single ingredients
-   * @param contains the ingredients that the label must name
-   * @param restriction that it is for professional users only; absent if it is not
-   * @param remarks what stands beside the statements
-   * @param precautionaryStatements the chosen P codes
-   * @param precautions what became of every precautionary statement
-   * @param untilTested what the label says at least until a class that lacks a test is settled
-   * @param packaging what the pack for the public must have
-   * @param composition the mixture as it was declared
-   * @param maximumCelsius the highest temperature, in °C; absent if not stated
-   * @param advice how to use it with care
-   * @param review the classification behind the label
-   */
   public HazardLabelData {
     gaps = List.copyOf(gaps);
     pictograms = List.copyOf(pictograms);

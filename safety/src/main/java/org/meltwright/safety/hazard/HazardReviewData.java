@@ -115,15 +115,6 @@ public record HazardReviewData(
       List<String> ingredients,
       List<String> remarks) {
 
-    /**
-     * Copies the lists.
-     *
-     * @param hazardClass the id of the class
-     * @param name the name of the class
-     * @param insufficientData whether the class has no answer
-     * @param ingredients the names of the ingredients of which too little is known
-     * @param remarks what else is missing
-     */
     public OpenClass {
       ingredients = List.copyOf(ingredients);
       remarks = List.copyOf(remarks);
@@ -155,25 +146,6 @@ public record HazardReviewData(
     }
   }
 
-  /**
-   * Copies the lists.
-   *
-   * @param rules the id of the rules
-   * @param rulesTitle their title
-   * @param rulesDay the day that they are read for
-   * @param categories the categories reached
-   * @param open the classes that something is missing for
-   * @param dusts the pigments whose dust asks for care
-   * @param dataSheetAnnouncedFor ingredients that ask for EUH210
-   * @param dataSheetOnRequestFor ingredients for which a sheet is due to a professional who asks
-   * @param unknown what a data sheet says of ingredients of which nothing is known
-   * @param supplementsToCheck statements of ingredients that may hold for the mixture too
-   * @param notices pointers to other law
-   * @param assumptions what was taken for granted
-   * @param notAssessed what this aid never assesses
-   * @param screening what a classification of this kind is worth
-   * @param mayHaveChanged that the rules may have changed
-   */
   public HazardReviewData {
     categories = List.copyOf(categories);
     open = List.copyOf(open);

@@ -53,22 +53,7 @@ public record PigmentHazard(
   private static final Messages TEXTS = Messages.beside(PigmentHazard.class);
   private static final String REASON = "pigment.reason.";
 
-  /**
-   * Copies the lists.
-   *
-   * @param id the stable id
-   * @param englishName the English name
-   * @param germanName the German name
-   * @param colourIndexNames Colour Index generic names
-   * @param casNumbers CAS registry numbers
-   * @param elements symbols of the toxic elements
-   * @param heatUse how much heat it may meet
-   * @param dust how carefully its powder is handled
-   * @param reasonKey the key of the reason
-   * @param source where it is named
-   * @param knowledge how it came to us
-   * @throws ProblemException if there is no text of that key
-   */
+  /** Draws a problem if there is no text of that key. */
   public PigmentHazard {
     if (TEXTS.find(REASON + reasonKey, Locale.ENGLISH).isEmpty()) {
       throw new ProblemException(Problem.of(HazardProblem.PIGMENT_REASON, reasonKey));

@@ -86,14 +86,6 @@ public record Precaution(
     }
   }
 
-  /**
-   * Copies the classes.
-   *
-   * @param code the code
-   * @param verdict what became of it
-   * @param askedBy the classes that ask for it or offer it
-   * @param other the statement that beats it, or the note that asks for it
-   */
   public Precaution {
     askedBy = List.copyOf(askedBy);
   }

@@ -37,16 +37,8 @@ public record SpecificLimit(
     OptionalDouble belowPercent) {
 
   /**
-   * Guards the limit.
-   *
-   * @param hazardClass the class
-   * @param category the category that the mixture reaches
-   * @param statement the code of the hazard statement
-   * @param fromPercent the share from which it is reached, above 0 and up to 100 %
-   * @param belowPercent the share below which it holds, above the other and up to 100 %; empty if
-   *     it is open
-   * @throws ProblemException if class, category and statement do not belong together, or the shares
-   *     lie outside or out of order
+   * Draws a problem if class, category and statement do not belong together, or the shares lie
+   * outside or out of order.
    */
   public SpecificLimit {
     HazardNotation.requireBelonging(hazardClass, category, statement);

@@ -25,12 +25,6 @@ import java.util.List;
  */
 public record SupplementalStatement(String code, List<HazardIngredient> ingredients) {
 
-  /**
-   * Copies the ingredients.
-   *
-   * @param code the code
-   * @param ingredients the ingredients that ask for it
-   */
   public SupplementalStatement {
     ingredients = List.copyOf(ingredients);
   }

@@ -51,16 +51,6 @@ public record Working(
     ACUTE_CORRECTED
   }
 
-  /**
-   * Copies the contributions.
-   *
-   * @param kind how the shares combine
-   * @param category the category that the sum is held against; empty for an estimate
-   * @param form the form of uptake of an estimate; empty for a sum of shares
-   * @param value the sum, or the estimate
-   * @param unknownPercent the share of ingredients of which nothing is known, in per cent
-   * @param contributions what each ingredient adds
-   */
   public Working {
     contributions = List.copyOf(contributions);
   }

@@ -1,10 +1,11 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
-import static org.meltwright.safety.heating.Checks.CHECK;
+import static org.meltwright.safety.heating.HeatingProblem.CHECK;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.Messages;
@@ -24,16 +25,21 @@ enum AgeBand {
   /** A low-heat plate of 75 °C at most. */
   LOW_HEAT(12, 75),
   /** The limits for adults. */
-  AS_ADULTS(16, Double.NaN);
+  AS_ADULTS(16);
 
   private static final Map<Integer, HeatingLimits> LIMITS = new ConcurrentHashMap<>();
 
   private final int from;
-  private final double celsius;
+  private final OptionalDouble celsius;
+
+  AgeBand(int from) {
+    this.from = from;
+    this.celsius = OptionalDouble.empty();
+  }
 
   AgeBand(int from, double celsius) {
     this.from = from;
-    this.celsius = celsius;
+    this.celsius = OptionalDouble.of(celsius);
   }
 
   static AgeBand of(int age) {
@@ -47,17 +53,17 @@ enum AgeBand {
 
   /** The limits of an age; their reason names it, and is written once. */
   HeatingLimits limits(int age) {
-    return this == AS_ADULTS
+    return celsius.isEmpty()
         ? HeatingLimits.standard()
-        : LIMITS.computeIfAbsent(age, this::tightened);
+        : LIMITS.computeIfAbsent(age, a -> tightened(a, celsius.getAsDouble()));
   }
 
-  private HeatingLimits tightened(int age) {
+  private static HeatingLimits tightened(int age, double celsius) {
     Map<String, String> values =
         Map.of("age", Integer.toString(age), "limit", Math.round(celsius) + " °C");
     return HeatingLimits.standard()
         .withHardCeiling(TemperaturePoint.ofCelsius(celsius))
-        .because(new Bilingual(reason(Locale.ENGLISH, values), reason(Locale.GERMAN, values)));
+        .because(Bilingual.of(reader -> reason(reader, values)));
   }
 
   private static String reason(Locale locale, Map<String, String> values) {

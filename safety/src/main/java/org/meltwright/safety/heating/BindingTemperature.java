@@ -10,7 +10,7 @@ import org.meltwright.units.Messages;
 import org.meltwright.units.TemperaturePoint;
 
 /**
- * The temperature that the one temperature table binds, and how it was got.
+ * The temperature of the wax that the limits are held against, and how it was found.
  *
  * <p>In a pot it is the liquid, measured; else the plate plus the measured offset; else the wax
  * counts as hot as the floor. On a heated palette it is the highest of what was measured on the

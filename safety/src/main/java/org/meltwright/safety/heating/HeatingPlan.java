@@ -156,11 +156,7 @@ public final class HeatingPlan {
     return tools;
   }
 
-  /**
-   * Returns the vessel.
-   *
-   * @return the vessel; empty if it is not stated
-   */
+  /** {@return the vessel; empty if it is not stated} */
   public Optional<Vessel> vessel() {
     return Optional.ofNullable(vessel);
   }
@@ -174,11 +170,7 @@ public final class HeatingPlan {
     return fillLevel;
   }
 
-  /**
-   * Returns the thermometer.
-   *
-   * @return the thermometer; empty if there is none or it is not stated
-   */
+  /** {@return the thermometer; empty if there is none or it is not stated} */
   public Optional<Thermometer> thermometer() {
     return Optional.ofNullable(thermometer);
   }
@@ -256,20 +248,12 @@ public final class HeatingPlan {
     return hoursHeld;
   }
 
-  /**
-   * Returns the room.
-   *
-   * @return the room; empty if it is not stated
-   */
+  /** {@return the room; empty if it is not stated} */
   public Optional<Room> room() {
     return Optional.ofNullable(room);
   }
 
-  /**
-   * Returns the people.
-   *
-   * @return the people; empty if they are not stated
-   */
+  /** {@return the people; empty if they are not stated} */
   public Optional<People> people() {
     return Optional.ofNullable(people);
   }

@@ -1,7 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
-import static org.meltwright.safety.heating.Checks.CHECK;
+import static org.meltwright.safety.heating.HeatingProblem.CHECK;
 
 import java.util.ArrayList;
 import java.util.EnumSet;

@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
+import org.meltwright.units.Check;
 import org.meltwright.units.ProblemCode;
 
 /**
@@ -34,6 +35,9 @@ public enum HeatingProblem implements ProblemCode {
   TEXT_MISSING("heating.text-missing"),
   /** A limit is looser than allowed. */
   LIMIT_LOOSER("heating.limit-looser");
+
+  /** The guards of this package. */
+  static final Check CHECK = Check.beside(HeatingProblem.class);
 
   private final String id;
 

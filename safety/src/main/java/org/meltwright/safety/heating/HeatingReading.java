@@ -1,7 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
-import static org.meltwright.safety.heating.Checks.CHECK;
+import static org.meltwright.safety.heating.HeatingProblem.CHECK;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -48,15 +48,7 @@ public record HeatingReading(
     AIR
   }
 
-  /**
-   * Guards the minutes.
-   *
-   * @param place where the probe is
-   * @param value what it shows
-   * @param method how a surface was read
-   * @param minutes for how many minutes it has shown about that
-   * @throws org.meltwright.units.ProblemException if the minutes are negative or above a million
-   */
+  /** Draws a problem if the minutes are negative or above a million. */
   public HeatingReading {
     minutes.ifPresent(m -> CHECK.between(m, 0, 1e6, "minutes held"));
   }

@@ -283,7 +283,7 @@ public final class HeatingReview {
    * @return temperature, margins, findings and sources
    */
   public Explanation explanation() {
-    Explanation.Builder text = Explanation.of("Heating review");
+    Explanation.Builder text = Explanation.builder("Heating review");
     bindingTemperature().ifPresent(t -> text.given("wax " + t));
     potFloor().ifPresent(f -> text.given("pot floor " + Texts.write(f, Locale.ENGLISH)));
     plan.liquidReading().ifPresent(t -> text.given("read in the liquid " + t));

@@ -73,16 +73,6 @@ public record HeatingReviewData(
       double leastWidthKelvin,
       List<TightenedData> tightened) {
 
-    /**
-     * Copies the list.
-     *
-     * @param targetCelsius the target ceiling
-     * @param hardCeilingCelsius the hard ceiling
-     * @param floorLimitCelsius the limit of a pot's floor
-     * @param flashMarginKelvin the margin below the lowest flash point
-     * @param leastWidthKelvin the least width of the working window
-     * @param tightened each figure that is tightened, and why
-     */
     public LimitsData {
       tightened = List.copyOf(tightened);
     }
@@ -109,12 +99,6 @@ public record HeatingReviewData(
    */
   public record TightenedData(String figure, List<String> reasons) {
 
-    /**
-     * Copies the list.
-     *
-     * @param figure its id
-     * @param reasons why
-     */
     public TightenedData {
       reasons = List.copyOf(reasons);
     }
@@ -259,17 +243,6 @@ public record HeatingReviewData(
       String what,
       String remedy) {
 
-    /**
-     * Copies the rules.
-     *
-     * @param property the id of what is missing
-     * @param material the id of the material; absent if it belongs to the plan
-     * @param severity the id of its severity
-     * @param blocking whether the work must not go on
-     * @param ruleIds the rules that wanted it
-     * @param what what is missing
-     * @param remedy how to come by it
-     */
     public NotAssessedData {
       ruleIds = List.copyOf(ruleIds);
     }
@@ -308,21 +281,6 @@ public record HeatingReviewData(
     }
   }
 
-  /**
-   * Copies the lists.
-   *
-   * @param blocking whether a finding blocks
-   * @param worstSeverity the id of the worst severity; absent if there is nothing
-   * @param limits the limits
-   * @param readings all readings that were given
-   * @param wax the temperature of the wax; absent if nothing tells it
-   * @param potFloor the floor of the pot; absent if nothing tells it
-   * @param findings what the rules found
-   * @param notAssessed what was not assessed
-   * @param notAsked what nobody mentioned; absent if there is nothing
-   * @param switchedOff the rules that were switched off
-   * @param standingAdvice the cautions that always hold
-   */
   public HeatingReviewData {
     readings = List.copyOf(readings);
     findings = List.copyOf(findings);

@@ -41,7 +41,7 @@ record OtherScale(double number, String unit, TemperaturePoint value) {
 
   /** Says what the number would be. */
   Bilingual text() {
-    return new Bilingual(text(Locale.ENGLISH), text(Locale.GERMAN));
+    return Bilingual.of(this::text);
   }
 
   private String text(Locale locale) {

@@ -1,7 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
-import static org.meltwright.safety.heating.Checks.CHECK;
+import static org.meltwright.safety.heating.HeatingProblem.CHECK;
 
 import java.util.OptionalInt;
 
@@ -33,16 +33,7 @@ public record People(
   /** From this age on a person counts as an adult, in years. */
   public static final int ADULT = 18;
 
-  /**
-   * Guards the numbers.
-   *
-   * @param teachers how many teach or supervise
-   * @param adults how many other adults work
-   * @param minors how many under 18 work
-   * @param youngest the age of the youngest
-   * @param potHandledByAdults whether adults alone handle the pot
-   * @throws org.meltwright.units.ProblemException if a number is negative or beyond all measure
-   */
+  /** Draws a problem if a number is negative or beyond all measure. */
   public People {
     CHECK.between(teachers, 0, 10_000, "number of teachers");
     CHECK.between(adults, 0, 10_000, "number of adults");

@@ -1,7 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
-import static org.meltwright.safety.heating.Checks.CHECK;
+import static org.meltwright.safety.heating.HeatingProblem.CHECK;
 
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
@@ -32,13 +32,6 @@ public record Room(double volumeCubicMetres, OptionalDouble extractionCubicMetre
 
   private static final double LARGEST = 1e7;
 
-  /**
-   * Guards the numbers.
-   *
-   * @param volumeCubicMetres the volume
-   * @param extractionCubicMetresPerHour the air drawn out; empty if not stated
-   * @throws org.meltwright.units.ProblemException if a number cannot be
-   */
   public Room {
     CHECK.between(volumeCubicMetres, SMALLEST, LARGEST, "volume of the room in m³");
     extractionCubicMetresPerHour.ifPresent(air -> CHECK.between(air, 0, 1e8, "extraction in m³/h"));

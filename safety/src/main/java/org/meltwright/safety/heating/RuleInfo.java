@@ -1,7 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.heating;
 
-import static org.meltwright.safety.heating.Checks.CHECK;
+import static org.meltwright.safety.heating.HeatingProblem.CHECK;
 
 import org.meltwright.core.source.Source;
 
@@ -49,17 +49,7 @@ public record RuleInfo(
     PLACE
   }
 
-  /**
-   * Guards the id.
-   *
-   * @param id the stable id
-   * @param severity how badly what it finds may end
-   * @param topic what it is about
-   * @param blocking whether the work must not go on
-   * @param fixed whether it can never be switched off
-   * @param source what it rests on
-   * @throws org.meltwright.units.ProblemException if the id is blank
-   */
+  /** Draws a problem if the id is blank. */
   public RuleInfo {
     CHECK.named(id, "id of a rule");
   }

@@ -68,7 +68,7 @@ public enum StandingAdvice {
   private final String sourceTitle;
 
   StandingAdvice(String id) {
-    this(id, Source.COMMON_PRACTICE.id(), "");
+    this(id, Source.COMMON_PRACTICE.id(), Source.COMMON_PRACTICE.title());
   }
 
   StandingAdvice(String id, String sourceId, String sourceTitle) {
@@ -117,7 +117,7 @@ public enum StandingAdvice {
    * @return the source; {@link Source#COMMON_PRACTICE} for a rule of the trade
    */
   public Source source() {
-    return sourceTitle.isEmpty()
+    return sourceId.equals(Source.COMMON_PRACTICE.id())
         ? Source.COMMON_PRACTICE
         : new Source(
             sourceId, sourceTitle, Source.NOT_STATED, Source.NOT_STATED, SourceKind.WEB_PAGE);

@@ -93,17 +93,6 @@ final class Texts {
       return floor.isKnown()
           ? written
           : MESSAGES.text("value.at-least", locale, Map.of("value", written));
-    } else if (value instanceof TemperatureDifference d) {
-      return number(d.kelvin(), locale) + " K";
-    } else if (value instanceof MassFraction f) {
-      return number(f.percent(), locale) + " %";
-    } else if (value instanceof Material m) {
-      return m.name(locale);
-    } else if (value instanceof MassFractionRange r) {
-      return MESSAGES.text(
-          "value.range",
-          locale,
-          Map.of("low", write(r.low(), locale), "high", write(r.high(), locale)));
     } else if (value instanceof Optional<?> known) {
       return known
           .map(each -> write(each, locale, limits))
@@ -112,14 +101,27 @@ final class Texts {
       return list.stream()
           .map(each -> write(each, locale, limits))
           .collect(Collectors.joining(", "));
+    }
+    return withoutLimits(value, locale);
+  }
+
+  private static String withoutLimits(Object value, Locale locale) {
+    if (value instanceof TemperatureDifference d) {
+      return number(d.kelvin(), locale) + " K";
+    } else if (value instanceof MassFraction f) {
+      return number(f.percent(), locale) + " %";
+    } else if (value instanceof MassFractionRange r) {
+      String low = withoutLimits(r.low(), locale);
+      return MESSAGES.text(
+          "value.range", locale, Map.of("low", low, "high", withoutLimits(r.high(), locale)));
+    } else if (value instanceof Material m) {
+      return m.name(locale);
     } else if (value instanceof HeatingAction action) {
       return action.toDo(locale);
     } else if (value instanceof Bilingual words) {
       return words.in(locale);
-    } else if (value instanceof Double number) {
-      return number(number, locale);
     }
-    return value.toString();
+    return value instanceof Double number ? number(number, locale) : value.toString();
   }
 
   private static String temperature(TemperaturePoint t, TemperatureTable table, Locale locale) {

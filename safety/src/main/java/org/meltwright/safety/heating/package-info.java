@@ -13,19 +13,6 @@
  *       later.
  * </ol>
  *
- * <p>For example, a pot that reads 97 °C, of which nothing else is stated:
- *
- * <pre>{@code
- * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
- * HeatingPlan plan =
- *     HeatingPlan.builder(Composition.of(wax)).liquidReading(ofCelsius(97)).build();
- * HeatingReview review = HeatingRules.standard().review(plan);
- * review.isBlocked(); // true
- * review.findings().get(0).ruleId(); // hard-ceiling
- * review.marginToHardCeiling().get(); // -3.7 K
- * review.isNotAssessed("vessel-too-full"); // true
- * }</pre>
- *
  * <p>A review leaves as plain data in {@link org.meltwright.safety.heating.HeatingReviewData}:
  * temperatures in degrees Celsius, margins in kelvins, as the names say; what is absent is null.
  *

@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.naming;
 
+import java.lang.ref.WeakReference;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -15,6 +16,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -249,5 +252,31 @@ public final class HazardNames {
 
   private static Stream<String> values(Material material, IdentifierScheme scheme) {
     return material.identifiers(scheme).stream().map(Sourced::value);
+  }
+
+  /**
+   * The answers of the materials asked of late. A material is known by being the same object; none
+   * is held, no more than a fixed number of answers is kept, and nobody waits: two that ask at once
+   * work it out twice.
+   */
+  static final class AnswerCache {
+
+    /** A power of two. */
+    private static final int SLOTS = 512;
+
+    private final AtomicReferenceArray<Slot> slots = new AtomicReferenceArray<>(SLOTS);
+
+    private record Slot(WeakReference<Material> material, List<NamedHazard> answer) {}
+
+    List<NamedHazard> get(Material material, Function<Material, List<NamedHazard>> work) {
+      int place = System.identityHashCode(material) & (SLOTS - 1);
+      Slot slot = slots.getAcquire(place);
+      if (slot != null && slot.material().refersTo(material)) {
+        return slot.answer();
+      }
+      List<NamedHazard> answer = work.apply(material);
+      slots.setRelease(place, new Slot(new WeakReference<>(material), answer));
+      return answer;
+    }
   }
 }

@@ -10,6 +10,7 @@ import org.meltwright.safety.hazard.DustClass;
 import org.meltwright.safety.hazard.HeatUse;
 import org.meltwright.safety.hazard.PigmentHazard;
 import org.meltwright.safety.hazard.PigmentHazards;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.TemperaturePoint;
 
 /**
@@ -32,8 +33,7 @@ import org.meltwright.units.TemperaturePoint;
  *
  * @param id the stable id; of a pigment of the pigment table, its id there
  * @param kind what sort of thing it is
- * @param english what it is or holds, in English, for example "lead and antimony"
- * @param german the same in German
+ * @param words what it is or holds, for example "lead and antimony"
  * @param alternatives the symbols of the elements to be treated as toxic, a set for each thing that
  *     it may be; an empty set is one without such an element
  * @param casNumbers CAS registry numbers of members of the group; none is the identity of a name
@@ -46,8 +46,7 @@ import org.meltwright.units.TemperaturePoint;
 public record ListedHazard(
     String id,
     NameKind kind,
-    String english,
-    String german,
+    Bilingual words,
     List<Set<String>> alternatives,
     List<String> casNumbers,
     List<String> colourIndexNames,
@@ -60,20 +59,6 @@ public record ListedHazard(
       Comparator.comparing((Optional<DustClass> dust) -> dust.isEmpty())
           .thenComparing(dust -> dust.orElse(DustClass.FINE));
 
-  /**
-   * Copies the lists.
-   *
-   * @param id the stable id
-   * @param kind what sort of thing it is
-   * @param english what it is or holds, in English
-   * @param german the same in German
-   * @param alternatives the symbols of toxic elements, by what it may be
-   * @param casNumbers CAS registry numbers of members of the group
-   * @param colourIndexNames Colour Index generic names
-   * @param heatUse how much heat it may meet
-   * @param dust how carefully its powder is handled
-   * @param flashPoint the flash point that the name tells
-   */
   public ListedHazard {
     alternatives = alternatives.stream().<Set<String>>map(Set::copyOf).toList();
     casNumbers = List.copyOf(casNumbers);
@@ -87,7 +72,7 @@ public record ListedHazard(
    * @return a phrase, for example "lead and antimony" or "flammable, flash point 12–13 °C…"
    */
   public String text(Locale locale) {
-    return locale.getLanguage().equals(Locale.GERMAN.getLanguage()) ? german : english;
+    return words.in(locale);
   }
 
   /**
@@ -111,16 +96,16 @@ public record ListedHazard(
 
   /** A pigment of the pigment table that the list does not name. */
   static ListedHazard unlisted(PigmentHazard pigment) {
-    return ofTable(pigment, NameKind.PIGMENT, pigment.englishName(), pigment.germanName());
+    Bilingual name = new Bilingual(pigment.englishName(), pigment.germanName());
+    return ofTable(pigment, NameKind.PIGMENT, name);
   }
 
   /** An entry whose facts stand in the pigment table. */
-  static ListedHazard ofTable(PigmentHazard pigment, NameKind kind, String english, String german) {
+  static ListedHazard ofTable(PigmentHazard pigment, NameKind kind, Bilingual words) {
     return new ListedHazard(
         pigment.id(),
         kind,
-        english,
-        german,
+        words,
         List.of(Set.copyOf(pigment.elements())),
         pigment.casNumbers(),
         pigment.colourIndexNames(),

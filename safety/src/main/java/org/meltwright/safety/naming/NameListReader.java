@@ -19,6 +19,7 @@ import org.meltwright.safety.hazard.PigmentHazard;
 import org.meltwright.safety.hazard.PigmentHazards;
 import org.meltwright.safety.naming.ListedName.Language;
 import org.meltwright.safety.naming.ListedName.Use;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.TemperaturePoint;
 
 /** Reads the list of hazard names; its form stands at the head of the file. */
@@ -80,7 +81,7 @@ final class NameListReader {
 
   private ListedHazard ofTable() {
     PigmentHazard pigment = PigmentHazards.byId(one("entry")).orElseThrow();
-    return ListedHazard.ofTable(pigment, kind(), one("class-en"), one("class-de"));
+    return ListedHazard.ofTable(pigment, kind(), words());
   }
 
   private ListedHazard ofBlock() {
@@ -88,8 +89,7 @@ final class NameListReader {
     return new ListedHazard(
         one("entry"),
         kind(),
-        one("class-en"),
-        one("class-de"),
+        words(),
         alternatives(),
         items("cas", ","),
         items("colour-index", ","),
@@ -102,6 +102,10 @@ final class NameListReader {
 
   private static TemperaturePoint celsius(String text) {
     return TemperaturePoint.ofCelsius(Double.parseDouble(text.replace(" °C", "")));
+  }
+
+  private Bilingual words() {
+    return new Bilingual(one("class-en"), one("class-de"));
   }
 
   private NameKind kind() {

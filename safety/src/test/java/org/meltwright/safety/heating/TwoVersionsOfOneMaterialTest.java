@@ -34,7 +34,7 @@ class TwoVersionsOfOneMaterialTest {
               """)
           .require("beeswax-yellow");
 
-  private static final Recipe MEDIUM = Recipe.named("medium").part(RESIN, 1).part(WAX, 8).build();
+  private static final Recipe MEDIUM = Recipe.builder("medium").part(RESIN, 1).part(WAX, 8).build();
 
   private static HeatingReview review(Composition mix) {
     return HeatingRules.standard()
@@ -43,8 +43,8 @@ class TwoVersionsOfOneMaterialTest {
 
   @Test
   void review_bothVersions_blocksInEitherOrder() {
-    Recipe oldFirst = Recipe.named("pot").part(MEDIUM, 1).part(OWN_WAX, 99).build();
-    Recipe ownFirst = Recipe.named("pot").part(OWN_WAX, 99).part(MEDIUM, 1).build();
+    Recipe oldFirst = Recipe.builder("pot").part(MEDIUM, 1).part(OWN_WAX, 99).build();
+    Recipe ownFirst = Recipe.builder("pot").part(OWN_WAX, 99).part(MEDIUM, 1).build();
 
     for (Recipe pot : List.of(oldFirst, ownFirst)) {
       HeatingReview review = review(pot.composition());
@@ -62,7 +62,7 @@ class TwoVersionsOfOneMaterialTest {
   /** A trace of the own wax is enough: a share decides nothing about a flash point. */
   @Test
   void review_traceOfTheWorseVersion_blocksToo() {
-    Recipe pot = Recipe.named("pot").part(MEDIUM, 999).part(OWN_WAX, 1).build();
+    Recipe pot = Recipe.builder("pot").part(MEDIUM, 999).part(OWN_WAX, 1).build();
     assertThat(review(pot.composition()).finding("flash-margin")).isPresent();
     assertThat(review(MEDIUM.composition()).finding("flash-margin")).isEmpty();
   }

@@ -16,7 +16,7 @@ import org.meltwright.core.material.Material;
 
 class AnswerCacheTest {
 
-  private final AnswerCache cache = new AnswerCache();
+  private final HazardNames.AnswerCache cache = new HazardNames.AnswerCache();
   private final AtomicInteger worked = new AtomicInteger();
 
   private List<NamedHazard> work(Material material) {

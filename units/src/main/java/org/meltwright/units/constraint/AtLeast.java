@@ -2,6 +2,7 @@
 package org.meltwright.units.constraint;
 
 import jakarta.validation.Constraint;
+import jakarta.validation.ConstraintValidatorContext;
 import jakarta.validation.Payload;
 import java.lang.annotation.Documented;
 import java.lang.annotation.ElementType;
@@ -9,6 +10,8 @@ import java.lang.annotation.Repeatable;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
+import java.util.Optional;
+import org.meltwright.units.Problem;
 
 /**
  * The value is at least a bound given as text, such as {@code @AtLeast("1 g")}.
@@ -20,20 +23,16 @@ import java.lang.annotation.Target;
  * {@code null} is valid. The bound is text of the value's own kind. A range of temperatures is held
  * to it by its low end. Bounds are compared as {@link org.meltwright.units.Limit} does.
  *
- * <p>For example:
+ * <p>For example, with the {@code validator} of {@link QuantityText}:
  *
  * <pre>{@code
  * record Cake(@AtLeast("5 g") Quantity<Mass> mass) {}
- * var words = new org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator();
- * Validator validator =
- *     Validation.byDefaultProvider().configure().messageInterpolator(words)
- *         .buildValidatorFactory().getValidator();
  * validator.validate(new Cake(grams(5))).size(); // 0
  * validator.validate(new Cake(grams(4.9))).size(); // 1
  * }</pre>
  */
 @Documented
-@Constraint(validatedBy = AtLeastValidator.class)
+@Constraint(validatedBy = AtLeast.Validator.class)
 @Target({
   ElementType.FIELD,
   ElementType.METHOD,
@@ -98,5 +97,23 @@ public @interface AtLeast {
      * @return all of them apply
      */
     AtLeast[] value();
+  }
+
+  /**
+   * Checks the constraint.
+   *
+   * <p>Compared by identity: a validation provider makes it, one for each constraint.
+   */
+  final class Validator extends ProblemValidator<AtLeast, Object> {
+
+    /** Creates a validator for the provider. */
+    public Validator() {
+      super(AtLeast::message, "must be at least {value}");
+    }
+
+    @Override
+    Optional<Problem> problem(Object value, AtLeast declared, ConstraintValidatorContext context) {
+      return Amount.of(value).atLeast(declared.value(), declared.inclusive());
+    }
   }
 }

@@ -2,6 +2,7 @@
 package org.meltwright.units.constraint;
 
 import jakarta.validation.Constraint;
+import jakarta.validation.ConstraintValidatorContext;
 import jakarta.validation.Payload;
 import java.lang.annotation.Documented;
 import java.lang.annotation.ElementType;
@@ -9,6 +10,8 @@ import java.lang.annotation.Repeatable;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
+import java.util.Optional;
+import org.meltwright.units.Problem;
 
 /**
  * The value is at most a bound given as text, such as {@code @AtMost("93.3 °C")}.
@@ -20,21 +23,17 @@ import java.lang.annotation.Target;
  * {@code null} is valid. The bound is text of the value's own kind. A range of temperatures is held
  * to it by its high end. Bounds are compared as {@link org.meltwright.units.Limit} does.
  *
- * <p>For example:
+ * <p>For example, with the {@code validator} of {@link QuantityText}:
  *
  * <pre>{@code
  * record Pot(@AtMost("90 °C") TemperatureRange held) {}
- * var words = new org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator();
- * Validator validator =
- *     Validation.byDefaultProvider().configure().messageInterpolator(words)
- *         .buildValidatorFactory().getValidator();
  * validator.validate(new Pot(TemperatureRange.ofCelsius(80, 90))).size(); // 0
  * // held to it by its high end
  * validator.validate(new Pot(TemperatureRange.ofCelsius(80, 95))).size(); // 1
  * }</pre>
  */
 @Documented
-@Constraint(validatedBy = AtMostValidator.class)
+@Constraint(validatedBy = AtMost.Validator.class)
 @Target({
   ElementType.FIELD,
   ElementType.METHOD,
@@ -99,5 +98,23 @@ public @interface AtMost {
      * @return all of them apply
      */
     AtMost[] value();
+  }
+
+  /**
+   * Checks the constraint.
+   *
+   * <p>Compared by identity: a validation provider makes it, one for each constraint.
+   */
+  final class Validator extends ProblemValidator<AtMost, Object> {
+
+    /** Creates a validator for the provider. */
+    public Validator() {
+      super(AtMost::message, "must be at most {value}");
+    }
+
+    @Override
+    Optional<Problem> problem(Object value, AtMost declared, ConstraintValidatorContext context) {
+      return Amount.of(value).atMost(declared.value(), declared.inclusive());
+    }
   }
 }

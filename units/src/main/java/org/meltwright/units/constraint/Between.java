@@ -2,6 +2,7 @@
 package org.meltwright.units.constraint;
 
 import jakarta.validation.Constraint;
+import jakarta.validation.ConstraintValidatorContext;
 import jakarta.validation.Payload;
 import java.lang.annotation.Documented;
 import java.lang.annotation.ElementType;
@@ -9,6 +10,8 @@ import java.lang.annotation.Repeatable;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
+import java.util.Optional;
+import org.meltwright.units.Problem;
 
 /**
  * The value lies between two bounds given as text, both allowed, such as {@code @Between(low = "1
@@ -21,20 +24,16 @@ import java.lang.annotation.Target;
  * {@code null} is valid. The bounds are text of the value's own kind. Bounds are compared as {@link
  * org.meltwright.units.Limit} does.
  *
- * <p>For example:
+ * <p>For example, with the {@code validator} of {@link QuantityText}:
  *
  * <pre>{@code
  * record Colour(@Between(low = "0 %", high = "40 %") MassFraction pigment) {}
- * var words = new org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator();
- * Validator validator =
- *     Validation.byDefaultProvider().configure().messageInterpolator(words)
- *         .buildValidatorFactory().getValidator();
  * validator.validate(new Colour(MassFraction.ofPercent(40))).size(); // 0
  * validator.validate(new Colour(MassFraction.ofPercent(45))).size(); // 1
  * }</pre>
  */
 @Documented
-@Constraint(validatedBy = BetweenValidator.class)
+@Constraint(validatedBy = Between.Validator.class)
 @Target({
   ElementType.FIELD,
   ElementType.METHOD,
@@ -99,5 +98,24 @@ public @interface Between {
      * @return all of them apply
      */
     Between[] value();
+  }
+
+  /**
+   * Checks the constraint.
+   *
+   * <p>Compared by identity: a validation provider makes it, one for each constraint.
+   */
+  final class Validator extends ProblemValidator<Between, Object> {
+
+    /** Creates a validator for the provider. */
+    public Validator() {
+      super(Between::message, "must be between {low} and {high}");
+    }
+
+    @Override
+    Optional<Problem> problem(Object value, Between declared, ConstraintValidatorContext context) {
+      Amount<?> amount = Amount.of(value);
+      return amount.atLeast(declared.low(), true).or(() -> amount.atMost(declared.high(), true));
+    }
   }
 }

@@ -10,15 +10,19 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.MassFraction;
+import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityParser;
 import org.meltwright.units.VolumeFraction;
 
 /** The fractions of an object, read from its properties. */
 final class Fractions {
+
+  private static final double TOLERANCE = 1e-9;
 
   private final List<String> names;
   private boolean known = true;
@@ -101,27 +105,28 @@ final class Fractions {
     }
   }
 
-  /** Whether all fractions are there; else their sum is not to be judged. */
-  boolean areKnown() {
-    return known;
-  }
-
-  boolean areMixed() {
-    return byMass && byVolume;
-  }
-
-  double sum() {
-    return sum;
+  /** What is wrong with the sum; nothing where not all fractions are there to be judged. */
+  Optional<Problem> problem() {
+    if (!known) {
+      return Optional.empty();
+    }
+    if (byMass && byVolume) {
+      return Optional.of(Problem.of(ConstraintProblem.MIXED_BASES, names()));
+    }
+    return Math.abs(sum - 1) <= TOLERANCE
+        ? Optional.empty()
+        : Optional.of(
+            Problem.of(ConstraintProblem.SUM_NOT_ONE, sumInPercent()).with("names", names()));
   }
 
   /** Digits enough to see why the sum is not 100 %. */
-  Bilingual sumInPercent() {
+  private Bilingual sumInPercent() {
     double percent =
         BigDecimal.valueOf(sum).movePointRight(2).round(new MathContext(12)).doubleValue();
     return Bilingual.of(percent).plus(" %");
   }
 
-  String names() {
+  private String names() {
     return String.join(", ", names);
   }
 }

@@ -2,6 +2,7 @@
 package org.meltwright.units.constraint;
 
 import jakarta.validation.Constraint;
+import jakarta.validation.ConstraintValidatorContext;
 import jakarta.validation.Payload;
 import java.lang.annotation.Documented;
 import java.lang.annotation.ElementType;
@@ -9,7 +10,9 @@ import java.lang.annotation.Repeatable;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
+import java.util.Optional;
 import org.meltwright.units.DecimalSign;
+import org.meltwright.units.Problem;
 
 /**
  * The fractions of an object sum to one, within 1e-9.
@@ -20,21 +23,17 @@ import org.meltwright.units.DecimalSign;
  * sum is not judged: a constraint on that property says so. Fractions by mass and by volume in one
  * sum are a violation.
  *
- * <p>For example:
+ * <p>For example, with the {@code validator} of {@link QuantityText}:
  *
  * <pre>{@code
  * final @FractionsSumToOne(properties = {"resin", "wax"})
  * record Medium(String name, String resin, String wax) {}
- * var words = new org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator();
- * Validator validator =
- *     Validation.byDefaultProvider().configure().messageInterpolator(words)
- *         .buildValidatorFactory().getValidator();
  * validator.validate(new Medium("hard", "10 %", "90 %")).size(); // 0
  * validator.validate(new Medium("hard", "10 %", "80 %")).size(); // 1
  * }</pre>
  */
 @Documented
-@Constraint(validatedBy = FractionsSumToOneValidator.class)
+@Constraint(validatedBy = FractionsSumToOne.Validator.class)
 @Target({ElementType.TYPE, ElementType.ANNOTATION_TYPE})
 @Retention(RetentionPolicy.RUNTIME)
 @Repeatable(FractionsSumToOne.List.class)
@@ -97,5 +96,25 @@ public @interface FractionsSumToOne {
      * @return all of them apply
      */
     FractionsSumToOne[] value();
+  }
+
+  /**
+   * Checks the constraint.
+   *
+   * <p>Compared by identity: a validation provider makes it, one for each constraint.
+   */
+  final class Validator extends ProblemValidator<FractionsSumToOne, Object> {
+
+    /** Creates a validator for the provider. */
+    public Validator() {
+      super(FractionsSumToOne::message, "must have fractions that sum to one");
+    }
+
+    @Override
+    Optional<Problem> problem(
+        Object value, FractionsSumToOne declared, ConstraintValidatorContext context) {
+      return Fractions.of(value, declared, Locales.parser(declared.decimalSign(), context))
+          .problem();
+    }
   }
 }

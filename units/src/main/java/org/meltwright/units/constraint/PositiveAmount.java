@@ -2,6 +2,7 @@
 package org.meltwright.units.constraint;
 
 import jakarta.validation.Constraint;
+import jakarta.validation.ConstraintValidatorContext;
 import jakarta.validation.Payload;
 import java.lang.annotation.Documented;
 import java.lang.annotation.ElementType;
@@ -9,6 +10,8 @@ import java.lang.annotation.Repeatable;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
+import java.util.Optional;
+import org.meltwright.units.Problem;
 
 /**
  * The value is above zero.
@@ -19,20 +22,16 @@ import java.lang.annotation.Target;
  * {@code null} is valid. With the reference provider the standard {@code @Positive} does the same
  * on quantities; this one works on every provider.
  *
- * <p>For example:
+ * <p>For example, with the {@code validator} of {@link QuantityText}:
  *
  * <pre>{@code
  * record Leftover(@PositiveAmount Quantity<Mass> wax) {}
- * var words = new org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator();
- * Validator validator =
- *     Validation.byDefaultProvider().configure().messageInterpolator(words)
- *         .buildValidatorFactory().getValidator();
  * validator.validate(new Leftover(grams(730))).size(); // 0
  * validator.validate(new Leftover(grams(0))).size(); // 1
  * }</pre>
  */
 @Documented
-@Constraint(validatedBy = PositiveAmountValidator.class)
+@Constraint(validatedBy = PositiveAmount.Validator.class)
 @Target({
   ElementType.FIELD,
   ElementType.METHOD,
@@ -83,5 +82,24 @@ public @interface PositiveAmount {
      * @return all of them apply
      */
     PositiveAmount[] value();
+  }
+
+  /**
+   * Checks the constraint.
+   *
+   * <p>Compared by identity: a validation provider makes it, one for each constraint.
+   */
+  final class Validator extends ProblemValidator<PositiveAmount, Object> {
+
+    /** Creates a validator for the provider. */
+    public Validator() {
+      super(PositiveAmount::message, "must be above zero");
+    }
+
+    @Override
+    Optional<Problem> problem(
+        Object value, PositiveAmount declared, ConstraintValidatorContext context) {
+      return Amount.of(value).positive();
+    }
   }
 }

@@ -13,14 +13,10 @@ import org.jspecify.annotations.Nullable;
  * <p>The reference provider finds it as a service; other providers know no such service, and {@link
  * PositiveAmount} does the same on them.
  *
- * <p>For example:
+ * <p>For example, with the {@code validator} of {@link QuantityText}:
  *
  * <pre>{@code
  * record Pot(@jakarta.validation.constraints.Positive Quantity<Volume> content) {}
- * var words = new org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator();
- * Validator validator =
- *     Validation.byDefaultProvider().configure().messageInterpolator(words)
- *         .buildValidatorFactory().getValidator();
  * validator.validate(new Pot(litres(1.5))).size(); // 0
  * validator.validate(new Pot(litres(0))).size(); // 1
  * }</pre>

@@ -2,6 +2,7 @@
 package org.meltwright.units.constraint;
 
 import jakarta.validation.Constraint;
+import jakarta.validation.ConstraintValidatorContext;
 import jakarta.validation.Payload;
 import java.lang.annotation.Documented;
 import java.lang.annotation.ElementType;
@@ -9,7 +10,11 @@ import java.lang.annotation.Repeatable;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
+import java.util.Optional;
 import org.meltwright.units.DecimalSign;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityParser;
 
 /**
  * The text reads as a value of a kind, within bounds if given, such as {@code @QuantityText(kind =
@@ -39,7 +44,7 @@ import org.meltwright.units.DecimalSign;
  * }</pre>
  */
 @Documented
-@Constraint(validatedBy = QuantityTextValidator.class)
+@Constraint(validatedBy = QuantityText.Validator.class)
 @Target({
   ElementType.FIELD,
   ElementType.METHOD,
@@ -126,5 +131,44 @@ public @interface QuantityText {
      * @return all of them apply
      */
     QuantityText[] value();
+  }
+
+  /**
+   * Checks the constraint.
+   *
+   * <p>Compared by identity: a validation provider makes it, one for each constraint.
+   */
+  final class Validator extends ProblemValidator<QuantityText, CharSequence> {
+
+    /** Creates a validator for the provider. */
+    public Validator() {
+      super(QuantityText::message, "must be text of the kind {kind}");
+    }
+
+    @Override
+    Optional<Problem> problem(
+        CharSequence value, QuantityText declared, ConstraintValidatorContext context) {
+      QuantityParser parser = Locales.parser(declared.decimalSign(), context);
+      Object read;
+      try {
+        read = declared.kind().read(parser, value);
+      } catch (ProblemException e) {
+        return Optional.of(e.problems().get(0));
+      }
+      boolean bounded = !declared.min().isEmpty() || !declared.max().isEmpty();
+      return bounded || declared.positive()
+          ? outsideBounds(Amount.of(read), declared)
+          : Optional.empty();
+    }
+
+    private static Optional<Problem> outsideBounds(Amount<?> amount, QuantityText declared) {
+      Optional<Problem> problem = declared.positive() ? amount.positive() : Optional.empty();
+      if (!declared.min().isEmpty()) {
+        problem = problem.or(() -> amount.atLeast(declared.min(), true));
+      }
+      return declared.max().isEmpty()
+          ? problem
+          : problem.or(() -> amount.atMost(declared.max(), true));
+    }
   }
 }

@@ -8,14 +8,10 @@ import org.meltwright.units.QuantityParser;
 /**
  * The kinds of value that a text may stand for.
  *
- * <p>For example:
+ * <p>For example, with the {@code validator} of {@link QuantityText}:
  *
  * <pre>{@code
  * record Pot(@QuantityText(kind = TextKind.TEMPERATURE, max = "90 °C") String reading) {}
- * var words = new org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator();
- * Validator validator =
- *     Validation.byDefaultProvider().configure().messageInterpolator(words)
- *         .buildValidatorFactory().getValidator();
  * validator.validate(new Pot("194 °F")).size(); // 0
  * validator.validate(new Pot("95 °C")).size(); // 1
  * validator.validate(new Pot("90 g")).size(); // 1

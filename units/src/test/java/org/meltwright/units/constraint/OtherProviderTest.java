@@ -21,7 +21,7 @@ class OtherProviderTest {
 
   @Test
   void the_message_is_the_english_text_with_template_signs_escaped() throws Exception {
-    AtMostValidator validator = new AtMostValidator();
+    AtMost.Validator validator = new AtMost.Validator();
     validator.initialize(
         OtherProviderTest.class.getDeclaredField("BOUND").getAnnotation(AtMost.class));
     PlainContext context = new PlainContext();
@@ -35,7 +35,7 @@ class OtherProviderTest {
 
   @Test
   void hostile_text_is_escaped() throws Exception {
-    QuantityTextValidator validator = new QuantityTextValidator();
+    QuantityText.Validator validator = new QuantityText.Validator();
     validator.initialize(
         OtherProviderTest.class.getDeclaredField("hostile").getAnnotation(QuantityText.class));
     PlainContext context = new PlainContext();
@@ -57,7 +57,7 @@ class OtherProviderTest {
   private String either;
 
   private static List<String> told(String field, String text) throws Exception {
-    QuantityTextValidator validator = new QuantityTextValidator();
+    QuantityText.Validator validator = new QuantityText.Validator();
     validator.initialize(
         OtherProviderTest.class.getDeclaredField(field).getAnnotation(QuantityText.class));
     PlainContext context = new PlainContext();

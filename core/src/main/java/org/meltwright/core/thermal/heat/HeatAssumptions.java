@@ -130,29 +130,10 @@ public final class HeatAssumptions {
     return new HeatAssumptions(organic, mineral, Assumption.ofUser(range));
   }
 
-  /**
-   * Returns the specific heat assumed of a material that states none.
-   *
-   * @param material the material
-   * @return the range; empty if nothing is assumed
-   */
-  public Optional<QuantityRange<SpecificHeatCapacity>> specificHeat(Material material) {
-    return heat(material).map(Assumption::range);
-  }
-
   Optional<Assumption<SpecificHeatCapacity>> heat(Material material) {
     boolean isMineral =
         material.family() == MaterialFamily.PIGMENT || material.family() == MaterialFamily.FILLER;
     return Optional.ofNullable(isMineral ? mineral : organic);
-  }
-
-  /**
-   * Returns the heat of fusion assumed of what melts and states none.
-   *
-   * @return the range; empty if nothing is assumed
-   */
-  public Optional<QuantityRange<SpecificEnergy>> heatOfFusionJoulesPerKilogram() {
-    return fusion().map(Assumption::range);
   }
 
   Optional<Assumption<SpecificEnergy>> fusion() {

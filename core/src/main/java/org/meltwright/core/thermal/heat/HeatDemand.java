@@ -369,7 +369,7 @@ public final class HeatDemand {
    */
   public Explanation explanation() {
     Explanation.Builder builder =
-        Explanation.of("Heat from " + from + " to " + to)
+        Explanation.builder("Heat from " + from + " to " + to)
             .given(Texts.three(mixture.massKilograms()) + " kg")
             .formula("Q = m Σ wᵢ hᵢ + C (T₁ − T₀)");
     inputs().forEach(i -> builder.given(i.toString()));

@@ -2,10 +2,8 @@
 package org.meltwright.core.thermal.heat;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import javax.measure.Quantity;
 import org.meltwright.core.explain.Drivers.Values;
 import org.meltwright.core.explain.EstimateInput;
@@ -17,7 +15,6 @@ import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.material.PropertyRange;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.source.Source;
-import org.meltwright.core.source.Sourced;
 import org.meltwright.core.thermal.ThermalProblem;
 import org.meltwright.core.thermal.heat.HeatAssumptions.Assumption;
 import org.meltwright.core.thermal.melting.ComponentMelting;
@@ -55,8 +52,7 @@ final class HeatFigures {
   private final List<Substance> substances = new ArrayList<>();
   private final List<EstimateInput> inputs = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
-  private final Set<String> assumed = new LinkedHashSet<>();
-  private final Set<Source> sources = new LinkedHashSet<>();
+  private final MixFigures found = new MixFigures();
 
   private static Symbol symbol(String name, String unit) {
     return Symbol.beside(ThermalProblem.class, name, unit);
@@ -103,11 +99,11 @@ final class HeatFigures {
   }
 
   List<String> assumed() {
-    return List.copyOf(assumed);
+    return found.assumed();
   }
 
   List<Source> sources() {
-    return List.copyOf(sources);
+    return found.sources();
   }
 
   private void add(Material material, double share) {
@@ -154,17 +150,15 @@ final class HeatFigures {
       PropertyKey<PropertyRange<Q>> key,
       Optional<Assumption<Q>> fallback,
       Symbol symbol) {
-    Optional<Sourced<PropertyRange<Q>>> stated = material.find(key);
-    Optional<QuantityRange<Q>> range =
-        stated.map(f -> f.value().range()).or(() -> fallback.map(Assumption::range));
-    stated.map(Sourced::source).or(() -> fallback.map(Assumption::source)).ifPresent(sources::add);
+    Optional<QuantityRange<Q>> stated = found.find(material, key);
+    Optional<QuantityRange<Q>> range = stated.or(() -> fallback.map(Assumption::range));
     if (range.isEmpty()) {
       problems.add(
           Problem.of(ThermalProblem.FIGURE_NEEDED, material.id()).with("property", key.inWords()));
       return nothing();
     }
     if (stated.isEmpty()) {
-      assumed.add(material.id() + " " + key.id());
+      fallback.map(Assumption::source).ifPresent(found::restOn);
     }
     EstimateInput input =
         EstimateInput.of(

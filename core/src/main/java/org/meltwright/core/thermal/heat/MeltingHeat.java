@@ -40,16 +40,6 @@ public record MeltingHeat(
     double solidusCelsius,
     double liquidusCelsius) {
 
-  /**
-   * Guards the figures.
-   *
-   * @param solidSpecificHeatJoulesPerKilogramKelvin specific heat of the solid
-   * @param liquidSpecificHeatJoulesPerKilogramKelvin specific heat of the melt
-   * @param heatOfFusionJoulesPerKilogram heat of fusion
-   * @param solidusCelsius where melting begins
-   * @param liquidusCelsius where melting ends
-   * @throws ProblemException if a figure cannot be
-   */
   public MeltingHeat {
     CHECK.between(solidSpecificHeatJoulesPerKilogramKelvin, 1, 1e5, "specific heat in J/(kg K)");
     CHECK.between(liquidSpecificHeatJoulesPerKilogramKelvin, 1, 1e5, "specific heat in J/(kg K)");

@@ -46,13 +46,7 @@ public record ReadingLog(List<Reading> readings) {
    */
   public record Reading(double seconds, TemperaturePoint temperature) {
 
-    /**
-     * Guards the time.
-     *
-     * @param seconds when
-     * @param temperature what was read
-     * @throws ProblemException if the time is not finite
-     */
+    /** Draws a problem if the time is not finite. */
     public Reading {
       CHECK.finite(seconds, "time of the reading in s");
     }
@@ -85,12 +79,7 @@ public record ReadingLog(List<Reading> readings) {
     }
   }
 
-  /**
-   * Guards the order.
-   *
-   * @param readings the readings
-   * @throws ProblemException if a reading is not later than the one before
-   */
+  /** Draws a problem if a reading is not later than the one before. */
   public ReadingLog {
     readings = List.copyOf(readings);
     for (int i = 1; i < readings.size(); i++) {

@@ -39,13 +39,6 @@ import org.meltwright.units.MassFraction;
 public record ComponentMelting(
     Material material, MassFraction share, List<Sourced<DefinedTemperature>> figures) {
 
-  /**
-   * Copies the list.
-   *
-   * @param material what melts
-   * @param share its share of the mix by mass
-   * @param figures its melting figures in order of preference
-   */
   public ComponentMelting {
     figures = List.copyOf(figures);
   }

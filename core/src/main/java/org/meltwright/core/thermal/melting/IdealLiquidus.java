@@ -77,16 +77,6 @@ public record IdealLiquidus(
           1,
           Direction.RAISES);
 
-  /**
-   * Copies the list.
-   *
-   * @param point the liquidus
-   * @param governing the component whose crystals vanish last
-   * @param top the top of the range of the highest-melting component
-   * @param highestMelting the highest-melting component
-   * @param assumed the materials whose heat of fusion was assumed
-   * @param mixedDefinitions whether the ranges compared have different definitions
-   */
   public IdealLiquidus {
     assumed = List.copyOf(assumed);
   }

@@ -45,13 +45,6 @@ import org.meltwright.units.TemperaturePoint;
 public record MeltingReport(
     List<ComponentMelting> melting, List<DissolvingBound> dissolving, TemperaturePoint ceiling) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param melting the components that melt
-   * @param dissolving the resins
-   * @param ceiling the highest temperature that may be shown
-   */
   public MeltingReport {
     melting = List.copyOf(melting);
     dissolving = List.copyOf(dissolving);
@@ -148,7 +141,7 @@ public record MeltingReport(
    * @return every figure with its definition and source, and what is missing
    */
   public Explanation explanation() {
-    Explanation.Builder builder = Explanation.of("How the mix melts");
+    Explanation.Builder builder = Explanation.builder("How the mix melts");
     melting.forEach(m -> explain(m, builder));
     dissolving.forEach(d -> explain(d, builder));
     unknown().stream()

@@ -399,7 +399,7 @@ public final class WorkingWindow {
    */
   public Explanation explanation() {
     Explanation.Builder builder =
-        Explanation.of("Between which temperatures the mix can be worked")
+        Explanation.builder("Between which temperatures the mix can be worked")
             .given("ceiling " + ceiling)
             .given("margin " + margin + ", least width " + leastWidth)
             .formula("width = ceiling − (clear point + margin)")

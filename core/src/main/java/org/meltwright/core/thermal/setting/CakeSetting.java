@@ -180,7 +180,7 @@ public final class CakeSetting {
     double depth = faces == Faces.BOTH ? thickness / 2 : thickness;
     FreezingColumn column =
         new FreezingColumn(ColumnGrid.ofMelt(depth, RESOLUTION.cells()), melt, 0, pourCelsius)
-            .withTop(transfer, airCelsius);
+            .openAbove(transfer, airCelsius);
     return FreezeClock.run(column, RESOLUTION.firstStep(depth), RESOLUTION.growth()).full();
   }
 
@@ -212,7 +212,7 @@ public final class CakeSetting {
    */
   public Explanation explanation() {
     Explanation.Builder builder =
-        Explanation.of("How long a cake takes until it can leave its mould")
+        Explanation.builder("How long a cake takes until it can leave its mould")
             .given("poured at " + pour + ", air at " + air + ", faces: " + faces)
             .formula("∂H/∂t = ∂/∂x (k ∂T/∂x), implicit finite volumes on enthalpy");
     inputs().forEach(i -> builder.given(i.toString()));

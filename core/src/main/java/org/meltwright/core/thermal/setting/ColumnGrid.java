@@ -28,14 +28,15 @@ final class ColumnGrid {
     Arrays.fill(widths, body.length, widths.length, thickness / cells);
     double[] conductivity = new double[body.length];
     double[] capacity = new double[body.length];
+    Panel.Ground laid = panel.ground().orElse(new Panel.Ground(panel.body(), 0));
     double depth = panel.thicknessMetres();
     for (int i = 0; i < body.length; i++) {
-      double ground = groundShare(depth - body[i], depth, panel.groundMetres());
+      double ground = groundShare(depth - body[i], depth, laid.thicknessMetres());
       conductivity[i] =
           1
-              / (ground / panel.ground().conductivityWattsPerMetreKelvin()
+              / (ground / laid.substance().conductivityWattsPerMetreKelvin()
                   + (1 - ground) / panel.body().conductivityWattsPerMetreKelvin());
-      capacity[i] = ground * volumetric(panel.ground()) + (1 - ground) * volumetric(panel.body());
+      capacity[i] = ground * volumetric(laid.substance()) + (1 - ground) * volumetric(panel.body());
       depth -= body[i];
     }
     return new ColumnGrid(widths, conductivity, capacity);

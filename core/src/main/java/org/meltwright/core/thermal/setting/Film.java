@@ -29,14 +29,7 @@ import org.meltwright.units.TemperaturePoint;
 public record Film(
     MeltFigures melt, QuantityRange<Length> thickness, TemperaturePoint temperature) {
 
-  /**
-   * Guards the thickness.
-   *
-   * @param melt the figures of the melt
-   * @param thickness the thickness
-   * @param temperature the temperature on contact
-   * @throws org.meltwright.units.ProblemException if the thickness or the temperature cannot be
-   */
+  /** Draws a problem if the thickness or the temperature cannot be. */
   public Film {
     CHECK.between(temperature.celsius(), -100, 1000, "temperature of the film in °C");
     CHECK.between(thickness.lowSi(), 1e-6, 1, "thickness of the film in m");

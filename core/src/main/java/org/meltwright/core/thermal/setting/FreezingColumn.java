@@ -90,15 +90,21 @@ final class FreezingColumn {
         : (celsius - solidus) / rangeSlope;
   }
 
-  /** Sets the lower end: a transfer coefficient of 0 insulates, an infinite one holds it. */
-  FreezingColumn withBottom(double transfer, double celsius) {
+  /**
+   * Opens the lower end, and returns this: a transfer coefficient of 0 insulates, an infinite one
+   * holds it.
+   */
+  FreezingColumn openBelow(double transfer, double celsius) {
     bottomTransfer = transfer;
     bottomTemperature = celsius;
     return this;
   }
 
-  /** Sets the upper end: a transfer coefficient of 0 insulates, an infinite one holds it. */
-  FreezingColumn withTop(double transfer, double celsius) {
+  /**
+   * Opens the upper end, and returns this: a transfer coefficient of 0 insulates, an infinite one
+   * holds it.
+   */
+  FreezingColumn openAbove(double transfer, double celsius) {
     topTransfer = transfer;
     topTemperature = celsius;
     return this;

@@ -1,34 +1,37 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal.setting;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.LinkedHashSet;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Drivers.Values;
 import org.meltwright.core.explain.EstimateInput;
 import org.meltwright.core.explain.EstimateInput.Direction;
 import org.meltwright.core.explain.Symbol;
+import org.meltwright.core.material.DefinedTemperature;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.material.PropertyRange;
 import org.meltwright.core.mixture.Composition;
+import org.meltwright.core.mixture.DensityTable;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.Sourced;
 import org.meltwright.core.thermal.ThermalProblem;
 import org.meltwright.core.thermal.heat.HeatAssumptions;
 import org.meltwright.core.thermal.heat.MeltingHeat;
+import org.meltwright.core.thermal.heat.MixFigures;
 import org.meltwright.core.thermal.melting.ComponentMelting;
 import org.meltwright.core.thermal.melting.IdealLiquidus;
 import org.meltwright.core.thermal.melting.MeltingReport;
 import org.meltwright.core.thermal.melting.SolubilityAssumptions;
-import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.Density;
+import org.meltwright.units.Estimate;
 
 /**
  * The figures of a melt as ranges, for estimates of how soon it sets.
@@ -53,8 +56,46 @@ import org.meltwright.units.TemperaturePoint;
  */
 public final class MeltFigures {
 
-  private static final String HEAT = "J/(kg K)";
-  private static final String CONDUCTION = "W/(m K)";
+  /** What a melt is known by, and which way more of it moves the time to set. */
+  enum Figure {
+    SOLID_CONDUCTIVITY("conductivity, solid", "W/(m K)", Direction.LOWERS),
+    MELT_CONDUCTIVITY("conductivity, melt", "W/(m K)", Direction.LOWERS),
+    DENSITY("density", "kg/m³", Direction.RAISES),
+    SOLID_HEAT("specific heat, solid", "J/(kg K)", Direction.RAISES),
+    MELT_HEAT("specific heat, melt", "J/(kg K)", Direction.RAISES),
+    FUSION("heat of fusion", "J/kg", Direction.RAISES),
+    SOLIDUS("solidus", "°C", Direction.LOWERS),
+    LIQUIDUS("liquidus", "°C", Direction.LOWERS);
+
+    private final String words;
+    private final String unit;
+    private final Direction direction;
+
+    Figure(String words, String unit, Direction direction) {
+      this.words = words;
+      this.unit = unit;
+      this.direction = direction;
+    }
+
+    private EstimateInput between(double low, double high) {
+      Symbol symbol = Symbol.beside(ThermalProblem.class, words, unit);
+      return EstimateInput.of(symbol, low, high, direction);
+    }
+
+    private double of(MeltSubstance melt) {
+      MeltingHeat heat = melt.heat();
+      return switch (this) {
+        case SOLID_CONDUCTIVITY -> melt.solidConductivityWattsPerMetreKelvin();
+        case MELT_CONDUCTIVITY -> melt.liquidConductivityWattsPerMetreKelvin();
+        case DENSITY -> melt.densityKilogramsPerCubicMetre();
+        case SOLID_HEAT -> heat.solidSpecificHeatJoulesPerKilogramKelvin();
+        case MELT_HEAT -> heat.liquidSpecificHeatJoulesPerKilogramKelvin();
+        case FUSION -> heat.heatOfFusionJoulesPerKilogram();
+        case SOLIDUS -> heat.solidusCelsius();
+        case LIQUIDUS -> heat.liquidusCelsius();
+      };
+    }
+  }
 
   /**
    * Ranges that hold the figures of natural waxes, to be assumed where a material states none:
@@ -66,7 +107,7 @@ public final class MeltFigures {
           new MeltSubstance(0.2, 0.15, 900, new MeltingHeat(1900, 2100, 140_000, 45, 62)),
           new MeltSubstance(0.3, 0.2, 970, new MeltingHeat(2400, 2600, 210_000, 55, 66)));
 
-  private final EstimateInput[] inputs;
+  private final Map<Figure, EstimateInput> inputs;
   private final List<String> assumed;
   private final List<Source> sources;
 
@@ -89,33 +130,11 @@ public final class MeltFigures {
    * @throws org.meltwright.units.ProblemException if two ends are reversed
    */
   public static MeltFigures between(MeltSubstance low, MeltSubstance high) {
-    return new MeltFigures(
-        new EstimateInput[] {
-          conduction(
-              "conductivity, solid",
-              low.solidConductivityWattsPerMetreKelvin(),
-              high.solidConductivityWattsPerMetreKelvin()),
-          conduction(
-              "conductivity, melt",
-              low.liquidConductivityWattsPerMetreKelvin(),
-              high.liquidConductivityWattsPerMetreKelvin()),
-          density(low.densityKilogramsPerCubicMetre(), high.densityKilogramsPerCubicMetre()),
-          heat(
-              "specific heat, solid",
-              low.heat().solidSpecificHeatJoulesPerKilogramKelvin(),
-              high.heat().solidSpecificHeatJoulesPerKilogramKelvin()),
-          heat(
-              "specific heat, melt",
-              low.heat().liquidSpecificHeatJoulesPerKilogramKelvin(),
-              high.heat().liquidSpecificHeatJoulesPerKilogramKelvin()),
-          fusion(
-              low.heat().heatOfFusionJoulesPerKilogram(),
-              high.heat().heatOfFusionJoulesPerKilogram()),
-          temperature("solidus", low.heat().solidusCelsius(), high.heat().solidusCelsius()),
-          temperature("liquidus", low.heat().liquidusCelsius(), high.heat().liquidusCelsius())
-        },
-        List.of(),
-        List.of());
+    Map<Figure, EstimateInput> inputs = new EnumMap<>(Figure.class);
+    for (Figure figure : Figure.values()) {
+      inputs.put(figure, figure.between(figure.of(low), figure.of(high)));
+    }
+    return new MeltFigures(inputs, List.of(), List.of());
   }
 
   /**
@@ -150,7 +169,8 @@ public final class MeltFigures {
         : Optional.empty();
   }
 
-  private MeltFigures(EstimateInput[] inputs, List<String> assumed, List<Source> sources) {
+  private MeltFigures(
+      Map<Figure, EstimateInput> inputs, List<String> assumed, List<Source> sources) {
     this.inputs = inputs;
     this.assumed = assumed;
     this.sources = sources;
@@ -162,7 +182,7 @@ public final class MeltFigures {
    * @return eight inputs
    */
   public List<EstimateInput> inputs() {
-    return List.of(inputs);
+    return List.copyOf(inputs.values());
   }
 
   /**
@@ -193,37 +213,26 @@ public final class MeltFigures {
   }
 
   MeltSubstance at(Values values) {
-    double[] v = new double[inputs.length];
-    for (int i = 0; i < v.length; i++) {
-      v[i] = values.of(inputs[i]);
-    }
-    double solidus = Math.min(v[6], v[7]); // their ranges may overlap
-    return new MeltSubstance(v[0], v[1], v[2], new MeltingHeat(v[3], v[4], v[5], solidus, v[7]));
+    double liquidus = at(values, Figure.LIQUIDUS);
+    double solidus = Math.min(at(values, Figure.SOLIDUS), liquidus); // their ranges may overlap
+    return new MeltSubstance(
+        at(values, Figure.SOLID_CONDUCTIVITY),
+        at(values, Figure.MELT_CONDUCTIVITY),
+        at(values, Figure.DENSITY),
+        new MeltingHeat(
+            at(values, Figure.SOLID_HEAT),
+            at(values, Figure.MELT_HEAT),
+            at(values, Figure.FUSION),
+            solidus,
+            liquidus));
   }
 
-  private static EstimateInput conduction(String name, double low, double high) {
-    return input(name, CONDUCTION, low, high, Direction.LOWERS);
+  private double at(Values values, Figure figure) {
+    return values.of(input(figure));
   }
 
-  private static EstimateInput density(double low, double high) {
-    return input("density", "kg/m³", low, high, Direction.RAISES);
-  }
-
-  private static EstimateInput heat(String name, double low, double high) {
-    return input(name, HEAT, low, high, Direction.RAISES);
-  }
-
-  private static EstimateInput fusion(double low, double high) {
-    return input("heat of fusion", "J/kg", low, high, Direction.RAISES);
-  }
-
-  private static EstimateInput temperature(String name, double low, double high) {
-    return input(name, "°C", low, high, Direction.LOWERS);
-  }
-
-  private static EstimateInput input(
-      String name, String unit, double low, double high, Direction direction) {
-    return EstimateInput.of(Symbol.beside(ThermalProblem.class, name, unit), low, high, direction);
+  private EstimateInput input(Figure figure) {
+    return Objects.requireNonNull(inputs.get(figure));
   }
 
   @Override
@@ -237,12 +246,12 @@ public final class MeltFigures {
   }
 
   private List<Object> stated() {
-    return List.of(List.of(inputs), assumed, sources);
+    return List.of(inputs, assumed, sources);
   }
 
   @Override
   public String toString() {
-    return "melt of " + Arrays.toString(inputs);
+    return "melt of " + inputs();
   }
 
   /** Adds up the figures of a mix. */
@@ -250,8 +259,8 @@ public final class MeltFigures {
 
     private final Composition composition;
     private final MeltFigures fallback;
-    private final Set<String> assumed = new LinkedHashSet<>();
-    private final Set<Source> sources = new LinkedHashSet<>();
+    private final MixFigures found = new MixFigures();
+    private final Map<Figure, EstimateInput> inputs = new EnumMap<>(Figure.class);
 
     Gathering(Composition composition, MeltFigures fallback) {
       this.composition = composition;
@@ -260,26 +269,18 @@ public final class MeltFigures {
 
     MeltFigures figures() {
       List<ComponentMelting> melting = IdealLiquidus.componentsWithFigures(composition);
-      List<Material> base = base(melting);
-      double[] solid = perMass(PropertyKey.SOLID_SPECIFIC_HEAT, 3, false);
-      double[] liquid = perMass(PropertyKey.LIQUID_SPECIFIC_HEAT, 4, false);
-      double[] fusion = perMass(PropertyKey.HEAT_OF_FUSION, 5, true);
-      double[] density = density();
-      double[] solidK = widest(base, PropertyKey.SOLID_CONDUCTIVITY, 0);
-      double[] liquidK = widest(base, PropertyKey.LIQUID_CONDUCTIVITY, 1);
-      double[] liquidus = liquidus();
-      double[] solidus = solidus(melting, liquidus);
-      EstimateInput[] inputs = {
-        conduction("conductivity, solid", solidK[0], solidK[1]),
-        conduction("conductivity, melt", liquidK[0], liquidK[1]),
-        MeltFigures.density(density[0], density[1]),
-        heat("specific heat, solid", solid[0], solid[1]),
-        heat("specific heat, melt", liquid[0], liquid[1]),
-        fusion(fusion[0], fusion[1]),
-        temperature("solidus", solidus[0], solidus[1]),
-        temperature("liquidus", liquidus[0], liquidus[1])
-      };
-      return new MeltFigures(inputs, List.copyOf(assumed), List.copyOf(sources));
+      addByMass(Figure.SOLID_HEAT, PropertyKey.SOLID_SPECIFIC_HEAT);
+      addByMass(Figure.MELT_HEAT, PropertyKey.LIQUID_SPECIFIC_HEAT);
+      addByMass(Figure.FUSION, PropertyKey.HEAT_OF_FUSION);
+      addDensity();
+      addWidest(Figure.SOLID_CONDUCTIVITY, base(melting), PropertyKey.SOLID_CONDUCTIVITY);
+      addWidest(Figure.MELT_CONDUCTIVITY, base(melting), PropertyKey.LIQUID_CONDUCTIVITY);
+      addMeltingRange(melting);
+      return new MeltFigures(inputs, found.assumed(), found.sources());
+    }
+
+    private void add(Figure figure, double low, double high) {
+      inputs.put(figure, figure.between(low, high));
     }
 
     /** What there is most of among what melts, in all its lots and versions; of two, by id. */
@@ -295,105 +296,97 @@ public final class MeltFigures {
           .toList();
     }
 
-    private <Q extends Quantity<Q>> double[] widest(
-        List<Material> versions, PropertyKey<PropertyRange<Q>> key, int place) {
-      double[] widest = figure(versions.get(0), key, place);
-      for (Material version : versions) {
-        double[] figure = figure(version, key, place);
-        widest[0] = Math.min(widest[0], figure[0]);
-        widest[1] = Math.max(widest[1], figure[1]);
-      }
-      return widest;
+    private <Q extends Quantity<Q>> void addWidest(
+        Figure figure, List<Material> versions, PropertyKey<PropertyRange<Q>> key) {
+      List<EstimateInput> all = versions.stream().map(m -> figure(m, key, figure)).toList();
+      add(
+          figure,
+          all.stream().mapToDouble(EstimateInput::low).min().orElseThrow(),
+          all.stream().mapToDouble(EstimateInput::high).max().orElseThrow());
     }
 
-    private <Q extends Quantity<Q>> double[] figure(
-        Material material, PropertyKey<PropertyRange<Q>> key, int place) {
-      Optional<Sourced<PropertyRange<Q>>> stated = material.find(key);
-      if (stated.isEmpty()) {
-        assumed.add(material.id() + " " + key.id());
-        return new double[] {fallback.inputs[place].low(), fallback.inputs[place].high()};
-      }
-      sources.add(stated.get().source());
-      return new double[] {
-        stated.get().value().range().lowSi(), stated.get().value().range().highSi()
-      };
+    private <Q extends Quantity<Q>> EstimateInput figure(
+        Material material, PropertyKey<PropertyRange<Q>> key, Figure figure) {
+      return found
+          .find(material, key)
+          .map(range -> figure.between(range.lowSi(), range.highSi()))
+          .orElseGet(() -> fallback.input(figure));
     }
 
-    private <Q extends Quantity<Q>> double[] perMass(
-        PropertyKey<PropertyRange<Q>> key, int place, boolean meltingOnly) {
-      double[] sum = new double[2];
+    private <Q extends Quantity<Q>> void addByMass(
+        Figure figure, PropertyKey<PropertyRange<Q>> key) {
+      double low = 0;
+      double high = 0;
       Composition inside = composition.expandedUnless(m -> states(m, key));
       for (int i = 0; i < inside.size(); i++) {
         Material material = inside.materials().get(i);
         double share = inside.massFractionValue(i);
         boolean melts = MeltingReport.melts(material);
-        if (share == 0 || (meltingOnly && !melts)) {
-          continue;
+        if (share > 0 && (melts || figure != Figure.FUSION)) {
+          EstimateInput one =
+              melts
+                  ? figure(material, key, figure)
+                  : figure(material, HeatAssumptions.heatOfWhatStays(material), figure);
+          low += share * one.low();
+          high += share * one.high();
         }
-        double[] figure = melts ? figure(material, key, place) : heatOfSolid(material, place);
-        sum[0] += share * figure[0];
-        sum[1] += share * figure[1];
       }
-      return sum;
+      add(figure, low, high);
     }
 
     /** Where something melts, it states the figure itself; else either specific heat serves. */
     private static boolean states(Material material, PropertyKey<?> key) {
       return material.find(key).isPresent()
           || (!MeltingReport.melts(material)
-              && (material.find(PropertyKey.SOLID_SPECIFIC_HEAT).isPresent()
-                  || material.find(PropertyKey.LIQUID_SPECIFIC_HEAT).isPresent()));
+              && material.find(HeatAssumptions.heatOfWhatStays(material)).isPresent());
     }
 
-    /** What does not melt has one specific heat on both sides. */
-    private double[] heatOfSolid(Material material, int place) {
-      return figure(material, HeatAssumptions.heatOfWhatStays(material), place);
-    }
-
-    private double[] density() {
-      double[] volume = new double[2];
+    /** By additive volumes; what is only known as a liquid counts with that. */
+    private void addDensity() {
       Composition inside =
-          composition.expandedUnless(
-              m ->
-                  m.find(PropertyKey.SOLID_DENSITY).isPresent()
-                      || m.find(PropertyKey.LIQUID_DENSITY).isPresent());
-      for (int i = 0; i < inside.size(); i++) {
+          composition.expandedUnless(m -> m.find(MeltFigures.density(m)).isPresent());
+      double[] low = new double[inside.size()];
+      double[] high = new double[inside.size()];
+      for (int i = 0; i < low.length; i++) {
+        Material material = inside.materials().get(i);
         if (inside.massFractionValue(i) > 0) {
-          double[] one = densityOf(inside.materials().get(i));
-          volume[0] += inside.massFractionValue(i) / one[0];
-          volume[1] += inside.massFractionValue(i) / one[1];
+          EstimateInput one = figure(material, MeltFigures.density(material), Figure.DENSITY);
+          low[i] = one.low();
+          high[i] = one.high();
+        } else { // what is not there takes no room, whatever its density
+          low[i] = 1;
+          high[i] = 1;
         }
       }
-      return new double[] {1 / volume[0], 1 / volume[1]};
+      Estimate<Density> density = inside.volumeView(DensityTable.of(low, high)).density();
+      add(Figure.DENSITY, density.lowSi(), density.highSi());
     }
 
-    private double[] densityOf(Material material) {
-      boolean liquid =
-          material.find(PropertyKey.SOLID_DENSITY).isEmpty()
-              && material.find(PropertyKey.LIQUID_DENSITY).isPresent();
-      return figure(material, liquid ? PropertyKey.LIQUID_DENSITY : PropertyKey.SOLID_DENSITY, 2);
+    /** Where melting begins, from its low to its high end, lies never above where it ends. */
+    private void addMeltingRange(List<ComponentMelting> melting) {
+      IdealLiquidus ideal = IdealLiquidus.of(composition, SolubilityAssumptions.TYPICAL);
+      double liquidus = ideal.point().celsius();
+      double top = ideal.top().celsius();
+      double high = Math.min(lowest(melting, ComponentMelting::endOfMelting), top);
+      double low = Math.min(lowest(melting, ComponentMelting::startOfMelting), liquidus);
+      add(Figure.SOLIDUS, Math.min(low, high), high);
+      add(Figure.LIQUIDUS, liquidus, top);
     }
 
-    private double[] liquidus() {
-      IdealLiquidus liquidus = IdealLiquidus.of(composition, SolubilityAssumptions.TYPICAL);
-      return new double[] {liquidus.point().celsius(), liquidus.top().celsius()};
+    private static double lowest(
+        List<ComponentMelting> melting,
+        Function<ComponentMelting, Optional<Sourced<DefinedTemperature>>> figure) {
+      return melting.stream()
+          .mapToDouble(c -> figure.apply(c).orElseThrow().value().range().low().celsius())
+          .min()
+          .orElseThrow();
     }
+  }
 
-    /** The low and high end of where melting begins, never above those of where it ends. */
-    private static double[] solidus(List<ComponentMelting> melting, double[] liquidus) {
-      List<Double> onsets = new ArrayList<>();
-      List<Double> lows = new ArrayList<>();
-      for (ComponentMelting component : melting) {
-        onsets.add(low(component.startOfMelting().orElseThrow().value().range().low()));
-        lows.add(low(component.endOfMelting().orElseThrow().value().range().low()));
-      }
-      double low = Math.min(onsets.stream().min(Double::compare).orElseThrow(), liquidus[0]);
-      double high = Math.min(lows.stream().min(Double::compare).orElseThrow(), liquidus[1]);
-      return new double[] {Math.min(low, high), high};
-    }
-
-    private static double low(TemperaturePoint point) {
-      return point.celsius();
-    }
+  private static PropertyKey<PropertyRange<Density>> density(Material material) {
+    boolean isLiquid =
+        material.find(PropertyKey.SOLID_DENSITY).isEmpty()
+            && material.find(PropertyKey.LIQUID_DENSITY).isPresent();
+    return isLiquid ? PropertyKey.LIQUID_DENSITY : PropertyKey.SOLID_DENSITY;
   }
 }

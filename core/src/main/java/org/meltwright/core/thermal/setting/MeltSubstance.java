@@ -33,15 +33,6 @@ public record MeltSubstance(
     double densityKilogramsPerCubicMetre,
     MeltingHeat heat) {
 
-  /**
-   * Guards the figures.
-   *
-   * @param solidConductivityWattsPerMetreKelvin conductivity of the solid
-   * @param liquidConductivityWattsPerMetreKelvin conductivity of the melt
-   * @param densityKilogramsPerCubicMetre the density
-   * @param heat specific heats, heat of fusion and melting range
-   * @throws org.meltwright.units.ProblemException if a figure cannot be
-   */
   public MeltSubstance {
     CHECK.between(solidConductivityWattsPerMetreKelvin, 1e-6, 1e6, "conductivity in W/(m K)");
     CHECK.between(liquidConductivityWattsPerMetreKelvin, 1e-6, 1e6, "conductivity in W/(m K)");

@@ -63,11 +63,7 @@ public final class NoFreezePanel {
     this.cap = cap;
   }
 
-  /**
-   * Returns the temperature of the panel.
-   *
-   * @return the temperature; empty if it lies above the cap, or if no panel will do
-   */
+  /** {@return the temperature; empty if it lies above the cap, or if no panel will do} */
   public Optional<TemperaturePoint> temperature() {
     return Limit.exceeds(ruleCelsius, cap.celsius())
         ? Optional.empty()

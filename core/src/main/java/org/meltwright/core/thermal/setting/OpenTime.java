@@ -55,7 +55,8 @@ public final class OpenTime {
   private final Film film;
   private final Panel panel;
   private final Surroundings surroundings;
-  private final List<EstimateInput> own;
+  private final EstimateInput thickness;
+  private final EstimateInput conduction;
   private final FreezeClock low;
   private final FreezeClock central;
   private final FreezeClock high;
@@ -76,22 +77,18 @@ public final class OpenTime {
     this.film = film;
     this.panel = panel;
     this.surroundings = surroundings;
-    this.own = ownInputs(film, panel, surroundings);
-    this.low = clock(EstimateInput::forLow);
-    this.central = clock(EstimateInput::central);
-    this.high = clock(EstimateInput::forHigh);
-  }
-
-  private static List<EstimateInput> ownInputs(Film film, Panel panel, Surroundings air) {
-    return List.of(
+    this.thickness =
         EstimateInput.of(
-            THICKNESS, film.thickness().lowSi(), film.thickness().highSi(), Direction.RAISES),
+            THICKNESS, film.thickness().lowSi(), film.thickness().highSi(), Direction.RAISES);
+    this.conduction =
         EstimateInput.of(
             PANEL,
             1 - panel.spread(),
             1 + panel.spread(),
-            feeds(film, panel) ? Direction.RAISES : Direction.LOWERS),
-        air.transfer());
+            feeds(film, panel) ? Direction.RAISES : Direction.LOWERS);
+    this.low = clock(EstimateInput::forLow);
+    this.central = clock(EstimateInput::central);
+    this.high = clock(EstimateInput::forHigh);
   }
 
   /** A panel at or above the middle of the melting range keeps the film warm: no longer a sink. */
@@ -102,10 +99,10 @@ public final class OpenTime {
   private FreezeClock clock(Values values) {
     return clock(
         film.melt().at(values),
-        values.of(own.get(0)),
+        values.of(thickness),
         film.temperature().celsius(),
-        panel.conducting(values.of(own.get(1))),
-        values.of(own.get(2)),
+        panel.conducting(values.of(conduction)),
+        values.of(surroundings.transfer()),
         surroundings.air().celsius(),
         Resolution.USUAL);
   }
@@ -124,8 +121,12 @@ public final class OpenTime {
                 melt,
                 panel.temperature().celsius(),
                 meltCelsius)
-            .withBottom(panel.backTransferWattsPerSquareMetreKelvin(), panel.backCelsius())
-            .withTop(transfer, airCelsius);
+            .openAbove(transfer, airCelsius);
+    panel
+        .back()
+        .ifPresent(
+            b ->
+                column.openBelow(b.transferWattsPerSquareMetreKelvin(), b.temperature().celsius()));
     return FreezeClock.run(column, resolution.firstStep(thickness), resolution.growth());
   }
 
@@ -190,20 +191,12 @@ public final class OpenTime {
     return ratio > 0 && Double.isFinite(ratio) ? OptionalDouble.of(ratio) : OptionalDouble.empty();
   }
 
-  /**
-   * Returns the film.
-   *
-   * @return the film
-   */
+  /** {@return the film} */
   public Film film() {
     return film;
   }
 
-  /**
-   * Returns the panel.
-   *
-   * @return the panel
-   */
+  /** {@return the panel} */
   public Panel panel() {
     return panel;
   }
@@ -214,7 +207,8 @@ public final class OpenTime {
    * @return thickness, panel, air, and the figures of the melt
    */
   public List<EstimateInput> inputs() {
-    List<EstimateInput> inputs = new ArrayList<>(own);
+    List<EstimateInput> inputs =
+        new ArrayList<>(List.of(thickness, conduction, surroundings.transfer()));
     inputs.addAll(film.melt().inputs());
     return List.copyOf(inputs);
   }
@@ -226,7 +220,7 @@ public final class OpenTime {
    */
   public Explanation explanation() {
     Explanation.Builder builder =
-        Explanation.of("How long a film stays workable")
+        Explanation.builder("How long a film stays workable")
             .given("melt at " + film.temperature() + ", panel at " + panel.temperature())
             .given("air at " + surroundings.air())
             .formula("∂H/∂t = ∂/∂x (k ∂T/∂x), implicit finite volumes on enthalpy");
@@ -253,7 +247,7 @@ public final class OpenTime {
   }
 
   private List<Object> stated() {
-    return List.of(film, panel, surroundings, own);
+    return List.of(film, panel, surroundings);
   }
 
   @Override

@@ -36,13 +36,6 @@ import org.meltwright.units.TemperaturePoint;
 public record OpenTimeTable(
     List<TemperaturePoint> melts, List<TemperaturePoint> panels, List<List<OpenTime>> rows) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param melts the temperatures of the melt
-   * @param panels the temperatures of the panel
-   * @param rows the open times
-   */
   public OpenTimeTable {
     melts = List.copyOf(melts);
     panels = List.copyOf(panels);

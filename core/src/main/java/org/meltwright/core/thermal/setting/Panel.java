@@ -3,6 +3,7 @@ package org.meltwright.core.thermal.setting;
 
 import static org.meltwright.core.thermal.ThermalProblem.CHECK;
 
+import java.util.Optional;
 import org.meltwright.units.TemperaturePoint;
 
 /**
@@ -17,51 +18,61 @@ import org.meltwright.units.TemperaturePoint;
  *     Panel.of(PanelKind.WOOD, 0.010, ofCelsius(40))
  *         .withGround(PanelKind.PLASTER_GROUND.substance(), 0.001);
  * panel.surface().conductivityWattsPerMetreKelvin(); // 0.5 W/(m K)
- * panel.backTransferWattsPerSquareMetreKelvin(); // 0 W/(m² K)
- * panel.withBack(10, ofCelsius(20)).backTransferWattsPerSquareMetreKelvin(); // 10 W/(m² K)
+ * panel.back().isPresent(); // false
+ * Panel onGrid = panel.withBack(10, ofCelsius(20));
+ * onGrid.back().get().transferWattsPerSquareMetreKelvin(); // 10 W/(m² K)
  * }</pre>
  *
  * <p>Immutable and thread-safe.
  *
  * @param body what it is made of
  * @param thicknessMetres its thickness with the ground, in m, from 0.1 mm
- * @param ground what the ground is made of; the body itself if there is none
- * @param groundMetres the thickness of the ground, in m; 0 if there is none
+ * @param ground what is laid on it, within the thickness; empty if the film touches the body
  * @param temperature its temperature throughout when the film is laid
- * @param backTransferWattsPerSquareMetreKelvin heat transfer below, in W/(m² K); 0 where it lies
- *     insulated
- * @param backCelsius the temperature below, in °C
+ * @param back what it gives heat to below; empty where it lies insulated
  * @param spread how far its conductivity may lie off either way, as a share
  */
 public record Panel(
     Substance body,
     double thicknessMetres,
-    Substance ground,
-    double groundMetres,
+    Optional<Ground> ground,
     TemperaturePoint temperature,
-    double backTransferWattsPerSquareMetreKelvin,
-    double backCelsius,
+    Optional<Back> back,
     double spread) {
 
   /**
-   * Guards the figures.
+   * A ground on a panel.
    *
-   * @param body what it is made of
-   * @param thicknessMetres its thickness
-   * @param ground what the ground is made of
-   * @param groundMetres the thickness of the ground
-   * @param temperature its temperature
-   * @param backTransferWattsPerSquareMetreKelvin heat transfer below
-   * @param backCelsius the temperature below
-   * @param spread how far its conductivity may lie off
-   * @throws org.meltwright.units.ProblemException if a figure cannot be
+   * @param substance what it is made of
+   * @param thicknessMetres its thickness, in m
    */
+  public record Ground(Substance substance, double thicknessMetres) {
+
+    public Ground {
+      CHECK.between(thicknessMetres, 0, 10, "thickness of the ground in m");
+    }
+  }
+
+  /**
+   * What is below a panel: air, or a plate.
+   *
+   * @param transferWattsPerSquareMetreKelvin heat transfer to it, in W/(m² K)
+   * @param temperature its temperature
+   */
+  public record Back(double transferWattsPerSquareMetreKelvin, TemperaturePoint temperature) {
+
+    public Back {
+      CHECK.between(transferWattsPerSquareMetreKelvin, 0, 1e6, "heat transfer below in W/(m² K)");
+      CHECK.between(temperature.celsius(), -100, 1000, "temperature below in °C");
+    }
+  }
+
   public Panel {
     CHECK.between(temperature.celsius(), -100, 1000, "temperature of the panel in °C");
     CHECK.between(thicknessMetres, 1e-4, 10, "thickness of the panel in m");
-    CHECK.between(groundMetres, 0, thicknessMetres, "thickness of the ground in m");
-    CHECK.between(backTransferWattsPerSquareMetreKelvin, 0, 1e6, "heat transfer below in W/(m² K)");
-    CHECK.between(backCelsius, -100, 1000, "temperature below in °C");
+    double most = thicknessMetres;
+    ground.ifPresent(
+        g -> CHECK.between(g.thicknessMetres(), 0, most, "thickness of the ground in m"));
     CHECK.between(spread, 0, 0.9, "spread of the conductivity");
   }
 
@@ -88,7 +99,7 @@ public record Panel(
    * @throws org.meltwright.units.ProblemException if the thickness cannot be
    */
   public static Panel of(Substance body, double thicknessMetres, TemperaturePoint temperature) {
-    return new Panel(body, thicknessMetres, body, 0, temperature, 0, 20, 0);
+    return new Panel(body, thicknessMetres, Optional.empty(), temperature, Optional.empty(), 0);
   }
 
   /**
@@ -100,15 +111,8 @@ public record Panel(
    * @throws org.meltwright.units.ProblemException if the thickness cannot be
    */
   public Panel withGround(Substance substance, double metres) {
-    return new Panel(
-        body,
-        thicknessMetres,
-        substance,
-        metres,
-        temperature,
-        backTransferWattsPerSquareMetreKelvin,
-        backCelsius,
-        spread);
+    Optional<Ground> laid = Optional.of(new Ground(substance, metres));
+    return new Panel(body, thicknessMetres, laid, temperature, back, spread);
   }
 
   /**
@@ -120,15 +124,8 @@ public record Panel(
    * @throws org.meltwright.units.ProblemException if the transfer cannot be
    */
   public Panel withBack(double transferWattsPerSquareMetreKelvin, TemperaturePoint below) {
-    return new Panel(
-        body,
-        thicknessMetres,
-        ground,
-        groundMetres,
-        temperature,
-        transferWattsPerSquareMetreKelvin,
-        below.celsius(),
-        spread);
+    Optional<Back> open = Optional.of(new Back(transferWattsPerSquareMetreKelvin, below));
+    return new Panel(body, thicknessMetres, ground, temperature, open, spread);
   }
 
   /**
@@ -138,15 +135,7 @@ public record Panel(
    * @return the new panel
    */
   public Panel withTemperature(TemperaturePoint point) {
-    return new Panel(
-        body,
-        thicknessMetres,
-        ground,
-        groundMetres,
-        point,
-        backTransferWattsPerSquareMetreKelvin,
-        backCelsius,
-        spread);
+    return new Panel(body, thicknessMetres, ground, point, back, spread);
   }
 
   /**
@@ -157,15 +146,7 @@ public record Panel(
    * @throws org.meltwright.units.ProblemException if the share cannot be
    */
   public Panel withSpread(double share) {
-    return new Panel(
-        body,
-        thicknessMetres,
-        ground,
-        groundMetres,
-        temperature,
-        backTransferWattsPerSquareMetreKelvin,
-        backCelsius,
-        share);
+    return new Panel(body, thicknessMetres, ground, temperature, back, share);
   }
 
   /**
@@ -174,20 +155,14 @@ public record Panel(
    * @return its figures
    */
   public Substance surface() {
-    return groundMetres > 0 ? ground : body;
+    return ground.filter(g -> g.thicknessMetres() > 0).map(Ground::substance).orElse(body);
   }
 
   /** Returns the panel with its conductivities multiplied. */
   Panel conducting(double factor) {
-    return new Panel(
-        times(body, factor),
-        thicknessMetres,
-        times(ground, factor),
-        groundMetres,
-        temperature,
-        backTransferWattsPerSquareMetreKelvin,
-        backCelsius,
-        spread);
+    Optional<Ground> laid =
+        ground.map(g -> new Ground(times(g.substance(), factor), g.thicknessMetres()));
+    return new Panel(times(body, factor), thicknessMetres, laid, temperature, back, spread);
   }
 
   private static Substance times(Substance substance, double factor) {

@@ -28,14 +28,6 @@ public record Substance(
     double densityKilogramsPerCubicMetre,
     double specificHeatJoulesPerKilogramKelvin) {
 
-  /**
-   * Guards the figures.
-   *
-   * @param conductivityWattsPerMetreKelvin k
-   * @param densityKilogramsPerCubicMetre ρ
-   * @param specificHeatJoulesPerKilogramKelvin c
-   * @throws org.meltwright.units.ProblemException if a figure cannot be
-   */
   public Substance {
     CHECK.between(conductivityWattsPerMetreKelvin, 1e-6, 1e6, "conductivity in W/(m K)");
     CHECK.between(densityKilogramsPerCubicMetre, 1e-3, 1e5, "density in kg/m³");

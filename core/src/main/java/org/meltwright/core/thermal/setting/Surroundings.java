@@ -36,14 +36,6 @@ public record Surroundings(
   private static final Symbol TRANSFER =
       Symbol.beside(ThermalProblem.class, "heat transfer to the air", "W/(m² K)");
 
-  /**
-   * Guards the figures.
-   *
-   * @param air the temperature of the air and the walls
-   * @param lowTransferWattsPerSquareMetreKelvin the lowest heat transfer coefficient
-   * @param highTransferWattsPerSquareMetreKelvin the highest
-   * @throws org.meltwright.units.ProblemException if a figure cannot be
-   */
   public Surroundings {
     CHECK.between(air.celsius(), -100, 1000, "temperature of the air in °C");
     CHECK.between(

@@ -5,9 +5,7 @@
  * <ol>
  *   <li>{@link org.meltwright.core.thermal.setting.OpenTime} — how long a film can be worked.
  *   <li>{@link org.meltwright.core.thermal.setting.CakeSetting} — when a cake can be moved.
- *   <li>{@link org.meltwright.core.thermal.setting.ExactFreezing}, {@link
- *       org.meltwright.core.thermal.setting.Plank}, {@link
- *       org.meltwright.core.thermal.setting.Conduction} — the formulas by themselves.
+ *   <li>{@link org.meltwright.core.thermal.setting.Plank} — the simple formula by itself.
  * </ol>
  */
 @NullMarked

@@ -44,16 +44,6 @@ public record MeltBath(
     double layerMetres,
     TemperaturePoint temperature) {
 
-  /**
-   * Guards the figures.
-   *
-   * @param density the density of the melt
-   * @param viscosity the viscosity of the melt
-   * @param depthMetres the depth of the melt
-   * @param layerMetres the depth of the top layer that is used from
-   * @param temperature the temperature
-   * @throws org.meltwright.units.ProblemException if a figure cannot be
-   */
   public MeltBath {
     CHECK.between(density.lowSi(), 1, 1e5, "density of the melt in kg/m³");
     CHECK.between(density.highSi(), 1, 1e5, "density of the melt in kg/m³");

@@ -253,7 +253,7 @@ public final class StirringInterval {
    */
   public Explanation explanation() {
     Explanation.Builder builder =
-        Explanation.of("How long " + particles + " may stand before stirring")
+        Explanation.builder("How long " + particles + " may stand before stirring")
             .given("share lost " + Texts.three(share * 100) + " %")
             .formula("v = (ρp − ρf) g d²/(18 μ) (1 − φ)^4.65; quiet x δ/v; mixed −(h/v) ln(1 − x)");
     inputs().forEach(i -> builder.given(i.toString()));

@@ -11,15 +11,21 @@ import static org.meltwright.core.thermal.TestMaterials.UNKNOWN_WAX;
 import static org.meltwright.core.thermal.TestMaterials.mix;
 
 import java.util.Locale;
+import javax.measure.Quantity;
 import org.junit.jupiter.api.Test;
 import org.meltwright.core.equipment.Lining;
 import org.meltwright.core.equipment.Vessel;
 import org.meltwright.core.equipment.VesselMaterial;
 import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialFamily;
+import org.meltwright.core.material.MaterialRole;
+import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.Mixture;
+import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
+import org.meltwright.core.source.Sourced;
 import org.meltwright.core.thermal.ThermalProblem;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
@@ -128,6 +134,38 @@ class HeatDemandTest {
             new Mixture(mix(BEESWAX, 8, DAMAR, 1), 1), ROOM, HOT, HeatAssumptions.TYPICAL);
 
     assertThat(demand.assumed()).containsExactly("damar liquid-specific-heat");
+  }
+
+  /** Per kilogram and kelvin 2000 J for wax and 800 J for chalk; per kilogram 180 kJ to melt. */
+  @Test
+  void assumptionOfOnesOwn_takesThePlaceOfAFigureThatIsMissing() {
+    HeatAssumptions own =
+        HeatAssumptions.NONE
+            .withOrganicSpecificHeat(exactly(QuantityKind.SPECIFIC_HEAT_CAPACITY, 2000))
+            .withMineralSpecificHeat(exactly(QuantityKind.SPECIFIC_HEAT_CAPACITY, 800))
+            .withHeatOfFusion(exactly(QuantityKind.SPECIFIC_ENERGY, 180_000));
+    Material wax =
+        Material.builder("wax")
+            .figure(
+                PropertyKey.MELTING_RANGE,
+                Sourced.of(
+                    PropertyKey.MELTING_RANGE.parse("60 to 64 °C, capillary-range"),
+                    Source.USER,
+                    Knowledge.READ))
+            .build();
+    Material chalk =
+        Material.builder("chalk").family(MaterialFamily.FILLER, MaterialRole.FILLER).build();
+
+    HeatDemand demand = HeatDemand.of(new Mixture(mix(wax, 3, chalk, 1), 1), ROOM, HOT, own);
+
+    double kelvin = HOT.minus(ROOM).kelvin();
+    assertThat(demand.totalHeat().centralSi())
+        .isCloseTo(0.75 * (2000 * kelvin + 180_000) + 0.25 * 800 * kelvin, within(1e-6));
+    assertThat(demand.sources()).containsExactly(Source.USER);
+  }
+
+  private static <Q extends Quantity<Q>> QuantityRange<Q> exactly(QuantityKind<Q> kind, double si) {
+    return new QuantityRange<>(kind, si, si);
   }
 
   /** 30 to 50 % and 40 to 60 % have their middles at 40 and 50: four parts in nine and five. */

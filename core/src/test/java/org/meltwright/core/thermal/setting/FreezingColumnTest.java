@@ -21,7 +21,7 @@ class FreezingColumnTest {
     ExactFreezing exact = ExactFreezing.onWall(WAX, meltCelsius, 20);
     FreezingColumn column =
         new FreezingColumn(ColumnGrid.ofMelt(0.015, cells), WAX, 0, meltCelsius)
-            .withBottom(Double.POSITIVE_INFINITY, 20);
+            .openBelow(Double.POSITIVE_INFINITY, 20);
     double step = 60.0 / steps;
     double sum = 0;
     int count = 0;
@@ -101,8 +101,8 @@ class FreezingColumnTest {
     Panel panel = Panel.of(kind, 0.01, TemperaturePoint.ofCelsius(20));
     FreezingColumn column =
         new FreezingColumn(ColumnGrid.of(5e-4, 40, panel), melt, 20, 85)
-            .withTop(10, 20)
-            .withBottom(5, 18);
+            .openAbove(10, 20)
+            .openBelow(5, 18);
     double before = column.heat();
     double scale = 5e-4 * 900 * 180_000;
     double step = 1e-3;
@@ -119,7 +119,7 @@ class FreezingColumnTest {
   void isothermal_melting_keeps_the_melt_at_its_melting_point() {
     FreezingColumn column =
         new FreezingColumn(ColumnGrid.ofMelt(0.015, 100), WAX, 0, 63)
-            .withBottom(Double.POSITIVE_INFINITY, 20);
+            .openBelow(Double.POSITIVE_INFINITY, 20);
     for (int i = 0; i < 100; i++) {
       column.advance(0.5);
     }

@@ -107,8 +107,8 @@ class ThermalProperties {
     Panel panel = Panel.of(kind, 0.01, TemperaturePoint.ofCelsius(20));
     FreezingColumn column =
         new FreezingColumn(ColumnGrid.of(4e-4, 20, panel), RANGED, 20, melt)
-            .withTop(transfer, 20)
-            .withBottom(transfer, 15);
+            .openAbove(transfer, 20)
+            .openBelow(transfer, 15);
     double before = column.heat();
     steps.forEach(column::advance);
 

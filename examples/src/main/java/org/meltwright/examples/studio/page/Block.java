@@ -29,11 +29,6 @@ public sealed interface Block {
    */
   record Facts(List<Fact> facts) implements Block {
 
-    /**
-     * Copies the facts.
-     *
-     * @param facts name and value, in order
-     */
     public Facts {
       facts = List.copyOf(facts);
     }
@@ -54,11 +49,6 @@ public sealed interface Block {
    */
   record Bullets(List<String> items) implements Block {
 
-    /**
-     * Copies the items.
-     *
-     * @param items one sentence each
-     */
     public Bullets {
       items = List.copyOf(items);
     }
@@ -77,14 +67,6 @@ public sealed interface Block {
 
     private static final Pattern FIGURE = Pattern.compile("([A-Z]{3} |≥ ?)?[-−]?\\d");
 
-    /**
-     * Copies the lists and holds the width.
-     *
-     * @param caption what the table shows
-     * @param columns the headings
-     * @param rows the cells, row by row
-     * @param totalRow whether the last row is the total
-     */
     public Table {
       columns = List.copyOf(columns);
       rows = rows.stream().map(List::copyOf).toList();
@@ -116,13 +98,6 @@ public sealed interface Block {
    */
   record Grid(String caption, List<String> columns, List<List<String>> rows) implements Block {
 
-    /**
-     * Copies the lists and holds the width.
-     *
-     * @param caption what the table shows
-     * @param columns the headings
-     * @param rows the cells, row by row
-     */
     public Grid {
       columns = List.copyOf(columns);
       rows = rows.stream().map(List::copyOf).toList();
@@ -141,11 +116,6 @@ public sealed interface Block {
    */
   record Checklist(List<String> items) implements Block {
 
-    /**
-     * Copies the items.
-     *
-     * @param items one sentence or a few each
-     */
     public Checklist {
       items = List.copyOf(items);
     }
@@ -158,11 +128,6 @@ public sealed interface Block {
    */
   record Blanks(List<String> names) implements Block {
 
-    /**
-     * Copies the names.
-     *
-     * @param names what is to be written on each line
-     */
     public Blanks {
       names = List.copyOf(names);
     }
@@ -175,11 +140,6 @@ public sealed interface Block {
    */
   record Poster(List<String> lines) implements Block {
 
-    /**
-     * Copies the lines.
-     *
-     * @param lines a paragraph each
-     */
     public Poster {
       lines = List.copyOf(lines);
     }
@@ -195,14 +155,6 @@ public sealed interface Block {
    */
   record Notice(Tone tone, String label, String title, List<String> lines) implements Block {
 
-    /**
-     * Copies the lines.
-     *
-     * @param tone how grave it is
-     * @param label the word that stands first
-     * @param title what is the matter
-     * @param lines reason, remedy and source
-     */
     public Notice {
       lines = List.copyOf(lines);
     }

@@ -18,17 +18,20 @@ import java.util.Set;
  */
 public record Page(String title, String subtitle, List<Block> blocks, List<String> sources) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param title the title
-   * @param subtitle one line below it
-   * @param blocks what is said
-   * @param sources what the figures rest on
-   */
   public Page {
     blocks = List.copyOf(blocks);
     sources = List.copyOf(sources);
+  }
+
+  /**
+   * Starts a page.
+   *
+   * @param title the title
+   * @param subtitle one line below it
+   * @return a builder
+   */
+  public static Builder builder(String title, String subtitle) {
+    return new Builder(title, subtitle);
   }
 
   /** Collects the blocks of a page and numbers its sources; not thread-safe. */
@@ -39,13 +42,7 @@ public record Page(String title, String subtitle, List<Block> blocks, List<Strin
     private final List<Block> blocks = new ArrayList<>();
     private final Set<String> sources = new LinkedHashSet<>();
 
-    /**
-     * Starts a page.
-     *
-     * @param title the title
-     * @param subtitle one line below it
-     */
-    public Builder(String title, String subtitle) {
+    private Builder(String title, String subtitle) {
       this.title = title;
       this.subtitle = subtitle;
     }

@@ -3,7 +3,6 @@ package org.meltwright.safety.heating.rule;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.function.Predicate;
 import org.meltwright.core.material.Material;
@@ -99,7 +98,7 @@ final class Names {
     List<Bilingual> words = new ArrayList<>();
     for (Material material : plan.contents().materials()) {
       List<NamedHazard> told = TOLD.get(material).stream().filter(wanted).limit(1).toList();
-      told.forEach(n -> words.add(new Bilingual(n.text(Locale.ENGLISH), n.text(Locale.GERMAN))));
+      told.forEach(n -> words.add(Bilingual.of(n::text)));
       materials.addAll(told.isEmpty() ? List.of() : List.of(material));
     }
     return Check.found(materials).with("names", words);

@@ -12,8 +12,11 @@ import static org.meltwright.safety.heating.rule.Rule.danger;
 import static org.meltwright.safety.heating.rule.Rule.notice;
 import static org.meltwright.safety.heating.rule.Rule.warning;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.meltwright.core.equipment.HeatSource.Kind;
+import org.meltwright.core.material.Material;
 import org.meltwright.core.source.Source;
 import org.meltwright.safety.heating.Circumstance;
 import org.meltwright.safety.heating.HeatingPlan;
@@ -173,5 +176,68 @@ final class PlaceRules {
   private static boolean areMinorsAlone(People people) {
     int mostAdults = people.minors() == 0 ? 1 : 0;
     return people.hasMinors() && people.teachers() == 0 && people.adults() <= mostAdults;
+  }
+
+  /** Somebody under 18 where a toxic pigment is used. */
+  private static final class MinorsToxicPigment {
+
+    private MinorsToxicPigment() {}
+
+    static RuleOutcome review(HeatingPlan plan) {
+      List<Material> toxic =
+          Stream.concat(
+                  Pigments.holding(plan, Pigments::hasToxicMetal).stream(),
+                  Names.toxic(plan).stream())
+              .distinct()
+              .sorted(Comparator.comparing(Material::id))
+              .toList();
+      RuleOutcome outcome =
+          toxic.isEmpty()
+              ? RuleOutcome.NOTHING
+              : Check.ofPeople(People::hasMinors).review(plan).with("materials", toxic);
+      return Pigments.withUnknown(plan, outcome);
+    }
+  }
+
+  /**
+   * More than 12 learners to a teacher, more than 8 if any is under 18 and no other adult helps, or
+   * a class without one.
+   */
+  private static final class ClassSize {
+
+    /** So many adults share a studio without being a class; common practice. */
+    private static final int MOST_WITHOUT_TEACHER = 3;
+
+    private ClassSize() {}
+
+    static RuleOutcome review(HeatingPlan plan) {
+      return plan.people().map(ClassSize::review).orElseGet(() -> RuleOutcome.notAsked("people"));
+    }
+
+    /**
+     * Young people are fewer to a teacher: 8, the low end for adults, and up to 12 with an adult
+     * more who helps.
+     */
+    private static int mostPerTeacher(People people) {
+      return people.hasMinors() && helpers(people) < Math.max(1, people.teachers()) ? 8 : 12;
+    }
+
+    private static RuleOutcome review(People people) {
+      int learners = people.adults() + people.minors() - helpers(people);
+      boolean nobodyTeaches =
+          people.teachers() == 0 && (people.hasMinors() || learners > MOST_WITHOUT_TEACHER);
+      boolean tooMany =
+          nobodyTeaches || learners > mostPerTeacher(people) * Math.max(1, people.teachers());
+      return RuleOutcome.foundIf(tooMany)
+          .with("learners", learners)
+          .with("teachers", people.teachers());
+    }
+
+    /** Where most are under 18, up to two other adults to a teacher are there to help. */
+    private static int helpers(People people) {
+      return people.minors() > people.adults()
+          ? Math.min(people.adults(), 2 * people.teachers())
+          : 0;
+    }
   }
 }

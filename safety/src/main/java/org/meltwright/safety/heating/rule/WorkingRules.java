@@ -8,6 +8,7 @@ import static org.meltwright.safety.heating.rule.Rule.caution;
 import static org.meltwright.safety.heating.rule.Rule.notice;
 import static org.meltwright.safety.heating.rule.Rule.warning;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.meltwright.core.material.HotMeltUse;
@@ -15,12 +16,15 @@ import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.source.Source;
+import org.meltwright.core.thermal.melting.WorkingWindow;
 import org.meltwright.safety.heating.Circumstance;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.HeatingRule;
 import org.meltwright.safety.heating.RuleOutcome;
+import org.meltwright.safety.heating.TemperatureTable.FloorBand;
 import org.meltwright.units.Limit;
 import org.meltwright.units.MassFraction;
+import org.meltwright.units.TemperaturePoint;
 
 /** Melting, dissolving, working. */
 final class WorkingRules {
@@ -76,5 +80,72 @@ final class WorkingRules {
     MassFraction share = plan.contents().share(m -> HARD_WAXES.contains(m.id())).high();
     return RuleOutcome.foundIf(Limit.exceeds(share.value(), 0.05) && !Window.isRubbedIn(plan))
         .with("share", share);
+  }
+
+  /** Wax colder than the lower bound of its working window: it sets on the brush. */
+  private static final class ColderThanWindow {
+
+    private ColderThanWindow() {}
+
+    static RuleOutcome review(HeatingPlan plan) {
+      return !Window.isBrushed(plan) || isFloorTooHot(plan)
+          ? RuleOutcome.NOTHING
+          : WaxTemperature.review(
+              plan, wax -> WaxTemperature.ruledOut(plan, below(plan, wax.value()), wax));
+    }
+
+    /** Nobody is told to warm wax on a floor that is too hot already. */
+    private static boolean isFloorTooHot(HeatingPlan plan) {
+      return plan.potFloor()
+          .filter(floor -> plan.table().floorBand(floor.value()) != FloorBand.WORKING)
+          .isPresent();
+    }
+
+    private static RuleOutcome below(HeatingPlan plan, TemperaturePoint wax) {
+      return Window.review(plan, window -> isColder(wax, window)).with("wax", wax);
+    }
+
+    /** A closed window asks for more than the ceiling allows: that is the other rule's to say. */
+    private static boolean isColder(TemperaturePoint wax, WorkingWindow window) {
+      return window.state() != WorkingWindow.State.CLOSED && wax.isBelow(window.lowerBound().low());
+    }
+  }
+
+  /**
+   * Wax colder than a resin dissolves from: a matter of crushing, stirring and waiting, never of
+   * more heat. The resin's own melting figure is no part of this.
+   */
+  private static final class ResinDissolvesSlowly {
+
+    private ResinDissolvesSlowly() {}
+
+    static RuleOutcome review(HeatingPlan plan) {
+      List<Material> resins =
+          plan.contents().materials().stream()
+              .filter(material -> material.family() == MaterialFamily.RESIN)
+              .toList();
+      if (resins.isEmpty()) {
+        return RuleOutcome.NOTHING;
+      }
+      return WaxTemperature.review(
+          plan, wax -> WaxTemperature.ruledOut(plan, review(resins, wax.value()), wax));
+    }
+
+    private static RuleOutcome review(List<Material> resins, TemperaturePoint wax) {
+      List<Material> slow = new ArrayList<>();
+      RuleOutcome missing = RuleOutcome.NOTHING;
+      for (Material resin : resins) {
+        var bound = resin.find(PropertyKey.DISSOLVES_FROM);
+        if (bound.isEmpty()) {
+          missing = missing.andNotAssessed(resin, "dissolves-from");
+        } else if (wax.isBelow(bound.get().value().range().low())) {
+          slow.add(resin);
+        }
+      }
+      return missing
+          .andFoundIf(!slow.isEmpty())
+          .with("wax", wax)
+          .with("materials", List.copyOf(slow));
+    }
   }
 }

@@ -32,26 +32,31 @@ final class Assumptions {
       case PRESUMED_NONE -> i -> i.hazards().evidence() == HazardEvidence.PRESUMED_NONE;
       case FORM_NOT_STATED -> new InhaledForms(rules)::isOpen;
       case REST_NOT_CLASSIFIED -> i -> i.hazards().evidence() == HazardEvidence.REST_PRESUMED_NONE;
-      case WORKPLACE_LIMIT_REMEMBERED ->
-          i ->
-              sheetIsDue
-                  && WorkplaceLimits.remembered(i, rules.day())
-                  && !WorkplaceLimits.stated(i);
+      case WORKPLACE_LIMIT_REMEMBERED -> i -> sheetIsDue && isLimitOfTableAlone(i, rules);
       case MISSING_FACTOR -> i -> lacksFactor(i.hazards());
-      case MINIMUM_CATEGORY ->
-          i -> i.hazards().categories().stream().anyMatch(HazardCategory::minimum);
-      case UNDIVIDED_CATEGORY ->
-          i -> i.hazards().categories().stream().anyMatch(HazardCategory::undivided);
+      case MINIMUM_CATEGORY -> i -> any(i, HazardCategory::minimum);
+      case UNDIVIDED_CATEGORY -> i -> any(i, HazardCategory::undivided);
       case METAL_SHARE_UNKNOWN ->
-          i -> i.hazards().notes().contains("1") && i.hazards().metalShare().isEmpty();
-      case PART_OF_COMPOUND -> i -> i.hazards().notes().contains("X");
-      case NOTE_NOT_LIFTED ->
-          i -> i.hazards().notes().stream().anyMatch(n -> ConditionNote.of(n).isPresent());
+          i -> hasNote(i, "1"::equals) && i.hazards().metalShare().isEmpty();
+      case PART_OF_COMPOUND -> i -> hasNote(i, "X"::equals);
+      case NOTE_NOT_LIFTED -> i -> hasNote(i, note -> ConditionNote.of(note).isPresent());
       case DATA_SHEET_OVERRIDES ->
           i -> i.overridden().isPresent() && !SheetAgainstEntry.isMilder(i, rules);
       case DATA_SHEET_MILDER -> i -> SheetAgainstEntry.isMilder(i, rules);
       case DRYNESS_BELOW_CONVENTION -> i -> driesTooLittle(i, rules);
     };
+  }
+
+  private static boolean any(HazardIngredient i, Predicate<HazardCategory> test) {
+    return i.hazards().categories().stream().anyMatch(test);
+  }
+
+  private static boolean hasNote(HazardIngredient i, Predicate<String> test) {
+    return i.hazards().notes().stream().anyMatch(test);
+  }
+
+  private static boolean isLimitOfTableAlone(HazardIngredient i, RuleSet rules) {
+    return WorkplaceLimits.remembered(i, rules.day()) && !WorkplaceLimits.stated(i);
   }
 
   private static boolean lacksFactor(SubstanceHazards s) {

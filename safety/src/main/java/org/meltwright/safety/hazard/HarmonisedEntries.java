@@ -2,12 +2,14 @@
 package org.meltwright.safety.hazard;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
@@ -24,39 +26,43 @@ final class HarmonisedEntries {
           "2025",
           SourceKind.REGULATION);
 
+  private static final List<List<String>> ROWS = TextTable.rows("harmonised-entries.txt");
+
   private final Map<String, SubstanceHazards> byCas = new HashMap<>();
   private final Map<String, String> germanNames = new HashMap<>();
   private final Map<String, String> aliases = new HashMap<>();
-  private final Map<String, Double> vapours = new HashMap<>();
   private final Map<String, SubstanceHazards> byIndex = new HashMap<>();
+  private final Map<String, List<String>> casOfEc = new HashMap<>();
+  private final Set<String> otherBoron = new HashSet<>();
 
+  /** Entries need the names, members and vapours need the entries. */
   static HarmonisedEntries on(LocalDate day) {
     HarmonisedEntries entries = new HarmonisedEntries();
-    List<List<String>> members = new ArrayList<>();
-    List<List<String>> rows = TextTable.rows("harmonised-entries.txt");
-    rows.stream()
-        .filter(r -> r.get(0).equals("german"))
-        .forEach(r -> entries.germanNames.put(r.get(1), r.get(2)));
-    for (List<String> row : rows) {
-      switch (row.get(0)) {
-        case "entry" -> entries.addEntry(row, day);
-        case "member" -> members.add(row);
-        case "none" -> entries.addAbsence(row);
-        case "changed" -> entries.addUnread(row);
-        case "vapour" -> entries.vapours.put(row.get(1), Double.parseDouble(row.get(2)));
-        case "alias" -> entries.aliases.put(row.get(1), row.get(2));
-        default -> {}
-      }
-    }
-    members.forEach(entries::addMember);
-    entries.vapours.forEach(entries::addVapour);
+    each("german", r -> entries.germanNames.put(r.get(1), r.get(2)));
+    each("entry", r -> entries.addEntry(r, day));
+    each("none", entries::addAbsence);
+    each("changed", entries::addUnread);
+    each("member", entries::addMember);
+    each("vapour", entries::addVapour);
+    each("alias", r -> entries.aliases.put(r.get(1), r.get(2)));
+    each("boron", r -> entries.otherBoron.add(r.get(1)));
+    each("ec", r -> entries.casOfEc.put(r.get(1), TextTable.items(r.get(2), ",")));
     return entries;
+  }
+
+  private static void each(String kind, Consumer<List<String>> step) {
+    ROWS.stream().filter(r -> r.get(0).equals(kind)).forEach(step);
   }
 
   private HarmonisedEntries() {}
 
   Optional<SubstanceHazards> find(String cas) {
     return Optional.ofNullable(byCas.get(cas));
+  }
+
+  /** What an EC number may mean: several substances may share one. */
+  Stream<SubstanceHazards> ofEc(String number) {
+    return casOfEc.getOrDefault(number, List.of()).stream().flatMap(cas -> find(cas).stream());
   }
 
   Optional<SubstanceHazards> alias(String name) {
@@ -81,20 +87,29 @@ final class HarmonisedEntries {
 
   /** The entry that a substance falls under: as it says itself, else by its number. */
   Optional<SubstanceHazards> entryOf(SubstanceHazards s) {
-    Optional<String> stated = s.indexNumber();
-    return stated.isPresent()
-        ? stated.map(byIndex::get)
-        : s.casNumbers().stream()
-            .flatMap(cas -> find(cas).stream())
-            .flatMap(known -> known.indexNumber().stream())
-            .flatMap(index -> Optional.ofNullable(byIndex.get(index)).stream())
-            .findFirst()
-            .or(() -> onlyEntryWithNote12().filter(e -> s.notes().contains("12")));
+    return s.indexNumber()
+        .flatMap(this::byIndex)
+        .or(() -> entryByNumber(s))
+        .or(() -> onlyEntryWithNote12().filter(e -> s.notes().contains("12")));
+  }
+
+  private Optional<SubstanceHazards> entryByNumber(SubstanceHazards s) {
+    return Stream.concat(
+            s.casNumbers().stream().flatMap(cas -> find(cas).stream()),
+            s.ecNumbers().stream().flatMap(this::ofEc))
+        .flatMap(known -> known.indexNumber().stream())
+        .flatMap(index -> byIndex(index).stream())
+        .findFirst();
   }
 
   /** A sheet that prints note 12 without an entry can only mean the one that carries it. */
   private Optional<SubstanceHazards> onlyEntryWithNote12() {
     return byIndex.values().stream().filter(e -> e.notes().contains("12")).findFirst();
+  }
+
+  /** Whether a boron compound has an entry of its own that does not print note 11. */
+  boolean isOtherBoron(SubstanceHazards entry) {
+    return entry.indexNumber().filter(otherBoron::contains).isPresent();
   }
 
   List<SubstanceHazards> all() {
@@ -161,9 +176,10 @@ final class HarmonisedEntries {
     byCas.put(cas, b.build());
   }
 
-  private void addVapour(String cas, double milligramsPerLitre) {
+  private void addVapour(List<String> row) {
+    double milligramsPerLitre = Double.parseDouble(row.get(2));
     byCas.computeIfPresent(
-        cas, (number, s) -> s.toBuilder().saturatedVapour(milligramsPerLitre).build());
+        row.get(1), (cas, s) -> s.toBuilder().saturatedVapour(milligramsPerLitre).build());
   }
 
   private String entryOf(String cas) {
@@ -191,6 +207,7 @@ final class HarmonisedEntries {
             .cas(row.get(1))
             .source(ABSENCE, Knowledge.valueOf(row.get(4)));
     HazardTexts.stated(row.get(5)).ifPresent(none::remark);
+    row.stream().skip(6).forEach(none::supplements);
     byCas.put(row.get(1), none.build());
   }
 }

@@ -22,19 +22,17 @@ final class HazardArithmetic {
       }
       case ACUTE -> {
         b.formula("100 / ATE of the mixture = sum of share / ATE");
-        b.step(w.level() + ": ATE of the mixture " + number(w.value()));
+        b.step(w.level() + ": " + estimate(w));
       }
       case ACUTE_CORRECTED -> {
         b.formula("(100 - unknown share) / ATE of the mixture = sum of share / ATE");
-        b.step(
-            String.format(
-                Locale.ROOT,
-                "%s: unknown share %s %%, ATE of the mixture %s",
-                w.level(),
-                number(w.unknownPercent()),
-                number(w.value())));
+        b.step(w.level() + ": unknown share " + number(w.unknownPercent()) + " %, " + estimate(w));
       }
     }
+  }
+
+  private static String estimate(Working w) {
+    return "ATE of the mixture " + number(w.value());
   }
 
   private static String step(Working w, Contribution c) {

@@ -16,10 +16,10 @@ final class HazardNotation {
     SubstanceSheet sheet = new SubstanceSheet(text, HazardEvidence.DATA_SHEET);
     SheetReader reader = new SheetReader(text, false);
     reader.into(sheet);
-    List<HazardCategory> categories = sheet.categories;
+    List<HazardCategory> categories = sheet.facts.categories;
     boolean one = categories.size() == 1 && sheet.saysCategoriesAlone();
-    if (!sheet.classesByTest.isEmpty()) {
-      throw kindsNotHeld(text, sheet.classesByTest.iterator().next());
+    if (!sheet.facts.classesByTest.isEmpty()) {
+      throw kindsNotHeld(text, sheet.facts.classesByTest.iterator().next());
     }
     if (!one || !reader.findings().problems().isEmpty()) {
       throw refused(text, reader);
@@ -37,10 +37,10 @@ final class HazardNotation {
     SubstanceSheet sheet = new SubstanceSheet(text, HazardEvidence.DATA_SHEET);
     SheetReader reader = new SheetReader(text, true);
     reader.into(sheet);
-    if (sheet.specificLimits.size() != 1 || !reader.findings().problems().isEmpty()) {
+    if (sheet.facts.specificLimits.size() != 1 || !reader.findings().problems().isEmpty()) {
       throw refused(text, reader);
     }
-    return sheet.specificLimits.get(0);
+    return sheet.facts.specificLimits.get(0);
   }
 
   /** What was wrong with a text of one category or limit, with all of it shown. */

@@ -47,11 +47,11 @@ final class IngredientLines {
 
   void substance(SubstanceHazards hazards, DeclaredShare share) {
     declared.add(share);
-    lines.add(new HazardIngredient(null, share.highPercent(), hazards, null));
+    lines.add(new HazardIngredient(null, share.highPercent(), rules.identified(hazards), null));
   }
 
   void sheet(String id, SubstanceHazards sheet) {
-    sheets.put(id, sheet);
+    sheets.put(id, rules.identified(sheet));
   }
 
   void restNotClassified() {

@@ -92,23 +92,30 @@ final class LiquidClassifier {
   private static HazardFinding flammable(
       Source rule, TemperaturePoint flash, HazardMixture mixture, RuleSet rules) {
     if (Limit.exceeds(flash, bound(rules, Bound.FLASH_FLAMMABLE_UP_TO_CELSIUS))) {
-      if (rules.has(Bound.FLASH_COMBUSTIBLE_UP_TO_CELSIUS)
-          && !Limit.exceeds(flash, bound(rules, Bound.FLASH_COMBUSTIBLE_UP_TO_CELSIUS))) {
-        return classified(rule, Category.FOUR, HazardRemark.FLASH_POINT);
-      }
-      return flammable(rule, HazardStatus.NOT_CLASSIFIED, List.of(), HazardRemark.FLASH_POINT_HIGH);
+      return isCombustible(flash, rules)
+          ? classified(rule, Category.FOUR, HazardRemark.FLASH_POINT)
+          : flammable(rule, HazardStatus.NOT_CLASSIFIED, List.of(), HazardRemark.FLASH_POINT_HIGH);
     }
-    if (Limit.reaches(flash, bound(rules, Bound.FLASH_HIGHLY_FLAMMABLE_BELOW_CELSIUS))) {
-      return classified(rule, Category.THREE, HazardRemark.FLASH_POINT);
+    return Limit.reaches(flash, bound(rules, Bound.FLASH_HIGHLY_FLAMMABLE_BELOW_CELSIUS))
+        ? classified(rule, Category.THREE, HazardRemark.FLASH_POINT)
+        : highlyFlammable(rule, mixture.initialBoilingPoint(), rules);
+  }
+
+  /** Category 4, which the European rules do not have. */
+  private static boolean isCombustible(TemperaturePoint flash, RuleSet rules) {
+    return rules.has(Bound.FLASH_COMBUSTIBLE_UP_TO_CELSIUS)
+        && !Limit.exceeds(flash, bound(rules, Bound.FLASH_COMBUSTIBLE_UP_TO_CELSIUS));
+  }
+
+  /** Below the flash point of category 3 the boiling point decides; without one, the graver. */
+  private static HazardFinding highlyFlammable(
+      Source rule, Optional<TemperaturePoint> boiling, RuleSet rules) {
+    if (boiling.isEmpty()) {
+      return classified(rule, Category.ONE, HazardRemark.BOILING_POINT_MISSING);
     }
-    return mixture
-        .initialBoilingPoint()
-        .map(
-            t ->
-                Limit.exceeds(t, bound(rules, Bound.BOILING_EXTREMELY_FLAMMABLE_UP_TO_CELSIUS))
-                    ? classified(rule, Category.TWO, HazardRemark.FLASH_POINT)
-                    : classified(rule, Category.ONE, HazardRemark.FLASH_POINT))
-        .orElseGet(() -> classified(rule, Category.ONE, HazardRemark.BOILING_POINT_MISSING));
+    TemperaturePoint limit = bound(rules, Bound.BOILING_EXTREMELY_FLAMMABLE_UP_TO_CELSIUS);
+    boolean high = Limit.exceeds(boiling.get(), limit);
+    return classified(rule, high ? Category.TWO : Category.ONE, HazardRemark.FLASH_POINT);
   }
 
   private static TemperaturePoint bound(RuleSet rules, Bound name) {

@@ -101,23 +101,24 @@ final class RuleFile {
       refuse(HazardProblem.RULE_COLUMNS, number, String.join(" | ", cells));
       return;
     }
-    String from = cells.get(first + 2);
-    String until = cells.size() > first + 3 ? cells.get(first + 3) : "";
     Optional<Knowledge> knowledge = knowledge(cells.get(first + 1));
+    Optional<Days> days = days(number, cells.subList(first + 2, cells.size()));
     if (knowledge.isEmpty()) {
       refuse(HazardProblem.RULE_WORD, number, cells.get(first + 1));
-    } else if (isDay(from) && isDay(until) && inOrder(from, until)) {
-      add(
-          new RuleRow(
-              number,
-              kind,
-              List.copyOf(cells.subList(1, first)),
-              cells.get(first),
-              knowledge.orElseThrow(),
-              new Days(day(from), day(until))));
-    } else {
-      refuse(HazardProblem.RULE_DATE, number, from + " | " + until);
+    } else if (days.isPresent()) {
+      List<String> says = List.copyOf(cells.subList(1, first));
+      add(new RuleRow(number, kind, says, cells.get(first), knowledge.get(), days.get()));
     }
+  }
+
+  private Optional<Days> days(int number, List<String> cells) {
+    String from = cells.get(0);
+    String until = cells.size() > 1 ? cells.get(1) : "";
+    if (isDay(from) && isDay(until) && inOrder(from, until)) {
+      return Optional.of(new Days(day(from), day(until)));
+    }
+    refuse(HazardProblem.RULE_DATE, number, from + " | " + until);
+    return Optional.empty();
   }
 
   private static Optional<Knowledge> knowledge(String word) {

@@ -203,11 +203,16 @@ public final class RuleSet {
   /**
    * Finds what the tables hold of a substance.
    *
-   * @param cas its CAS registry number
+   * @param number its CAS registry number, or its EC number; where several substances share an EC
+   *     number, the gravest is taken
    * @return the entry or the absence of one; empty if the number was not looked up
    */
-  public Optional<SubstanceHazards> find(String cas) {
-    return entries.find(cas);
+  public Optional<SubstanceHazards> find(String number) {
+    return entries.find(number).or(() -> gravest(entries.ofEc(number)));
+  }
+
+  private static Optional<SubstanceHazards> gravest(Stream<SubstanceHazards> candidates) {
+    return candidates.max(Comparator.comparingInt(RuleSet::gravity));
   }
 
   /**
@@ -220,10 +225,8 @@ public final class RuleSet {
    * @return the entry, the absence of one, or "not looked up"
    */
   public SubstanceHazards of(Material material) {
-    return Stream.concat(Stream.of(material), material.alternatives().stream())
-        .flatMap(this::candidates)
-        .max(Comparator.comparingInt(RuleSet::gravity))
-        .orElseGet(() -> notLookedUp(material));
+    Stream<Material> all = Stream.concat(Stream.of(material), material.alternatives().stream());
+    return gravest(all.flatMap(this::candidates)).orElseGet(() -> notLookedUp(material));
   }
 
   private Stream<SubstanceHazards> candidates(Material material) {
@@ -267,7 +270,7 @@ public final class RuleSet {
    */
   String additiveGroup(SubstanceHazards s) {
     Optional<SubstanceHazards> entry = entries.entryOf(s);
-    if (hasNote("11", s, entry)) {
+    if (hasNote("11", s, entry) || entry.filter(entries::isOtherBoron).isPresent()) {
       return "boron compounds (note 11)";
     }
     return hasNote("12", s, entry)
@@ -280,13 +283,38 @@ public final class RuleSet {
     return s.notes().contains(note) || entry.filter(e -> e.notes().contains(note)).isPresent();
   }
 
-  /** What the tables say of a substance by its number, its entry or its name. */
-  Optional<SubstanceHazards> entryFor(SubstanceHazards s) {
-    return s.casNumbers().stream()
-        .flatMap(cas -> find(cas).stream())
-        .findFirst()
-        .or(() -> s.indexNumber().flatMap(entries::byIndex))
-        .or(() -> entries.named(s.name()));
+  /**
+   * What the tables say of a substance by its numbers or else by its name: several entries where
+   * its numbers speak of several.
+   */
+  List<SubstanceHazards> entriesFor(SubstanceHazards s) {
+    List<SubstanceHazards> byNumber =
+        Stream.of(
+                s.casNumbers().stream().flatMap(cas -> entries.find(cas).stream()),
+                s.ecNumbers().stream().flatMap(ec -> byEc(ec, s)),
+                s.indexNumber().flatMap(entries::byIndex).stream())
+            .flatMap(found -> found)
+            .toList();
+    return byNumber.isEmpty() ? entries.named(s.name()).stream().toList() : byNumber;
+  }
+
+  /** An EC number that goes with the CAS number of the sheet says no more than that. */
+  private Stream<SubstanceHazards> byEc(String ec, SubstanceHazards s) {
+    List<SubstanceHazards> all = entries.ofEc(ec).toList();
+    boolean said = all.stream().anyMatch(e -> s.casNumbers().containsAll(e.casNumbers()));
+    return said ? Stream.empty() : all.stream();
+  }
+
+  /**
+   * The same substance with its CAS number, where its sheet has only an EC number that a single
+   * entry prints: so it is added up with other lines of it, and known to lists that go by CAS.
+   */
+  SubstanceHazards identified(SubstanceHazards s) {
+    List<SubstanceHazards> all = s.ecNumbers().stream().flatMap(entries::ofEc).toList();
+    boolean one = all.stream().map(SubstanceHazards::indexNumber).distinct().count() == 1;
+    return s.casNumbers().isEmpty() && one
+        ? s.toBuilder().cas(all.get(0).casNumbers().get(0)).build()
+        : s;
   }
 
   List<SubstanceHazards> entries() {

@@ -1,7 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.safety.hazard;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.meltwright.units.Limit;
@@ -21,15 +20,16 @@ final class SheetAgainstEntry {
 
   /** Whether the entry, by number or name, names something that the sheet says milder or not. */
   static boolean isMilder(HazardIngredient i, RuleSet rules) {
-    return entry(i, rules)
+    return entries(i, rules)
         .map(entry -> new SheetAgainstEntry(i.hazards(), entry, rules))
-        .filter(SheetAgainstEntry::isMilder)
-        .isPresent();
+        .anyMatch(SheetAgainstEntry::isMilder);
   }
 
-  private static Optional<SubstanceHazards> entry(HazardIngredient i, RuleSet rules) {
+  private static Stream<SubstanceHazards> entries(HazardIngredient i, RuleSet rules) {
     boolean ownSheet = i.hazards().evidence() == HazardEvidence.DATA_SHEET;
-    return i.overridden().or(() -> ownSheet ? rules.entryFor(i.hazards()) : Optional.empty());
+    return Stream.concat(
+        i.overridden().stream(),
+        ownSheet ? rules.entriesFor(i.hazards()).stream() : Stream.empty());
   }
 
   /** A note whose condition is stated to be met has lifted what it lifts. */

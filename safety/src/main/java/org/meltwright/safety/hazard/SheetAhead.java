@@ -21,6 +21,8 @@ final class SheetAhead {
   private static final Set<String> END_A_RUN =
       Set.of("not classified", "estimate", "factor", "limit", "workplace limit");
 
+  private static final Set<String> VOLUME = Set.of("vol", "volume", "volumen");
+
   private final List<SheetToken> tokens;
 
   SheetAhead(List<SheetToken> tokens) {
@@ -274,6 +276,44 @@ final class SheetAhead {
       }
     }
     return false;
+  }
+
+  /** Whether words that the list does not have are the next in the line, behind other numbers. */
+  boolean nameFollows(int from) {
+    int i = from;
+    while (i < tokens.size() && isBeforeName(tokens.get(i))) {
+      i++;
+    }
+    return i < tokens.size()
+        && tokens.get(i).is(Kind.WORD)
+        && SheetWords.match(tokens, i).isEmpty();
+  }
+
+  private static boolean isBeforeName(SheetToken token) {
+    return token.isIdentifier()
+        || (token.isPunctuation() && !token.is(Kind.NEWLINE))
+        || token.is(Kind.SEPARATOR);
+  }
+
+  /** "5 % v/v", "5 Vol.-%": a share by volume is none by mass. The place behind its words. */
+  int endOfVolume(int from) {
+    int i = from;
+    while (is(Kind.OPEN, i) || is(Kind.PERCENT, i)) {
+      i++;
+    }
+    if (!isVolume(i)) {
+      return from;
+    }
+    i = is(Kind.SLASH, i + 1) ? i + 3 : i + 1;
+    while (is(Kind.DOT, i) || is(Kind.DASH, i) || is(Kind.PERCENT, i) || is(Kind.CLOSE, i)) {
+      i++;
+    }
+    return Math.min(i, tokens.size());
+  }
+
+  private boolean isVolume(int at) {
+    String word = is(Kind.WORD, at) ? SheetWords.key(tokens.get(at)) : "";
+    return VOLUME.contains(word) || (word.equals("v") && is(Kind.SLASH, at + 1));
   }
 
   private boolean isClass(int i) {

@@ -41,7 +41,7 @@ final class SheetClaim {
   final List<SheetToken> codes = new ArrayList<>();
 
   /** Codes behind it that are not of its class. */
-  final List<SheetEntry.Alone> notOwn = new ArrayList<>();
+  final List<LoneCode> notOwn = new ArrayList<>();
 
   private final List<ClassName> names;
   private List<HazardCategory> possible;

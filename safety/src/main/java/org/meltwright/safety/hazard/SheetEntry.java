@@ -10,9 +10,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.material.IdentifierScheme;
 import org.meltwright.safety.hazard.SheetToken.Kind;
-import org.meltwright.units.ProblemException;
+import org.meltwright.units.Problem;
 
 /** What a sheet says of one substance, as it is being read. */
 final class SheetEntry {
@@ -22,45 +21,30 @@ final class SheetEntry {
   /** An M-factor with the class behind which it stands. */
   record Factor(SheetFactor factor, @Nullable SheetClaim claim, boolean attached) {}
 
-  /** A code that is not of the class behind which it stands, until a class takes it. */
-  static final class Alone {
-    final SheetToken code;
-    final @Nullable SheetClaim claim;
-    boolean taken;
-
-    Alone(SheetToken code, @Nullable SheetClaim claim) {
-      this.code = code;
-      this.claim = claim;
-    }
-  }
-
   /** Words with their first and their last token. */
   private record Words(SheetToken first, SheetToken last) {}
 
   private final SheetFindings findings;
   final List<SheetClaim> claims = new ArrayList<>();
-  final Map<String, List<Alone>> alone = new LinkedHashMap<>();
+  final Map<String, List<LoneCode>> alone = new LinkedHashMap<>();
   final List<Factor> factors = new ArrayList<>();
   final SheetEstimates estimates;
   final List<SheetToken> supplements = new ArrayList<>();
   final List<String> notes = new ArrayList<>();
-  private final List<SheetToken> casNumbers = new ArrayList<>();
+  final SheetNumbers numbers = new SheetNumbers();
   private final SheetName name;
-  private @Nullable SheetToken index;
+  private final SheetLimits limits = new SheetLimits();
   private @Nullable Words notClassified;
+  private final List<Words> saidNone = new ArrayList<>();
+  private final List<Words> passedOver = new ArrayList<>();
   private @Nullable SheetRange share;
   private @Nullable Words shareWords;
-  private @Nullable SheetRange pendingLimit;
-  private @Nullable SheetToken pendingFirst;
-  private @Nullable SheetToken pendingLast;
-  private @Nullable SheetToken lastCas;
-  private int identifiers;
   private boolean classFirst;
+  private boolean saidSinceNumber;
   private boolean unknown;
   private boolean noData;
   private boolean doubted;
   private boolean workplaceLimit;
-  private boolean limits;
   private boolean flawed;
 
   SheetEntry(SheetFindings findings) {
@@ -103,7 +87,7 @@ final class SheetEntry {
 
   /** Before any class, the concentration of a substance is its share. */
   boolean expectsShare() {
-    return hasIdentifier() && share == null && claims.isEmpty() && !limits;
+    return hasIdentifier() && share == null && claims.isEmpty() && !limits.follow();
   }
 
   /** Whether its classes stand in the first column, in front of name and number. */
@@ -128,7 +112,7 @@ final class SheetEntry {
   }
 
   boolean hasIdentifier() {
-    return identifiers > 0;
+    return !numbers.areNone();
   }
 
   boolean hasShare() {
@@ -141,20 +125,23 @@ final class SheetEntry {
         && share.highPercent() == range.highPercent();
   }
 
-  /** A further CAS number is a further substance, but for several in a row. */
-  boolean startsNewWithCas(List<SheetToken> tokens, int at) {
-    if (lastCas == null) {
-      return !claims.isEmpty()
-          && identifiers == 0
-          && share == null
-          && name.isEmpty()
-          && !beginsLineOf(tokens.get(at));
-    }
-    int i = at - 1;
-    while (i >= 0 && (tokens.get(i).is(Kind.COMMA) || tokens.get(i).is(Kind.SLASH))) {
-      i--;
-    }
-    return i < 0 || !tokens.get(i).equals(lastCas);
+  /** Whether a share or a class was said behind its last number. */
+  boolean saysMoreThanNumbers() {
+    return saidSinceNumber;
+  }
+
+  /** Whether all is said of it but a number of a register. */
+  boolean lacksNumberAlone() {
+    return numbers.areNone() && saidSinceNumber && !claims.isEmpty() && !name.isEmpty();
+  }
+
+  /** Whether its classes alone stand above a number: they are those of the whole mixture. */
+  boolean isClassesAbove(SheetToken number) {
+    return !claims.isEmpty()
+        && numbers.areNone()
+        && share == null
+        && name.isEmpty()
+        && !beginsLineOf(number);
   }
 
   /** Tables whose lines begin with the share. */
@@ -171,39 +158,13 @@ final class SheetEntry {
     return claim != null && claim.lacksCategory() && claim.codes.isEmpty();
   }
 
-  boolean limitsFollow() {
-    limits = hasIdentifier() || !claims.isEmpty();
+  boolean limitsFollow(int behindWord) {
+    limits.follow(hasIdentifier() || !claims.isEmpty(), behindWord);
     return true;
   }
 
-  /**
-   * Behind the colon of a statement or in brackets behind it; below a heading of limits also in the
-   * cell behind the statement, or in front of a class.
-   */
   boolean expectsLimit(List<SheetToken> tokens, int at, boolean inBrackets, boolean ofNext) {
-    SheetClaim claim = claim();
-    if (claim == null || claim.codes.isEmpty()) {
-      return limits && ofNext;
-    }
-    int i = at - 1;
-    boolean colon = false;
-    while (i >= 0 && isBetweenCodeAndLimit(tokens.get(i))) {
-      colon |= tokens.get(i).is(Kind.COLON);
-      i--;
-    }
-    boolean behind = i >= 0 && tokens.get(i).equals(lastCode(claim));
-    return behind ? limits || colon || inBrackets : limits && ofNext;
-  }
-
-  private static boolean isBetweenCodeAndLimit(SheetToken token) {
-    return switch (token.kind()) {
-      case STARS, OPEN, CLOSE, COLON, SEPARATOR, COMMA -> true;
-      default -> false;
-    };
-  }
-
-  private static SheetToken lastCode(SheetClaim claim) {
-    return claim.codes.get(claim.codes.size() - 1);
+    return limits.areExpected(claim(), tokens, at, inBrackets, ofNext);
   }
 
   // What the reader finds
@@ -213,11 +174,9 @@ final class SheetEntry {
   }
 
   void claim(SheetClaim claim) {
-    if (pendingLimit != null) {
-      claim.limit = pendingLimit;
-      pendingLimit = null;
-    }
+    limits.giveTo(claim);
     estimates.areOver();
+    saidSinceNumber = true;
     claims.add(claim);
   }
 
@@ -251,7 +210,7 @@ final class SheetEntry {
   }
 
   void codeAlone(SheetToken token, @Nullable SheetClaim claim) {
-    Alone code = new Alone(token, claim);
+    LoneCode code = new LoneCode(token, claim);
     alone.computeIfAbsent(token.text(), t -> new ArrayList<>()).add(code);
     if (claim != null) {
       claim.notOwn.add(code);
@@ -263,42 +222,36 @@ final class SheetEntry {
   }
 
   void identifier(SheetToken token) {
-    identifiers++;
-    if (identifiers == 1) {
+    if (numbers.areNone()) {
       name.standsBehindNumber(name.isEmpty());
       classFirst = !claims.isEmpty() && claims.get(0).first.line() == token.line();
       name.passOverWordsFarAbove(token, claims.isEmpty());
     }
-    if (token.is(Kind.INDEX)) {
-      index = token;
+    saidSinceNumber &= token.is(Kind.REGISTRATION);
+    if (!numbers.hold(token)) {
+      SheetNumbers.problem(token).ifPresent(p -> flaw(p, token));
+      numbers.add(token);
     }
-    if (!token.is(Kind.CAS)) {
-      return;
-    }
-    lastCas = token;
-    if (casNumbers.stream().anyMatch(t -> t.text().equals(token.text()))) {
-      return;
-    }
-    if (IdentifierScheme.CAS.accepts(token.text())) {
-      casNumbers.add(token);
-    } else {
-      problemOf(() -> IdentifierScheme.CAS.require(token.text()), token);
-    }
+  }
+
+  /** Of two shares that contradict each other the higher is kept. */
+  void shareIsAtLeast(SheetRange range) {
+    share = share == null || share.highPercent() < range.highPercent() ? range : share;
   }
 
   void share(SheetRange range, SheetToken first, SheetToken last) {
     share = range;
+    saidSinceNumber = true;
     shareWords = new Words(first, last);
   }
 
   void limit(
-      SheetRange range, SheetToken first, SheetToken last, boolean ofNext, boolean startOfCell) {
+      SheetRange said, SheetToken first, SheetToken last, boolean ofNext, boolean startOfCell) {
+    SheetRange range = said.asLimit();
     SheetClaim claim = claim();
     if (ofNext || claim == null) {
-      reportPendingLimit();
-      pendingLimit = range;
-      pendingFirst = first;
-      pendingLast = last;
+      reportWaitingLimit();
+      limits.waits(range, first, last);
     } else if (claim.limit == null) {
       claim.limit = range;
       claim.limitApart = startOfCell;
@@ -308,25 +261,12 @@ final class SheetEntry {
     }
   }
 
-  private void reportPendingLimit() {
-    if (pendingLimit != null && pendingFirst != null && pendingLast != null) {
-      flawed = true;
-      findings.problem(SheetProblem.LIMIT_WITHOUT_CLASS, pendingFirst, pendingLast);
-      pendingLimit = null;
-    }
+  private void reportWaitingLimit() {
+    flawed |= limits.reportWaiting(findings);
   }
 
-  /** "Carc. 1B H350 0.1 to 1", as the tables here write it: the place behind it. */
   OptionalInt bareLimit(List<SheetToken> tokens, int at) {
-    SheetClaim claim = claim();
-    boolean behindCode =
-        claim != null && !claim.codes.isEmpty() && tokens.get(at - 1).equals(lastCode(claim));
-    if (claim == null || !behindCode) {
-      return OptionalInt.empty();
-    }
-    Optional<SheetRange> bare = SheetRange.bare(tokens, at);
-    claim.limit = bare.orElse(claim.limit);
-    return bare.map(r -> OptionalInt.of(r.end())).orElse(OptionalInt.empty());
+    return SheetLimits.bare(claim(), tokens, at);
   }
 
   /** A cell without anything: no word of harmlessness if nothing else is said. */
@@ -346,6 +286,7 @@ final class SheetEntry {
   }
 
   boolean notClassified(SheetToken first, SheetToken last) {
+    saidNone.add(new Words(first, last));
     SheetClaim claim = claim();
     if (claim != null && claim.lacksCategory() && claim.codes.isEmpty()) {
       claim.none = true;
@@ -389,6 +330,11 @@ final class SheetEntry {
     }
   }
 
+  void passOver(SheetToken first, SheetToken last) {
+    findings.passOver(first, last);
+    passedOver.add(new Words(first, last));
+  }
+
   void words(SheetToken first, SheetToken last) {
     name.add(first, last);
   }
@@ -412,18 +358,14 @@ final class SheetEntry {
 
   // What comes of it
 
-  private void problemOf(Runnable check, SheetToken token) {
-    try {
-      check.run();
-    } catch (ProblemException e) {
-      flawed = true;
-      e.problems().forEach(p -> findings.problem(p, token));
-    }
+  private void flaw(Problem problem, SheetToken token) {
+    flawed = true;
+    findings.problem(problem, token);
   }
 
   /** The substance with its share; empty if the text says nothing of any. */
   Optional<CopiedSheet.Line> toLine() {
-    reportPendingLimit();
+    reportWaitingLimit();
     reportWordsThatAreNoName();
     if (!hasContent() && !flawed) {
       return Optional.empty();
@@ -437,7 +379,7 @@ final class SheetEntry {
 
   /** Adds what was read to a sheet of a substance that is named elsewhere. */
   void into(SubstanceSheet sheet) {
-    reportPendingLimit();
+    reportWaitingLimit();
     reportWordsThatAreNoName();
     if (shareWords != null) {
       findings.problem(SheetProblem.ONE_SUBSTANCE, shareWords.first(), shareWords.last());
@@ -447,40 +389,39 @@ final class SheetEntry {
 
   /** Says that a second substance stands where one is meant. */
   void reportSecond() {
-    SheetToken first =
-        !casNumbers.isEmpty()
-            ? casNumbers.get(0)
-            : !claims.isEmpty()
-                ? claims.get(0).first
-                : shareWords == null ? null : shareWords.first();
-    if (first != null) {
-      findings.problem(SheetProblem.ONE_SUBSTANCE, first, first);
-    }
+    numbers
+        .first()
+        .or(() -> claims.stream().map(c -> c.first).findFirst())
+        .or(() -> Optional.ofNullable(shareWords).map(Words::first))
+        .ifPresent(first -> findings.problem(SheetProblem.ONE_SUBSTANCE, first, first));
     reportWordsThatAreNoName();
   }
 
   private SubstanceSheet addTo(SubstanceSheet sheet) {
-    casNumbers.forEach(cas -> sheet.cas(cas.text()));
-    if (index != null) {
-      sheet.entry(index.text());
-    }
+    numbers.addTo(sheet);
     if (workplaceLimit) {
       sheet.unionWorkplaceLimit();
     }
     SheetResolver resolver = new SheetResolver(this, findings);
     resolver.resolve(sheet);
-    if (notClassified != null && resolver.saysAnything()) {
-      flawed = true;
-      findings.problem(SheetProblem.CONTRADICTION, notClassified.first(), notClassified.last());
-    }
-    if (notClassified != null && !noData) {
+    boolean saysNone = holdsNotClassified(resolver.saysAnything());
+    if (saysNone) {
       sheet.notClassified();
     }
-    boolean silent = (notClassified == null || noData) && !resolver.saysAnything();
+    boolean silent = !saysNone && !resolver.saysAnything();
     if (flawed || resolver.isFlawed() || silent) {
       resolver.openAllBut(sheet);
     }
     return sheet;
+  }
+
+  /** Whether it says "not classified" without "no data"; beside a class that contradicts. */
+  private boolean holdsNotClassified(boolean saysAnything) {
+    if (notClassified != null && saysAnything) {
+      flawed = true;
+      findings.problem(SheetProblem.CONTRADICTION, notClassified.first(), notClassified.last());
+    }
+    return notClassified != null && !noData;
   }
 
   boolean isDoubted() {
@@ -492,10 +433,35 @@ final class SheetEntry {
   }
 
   private void reportWordsThatAreNoName() {
-    boolean isDoubted = saysNone() && name.isDoubted();
+    boolean isDoubted = saysNone() && (name.isDoubted() || saysOfWhat() || isQualified());
     boolean hasOthers = name.reportOthers(mayBeNamed(), firstClaim());
     doubted = saysNone() && (isDoubted || hasOthers);
     flawed |= hasOthers || isDoubted;
+  }
+
+  /** "Not classified for acute toxicity": words behind it that are no name. */
+  private boolean saysOfWhat() {
+    Words none = notClassified;
+    return none != null && !isNumberedBehind(none) && name.goesOnFrom(none.last());
+  }
+
+  /** "not classified", name and number: a table whose first column is the class. */
+  private boolean isNumberedBehind(Words none) {
+    return numbers.first().filter(n -> n.start() > none.last().start()).isPresent();
+  }
+
+  /** Whether words that were passed over in its line go on from "not classified", or doubt it. */
+  private boolean isQualified() {
+    List<Words> qualifying = passedOver.stream().filter(this::qualifies).toList();
+    qualifying.forEach(w -> findings.problem(SheetProblem.NOT_UNDERSTOOD, w.first(), w.last()));
+    return !qualifying.isEmpty();
+  }
+
+  private boolean qualifies(Words words) {
+    boolean doubt = SheetName.doubts(findings.words(words.first(), words.last()));
+    return saidNone.stream()
+        .filter(none -> none.last().line() == words.first().line())
+        .anyMatch(none -> doubt || findings.areInOneCell(none.last(), words.first()));
   }
 
   /** "Not classified" holds only where no other word goes with it: it may say of what, or why. */
@@ -511,7 +477,7 @@ final class SheetEntry {
   }
 
   private String name() {
-    String unnamed = casNumbers.isEmpty() ? "copied sheet" : "CAS " + casNumbers.get(0).text();
+    String unnamed = numbers.inPlaceOfName().orElse("copied sheet");
     return mayBeNamed() ? name.text(firstClaim()).orElse(unnamed) : unnamed;
   }
 

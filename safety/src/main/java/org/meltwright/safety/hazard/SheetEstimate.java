@@ -32,13 +32,8 @@ record SheetEstimate(
 
   /** Finds a number with such a unit at a place; a blank may part thousands. */
   static Optional<SheetEstimate> at(List<SheetToken> tokens, int from) {
-    int number = from;
-    boolean point = true;
-    if (number < tokens.size()
-        && (tokens.get(number).is(Kind.BELOW) || tokens.get(number).is(Kind.ABOVE))) {
-      point = false;
-      number++;
-    }
+    boolean point = !isComparison(tokens, from);
+    int number = point ? from : from + 1;
     String digits = digits(tokens, number);
     int after = digits.isEmpty() ? number : number + (isGrouped(tokens, number) ? 2 : 1);
     OptionalDouble value = digits.isEmpty() ? OptionalDouble.empty() : SheetRange.number(digits);
@@ -55,6 +50,10 @@ record SheetEstimate(
             unit.get(),
             point,
             afterDuration(tokens, end)));
+  }
+
+  private static boolean isComparison(List<SheetToken> tokens, int at) {
+    return at < tokens.size() && (tokens.get(at).is(Kind.BELOW) || tokens.get(at).is(Kind.ABOVE));
   }
 
   /** "1.100 mg/kg" or "1,100 mg/kg": a point or a comma may part thousands. */

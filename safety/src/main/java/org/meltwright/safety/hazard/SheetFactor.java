@@ -29,33 +29,38 @@ record SheetFactor(
         && at(tokens, at, at + 1).isPresent();
   }
 
+  /** Which of the two hazards to water the words beside the number name. */
+  private record Named(boolean acute, boolean chronic) {
+
+    static final Named NEITHER = new Named(false, false);
+
+    Named with(Match word) {
+      return new Named(
+          acute || word.meaning().is("acute") || isClass(word, "Aquatic Acute"),
+          chronic || word.meaning().is("chronic") || isClass(word, "Aquatic Chronic"));
+    }
+  }
+
   /** Finds the number behind the word, with "acute" or "chronic" before or behind it. */
   static Optional<SheetFactor> at(List<SheetToken> tokens, int first, int from) {
-    boolean acute = false;
-    boolean chronic = false;
+    Named named = Named.NEITHER;
     int i = from;
     while (i < tokens.size() && i < from + LONGEST && !tokens.get(i).is(Kind.NUMBER)) {
-      Optional<Match> word = SheetWords.match(tokens, i);
-      boolean minus = SheetAhead.isMinus(tokens, i);
-      boolean mark = !minus && (tokens.get(i).isMark() || tokens.get(i).is(Kind.EQUALS));
-      if (word.isPresent() && isOfFactor(word.get())) {
-        acute |= word.get().meaning().is("acute") || isClass(word.get(), "Aquatic Acute");
-        chronic |= word.get().meaning().is("chronic") || isClass(word.get(), "Aquatic Chronic");
-        i = word.get().end();
-      } else if (mark && !tokens.get(i).is(Kind.NEWLINE)) {
-        i++;
-      } else {
+      Optional<Match> word = SheetWords.match(tokens, i).filter(SheetFactor::isOfFactor);
+      if (word.isEmpty() && !isFiller(tokens, i)) {
         return Optional.empty();
       }
+      named = word.map(named::with).orElse(named);
+      i = word.map(Match::end).orElse(i + 1);
     }
-    OptionalDouble value =
-        i < tokens.size() && tokens.get(i).is(Kind.NUMBER)
-            ? SheetRange.number(tokens.get(i).text())
-            : OptionalDouble.empty();
-    if (value.isEmpty() || SheetRange.at(tokens, i, false).isPresent()) {
-      return Optional.empty();
-    }
-    return Optional.of(withSuffix(tokens, first, i, value.getAsDouble(), acute, chronic));
+    boolean number = i < tokens.size() && tokens.get(i).is(Kind.NUMBER);
+    return number ? of(tokens, first, i, named) : Optional.empty();
+  }
+
+  private static boolean isFiller(List<SheetToken> tokens, int at) {
+    SheetToken token = tokens.get(at);
+    boolean mark = token.isMark() && !token.is(Kind.NEWLINE);
+    return (mark || token.is(Kind.EQUALS)) && !SheetAhead.isMinus(tokens, at);
   }
 
   private static boolean isOfFactor(Match word) {
@@ -71,28 +76,31 @@ record SheetFactor(
     return word.meaning().sort() == SheetWords.Sort.CLASS && word.meaning().target().equals(name);
   }
 
-  /** "M = 10 (acute)": the word may stand behind in brackets. */
-  private static SheetFactor withSuffix(
-      List<SheetToken> tokens,
-      int first,
-      int number,
-      double value,
-      boolean acute,
-      boolean chronic) {
-    int end = number + 1;
-    boolean open = end + 1 < tokens.size() && tokens.get(end).is(Kind.OPEN);
-    Optional<Match> word = open ? SheetWords.match(tokens, end + 1) : Optional.empty();
-    boolean suffix = !acute && !chronic && word.filter(SheetFactor::isOfFactor).isPresent();
-    if (!suffix) {
-      return new SheetFactor(tokens.get(first), tokens.get(number), value, acute, chronic, end);
+  /** "M = 10 (acute)": the word may stand behind in brackets. A share is no factor. */
+  private static Optional<SheetFactor> of(
+      List<SheetToken> tokens, int first, int number, Named before) {
+    OptionalDouble value = SheetRange.number(tokens.get(number).text());
+    if (value.isEmpty() || SheetRange.at(tokens, number, false).isPresent()) {
+      return Optional.empty();
     }
-    Match found = word.orElseThrow();
-    return new SheetFactor(
-        tokens.get(first),
-        tokens.get(number),
-        value,
-        found.meaning().is("acute") || isClass(found, "Aquatic Acute"),
-        found.meaning().is("chronic") || isClass(found, "Aquatic Chronic"),
-        found.end());
+    Optional<Match> suffix =
+        before.equals(Named.NEITHER) ? suffix(tokens, number + 1) : Optional.empty();
+    Named named = suffix.map(before::with).orElse(before);
+    int end = suffix.map(Match::end).orElse(number + 1);
+    return Optional.of(
+        new SheetFactor(
+            tokens.get(first),
+            tokens.get(number),
+            value.getAsDouble(),
+            named.acute(),
+            named.chronic(),
+            end));
+  }
+
+  private static Optional<Match> suffix(List<SheetToken> tokens, int at) {
+    boolean open = at + 1 < tokens.size() && tokens.get(at).is(Kind.OPEN);
+    return open
+        ? SheetWords.match(tokens, at + 1).filter(SheetFactor::isOfFactor)
+        : Optional.empty();
   }
 }

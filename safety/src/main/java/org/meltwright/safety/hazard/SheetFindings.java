@@ -54,6 +54,12 @@ final class SheetFindings {
         .noneMatch(Character::isLetterOrDigit);
   }
 
+  /** Whether one follows the other in a line with nothing between but blanks and brackets. */
+  boolean areInOneCell(SheetToken before, SheetToken behind) {
+    return before.end() <= behind.start()
+        && text.substring(before.end(), behind.start()).matches("[ (:,–-]*");
+  }
+
   Problem problem(ProblemCode code, SheetToken first, SheetToken last) {
     return problem(Problem.of(code, words(first, last)), first);
   }

@@ -9,6 +9,8 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.meltwright.safety.hazard.SheetToken.Kind;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
 
 /** Takes a copied text apart; looks at each character a bounded number of times. */
 final class SheetLexer {
@@ -54,6 +56,7 @@ final class SheetLexer {
 
   /** Joins letters with their marks, and makes all spaces and hyphens the plain ones. */
   static String plain(String copied) {
+    requireShort(copied);
     return Normalizer.normalize(copied, Normalizer.Form.NFC)
         .replace("\r\n", "\n")
         .replace('\r', '\n')
@@ -68,6 +71,16 @@ final class SheetLexer {
         .replace("\ufb02", "fl")
         .replaceAll(NUMBERED, "$1 ")
         .replaceAll(LONG_DASHES, "$1-$2-$3");
+  }
+
+  private static void requireShort(String copied) {
+    if (copied.length() > CopiedSheet.LONGEST) {
+      throw new ProblemException(
+          Problem.of(SheetProblem.TOO_LONG, String.valueOf(copied.length()))
+              .with("longest", String.valueOf(CopiedSheet.LONGEST))
+              .with("line", "1")
+              .with("column", "1"));
+    }
   }
 
   /** Returns the tokens of a plain text. */

@@ -107,15 +107,29 @@ final class SheetName {
     return !words.isEmpty() && words.get(0).first().start() < other.start();
   }
 
+  /** Whether words doubt what is said of classes, or say for what law it holds. */
+  static boolean doubts(String words) {
+    return DOUBT.matcher(words).find();
+  }
+
   /** Whether a word of the name doubts what is said of classes, or says for what law it holds. */
   boolean isDoubted() {
     for (Words w : words) {
-      if (DOUBT.matcher(findings.words(w.first(), w.last())).find()) {
+      if (doubts(findings.words(w.first(), w.last()))) {
         findings.problem(SheetProblem.NOT_UNDERSTOOD, w.first(), w.last());
         return true;
       }
     }
     return false;
+  }
+
+  /** Whether it begins in the same cell, right behind another word; shows it back if so. */
+  boolean goesOnFrom(SheetToken other) {
+    boolean goesOn = !words.isEmpty() && findings.areInOneCell(other, words.get(0).first());
+    if (goesOn) {
+      findings.problem(SheetProblem.NOT_UNDERSTOOD, words.get(0).first(), words.get(0).last());
+    }
+    return goesOn;
   }
 
   private int leading(int firstClass) {

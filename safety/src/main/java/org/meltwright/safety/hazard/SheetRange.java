@@ -27,6 +27,13 @@ record SheetRange(OptionalDouble low, OptionalDouble high, boolean ofConcentrati
     return low.orElse(0) <= 100 && high.orElse(0) <= 100;
   }
 
+  /** A number alone is where a limit begins. */
+  SheetRange asLimit() {
+    return low.equals(high)
+        ? new SheetRange(low, OptionalDouble.empty(), ofConcentration, end)
+        : this;
+  }
+
   double lowPercent() {
     return low.orElse(0);
   }

@@ -7,30 +7,16 @@ import org.meltwright.safety.hazard.SheetToken.Kind;
 import org.meltwright.safety.hazard.SheetWords.Match;
 import org.meltwright.safety.hazard.SheetWords.Meaning;
 import org.meltwright.safety.hazard.SheetWords.Sort;
-import org.meltwright.units.Problem;
-import org.meltwright.units.ProblemException;
 
 /** Goes through the tokens of a copied text once and hands what it finds to its entries. */
 final class SheetReader {
-
-  /** In which part of the form the reader is. */
-  private enum Part {
-    /** Classes and substances. */
-    ENTRIES,
-    /** The elements of the label, which repeat statements. */
-    LABEL,
-    /** The text of precautions. */
-    PRECAUTIONS,
-    /** Other hazards, in prose. */
-    PROSE
-  }
 
   private final List<SheetToken> tokens;
   private final SheetAhead ahead;
   private final boolean limitsOnly;
   private final SheetFindings findings;
   private final SheetEntries entries;
-  private Part part = Part.ENTRIES;
+  private SheetPart part = SheetPart.ENTRIES;
   private int at;
   private int depth;
 
@@ -46,13 +32,6 @@ final class SheetReader {
   private boolean inPercent;
 
   SheetReader(String copied, boolean limitsOnly) {
-    if (copied.length() > CopiedSheet.LONGEST) {
-      throw new ProblemException(
-          Problem.of(SheetProblem.TOO_LONG, String.valueOf(copied.length()))
-              .with("longest", String.valueOf(CopiedSheet.LONGEST))
-              .with("line", "1")
-              .with("column", "1"));
-    }
     String text = SheetLexer.plain(copied);
     this.tokens = SheetLexer.tokens(text);
     this.ahead = new SheetAhead(tokens);
@@ -169,7 +148,7 @@ final class SheetReader {
   private void stray() {
     boolean header = startOfCell && tokens.get(at).is(Kind.PERCENT);
     boolean strange = Character.isLetterOrDigit(tokens.get(at).text().codePointAt(0));
-    if ((part == Part.ENTRIES && !header) || strange) {
+    if ((part == SheetPart.ENTRIES && !header) || strange) {
       problem(SheetProblem.NOT_UNDERSTOOD, at, at + 1);
       return;
     }
@@ -191,7 +170,7 @@ final class SheetReader {
   }
 
   private void passOver(int from, int to) {
-    findings.passOver(tokens.get(from), tokens.get(to - 1));
+    entry().passOver(tokens.get(from), tokens.get(to - 1));
     at = to;
     inCell();
   }
@@ -199,8 +178,8 @@ final class SheetReader {
   // Codes
 
   private void hazardCode(SheetToken token) {
-    if (part == Part.LABEL || part == Part.PRECAUTIONS) {
-      part = Part.LABEL;
+    if (part == SheetPart.LABEL || part == SheetPart.PRECAUTIONS) {
+      part = SheetPart.LABEL;
       entry().codeAlone(token, null);
     } else {
       entry().code(token);
@@ -227,7 +206,7 @@ final class SheetReader {
   }
 
   private void precaution(SheetToken token) {
-    part = Part.PRECAUTIONS;
+    part = SheetPart.PRECAUTIONS;
     afterText(token.text());
   }
 
@@ -242,7 +221,7 @@ final class SheetReader {
   // Substances and shares
 
   private void identifier(SheetToken token) {
-    part = Part.ENTRIES;
+    part = SheetPart.ENTRIES;
     entries.turnTo(token, tokens, at);
     entry().identifier(token);
     at++;
@@ -265,8 +244,11 @@ final class SheetReader {
     boolean limit =
         (range.ofConcentration() && (ofNext || !entry().expectsShare()))
             || entry().expectsLimit(tokens, at, depth > 0, ofNext && !startOfLine);
-    if (part == Part.PRECAUTIONS) {
+    int volume = ahead.endOfVolume(range.end());
+    if (part == SheetPart.PRECAUTIONS) {
       at = range.end();
+    } else if (volume > range.end()) {
+      problem(SheetProblem.NOT_UNDERSTOOD, from, volume);
     } else if (range.isTurnedRound() || !range.isPossible()) {
       problem(SheetProblem.SHARE, from, range.end());
     } else if (limit) {
@@ -283,6 +265,7 @@ final class SheetReader {
       entries.startNew();
     }
     if (entry().hasShare() && !entry().hasShare(range)) {
+      entry().shareIsAtLeast(range);
       problem(SheetProblem.TWO_SHARES, at, range.end());
     } else {
       entry().share(range, tokens.get(at), tokens.get(range.end() - 1));
@@ -293,10 +276,9 @@ final class SheetReader {
 
   private void number(SheetToken token) {
     Optional<SheetEstimate> estimate = SheetEstimate.at(tokens, at);
-    boolean ofClaim = entry().expectsCategory();
     if (estimate.isPresent()) {
       estimate(estimate.get());
-    } else if (ofClaim && SheetAhead.isRankOrDigit(token)) {
+    } else if (entry().expectsCategory() && SheetAhead.isRankOrDigit(token)) {
       entry().category(token);
       at++;
       inCell();
@@ -314,7 +296,7 @@ final class SheetReader {
   /** Where a heading says per cent, the numbers below it need no sign. */
   private Optional<SheetRange> shareWithoutUnit() {
     boolean expected =
-        inPercent && part == Part.ENTRIES && entry().hasIdentifier() && !entry().hasShare();
+        inPercent && part == SheetPart.ENTRIES && entry().hasIdentifier() && !entry().hasShare();
     return expected ? ahead.shareWithoutUnit(at, startOfLine) : Optional.empty();
   }
 
@@ -357,7 +339,7 @@ final class SheetReader {
       problem(SheetProblem.NOT_UNDERSTOOD, at, match.end());
       return true;
     }
-    part = part == Part.LABEL || part == Part.PRECAUTIONS ? Part.ENTRIES : part;
+    part = part == SheetPart.LABEL || part == SheetPart.PRECAUTIONS ? SheetPart.ENTRIES : part;
     entries.claim(
         new SheetClaim(tokens.get(at), tokens.get(match.end() - 1), match.meaning()), startOfLine);
     at = match.end();
@@ -380,19 +362,19 @@ final class SheetReader {
     if (target.equals("page")) {
       return page();
     }
-    part =
-        switch (target) {
-          case "label" -> Part.LABEL;
-          case "prose" -> Part.PROSE;
-          default -> Part.ENTRIES;
-        };
-    entry().heading(tokens.get(at), match.end() < tokens.size() ? tokens.get(match.end()) : null);
-    inPercent |= tokens.subList(at, match.end()).stream().anyMatch(t -> t.is(Kind.PERCENT));
-    if (target.equals("section") && !entry().isEmpty()) {
+    begin(SheetPart.of(target), match);
+    return true;
+  }
+
+  private void begin(SheetPart next, Match heading) {
+    int end = heading.end();
+    part = next;
+    entry().heading(tokens.get(at), end < tokens.size() ? tokens.get(end) : null);
+    inPercent |= tokens.subList(at, end).stream().anyMatch(t -> t.is(Kind.PERCENT));
+    if (heading.meaning().target().equals("section") && !entry().isEmpty()) {
       entries.startNew();
     }
-    at = match.end();
-    return true;
+    at = end;
   }
 
   /** The head or foot of a page says nothing of a substance. */
@@ -418,7 +400,7 @@ final class SheetReader {
       case "factor" -> factor(match.end());
       case "acute", "chronic", "aquatic" -> ahead.leadsToFactor(match) && factor(at);
       case "estimate" -> take(match, entry().estimates.follow());
-      case "limit" -> take(match, entry().limitsFollow());
+      case "limit" -> take(match, entry().limitsFollow(match.end()));
       case "note" -> note(match.end());
       case "workplace limit" -> take(match, entry().workplaceLimit());
       case "of" -> take(match, entry().estimates.isExpected());
@@ -437,7 +419,7 @@ final class SheetReader {
   private boolean route(Match match, String target) {
     boolean closes = ahead.is(Kind.CLOSE, match.end());
     boolean text = afterCode && depth == 0 && !ahead.is(Kind.COLON, match.end());
-    boolean prose = part != Part.ENTRIES || (text && !entry().estimates.isExpected());
+    boolean prose = part != SheetPart.ENTRIES || (text && !entry().estimates.isExpected());
     return !prose && take(match, entry().route(target, ahead.estimateFollows(match.end()), closes));
   }
 
@@ -470,25 +452,33 @@ final class SheetReader {
   private void run() {
     int from = at;
     int end = ahead.endOfRun(at);
-    if (ahead.isLoneNote(from, startOfCell) && !entry().isEmpty()) {
-      entry().notes(List.of(tokens.get(from).text()));
+    if (part == SheetPart.PRECAUTIONS || entry().takesKind(ahead.codeFollows(end))) {
       at = end;
-      inCell();
-    } else if (part == Part.PRECAUTIONS || entry().takesKind(ahead.codeFollows(end))) {
-      at = end;
-    } else if (ahead.leadsToUnknownClass(from, end) >= 0) {
+    } else if (!isLoneNote() && ahead.leadsToUnknownClass(from, end) >= 0) {
       problem(SheetProblem.NOT_UNDERSTOOD, from, ahead.leadsToUnknownClass(from, end));
-    } else if (entry()
-        .organ(tokens.subList(from, end), depth > 0, afterCode, ahead.codeFollows(end))) {
+    } else if (isOfEntry(from, end)) {
       at = end;
       inCell();
-    } else if (part != Part.ENTRIES || (afterCode && !ahead.holdsNumber(from, end))) {
+    } else if (part != SheetPart.ENTRIES || (afterCode && !ahead.holdsNumber(from, end))) {
       passOver(from, end);
     } else if (afterCode) {
       problem(SheetProblem.NOT_UNDERSTOOD, from, end);
     } else {
       name(from, end);
     }
+  }
+
+  /** A note or an organ of the substance at hand. */
+  private boolean isOfEntry(int from, int end) {
+    if (isLoneNote()) {
+      entry().notes(List.of(tokens.get(from).text()));
+      return true;
+    }
+    return entry().organ(tokens.subList(from, end), depth > 0, afterCode, ahead.codeFollows(end));
+  }
+
+  private boolean isLoneNote() {
+    return ahead.isLoneNote(at, startOfCell) && !entry().isEmpty();
   }
 
   private void name(int from, int end) {

@@ -2,7 +2,6 @@
 package org.meltwright.safety.hazard;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -12,7 +11,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.meltwright.safety.hazard.CopiedSheet.Remark;
-import org.meltwright.safety.hazard.SheetEntry.Alone;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
@@ -76,7 +74,6 @@ final class SheetResolver {
         .filter(code -> !code.taken)
         .forEach(this::requireNamed);
     requireOneCategoryEach();
-    limitsAreAllThatIsSaid();
     categories.keySet().forEach(sheet::classified);
     limits.forEach(sheet::limit);
     sheet.openFor(open.toArray(HazardClass[]::new));
@@ -154,7 +151,7 @@ final class SheetResolver {
   /** The codes that stand elsewhere, as in a table whose columns were copied one by one. */
   private List<SheetToken> takeAlone(SheetClaim claim) {
     List<SheetToken> taken = new ArrayList<>();
-    for (Map.Entry<String, List<Alone>> codes : entry.alone.entrySet()) {
+    for (Map.Entry<String, List<LoneCode>> codes : entry.alone.entrySet()) {
       if (claim.mayHave(codes.getKey()) && claim.isOfRoute(codes.getKey())) {
         codes.getValue().stream().filter(c -> !c.taken).map(c -> take(c)).forEach(taken::add);
       }
@@ -162,7 +159,7 @@ final class SheetResolver {
     return taken;
   }
 
-  private static SheetToken take(Alone code) {
+  private static SheetToken take(LoneCode code) {
     code.taken = true;
     return code.code;
   }
@@ -199,21 +196,25 @@ final class SheetResolver {
     if (!claim.isOfRoute(bare.hazardClass())) {
       problem(SheetProblem.ROUTE, claim.first, claim.last());
     }
-    HazardCategory category =
-        new HazardCategory(
-            bare.hazardClass(),
-            bare.category(),
-            bare.statement(),
-            details(claim, bare.hazardClass()),
-            claim.minimum,
-            bare.undivided());
+    HazardCategory category = asClaimed(claim, bare);
     SheetRange limit = claim.limit;
     if (limit != null) {
       attempt(claim.first, () -> limits.add(limit(category, limit)));
     }
-    if (claim.limit == null || claim.limitApart) {
+    boolean kept = limits.stream().anyMatch(l -> l.statement().equals(category.statement()));
+    if (claim.limit == null || claim.limitApart || !kept) {
       categories.putIfAbsent(category, claim);
     }
+  }
+
+  private static HazardCategory asClaimed(SheetClaim claim, HazardCategory bare) {
+    return new HazardCategory(
+        bare.hazardClass(),
+        bare.category(),
+        bare.statement(),
+        details(claim, bare.hazardClass()),
+        claim.minimum,
+        bare.undivided());
   }
 
   private static boolean isOfUnAlone(HazardCategory c) {
@@ -249,7 +250,7 @@ final class SheetResolver {
   }
 
   /** A code that no class has claimed repeats one, or its class was not named. */
-  private void requireNamed(Alone code) {
+  private void requireNamed(LoneCode code) {
     boolean repeats =
         statements.stream().anyMatch(s -> s.equals(code.code.text()) || isBase(code, s));
     if (repeats) {
@@ -265,7 +266,7 @@ final class SheetResolver {
   }
 
   /** H360 on the label beside H360D of the class. */
-  private static boolean isBase(Alone code, String statement) {
+  private static boolean isBase(LoneCode code, String statement) {
     return Statements.isForm(statement, code.code.text());
   }
 
@@ -278,26 +279,6 @@ final class SheetResolver {
             problem(SheetProblem.TWO_CATEGORIES, claim.first, claim.last());
           }
         });
-  }
-
-  /** Where a text has limits alone, the gravest of each class says its category too. */
-  private void limitsAreAllThatIsSaid() {
-    if (categories.isEmpty() && !saysOther) {
-      limits.stream()
-          .sorted(Comparator.comparing(SpecificLimit::category))
-          .map(l -> HazardCategory.of(l.hazardClass(), l.category(), l.statement()))
-          .filter(
-              c -> categories.keySet().stream().noneMatch(o -> o.hazardClass() == c.hazardClass()))
-          .toList()
-          .forEach(c -> addCategoryOfLimit(c));
-    }
-  }
-
-  private void addCategoryOfLimit(HazardCategory c) {
-    boolean fresh = categories.keySet().stream().noneMatch(o -> o.hazardClass() == c.hazardClass());
-    if (fresh) {
-      categories.put(c, entry.claims.get(0));
-    }
   }
 
   // Estimates

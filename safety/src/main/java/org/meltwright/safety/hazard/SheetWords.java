@@ -132,22 +132,17 @@ final class SheetWords {
     Node node = ROOT;
     Match longest = null;
     int lines = 0;
-    for (int i = from; i < tokens.size(); i++) {
+    for (int i = from; i < tokens.size() && lines <= 1; i++) {
       SheetToken token = tokens.get(i);
       if (token.isMark() && i > from) {
         lines += token.is(Kind.NEWLINE) ? 1 : 0;
-        if (lines > 1) {
-          break;
-        }
         continue;
       }
       node = node.next.get(key(token));
       if (node == null) {
         break;
       }
-      if (node.meaning != null) {
-        longest = new Match(node.meaning, i + 1);
-      }
+      longest = node.meaning == null ? longest : new Match(node.meaning, i + 1);
     }
     return Optional.ofNullable(longest);
   }

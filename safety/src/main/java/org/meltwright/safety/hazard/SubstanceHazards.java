@@ -106,12 +106,21 @@ public final class SubstanceHazards {
   }
 
   /**
+   * Returns the EC numbers.
+   *
+   * @return the numbers with hyphens; empty if none is stated
+   */
+  public List<String> ecNumbers() {
+    return Collections.unmodifiableList(sheet.ecNumbers);
+  }
+
+  /**
    * Returns the index number of the harmonised entry.
    *
    * @return for example "030-013-00-7"; empty if there is no entry
    */
   public Optional<String> indexNumber() {
-    return Optional.ofNullable(sheet.indexNumber);
+    return Optional.ofNullable(sheet.facts.indexNumber);
   }
 
   /**
@@ -120,7 +129,7 @@ public final class SubstanceHazards {
    * @return the evidence
    */
   public HazardEvidence evidence() {
-    return sheet.evidence;
+    return sheet.facts.evidence;
   }
 
   /**
@@ -156,7 +165,7 @@ public final class SubstanceHazards {
    * @return the categories, in the order of the source; empty if there is none
    */
   public List<HazardCategory> categories() {
-    return Collections.unmodifiableList(sheet.categories);
+    return Collections.unmodifiableList(sheet.facts.categories);
   }
 
   /**
@@ -166,7 +175,7 @@ public final class SubstanceHazards {
    *     among the categories
    */
   public Set<HazardClass> classesByTest() {
-    return Collections.unmodifiableSet(sheet.classesByTest);
+    return Collections.unmodifiableSet(sheet.facts.classesByTest);
   }
 
   /**
@@ -175,7 +184,7 @@ public final class SubstanceHazards {
    * @return the limits; empty if the general ones hold
    */
   public List<SpecificLimit> specificLimits() {
-    return Collections.unmodifiableList(sheet.specificLimits);
+    return Collections.unmodifiableList(sheet.facts.specificLimits);
   }
 
   /**
@@ -184,7 +193,7 @@ public final class SubstanceHazards {
    * @return the factor, 1 or more; empty if none is stated
    */
   public OptionalDouble acuteFactor() {
-    return optional(sheet.acuteFactor);
+    return optional(sheet.facts.acuteFactor);
   }
 
   /**
@@ -193,7 +202,7 @@ public final class SubstanceHazards {
    * @return the factor, 1 or more; empty if none is stated
    */
   public OptionalDouble chronicFactor() {
-    return optional(sheet.chronicFactor);
+    return optional(sheet.facts.chronicFactor);
   }
 
   /**
@@ -203,7 +212,7 @@ public final class SubstanceHazards {
    * @return the estimate in the form's unit; empty if none is stated
    */
   public OptionalDouble estimate(UptakeForm form) {
-    return optional(sheet.estimates.get(form));
+    return optional(sheet.facts.estimates.get(form));
   }
 
   /**
@@ -212,7 +221,7 @@ public final class SubstanceHazards {
    * @return gas, vapour or dust; empty if none is stated
    */
   public Set<UptakeForm> inhaledAs() {
-    return Collections.unmodifiableSet(sheet.inhaledAs);
+    return Collections.unmodifiableSet(sheet.facts.inhaledAs);
   }
 
   /**
@@ -221,7 +230,7 @@ public final class SubstanceHazards {
    * @return the content in mg per litre of air; empty if no vapour pressure is stated
    */
   public OptionalDouble saturatedVapourMilligramsPerLitre() {
-    return optional(sheet.saturatedVapour);
+    return optional(sheet.facts.saturatedVapour);
   }
 
   /**
@@ -231,7 +240,7 @@ public final class SubstanceHazards {
    *     marked so
    */
   public boolean isAdditive() {
-    return sheet.additive;
+    return sheet.facts.additive;
   }
 
   /**
@@ -240,7 +249,7 @@ public final class SubstanceHazards {
    * @return whether one is known here; false is not "there is none"
    */
   public boolean hasUnionWorkplaceLimit() {
-    return sheet.workplaceLimit;
+    return sheet.facts.workplaceLimit;
   }
 
   /**
@@ -250,7 +259,7 @@ public final class SubstanceHazards {
    *     could not be carried over
    */
   public Set<String> notes() {
-    return Collections.unmodifiableSet(sheet.notes);
+    return Collections.unmodifiableSet(sheet.facts.notes);
   }
 
   /**
@@ -259,7 +268,7 @@ public final class SubstanceHazards {
    * @return codes, for example "EUH066"
    */
   public List<String> supplements() {
-    return Collections.unmodifiableList(sheet.supplements);
+    return Collections.unmodifiableList(sheet.facts.supplements);
   }
 
   /**
@@ -268,7 +277,7 @@ public final class SubstanceHazards {
    * @return the symbol; empty if none is stated
    */
   public Optional<String> metal() {
-    return Optional.ofNullable(sheet.metal);
+    return Optional.ofNullable(sheet.facts.metal);
   }
 
   /**
@@ -277,7 +286,7 @@ public final class SubstanceHazards {
    * @return the share by mass, above 0, up to 1; empty if none is stated
    */
   public OptionalDouble metalShare() {
-    return optional(sheet.metalShare);
+    return optional(sheet.facts.metalShare);
   }
 
   private static OptionalDouble optional(@Nullable Double value) {
@@ -291,10 +300,12 @@ public final class SubstanceHazards {
    * @return whether the class stays open
    */
   public boolean isOpenFor(HazardClass hazardClass) {
-    if (evidence().isOpen() || sheet.isBlank() || sheet.openClasses.contains(hazardClass)) {
+    if (evidence().isOpen()
+        || sheet.facts.isBlank()
+        || sheet.facts.openClasses.contains(hazardClass)) {
       return true;
     }
-    return sheet.notes.contains("X") && !isClassifiedFor(hazardClass);
+    return sheet.facts.notes.contains("X") && !isClassifiedFor(hazardClass);
   }
 
   /**
@@ -304,9 +315,9 @@ public final class SubstanceHazards {
    * @return whether a category or a limit of its own names the class
    */
   public boolean isClassifiedFor(HazardClass hazardClass) {
-    return sheet.classesByTest.contains(hazardClass)
-        || sheet.categories.stream().anyMatch(c -> c.hazardClass() == hazardClass)
-        || sheet.specificLimits.stream().anyMatch(l -> l.hazardClass() == hazardClass);
+    return sheet.facts.classesByTest.contains(hazardClass)
+        || sheet.facts.categories.stream().anyMatch(c -> c.hazardClass() == hazardClass)
+        || sheet.facts.specificLimits.stream().anyMatch(l -> l.hazardClass() == hazardClass);
   }
 
   /**
@@ -325,16 +336,16 @@ public final class SubstanceHazards {
   public SubstanceHazards withConditionMet(String note) {
     ConditionNote condition =
         ConditionNote.of(note)
-            .filter(n -> sheet.notes.contains(note))
+            .filter(n -> sheet.facts.notes.contains(note))
             .orElseThrow(
                 () ->
                     new ProblemException(
                         Problem.of(HazardProblem.NOTE, note).with("name", name())));
     SubstanceSheet lighter = toBuilder();
-    lighter.categories.removeIf(c -> condition.lifts(c.hazardClass()));
-    lighter.saysNone = true;
-    lighter.notes.remove(note);
-    lighter.notes.add(condition.metMark());
+    lighter.facts.categories.removeIf(c -> condition.lifts(c.hazardClass()));
+    lighter.facts.saysNone = true;
+    lighter.facts.notes.remove(note);
+    lighter.facts.notes.add(condition.metMark());
     lighter.remark = "condition of note " + note + " met by the supplier's statement";
     return lighter.build();
   }
@@ -350,16 +361,19 @@ public final class SubstanceHazards {
 
   /** Returns the key under which lines of the same substance are added. */
   String key() {
-    return sheet.casNumbers.isEmpty() ? name().toLowerCase(Locale.ROOT) : sheet.casNumbers.get(0);
+    return Stream.of(sheet.casNumbers, sheet.ecNumbers)
+        .flatMap(List::stream)
+        .findFirst()
+        .orElseGet(() -> name().toLowerCase(Locale.ROOT));
   }
 
   /** Tells whether another leads to the same answers. */
   boolean saysTheSameAs(SubstanceHazards other) {
-    return sheet.facts().equals(other.sheet.facts());
+    return sheet.facts.equals(other.sheet.facts);
   }
 
   List<Claim> claims(HazardClass hazardClass, Effect effect) {
-    return sheet.categories.stream()
+    return sheet.facts.categories.stream()
         .filter(c -> c.hazardClass() == hazardClass)
         .flatMap(c -> Claim.of(c).stream())
         .filter(c -> effect == Effect.WHOLE || c.effect() == effect)
@@ -368,7 +382,7 @@ public final class SubstanceHazards {
 
   /** Returns the limits of its own for an effect; one that does not say which holds for all. */
   List<SpecificLimit> limits(HazardClass hazardClass, Effect effect) {
-    return sheet.specificLimits.stream()
+    return sheet.facts.specificLimits.stream()
         .filter(l -> l.hazardClass() == hazardClass)
         .flatMap(l -> effect == Effect.WHOLE ? Stream.of(l) : ofEffect(l, effect).stream())
         .toList();
@@ -390,6 +404,7 @@ public final class SubstanceHazards {
     return other instanceof SubstanceHazards that
         && name().equals(that.name())
         && sheet.casNumbers.equals(that.sheet.casNumbers)
+        && sheet.ecNumbers.equals(that.sheet.ecNumbers)
         && saysTheSameAs(that);
   }
 
@@ -400,8 +415,9 @@ public final class SubstanceHazards {
 
   @Override
   public String toString() {
-    String byTest = sheet.classesByTest.isEmpty() ? "" : " by test " + ids(sheet.classesByTest);
-    return name() + " " + sheet.categories + byTest;
+    String byTest =
+        sheet.facts.classesByTest.isEmpty() ? "" : " by test " + ids(sheet.facts.classesByTest);
+    return name() + " " + sheet.facts.categories + byTest;
   }
 
   private static List<String> ids(Set<HazardClass> classes) {

@@ -3,14 +3,10 @@ package org.meltwright.safety.hazard;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.material.IdentifierScheme;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
 import org.meltwright.units.Bilingual;
@@ -45,109 +41,36 @@ public final class SubstanceSheet {
   private static final double ROOM_KELVIN = 298.15;
 
   final String name;
-  final HazardEvidence evidence;
+  final SubstanceFacts facts;
   final List<String> casNumbers = new ArrayList<>();
-  final List<HazardCategory> categories = new ArrayList<>();
-  final List<SpecificLimit> specificLimits = new ArrayList<>();
-  final Map<UptakeForm, Double> estimates = new EnumMap<>(UptakeForm.class);
-  final Set<UptakeForm> inhaledAs = EnumSet.noneOf(UptakeForm.class);
-  final Set<String> notes = new TreeSet<>();
-  final List<String> supplements = new ArrayList<>();
-  final Set<HazardClass> openClasses = EnumSet.noneOf(HazardClass.class);
-  final Set<HazardClass> classesByTest = EnumSet.noneOf(HazardClass.class);
+  final List<String> ecNumbers = new ArrayList<>();
   @Nullable String germanName;
-  @Nullable String indexNumber;
   Source source = Source.USER;
   Knowledge knowledge = Knowledge.READ;
   @Nullable String remark;
-  @Nullable Double acuteFactor;
-  @Nullable Double chronicFactor;
-  @Nullable Double saturatedVapour;
-  boolean additive = true;
-  boolean saysNone;
-  boolean workplaceLimit;
-  @Nullable String metal;
-  @Nullable Double metalShare;
 
   SubstanceSheet(String name, HazardEvidence evidence) {
+    this(name, new SubstanceFacts(evidence));
+  }
+
+  private SubstanceSheet(String name, SubstanceFacts facts) {
     this.name = name;
-    this.evidence = evidence;
+    this.facts = facts;
   }
 
   SubstanceSheet copy() {
-    SubstanceSheet copy = new SubstanceSheet(name, evidence);
+    SubstanceSheet copy = new SubstanceSheet(name, facts.copy());
     copy.casNumbers.addAll(casNumbers);
-    copy.categories.addAll(categories);
-    copy.specificLimits.addAll(specificLimits);
-    copy.estimates.putAll(estimates);
-    copy.inhaledAs.addAll(inhaledAs);
-    copy.notes.addAll(notes);
-    copy.supplements.addAll(supplements);
-    copy.openClasses.addAll(openClasses);
-    copy.classesByTest.addAll(classesByTest);
+    copy.ecNumbers.addAll(ecNumbers);
     copy.germanName = germanName;
-    copy.indexNumber = indexNumber;
     copy.source = source;
     copy.knowledge = knowledge;
     copy.remark = remark;
-    copy.acuteFactor = acuteFactor;
-    copy.chronicFactor = chronicFactor;
-    copy.saturatedVapour = saturatedVapour;
-    copy.additive = additive;
-    copy.saysNone = saysNone;
-    copy.workplaceLimit = workplaceLimit;
-    copy.metal = metal;
-    copy.metalShare = metalShare;
     return copy;
   }
 
-  /** Everything that leads to an answer: two that say the same are one substance. */
-  List<Object> facts() {
-    return List.of(
-        evidence,
-        categories,
-        specificLimits,
-        estimates,
-        inhaledAs,
-        notes,
-        supplements,
-        openClasses,
-        classesByTest,
-        additive,
-        isBlank(),
-        workplaceLimit,
-        stated(indexNumber),
-        stated(acuteFactor),
-        stated(chronicFactor),
-        stated(saturatedVapour),
-        stated(metal),
-        stated(metalShare));
-  }
-
-  /** Whether a sheet says nothing of any class: that is not a word of harmlessness. */
-  boolean isBlank() {
-    return evidence == HazardEvidence.DATA_SHEET
-        && !saysNone
-        && categories.isEmpty()
-        && specificLimits.isEmpty()
-        && estimates.isEmpty()
-        && classesByTest.isEmpty();
-  }
-
   boolean saysCategoriesAlone() {
-    return specificLimits.isEmpty()
-        && estimates.isEmpty()
-        && notes.isEmpty()
-        && supplements.isEmpty()
-        && openClasses.isEmpty()
-        && classesByTest.isEmpty()
-        && casNumbers.isEmpty()
-        && acuteFactor == null
-        && chronicFactor == null;
-  }
-
-  private static Object stated(@Nullable Object value) {
-    return java.util.Optional.ofNullable(value);
+    return facts.areCategoriesAlone() && casNumbers.isEmpty() && ecNumbers.isEmpty();
   }
 
   /**
@@ -158,6 +81,18 @@ public final class SubstanceSheet {
    */
   public SubstanceSheet cas(String number) {
     casNumbers.add(number);
+    return this;
+  }
+
+  /**
+   * Adds an EC number; a sheet without a CAS number is compared with the harmonised entry by it.
+   *
+   * @param number the number with hyphens, for example "232-350-7"
+   * @return this sheet
+   * @throws ProblemException if it is not well formed or its check digit is wrong
+   */
+  public SubstanceSheet ec(String number) {
+    ecNumbers.add(IdentifierScheme.EC.require(number));
     return this;
   }
 
@@ -202,7 +137,7 @@ public final class SubstanceSheet {
    * @return this sheet
    */
   public SubstanceSheet notClassified() {
-    saysNone = true;
+    facts.saysNone = true;
     return this;
   }
 
@@ -213,7 +148,7 @@ public final class SubstanceSheet {
    * @return this sheet
    */
   public SubstanceSheet classified(HazardCategory category) {
-    categories.add(category);
+    facts.categories.add(category);
     return this;
   }
 
@@ -237,7 +172,7 @@ public final class SubstanceSheet {
    * @return this sheet
    */
   public SubstanceSheet limit(SpecificLimit limit) {
-    specificLimits.add(limit);
+    facts.specificLimits.add(limit);
     return this;
   }
 
@@ -249,7 +184,7 @@ public final class SubstanceSheet {
    * @throws ProblemException if it is below 1 or not a number
    */
   public SubstanceSheet acuteFactor(double factor) {
-    acuteFactor = requireFactor(factor);
+    facts.acuteFactor = requireFactor(factor);
     return this;
   }
 
@@ -261,7 +196,7 @@ public final class SubstanceSheet {
    * @throws ProblemException if it is below 1 or not a number
    */
   public SubstanceSheet chronicFactor(double factor) {
-    chronicFactor = requireFactor(factor);
+    facts.chronicFactor = requireFactor(factor);
     return this;
   }
 
@@ -285,7 +220,7 @@ public final class SubstanceSheet {
    * @throws ProblemException if the value is not above zero
    */
   public SubstanceSheet estimate(UptakeForm form, double value) {
-    estimates.put(
+    facts.estimates.put(
         form,
         require(value, value > 0 && value < Double.POSITIVE_INFINITY, HazardProblem.ESTIMATE));
     return form.isInhaled() ? inhaledAs(form) : this;
@@ -303,7 +238,7 @@ public final class SubstanceSheet {
     if (!form.isInhaled()) {
       throw HazardNotation.unreadable("inhaled as " + form.id());
     }
-    inhaledAs.add(form);
+    facts.inhaledAs.add(form);
     return this;
   }
 
@@ -329,7 +264,7 @@ public final class SubstanceSheet {
   }
 
   SubstanceSheet saturatedVapour(double milligramsPerLitre) {
-    saturatedVapour = milligramsPerLitre;
+    facts.saturatedVapour = milligramsPerLitre;
     return this;
   }
 
@@ -340,7 +275,7 @@ public final class SubstanceSheet {
    * @return this sheet
    */
   public SubstanceSheet notAdditive() {
-    additive = false;
+    facts.additive = false;
     return this;
   }
 
@@ -351,7 +286,7 @@ public final class SubstanceSheet {
    * @return this sheet
    */
   public SubstanceSheet unionWorkplaceLimit() {
-    workplaceLimit = true;
+    facts.workplaceLimit = true;
     return this;
   }
 
@@ -362,7 +297,7 @@ public final class SubstanceSheet {
    * @return this sheet
    */
   public SubstanceSheet metal(String symbol) {
-    metal = symbol;
+    facts.metal = symbol;
     return this;
   }
 
@@ -375,7 +310,7 @@ public final class SubstanceSheet {
    * @throws ProblemException if the share lies outside
    */
   public SubstanceSheet metal(String symbol, double share) {
-    metalShare = require(share, share > 0 && share <= 1, HazardProblem.METAL_SHARE);
+    facts.metalShare = require(share, share > 0 && share <= 1, HazardProblem.METAL_SHARE);
     return metal(symbol);
   }
 
@@ -386,7 +321,7 @@ public final class SubstanceSheet {
    * @return this sheet
    */
   public SubstanceSheet notes(String marks) {
-    Stream.of(marks.split(" ", -1)).filter(m -> !m.isEmpty()).forEach(notes::add);
+    Stream.of(marks.split(" ", -1)).filter(m -> !m.isEmpty()).forEach(facts.notes::add);
     return this;
   }
 
@@ -400,7 +335,7 @@ public final class SubstanceSheet {
   public SubstanceSheet supplements(String codes) {
     TextTable.items(codes, ",").stream()
         .map(Statements::requireSupplement)
-        .forEach(supplements::add);
+        .forEach(facts.supplements::add);
     return this;
   }
 
@@ -411,7 +346,7 @@ public final class SubstanceSheet {
    * @return this sheet
    */
   public SubstanceSheet openFor(HazardClass... hazardClasses) {
-    openClasses.addAll(List.of(hazardClasses));
+    facts.openClasses.addAll(List.of(hazardClasses));
     return this;
   }
 
@@ -427,7 +362,7 @@ public final class SubstanceSheet {
     if (hazardClass.isComputed()) {
       throw new ProblemException(Problem.of(HazardProblem.NOT_FOR_TEST, hazardClass.id()));
     }
-    classesByTest.add(hazardClass);
+    facts.classesByTest.add(hazardClass);
     return this;
   }
 
@@ -463,17 +398,24 @@ public final class SubstanceSheet {
    * @return this sheet
    */
   public SubstanceSheet entry(String number) {
-    indexNumber = number;
+    facts.indexNumber = number;
     return this;
   }
 
   /**
    * Returns what is known of the substance.
    *
+   * <p>A class of which a data sheet states limits alone is one that the substance is in: the
+   * gravest category with a limit is taken for it.
+   *
    * @return what was collected so far
    */
   public SubstanceHazards build() {
-    return new SubstanceHazards(this);
+    SubstanceSheet whole = copy();
+    if (facts.evidence == HazardEvidence.DATA_SHEET) {
+      whole.facts.addCategoriesOfLimits();
+    }
+    return new SubstanceHazards(whole);
   }
 
   @Override
@@ -488,34 +430,11 @@ public final class SubstanceSheet {
 
   private List<@Nullable Object> stated() {
     return Arrays.asList(
-        name,
-        evidence,
-        casNumbers,
-        categories,
-        specificLimits,
-        estimates,
-        inhaledAs,
-        notes,
-        supplements,
-        openClasses,
-        classesByTest,
-        germanName,
-        indexNumber,
-        source,
-        knowledge,
-        remark,
-        acuteFactor,
-        chronicFactor,
-        saturatedVapour,
-        additive,
-        saysNone,
-        workplaceLimit,
-        metal,
-        metalShare);
+        name, facts, facts.saysNone, casNumbers, ecNumbers, germanName, source, knowledge, remark);
   }
 
   @Override
   public String toString() {
-    return name + ": " + categories;
+    return name + ": " + facts.categories;
   }
 }

@@ -27,6 +27,7 @@ record HazardCase(
   private static final Pattern ESTIMATE =
       Pattern.compile("(oral|dermal|gas|vapour|dust)=([\\d.]+)");
   private static final Pattern FACTORS = Pattern.compile("M (\\d+)/(\\d+)");
+  private static final Pattern NUMBERS = Pattern.compile("(cas|ec|entry|carries) (\\S+)");
 
   static List<HazardCase> all(String file) {
     return TextTable.rows(file).stream()
@@ -86,10 +87,20 @@ record HazardCase(
         .results()
         .forEach(r -> b.estimate(UptakeForm.ofId(r.group(1)), Double.parseDouble(r.group(2))));
     FACTORS.matcher(known).results().forEach(r -> factors(b, r.group(1), r.group(2)));
+    NUMBERS.matcher(known).results().forEach(r -> number(b, r.group(1), r.group(2)));
     if (known.endsWith("note 12")) {
       b.notes("12");
     }
     return known.contains("not-additive") ? b.notAdditive().build() : b.build();
+  }
+
+  private static void number(SubstanceSheet b, String kind, String number) {
+    switch (kind) {
+      case "cas" -> b.cas(number);
+      case "ec" -> b.ec(number);
+      case "entry" -> b.entry(number);
+      default -> b.supplements(number);
+    }
   }
 
   private static void factors(SubstanceSheet b, String acute, String chronic) {
@@ -195,6 +206,13 @@ record HazardCase(
                       .filter(p -> p.verdict().isPrinted())
                       .map(Precaution::code))
               .containsAll(expected);
+      case "assumed" ->
+          assertThat(review.assumptions()).extracting(a -> a.kind().id()).containsAll(expected);
+      case "not-assumed" ->
+          assertThat(review.assumptions())
+              .extracting(a -> a.kind().id())
+              .doesNotContainAnyElementsOf(expected);
+      case "at-least" -> checkUntilTested(label(review), expected);
       case "unknown" ->
           assertThat(review.unknownAcutePercent(UptakeForm.ORAL))
               .isEqualTo(Double.parseDouble(value));
@@ -207,6 +225,15 @@ record HazardCase(
       }
     }
     return true;
+  }
+
+  /** What a label says at least until the open classes are settled; nothing if nothing stands. */
+  private static void checkUntilTested(HazardLabel label, List<String> expected) {
+    if (expected.isEmpty()) {
+      assertThat(label.untilTested()).isEmpty();
+    } else {
+      assertThat(label.untilTested()).containsAll(expected);
+    }
   }
 
   private static List<String> classes(HazardReview review) {

@@ -170,24 +170,6 @@ class LabelCareTest {
     assertThat(HazardLabelData.of(label, Locale.GERMAN).untilTested()).isNotEmpty();
   }
 
-  @ParameterizedTest
-  @CsvSource({
-    "Ox. Sol. 2 H272, P220",
-    "Water-react. 1 H260, P223",
-    "Flam. Sol. 1 H228, P210",
-    "Flam. Liq. 2 H225, P210"
-  })
-  void classThatLacksItsTest_saysAtLeastItsCore(String classes, String code) {
-    HazardMixtureBuilder b =
-        mixture().cas(WAX, 70).substance(sheet(classes), 30).state(PhysicalState.SOLID);
-    assertThat(label(b, LabelDetails.builder()).untilTested())
-        .contains(code)
-        .noneMatch(c -> c.startsWith("H"));
-    HazardMixtureBuilder trace =
-        mixture().cas(WAX, 99.1).substance(sheet(classes), 0.9).state(PhysicalState.SOLID);
-    assertThat(label(trace, LabelDetails.builder()).untilTested()).isEmpty();
-  }
-
   // Supplements of ingredients
 
   @ParameterizedTest
@@ -222,20 +204,6 @@ class LabelCareTest {
     assertThat(label.supplementalStatements()).doesNotContain("EUH031");
   }
 
-  /** Annex II 1.2 gives EUH070 a share: from 0.1 %. */
-  @ParameterizedTest
-  @CsvSource({"0.099, false", "0.1, true", "0.11, true"})
-  void toxicByEyeContact_isAppliedFromItsShare(double percent, boolean said) {
-    SubstanceHazards s =
-        SubstanceHazards.builder("Stuff")
-            .classified("Acute Tox. 3 H301")
-            .supplements("EUH070")
-            .build();
-    HazardMixtureBuilder b = mixture().cas(WAX, 100 - percent).substance(s, percent);
-    assertThat(label(b, LabelDetails.builder()).supplementalStatements().contains("EUH070"))
-        .isEqualTo(said);
-  }
-
   @Test
   void dryingIngredientBelowTheConvention_isAnAssumptionOnShow() {
     SubstanceHazards s =
@@ -257,24 +225,6 @@ class LabelCareTest {
         .stream()
         .map(Assumption::kind)
         .toList();
-  }
-
-  /** Entries of Annex VI: sodium hydroxide, turpentine, lead compounds, zinc oxide. */
-  @ParameterizedTest
-  @CsvSource(
-      delimiter = ';',
-      value = {
-        "1310-73-2; Skin Irrit. 2 H315; ''",
-        "1310-73-2; Skin Corr. 1A H314; Skin Corr. 1A H314 20",
-        "8006-64-2; Skin Irrit. 2 H315; ''",
-        "1319-46-6; Repr. 1A H360D, STOT RE 2 H373; ''",
-        "1314-13-2; Aquatic Acute 1 H400, Aquatic Chronic 2 H411; ''",
-        "2682-20-4; Skin Sens. 1A H317; ''"
-      })
-  void copiedSheetMilderThanTheEntry_isSaid(String cas, String classes, String limits) {
-    assertThat(
-            assumed(SubstanceHazards.builder("Mine").cas(cas).classified(classes).limits(limits)))
-        .contains(Assumption.Kind.DATA_SHEET_MILDER);
   }
 
   @Test

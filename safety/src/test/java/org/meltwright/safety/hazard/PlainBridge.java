@@ -157,6 +157,9 @@ final class PlainBridge {
     k.metal = s.notes().contains("1") ? s.metalShare().orElse(1) : 1;
     k.notes.addAll(s.notes().stream().filter(n -> n.matches("11|12")).toList());
     k.entry = s.indexNumber().orElse("");
+    if (k.entry.startsWith("005-") || k.entry.equals("056-005-00-3")) {
+      k.notes.add("11");
+    }
     if (s.notes().contains("X")) {
       openButForWhatIsNamed(k);
     }

@@ -5,12 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -113,27 +111,6 @@ class SheetThatSaysLessTest {
         .isInstanceOf(ProblemException.class);
   }
 
-  @ParameterizedTest
-  @CsvSource(
-      delimiter = ';',
-      value = {
-        "Acute Tox. 3 (oral, dermal) H301; acute-oral 3 H301, acute-dermal 3 H311",
-        "Acute Tox. 3 (oral, dermal) H301, H311; acute-oral 3 H301, acute-dermal 3 H311",
-        "Acute Tox. 4 (oral, dermal, inhalation) H302; acute-oral 4 H302, acute-dermal 4 H312,"
-            + " acute-inhalation 4 H332",
-        "Akute Toxizität, Kategorie 3 (Verschlucken, Hautkontakt), H301; acute-oral 3 H301,"
-            + " acute-dermal 3 H311",
-        "Acute Tox. 2 (dermal, inhalation: dust) H330; acute-inhalation 2 H330,"
-            + " acute-dermal 2 H310",
-        "Acute Tox. 4 (oral) H302; acute-oral 4 H302"
-      })
-  void routeThatTheClassNames_isKeptThoughItsStatementIsLeftOut(String text, String expected) {
-    CopiedSheet sheet = CopiedSheet.read(text);
-    assertThat(sheet.lines().get(0).hazards().categories())
-        .extracting(HazardCategory::toString)
-        .containsExactlyInAnyOrderElementsOf(List.of(expected.split(", ")));
-  }
-
   @Test
   void mixtureOfAnotherDay_isRefused() {
     RuleSet later = RuleSet.clpOn(LocalDate.of(2027, 2, 1));
@@ -144,67 +121,6 @@ class SheetThatSaysLessTest {
         .hasMessageContaining("2027-02-01");
     assertThat(HazardReview.of(mixture, RuleSet.clpOn(LocalDate.of(2026, 6, 1))).findings())
         .isNotEmpty();
-  }
-
-  /** A number below zero is refused with its place, whatever stroke stands for the minus. */
-  @Timeout(20)
-  @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "Rosin 8050-09-7 -5 % Skin Sens. 1 H317",
-        "Rosin 8050-09-7 –5 % Skin Sens. 1 H317",
-        "Rosin 8050-09-7 \u22125 % Skin Sens. 1 H317",
-        "Rosin 8050-09-7 \uff0d5 % Skin Sens. 1 H317",
-        "Rosin 8050-09-7 \ufe635 % Skin Sens. 1 H317",
-        "Rosin 8050-09-7 \u20125 % Skin Sens. 1 H317",
-        "Rosin 8050-09-7 \u207b5 % Skin Sens. 1 H317",
-        "Rosin 8050-09-7 ≥ -5 % Skin Sens. 1 H317",
-        "Rosin 8050-09-7 -5 - 10 % Skin Sens. 1 H317",
-        "Rosin 8050-09-7 5 % Acute Tox. 4 H302 ATE -500 mg/kg",
-        "Rosin 8050-09-7 5 % Acute Tox. 4 H302 (ATE = -500 mg/kg)",
-        "Rosin 8050-09-7 5 % Aquatic Acute 1 H400 M = -10",
-        "Rosin 8050-09-7 5 % Aquatic Acute 1 H400 M-factor (acute): -10",
-        "Rosin 8050-09-7 5 % Aquatic Acute 1 H400 acute M = -10",
-        "Rosin 8050-09-7 5 % Aquatic Acute 1 H400 aquatic chronic M-factor -10",
-        "Rosin 8050-09-7 5 % Skin Sens. 1; H317: C ≥ -1 %",
-        "-500 mg/kg oral Acute Tox. 4 H302"
-      })
-  void numberBelowZero_isAProblemAndLeavesTheClassesOpen(String text) {
-    CopiedSheet sheet = CopiedSheet.read(text);
-    assertThat(sheet.problems()).isNotEmpty();
-    assertThat(sheet.lines().get(0).hazards().isOpenFor(HazardClass.CARCINOGENICITY)).isTrue();
-  }
-
-  @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "5 -10 % Rosin 8050-09-7 Skin Sens. 1 H317",
-        "Rosin 8050-09-7 5-10 % Skin Sens. 1 H317",
-        "- 5 % Rosin 8050-09-7 Skin Sens. 1 H317",
-        "- 1,2-Propandiol 57-55-6 5 % not classified",
-        "-1,2-Propandiol 57-55-6 5 % not classified",
-        "α-Pinen 80-56-8 5 % Skin Sens. 1 H317",
-        "Δ3-Caren 13466-78-9 5 % Skin Sens. 1 H317"
-      })
-  void dashOfARangeOfAListOrOfAName_isNoMinus(String text) {
-    assertThat(CopiedSheet.read(text).problems()).isEmpty();
-  }
-
-  /** Letters and digits that only look like those of a code: full width, Cyrillic, Greek, bold. */
-  @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "Rosin 8050-09-7 5 % Skin Irrit. 2 H315 Skin Sens. 1 \uff28\uff13\uff11\uff17",
-        "Rosin 8050-09-7 5 % Skin Irrit. 2 H315 \uff33kin Sens. 1 H317",
-        "Rosin 8050-09-7 \uff15 % Skin Sens. 1 H317",
-        "Rosin 8050-09-7 5 % Skin Irrit. 2 H315 \u041d317",
-        "Rosin 8050-09-7 5 % Skin Irrit. 2 H315 \u0391cute Tox. 4 \u0397302",
-        "Rosin 8050-09-7 5 % Skin Irrit. 2 H315 \ud835\udc07317",
-        "2.2 Label elements\nSkin Irrit. 2 H315\n\uff28\uff13\uff11\uff17"
-      })
-  void letterThatOnlyLooksLikeACode_isAProblem(String text) {
-    CopiedSheet sheet = CopiedSheet.read(text);
-    assertThat(sheet.problems()).extracting(p -> p.code().id()).contains("sheet.not-understood");
   }
 
   @ParameterizedTest

@@ -24,6 +24,8 @@ final class SheetWording {
       s.estimate(form).ifPresent(v -> words.add("ate " + form.id() + " " + number(v)));
     }
     words.addAll(s.supplements());
+    s.ecNumbers().forEach(number -> words.add("ec " + number));
+    s.indexNumber().ifPresent(number -> words.add("entry " + number));
     s.classesByTest().forEach(c -> words.add(c.id() + " by test"));
     boolean open = Arrays.stream(HazardClass.values()).allMatch(s::isOpenFor);
     if (words.isEmpty() && !open) {

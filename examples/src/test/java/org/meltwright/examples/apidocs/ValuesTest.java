@@ -187,8 +187,10 @@ class ValuesTest {
           "Material.workedOut",
           "MaterialCatalogue.index",
           "OpenTime.central",
+          "OpenTime.conduction",
           "OpenTime.high",
           "OpenTime.low",
+          "OpenTime.thickness",
           "Problem.kept", // its own form for a stream of bytes
           "Recipe.contents", // by composition and by what was strained: IngredientTest
           "Recipe.masses",

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.planning.blend;
 
+import static org.meltwright.core.planning.PlanningProblem.CHECK;
+
 import org.joda.money.Money;
 import org.meltwright.core.cost.CostProblem;
 import org.meltwright.core.cost.ExactMoney;
@@ -227,7 +229,7 @@ final class Figures {
 
     @Override
     public Bilingual name() {
-      return PlanningProblem.CHECK.name("density");
+      return CHECK.name("density");
     }
 
     @Override
@@ -274,7 +276,7 @@ final class Figures {
 
     @Override
     public Bilingual name() {
-      return PlanningProblem.CHECK.name("cost");
+      return CHECK.name("cost");
     }
 
     @Override
@@ -304,7 +306,7 @@ final class Figures {
 
     @Override
     public Bilingual name() {
-      return part.equals(ALL) ? PlanningProblem.CHECK.name("amount") : Bilingual.of(part);
+      return part.equals(ALL) ? CHECK.name("amount") : Bilingual.of(part);
     }
 
     @Override
@@ -327,7 +329,7 @@ final class Figures {
 
     @Override
     public Bilingual name() {
-      return PlanningProblem.CHECK.name("change of the recipe");
+      return CHECK.name("change of the recipe");
     }
 
     @Override

@@ -1,5 +1,5 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
-package org.meltwright.core.planning;
+package org.meltwright.core.planning.blend;
 
 import static org.meltwright.units.MetricUnits.grams;
 

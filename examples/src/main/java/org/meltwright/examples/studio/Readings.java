@@ -26,18 +26,18 @@ final class Readings {
   }
 
   /** What a finding on the floor of a pot does not say: that the floor may be hotter. */
-  static Optional<String> lowerBound(HeatingReview review, Finding finding) {
+  static Optional<String> lowerBound(HeatingReview review, Finding finding, Say say) {
     return review
         .potFloor()
         .filter(floor -> !floor.isKnown() && finding.ruleId().startsWith("pot-floor"))
-        .map(floor -> "It is " + Say.atLeast(floor.value()) + ".");
+        .map(floor -> say.words("finding.at-least", "low", say.atLeast(floor.value())));
   }
 
   /** What a review goes by in place of the reading, in words. */
-  static String inItsPlace(HeatingReview review) {
+  static String inItsPlace(HeatingReview review, Say say) {
     return review
         .bindingTemperature()
-        .map(t -> Say.temperature(t.value()) + ", " + Words.of(t.basis()).replace('-', ' '))
-        .orElse("none");
+        .map(t -> say.temperature(t.value()) + ", " + t.basis().text(say.locale()))
+        .orElseGet(() -> say.words("none"));
   }
 }

@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -27,18 +26,12 @@ import org.meltwright.safety.heating.StandingAdvice;
 /** The risk assessment: what the reviews found, what they could not assess, what always holds. */
 final class RiskTable {
 
-  /** What the thresholds of burns rest on. */
-  static final String BURNS =
-      "ISO 13732-1 and EN 563, burn thresholds of surfaces, as secondary pages restate them; the"
-          + " standards themselves were not opened";
-
-  private static final Locale READER = Locale.ENGLISH;
-
-  private static final String ALL = "everyone";
+  private static final String ALL = "risk.everyone";
 
   private final Sheet sheet;
   private final ClassSheet forClass;
   private final Page.Builder page;
+  private final Say say;
   private final Map<Finding, Where> findings = new LinkedHashMap<>();
   private final Map<Finding, String> lowerBounds = new HashMap<>();
   private final Map<NotAssessed, Where> open = new LinkedHashMap<>();
@@ -47,6 +40,7 @@ final class RiskTable {
     this.sheet = sheet;
     this.forClass = forClass;
     this.page = page;
+    this.say = page.say();
   }
 
   /** Where something was found: while recipes are made, and in class. */
@@ -57,25 +51,27 @@ final class RiskTable {
 
     String who() {
       if (inClass.isEmpty()) {
-        return "who prepares";
+        return "risk.who-prepares";
       }
-      return made.isEmpty() ? "the class" : ALL;
+      return made.isEmpty() ? "risk.the-class" : ALL;
     }
 
     /** The recipes; "all" where there are several and none is spared. */
-    String recipes(int jobs, int paints) {
+    String recipes(int jobs, int paints, Say say) {
       List<String> parts = new ArrayList<>();
       if (!made.isEmpty()) {
-        parts.add("before class: " + names(made, jobs));
+        parts.add(say.words("risk.before-class", "recipes", names(made, jobs, say)));
       }
       if (!inClass.isEmpty()) {
-        parts.add("in class: " + names(inClass, paints));
+        parts.add(say.words("risk.in-class", "recipes", names(inClass, paints, say)));
       }
       return String.join("; ", parts);
     }
 
-    private static String names(Set<String> names, int all) {
-      return names.size() == all && all > 1 ? "all recipes" : String.join(", ", names);
+    private static String names(Set<String> names, int all, Say say) {
+      return names.size() == all && all > 1
+          ? say.words("risk.all-recipes")
+          : String.join(", ", names);
     }
   }
 
@@ -91,9 +87,8 @@ final class RiskTable {
     rows.add(air());
     rows.add(electricity());
     return new Grid(
-        "What can hurt someone, from the heating reviews and the exposure figures; the last column is"
-            + " for the pen: what risk is left, and initials.",
-        List.of("Hazard", "Who", "Found", "Why, and what to do", "Risk left"),
+        say.words("risk.caption"),
+        say.all("risk.hazard", "risk.who", "risk.found", "risk.why", "risk.left"),
         rows);
   }
 
@@ -106,7 +101,7 @@ final class RiskTable {
     for (Finding finding : review.findings()) {
       if (concernsPeople(finding)) {
         add(findings.computeIfAbsent(finding, f -> new Where()), recipe, isMade);
-        Readings.lowerBound(review, finding)
+        Readings.lowerBound(review, finding, say)
             .ifPresent(said -> lowerBounds.put(finding, said + " "));
       }
     }
@@ -130,39 +125,38 @@ final class RiskTable {
 
   private List<String> row(Finding f, Where where) {
     return List.of(
-        f.summary(READER) + " " + page.cite(f.source().citation()),
-        where.who(),
-        f.severity().word(READER) + (f.isBlocking() ? ", BLOCKED" : "") + "; " + recipes(where),
-        lowerBounds.getOrDefault(f, "") + f.reason(READER) + " " + f.remedy(READER),
+        f.summary(say.locale()) + " " + page.cite(f.source().citation()),
+        say.words(where.who()),
+        f.severity().word(say.locale()) + (f.isBlocking() ? ", " + say.words("blocked") : "") + "; " + recipes(where),
+        lowerBounds.getOrDefault(f, "") + f.reason(say.locale()) + " " + f.remedy(say.locale()),
         "");
   }
 
   private String recipes(Where where) {
     long jobs = sheet.jobs().stream().map(JobSheet::name).distinct().count();
-    return where.recipes((int) jobs, forClass.paints().size());
+    return where.recipes((int) jobs, forClass.paints().size(), say);
   }
 
   private List<String> row(NotAssessed n, Where where) {
     return List.of(
-        n.what(READER), where.who(), "NOT ASSESSED; " + recipes(where), n.remedy(READER), "");
+        n.what(say.locale()), say.words(where.who()), say.words("not-assessed.label") + "; " + recipes(where), n.remedy(say.locale()), "");
   }
 
   private List<String> moltenWax() {
     return List.of(
-        "Molten wax on skin " + page.cite(StandingAdvice.BURN.source().citation()),
-        ALL,
-        "burns at once, at any working temperature",
-        WaxContact.text(READER) + " " + StandingAdvice.CLOTHING.text(READER),
+        say.words("risk.wax") + " " + page.cite(StandingAdvice.BURN.source().citation()),
+        say.words(ALL),
+        say.words("risk.wax.found"),
+        WaxContact.text(say.locale()) + " " + StandingAdvice.CLOTHING.text(say.locale()),
         "");
   }
 
   private List<String> hotSurfaces() {
     return List.of(
-        "Hot metal: plates, pots, tools " + page.cite(BURNS),
-        ALL,
-        new HotSurfaces(sheet, forClass).found(),
-        "The threshold is of healthy adult skin; thin, young or ill skin may burn below it, and a"
-            + " longer touch burns at less.",
+        say.words("risk.metal") + " " + page.cite(say.words("risk.burns.source")),
+        say.words(ALL),
+        new HotSurfaces(sheet, forClass, say).found(),
+        say.words("risk.metal.why"),
         "");
   }
 
@@ -173,33 +167,30 @@ final class RiskTable {
     String found =
         sheet.jobs().isEmpty() || Objects.equals(studio, here)
             ? air(here)
-            : "in class: " + air(here) + "; before class, in the studio: " + air(studio);
+            : say.words("risk.air.both", "here", air(here), "studio", air(studio));
     return List.of(
-        "Fumes of wax and resin, vapours " + page.cite(StandingAdvice.AIR.source().citation()),
-        ALL,
+        say.words("risk.air") + " " + page.cite(StandingAdvice.AIR.source().citation()),
+        say.words(ALL),
         found,
-        StandingAdvice.AIR.text(READER),
+        StandingAdvice.AIR.text(say.locale()),
         "");
   }
 
-  private static String air(@Nullable Room room) {
+  private String air(@Nullable Room room) {
     return room == null || room.airChangesPerHour().isEmpty()
-        ? "NOT ASSESSED: room or extraction not stated"
-        : Say.decimals(room.airChangesPerHour().getAsDouble(), 1) + " air changes an hour";
+        ? say.words("not-assessed.label") + ": " + say.words("risk.air.open")
+        : say.words(
+            "risk.air.changes",
+            "count",
+            say.decimals(room.airChangesPerHour().getAsDouble(), 1));
   }
 
   private List<String> electricity() {
-    List<String> words = new ArrayList<>();
-    forClass.circuits().forEach(c -> words.add(c.circuit().name() + ": " + c.word()));
-    forClass.onNoCircuit().forEach((s, n) -> words.add(CircuitPlan.open(s, n)));
-    forClass
-        .withoutSource()
-        .forEach(p -> words.add(p.name() + ": NOT ASSESSED: heat source not stated"));
     return List.of(
-        "Overloaded circuits, cables " + page.cite(Source.COMMON_PRACTICE.citation()),
-        ALL,
-        words.isEmpty() ? "NOT ASSESSED: no circuit stated" : String.join("; ", words),
-        "See the circuit plan. An electrician and local code decide.",
+        say.words("risk.load") + " " + page.cite(Source.COMMON_PRACTICE.citation()),
+        say.words(ALL),
+        new CircuitPlan(forClass, say).found(),
+        say.words("risk.load.why"),
         "");
   }
 }

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 import org.meltwright.examples.json.JsonProblem;
 import org.meltwright.examples.studio.page.HtmlPage;
 import org.meltwright.examples.studio.page.Page;
+import org.meltwright.examples.studio.page.Say;
 import org.meltwright.examples.studio.page.TextPage;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -124,8 +125,8 @@ public final class StudioSheet implements Callable<Integer> {
   @Override
   public Integer call() {
     try {
-      Sheet sheet = Sheet.of(read());
-      Page written = SheetPage.of(sheet);
+      Sheet sheet = Sheet.of(read(), edition().say());
+      Page written = SheetPage.of(sheet, edition());
       write(sheet, HtmlPage.of(written));
       out.print(TextPage.of(written));
       out.println();
@@ -138,6 +139,10 @@ public final class StudioSheet implements Callable<Integer> {
       report(e.problems());
       return BAD_INPUT;
     }
+  }
+
+  private Edition edition() {
+    return new Edition(Say.ENGLISH, java.time.LocalDate.now(), file.getFileName().toString());
   }
 
   private Studio read() {
@@ -161,10 +166,10 @@ public final class StudioSheet implements Callable<Integer> {
     forClass.ifPresent(text -> write(Objects.requireNonNull(classSheet), text));
   }
 
-  private static String forClass(Sheet sheet) {
+  private String forClass(Sheet sheet) {
     return sheet
         .forClass()
-        .map(c -> HtmlPage.forPaper(ClassSheetPage.of(sheet, c)))
+        .map(c -> HtmlPage.forPaper(ClassSheetPage.of(sheet, c, edition())))
         .orElseThrow(
             () ->
                 new ProblemException(

@@ -36,7 +36,7 @@ public enum ThermalProblem implements ProblemCode {
   /** A viscosity is asked for below the clear point, where crystals rule the flow. */
   BELOW_CLEAR_POINT("thermal.below-clear-point");
 
-  /** The guards of this package. */
+  /** The guards of heat and its rooms: what they say stands in the bundle beside these codes. */
   public static final Check CHECK = Check.beside(ThermalProblem.class);
 
   private final String id;
@@ -50,7 +50,13 @@ public enum ThermalProblem implements ProblemCode {
     return id;
   }
 
-  /** The exception for temperatures that must stand in an order, such as "from ≤ to". */
+  /**
+   * Returns the exception for temperatures that must stand in an order.
+   *
+   * @param order the order, such as "from ≤ to"
+   * @param celsius the temperatures as found, in °C
+   * @return the exception, to be thrown
+   */
   public static ProblemException outOfOrder(String order, double... celsius) {
     Bilingual[] found =
         DoubleStream.of(celsius)

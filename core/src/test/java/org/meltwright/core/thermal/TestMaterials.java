@@ -162,8 +162,12 @@ public final class TestMaterials {
       double layerMetres,
       TemperaturePoint temperature) {
     return MeltBath.of(
-        new QuantityRange<>(QuantityKind.DENSITY, lowDensityKilogramsPerCubicMetre, highDensityKilogramsPerCubicMetre),
-        new QuantityRange<>(QuantityKind.DYNAMIC_VISCOSITY, lowViscosityPascalSeconds, highViscosityPascalSeconds),
+        new QuantityRange<>(
+            QuantityKind.DENSITY,
+            lowDensityKilogramsPerCubicMetre,
+            highDensityKilogramsPerCubicMetre),
+        new QuantityRange<>(
+            QuantityKind.DYNAMIC_VISCOSITY, lowViscosityPascalSeconds, highViscosityPascalSeconds),
         QuantityKind.LENGTH.ofSi(depthMetres),
         QuantityKind.LENGTH.ofSi(layerMetres),
         temperature);

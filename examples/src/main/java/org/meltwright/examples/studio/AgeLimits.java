@@ -44,28 +44,35 @@ final class AgeLimits {
         rows);
   }
 
+  /** What is in the risk assessment, or is not found, needs no reason here. */
   private List<String> row(HeatingRule rule) {
     String id = rule.info().id();
+    String state = state(id);
     return List.of(
         say.words("age." + id) + " " + page.cite(rule.info().source().citation()),
-        applies(id),
-        text(rule, "reason") + " " + text(rule, "remedy"));
+        say.words(state),
+        switch (state) {
+          case "age.found" -> say.words("age.see-risk");
+          case "age.no-powder" -> say.words("age.no-powder.why");
+          case "age.not-found" -> say.words("age.nothing");
+          default -> text(rule, "reason") + " " + text(rule, "remedy");
+        });
   }
 
   private String text(HeatingRule rule, String part) {
     return rule.text("rule." + rule.info().id() + "." + part, say.locale(), Map.of());
   }
 
-  private String applies(String id) {
+  private String state(String id) {
     if (reviews.stream().anyMatch(r -> r.finding(id).isPresent())) {
-      return say.words("age.found");
+      return "age.found";
     }
     if (id.equals("minors-dry-powder")) {
-      return say.words("age.no-powder");
+      return "age.no-powder";
     }
     if (reviews.stream().anyMatch(r -> r.isNotAssessed(id))) {
-      return say.words("not-assessed.label");
+      return "not-assessed.label";
     }
-    return reviews.stream().anyMatch(r -> r.isNotAsked(id)) ? say.words("age.not-asked") : say.words("age.not-found");
+    return reviews.stream().anyMatch(r -> r.isNotAsked(id)) ? "age.not-asked" : "age.not-found";
   }
 }

@@ -4,17 +4,18 @@ package org.meltwright.examples.studio;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.source.Source;
 import org.meltwright.examples.studio.page.Block.Grid;
 import org.meltwright.examples.studio.page.Page;
 import org.meltwright.examples.studio.page.Say;
-import org.meltwright.safety.exposure.WaxContact;
 import org.meltwright.safety.heating.Finding;
 import org.meltwright.safety.heating.HeatingReview;
 import org.meltwright.safety.heating.NotAssessed;
@@ -33,8 +34,8 @@ final class RiskTable {
   private final Page.Builder page;
   private final Say say;
   private final Map<Finding, Where> findings = new LinkedHashMap<>();
-  private final Map<Finding, String> lowerBounds = new HashMap<>();
   private final Map<NotAssessed, Where> open = new LinkedHashMap<>();
+  private final Map<List<String>, Where> said = new HashMap<>();
 
   RiskTable(Sheet sheet, ClassSheet forClass, Page.Builder page) {
     this.sheet = sheet;
@@ -46,8 +47,13 @@ final class RiskTable {
   /** Where something was found: while recipes are made, and in class. */
   private static final class Where {
 
+    private final String why;
     private final Set<String> made = new LinkedHashSet<>();
     private final Set<String> inClass = new LinkedHashSet<>();
+
+    Where(String why) {
+      this.why = why;
+    }
 
     String who() {
       if (inClass.isEmpty()) {
@@ -88,7 +94,7 @@ final class RiskTable {
     rows.add(electricity());
     return new Grid(
         say.words("risk.caption"),
-        say.all("risk.hazard", "risk.who", "risk.found", "risk.why", "risk.left"),
+        say.all("risk.hazard", "risk.found", "risk.why", "risk.left"),
         rows);
   }
 
@@ -100,14 +106,31 @@ final class RiskTable {
   private void gather(HeatingReview review, String recipe, boolean isMade) {
     for (Finding finding : review.findings()) {
       if (concernsPeople(finding)) {
-        add(findings.computeIfAbsent(finding, f -> new Where()), recipe, isMade);
-        Readings.lowerBound(review, finding, say)
-            .ifPresent(said -> lowerBounds.put(finding, said + " "));
+        List<String> words = List.of(finding.summary(say.locale()), why(finding, review));
+        add(where(words, w -> findings.put(finding, w)), recipe, isMade);
       }
     }
-    review
-        .notAssessed()
-        .forEach(n -> add(open.computeIfAbsent(n, k -> new Where()), recipe, isMade));
+    for (NotAssessed entry : review.notAssessed()) {
+      List<String> words = List.of(entry.what(say.locale()), entry.remedy(say.locale()));
+      add(where(words, w -> open.put(entry, w)), recipe, isMade);
+    }
+  }
+
+  /** What is said in the same words of two pots has one row. */
+  private Where where(List<String> words, Consumer<Where> isNew) {
+    Where known = said.get(words);
+    if (known != null) {
+      return known;
+    }
+    Where where = new Where(words.get(1));
+    said.put(words, where);
+    isNew.accept(where);
+    return where;
+  }
+
+  private String why(Finding finding, HeatingReview review) {
+    String bound = Readings.lowerBound(review, finding, say).map(b -> b + " ").orElse("");
+    return bound + finding.reason(say.locale()) + " " + finding.remedy(say.locale());
   }
 
   private static void add(Where where, String recipe, boolean isMade) {
@@ -124,12 +147,24 @@ final class RiskTable {
   }
 
   private List<String> row(Finding f, Where where) {
-    return List.of(
+    String signal =
+        f.severity().word(say.locale()) + (f.isBlocking() ? ", " + say.words("blocked") : "");
+    return row(
         f.summary(say.locale()) + " " + page.cite(f.source().citation()),
-        say.words(where.who()),
-        f.severity().word(say.locale()) + (f.isBlocking() ? ", " + say.words("blocked") : "") + "; " + recipes(where),
-        lowerBounds.getOrDefault(f, "") + f.reason(say.locale()) + " " + f.remedy(say.locale()),
-        "");
+        where.who(),
+        signal + "; " + recipes(where),
+        where.why);
+  }
+
+  private List<String> row(NotAssessed n, Where where) {
+    String signal = say.words("not-assessed.label");
+    return row(n.what(say.locale()), where.who(), signal + "; " + recipes(where), where.why);
+  }
+
+  /** Whom it concerns stands before what was found; the last cell is for the pen. */
+  private List<String> row(String hazard, String who, String found, String why) {
+    String concerns = say.words("risk.who.found", "who", say.words(who), "found", found);
+    return List.of(hazard, concerns, why, "");
   }
 
   private String recipes(Where where) {
@@ -137,27 +172,21 @@ final class RiskTable {
     return where.recipes((int) jobs, forClass.paints().size(), say);
   }
 
-  private List<String> row(NotAssessed n, Where where) {
-    return List.of(
-        n.what(say.locale()), say.words(where.who()), say.words("not-assessed.label") + "; " + recipes(where), n.remedy(say.locale()), "");
+  private List<String> always(String hazard, String source, String found) {
+    return row(
+        say.words(hazard) + " " + page.cite(source), ALL, found, say.words(hazard + ".why"));
   }
 
   private List<String> moltenWax() {
-    return List.of(
-        say.words("risk.wax") + " " + page.cite(StandingAdvice.BURN.source().citation()),
-        say.words(ALL),
-        say.words("risk.wax.found"),
-        WaxContact.text(say.locale()) + " " + StandingAdvice.CLOTHING.text(say.locale()),
-        "");
+    return always(
+        "risk.wax", StandingAdvice.BURN.source().citation(), say.words("risk.wax.found"));
   }
 
   private List<String> hotSurfaces() {
-    return List.of(
-        say.words("risk.metal") + " " + page.cite(say.words("risk.burns.source")),
-        say.words(ALL),
-        new HotSurfaces(sheet, forClass, say).found(),
-        say.words("risk.metal.why"),
-        "");
+    return always(
+        "risk.metal",
+        say.words("risk.burns.source"),
+        new HotSurfaces(sheet, forClass, say).found());
   }
 
   /** The air of the class; that of the studio too, where recipes are made in another room. */
@@ -168,12 +197,7 @@ final class RiskTable {
         sheet.jobs().isEmpty() || Objects.equals(studio, here)
             ? air(here)
             : say.words("risk.air.both", "here", air(here), "studio", air(studio));
-    return List.of(
-        say.words("risk.air") + " " + page.cite(StandingAdvice.AIR.source().citation()),
-        say.words(ALL),
-        found,
-        StandingAdvice.AIR.text(say.locale()),
-        "");
+    return always("risk.air", StandingAdvice.AIR.source().citation(), found);
   }
 
   private String air(@Nullable Room room) {
@@ -186,11 +210,9 @@ final class RiskTable {
   }
 
   private List<String> electricity() {
-    return List.of(
-        say.words("risk.load") + " " + page.cite(Source.COMMON_PRACTICE.citation()),
-        say.words(ALL),
-        new CircuitPlan(forClass, say).found(),
-        say.words("risk.load.why"),
-        "");
+    return always(
+        "risk.load",
+        Source.COMMON_PRACTICE.citation(),
+        new CircuitPlan(forClass, say).found());
   }
 }

@@ -33,6 +33,9 @@ final class HtmlBlocks {
   /** A table of fewer columns fits on a phone. */
   private static final int FEWEST_COLUMNS_THAT_GO_ON = 4;
 
+  /** A grid of few columns gives the first more room. */
+  private static final int MOST_COLUMNS_OF_A_SHORT_GRID = 3;
+
   private final Say say;
   private final StringBuilder out;
   private int pictures;
@@ -171,7 +174,8 @@ final class HtmlBlocks {
   }
 
   private void grid(Grid grid) {
-    line("<div class=\"wide\"><table class=\"grid\">");
+    boolean isShort = grid.columns().size() <= MOST_COLUMNS_OF_A_SHORT_GRID;
+    line("<div class=\"wide\"><table class=\"" + (isShort ? "grid short" : "grid") + "\">");
     line("<caption>" + escape(grid.caption()) + "</caption>");
     line("<thead><tr>");
     grid.columns().forEach(c -> line("<th scope=\"col\">" + escape(c) + "</th>"));
@@ -256,12 +260,12 @@ final class HtmlBlocks {
     line("</aside>");
   }
 
-  /** The sources are folded, but not where all is printed anyway. */
-  void sources(List<String> sources, boolean isOpen) {
+  /** The sources are folded; what their marks lead to is all there. */
+  void sources(List<String> sources) {
     if (sources.isEmpty()) {
       return;
     }
-    line(isOpen ? "<footer><details open>" : "<footer><details>");
+    line("<footer><details>");
     line("<summary>" + escape(say.words("sources")) + "</summary>");
     list("ol", "", sources);
     line("</details></footer>");

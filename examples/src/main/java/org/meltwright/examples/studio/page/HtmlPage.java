@@ -59,7 +59,7 @@ public final class HtmlPage {
     line("<header><h1>" + escape(page.title()) + "</h1>");
     line("<p>" + escape(page.subtitle()) + "</p></header>");
     line("<main>");
-    chapters(look.equals("paper"));
+    chapters();
     line("</main>");
     line("</body>");
     line("</html>");
@@ -67,7 +67,7 @@ public final class HtmlPage {
   }
 
   /** Each chapter and each card is a section, so that print and screen can keep it together. */
-  private void chapters(boolean isForPaper) {
+  private void chapters() {
     HtmlBlocks blocks = new HtmlBlocks(page.say(), out);
     List<Block> all = page.blocks();
     for (int from = 0, to; from < all.size(); from = to) {
@@ -80,7 +80,7 @@ public final class HtmlPage {
       blocks.all(all.subList(from, to));
       line(isChapter ? "</section>" : "");
     }
-    blocks.sources(page.sources(), isForPaper);
+    blocks.sources(page.sources());
   }
 
   private static boolean begins(Block block) {

@@ -38,10 +38,7 @@ final class AgeLimits {
   Grid grid() {
     List<List<String>> rows = new ArrayList<>();
     ORDER.forEach(id -> HeatingRules.standard().find(id).ifPresent(rule -> rows.add(row(rule))));
-    return new Grid(
-        say.words("age.caption"),
-        say.all("age.who", "age.here", "age.why"),
-        rows);
+    return new Grid(say.words("age.caption"), say.all("age.who", "age.here", "age.why"), rows);
   }
 
   /** What is in the risk assessment, or is not found, needs no reason here. */

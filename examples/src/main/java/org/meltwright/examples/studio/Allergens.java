@@ -88,8 +88,7 @@ final class Allergens {
     names.forEach(
         (kind, of) -> {
           if (!of.isEmpty()) {
-            rows.add(
-                List.of(say.words(kind), String.join("; ", of), say.words(kind + ".advice")));
+            rows.add(List.of(say.words(kind), String.join("; ", of), say.words(kind + ".advice")));
           }
         });
     return new Grid(

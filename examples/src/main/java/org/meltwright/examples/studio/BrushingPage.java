@@ -72,8 +72,7 @@ final class BrushingPage {
         "recipe",
         brushing.recipe(),
         "stroke",
-        say.span(
-            millimetres(brushing.stroke().lowSi()), millimetres(brushing.stroke().highSi())),
+        say.span(millimetres(brushing.stroke().lowSi()), millimetres(brushing.stroke().highSi())),
         "kind",
         say.word(brushing.kind()),
         "thickness",
@@ -123,5 +122,4 @@ final class BrushingPage {
   private String millimetres(double metres) {
     return say.significant(metres * 1000);
   }
-
 }

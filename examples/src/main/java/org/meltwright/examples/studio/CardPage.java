@@ -25,8 +25,8 @@ import org.meltwright.examples.studio.page.Page;
 import org.meltwright.examples.studio.page.Say;
 
 /**
- * The card of one recipe for the bench: what to weigh, what to do, what comes of it, the degrees and
- * minutes that decide, what to mind. A blocked recipe has its reason and no weights.
+ * The card of one recipe for the bench: what to weigh, what to do, what comes of it, the degrees
+ * and minutes that decide, what to mind. A blocked recipe has its reason and no weights.
  */
 final class CardPage {
 
@@ -83,8 +83,7 @@ final class CardPage {
             .map(f -> f.summary(say.locale()))
             .toList();
     page.add(
-        new Notice(
-            Tone.STOP, say.words("withheld.label"), say.words("withheld.recipe"), reasons));
+        new Notice(Tone.STOP, say.words("withheld.label"), say.words("withheld.recipe"), reasons));
     sheet.blockedRecipes().forEach(name -> page.add(needs(name)));
     sheet.review().notAssessed().forEach(n -> page.add(notes.notice(n)));
     sheet.pot().unknownShares().ifPresent(u -> page.add(u.notice(say)));
@@ -212,7 +211,11 @@ final class CardPage {
                 new Fact(
                     say.words(line.name()),
                     line.time()
-                        .saidOrWhy(say, t -> say.words("times.said", "time", say.time(t), "basis", line.basis()))))
+                        .saidOrWhy(
+                            say,
+                            t ->
+                                say.words(
+                                    "times.said", "time", say.time(t), "basis", line.basis()))))
         .toList();
   }
 

@@ -34,7 +34,8 @@ final class CircuitPlan {
     }
     return new Grid(
         say.words("circuit.caption"),
-        say.all("circuit.name", "circuit.hangs", "circuit.load", "circuit.allowed", "circuit.verdict"),
+        say.all(
+            "circuit.name", "circuit.hangs", "circuit.load", "circuit.allowed", "circuit.verdict"),
         rows);
   }
 
@@ -72,7 +73,8 @@ final class CircuitPlan {
   }
 
   private String open(PaintSheet paint) {
-    return say.words("circuit.open", "name", paint.name(), "why", Phrase.of("circuit.no-source-stated"));
+    return say.words(
+        "circuit.open", "name", paint.name(), "why", Phrase.of("circuit.no-source-stated"));
   }
 
   /** What is open about pieces on no circuit. */
@@ -88,7 +90,7 @@ final class CircuitPlan {
   private List<String> row(CircuitSheet c) {
     CircuitLoad load = c.load();
     double watts = load.nameplateWatts();
-    String known = watts(watts, c) ;
+    String known = watts(watts, c);
     return List.of(
         say.words(
             "circuit.rating",
@@ -107,10 +109,7 @@ final class CircuitPlan {
   }
 
   private String watts(double watts, CircuitSheet c) {
-    return say.decimals(watts, 0)
-        + " W, "
-        + say.decimals(watts / c.circuit().volts(), 1)
-        + " A";
+    return say.decimals(watts, 0) + " W, " + say.decimals(watts / c.circuit().volts(), 1) + " A";
   }
 
   String pieces(CircuitSheet c) {
@@ -118,7 +117,10 @@ final class CircuitPlan {
     c.circuit().sources().forEach(s -> counts.merge(s, 1, Integer::sum));
     List<String> pieces = new ArrayList<>();
     counts.forEach((source, count) -> pieces.add(power(source, count)));
-    pieces.add(say.words("circuit.all-else") + ": " + watts(c.circuit().otherWatts(), "circuit.else-unknown"));
+    pieces.add(
+        say.words("circuit.all-else")
+            + ": "
+            + watts(c.circuit().otherWatts(), "circuit.else-unknown"));
     return String.join("; ", pieces);
   }
 
@@ -127,6 +129,10 @@ final class CircuitPlan {
   }
 
   private String power(HeatSource source, int count) {
-    return count(count) + source.name() + " (" + watts(source.powerWatts(), "circuit.power-unknown") + ")";
+    return count(count)
+        + source.name()
+        + " ("
+        + watts(source.powerWatts(), "circuit.power-unknown")
+        + ")";
   }
 }

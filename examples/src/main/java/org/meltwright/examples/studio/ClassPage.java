@@ -70,7 +70,8 @@ final class ClassPage {
 
   private List<Fact> about() {
     List<Fact> facts = new ArrayList<>();
-    facts.add(new Fact(
+    facts.add(
+        new Fact(
             say.words("class.when"), say.day(day.about().date()) + ", " + day.about().place()));
     facts.add(new Fact(say.words("class.people"), people(day, say)));
     facts.add(new Fact(say.words("class.hours"), say.significant(day.hours()) + " h"));
@@ -94,9 +95,7 @@ final class ClassPage {
     if (day.people().minors() > 0) {
       parts.add(say.words("people.minors", "count", day.people().minors()));
     }
-    day.people()
-        .youngest()
-        .ifPresent(age -> parts.add(say.words("people.youngest", "age", age)));
+    day.people().youngest().ifPresent(age -> parts.add(say.words("people.youngest", "age", age)));
     return String.join(", ", parts);
   }
 
@@ -230,7 +229,8 @@ final class ClassPage {
   private String carriage(PurchasePlan plan) {
     return day.money().freight() == null
         ? say.words("purchase.no-carriage")
-        : say.money(Money.total(
+        : say.money(
+            Money.total(
                 plan.total().getCurrencyUnit(),
                 plan.orders().stream().map(SupplierOrder::freight).toList()));
   }
@@ -242,7 +242,8 @@ final class ClassPage {
             .collect(Collectors.joining(", "));
     return List.of(
         new Fact(
-            say.words("purchase.left-over"), left.isEmpty() ? say.words("purchase.nothing") : left));
+            say.words("purchase.left-over"),
+            left.isEmpty() ? say.words("purchase.nothing") : left));
   }
 
   private void cost(Provisions provisions) {
@@ -252,9 +253,10 @@ final class ClassPage {
             say.words("fee.bought"),
             provisions
                 .bought()
-                .said(
-                    say, b -> say.money(b.dividedBy(day.learners(), RoundingMode.HALF_UP)))));
-    provisions.budget().ifPresent(b -> facts.addAll(b.value().map(this::fee).orElseGet(this::none)));
+                .said(say, b -> say.money(b.dividedBy(day.learners(), RoundingMode.HALF_UP)))));
+    provisions
+        .budget()
+        .ifPresent(b -> facts.addAll(b.value().map(this::fee).orElseGet(this::none)));
     page.add(new Facts(facts));
     page.add(new Paragraph(say.words("fee.basis")));
   }

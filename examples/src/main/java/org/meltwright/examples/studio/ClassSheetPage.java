@@ -16,7 +16,6 @@ import org.meltwright.examples.studio.page.Block.Checklist;
 import org.meltwright.examples.studio.page.Block.Fact;
 import org.meltwright.examples.studio.page.Block.Facts;
 import org.meltwright.examples.studio.page.Block.Heading;
-import org.meltwright.examples.studio.page.Block.Paragraph;
 import org.meltwright.examples.studio.page.Block.Poster;
 import org.meltwright.examples.studio.page.Page;
 import org.meltwright.examples.studio.page.Say;
@@ -77,8 +76,7 @@ final class ClassSheetPage {
   }
 
   private void head() {
-    page.add(
-        new Heading(2, say.day(day.about().date()) + ", " + day.about().place()));
+    page.add(new Heading(2, say.day(day.about().date()) + ", " + day.about().place()));
     List<Fact> facts = new ArrayList<>();
     facts.add(new Fact(say.words("class-sheet.studio"), sheet.studio().about().name()));
     facts.add(new Fact(say.words("class.people"), ClassPage.people(day, say)));
@@ -86,8 +84,7 @@ final class ClassSheetPage {
     facts.add(
         new Fact(
             say.words("class-sheet.panels"),
-            say.words(
-                "class-sheet.in-all", "count", day.learners() * day.panels().perPerson())));
+            say.words("class-sheet.in-all", "count", day.learners() * day.panels().perPerson())));
     page.add(new Facts(facts));
     if (forClass.isBlocked()) {
       page.add(ClassPage.withheld(forClass, say));
@@ -196,15 +193,16 @@ final class ClassSheetPage {
               ? say.words("setting.no-source")
               : source
                   .setPoint()
-                  .map(t -> say.words("setting.set", "source", source.name(), "point", say.celsius(t)))
+                  .map(
+                      t ->
+                          say.words(
+                              "setting.set", "source", source.name(), "point", say.celsius(t)))
                   .orElseGet(() -> say.words("setting.no-point", "source", source.name()));
       String show =
           reading == null
               ? say.words("setting.no-reading")
               : say.words("setting.show", "reading", say.temperature(reading))
-                  + Readings.setAside(p.review())
-                      .map(r -> setAside(p))
-                      .orElse("");
+                  + Readings.setAside(p.review()).map(r -> setAside(p)).orElse("");
       settings.add(say.words("setting", "paint", p.name(), "set", set, "show", show));
     }
     return settings;
@@ -239,9 +237,7 @@ final class ClassSheetPage {
 
   private List<String> atTheEnd() {
     return List.of(
-        say.words("setup.off"),
-        cited(StandingAdvice.OILY_RAGS),
-        cited(StandingAdvice.KITCHEN));
+        say.words("setup.off"), cited(StandingAdvice.OILY_RAGS), cited(StandingAdvice.KITCHEN));
   }
 
   private List<String> youngPeople() {

@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -155,7 +154,9 @@ final class Costing {
         ? Optional.empty()
         : Optional.of(
             CostItem.labour(
-                say.words("cost.work"), QuantityKind.TIME.ofSi(job.activeSeconds().getAsDouble()), perHour));
+                say.words("cost.work"),
+                QuantityKind.TIME.ofSi(job.activeSeconds().getAsDouble()),
+                perHour));
   }
 
   /** Own against ready-made, on the mass of the net product. */

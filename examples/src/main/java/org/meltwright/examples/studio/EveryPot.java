@@ -12,8 +12,8 @@ import org.meltwright.safety.heating.HeatingReview;
 import org.meltwright.safety.heating.NotAssessed;
 
 /**
- * What the reviews of all pots that may be heated today have in common: said in full once, and named
- * on each card. Of a single pot nothing is in common.
+ * What the reviews of all pots that may be heated today have in common: said in full once, and
+ * named on each card. Of a single pot nothing is in common.
  *
  * @param findings the findings of every pot
  * @param open what was not assessed at any pot
@@ -60,8 +60,7 @@ record EveryPot(List<Finding> findings, List<NotAssessed> open) {
             .toList();
     return parts.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            new Paragraph(say.words("card.every-pot", "what", String.join(" ", parts))));
+        : Optional.of(new Paragraph(say.words("card.every-pot", "what", String.join(" ", parts))));
   }
 
   /** All of it in full. */

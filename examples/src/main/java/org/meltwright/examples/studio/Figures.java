@@ -80,7 +80,7 @@ final class Figures {
   private static <V> List<String> row(
       Material material, PropertyKey<V> key, Sourced<V> figure, Page.Builder page) {
     return List.of(
-        material.name(page.say().locale()) + ", " + page.say().in(key.inWords()),
+        material.name(page.say().locale()) + ", " + page.say().property(key),
         written(key.format(figure.value()), page.say()),
         page.say().in(figure.knowledge().inWords()),
         page.cite(figure.source().citation()));

@@ -33,7 +33,9 @@ final class HotSurfaces {
         .map(p -> p.paint().source())
         .filter(Objects::nonNull)
         .forEach(sources::add);
-    forClass.withoutSource().forEach(p -> notStated.add(say.words("surfaces.no-source", "paint", p.name())));
+    forClass
+        .withoutSource()
+        .forEach(p -> notStated.add(say.words("surfaces.no-source", "paint", p.name())));
     sources.forEach(this::open);
   }
 
@@ -47,14 +49,12 @@ final class HotSurfaces {
 
   /** What was found, in words. */
   String found() {
-    String said =
-        hottest().map(this::found).orElseGet(() -> say.words("not-assessed.label"));
+    String said = hottest().map(this::found).orElseGet(() -> say.words("not-assessed.label"));
     String open =
         notStated.isEmpty()
             ? ""
             : "; " + say.words("surfaces.not-stated", "what", String.join(", ", notStated));
-    String threshold =
-        say.temperature(BurnThresholds.threshold(Surface.BARE_METAL, TOUCH_SECONDS));
+    String threshold = say.temperature(BurnThresholds.threshold(Surface.BARE_METAL, TOUCH_SECONDS));
     return said + open + "; " + say.words("surfaces.threshold", "range", threshold);
   }
 

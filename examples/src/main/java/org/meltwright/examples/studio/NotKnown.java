@@ -62,7 +62,9 @@ record NotKnown(Phrase what, Phrase why, Phrase remedy) {
     List<Phrase> each =
         missing.entrySet().stream()
             .map(
-                e -> Phrase.of("not-known.figure", "property", e.getKey(), "materials", e.getValue()))
+                e ->
+                    Phrase.of(
+                        "not-known.figure", "property", e.getKey(), "materials", e.getValue()))
             .toList();
     return each.size() == 1
         ? Phrase.of("not-known.lacks", "figure", each.get(0))
@@ -85,8 +87,7 @@ record NotKnown(Phrase what, Phrase why, Phrase remedy) {
 
   /** The same of one recipe among several. */
   NotKnown of(String recipe) {
-    return new NotKnown(
-        Phrase.of("not-known.of", "what", what, "recipe", recipe), why, remedy);
+    return new NotKnown(Phrase.of("not-known.of", "what", what, "recipe", recipe), why, remedy);
   }
 
   Notice notice(Say say) {

@@ -57,14 +57,11 @@ final class PotSheet {
         DensityBasis.MELT,
         job.mix().materials(),
         Phrase.of(
-            job.casting().isPresent()
-                ? "not-known.room.remedy-of-cast"
-                : "not-known.room.remedy"));
+            job.casting().isPresent() ? "not-known.room.remedy-of-cast" : "not-known.room.remedy"));
   }
 
   private static NotKnown unknownAmount() {
-    return new NotKnown(
-        ROOM, Phrase.of("not-known.amount"), Phrase.of("not-known.amount.remedy"));
+    return new NotKnown(ROOM, Phrase.of("not-known.amount"), Phrase.of("not-known.amount.remedy"));
   }
 
   private static Estimate<Volume> exactly(double cubicMetres) {

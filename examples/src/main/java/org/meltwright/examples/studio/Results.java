@@ -76,7 +76,11 @@ record Results(
    * @param basis what was taken
    */
   record TimeResult(
-      String name, @Nullable Double low, @Nullable Double central, @Nullable Double high, String basis) {}
+      String name,
+      @Nullable Double low,
+      @Nullable Double central,
+      @Nullable Double high,
+      String basis) {}
 
   /**
    * A class.
@@ -105,8 +109,7 @@ record Results(
   String json() {
     return JsonMapper.builder()
         .enable(SerializationFeature.INDENT_OUTPUT)
-        .changeDefaultPropertyInclusion(
-            any -> any.withValueInclusion(Include.NON_NULL))
+        .changeDefaultPropertyInclusion(any -> any.withValueInclusion(Include.NON_NULL))
         .build()
         .writeValueAsString(this);
   }

@@ -87,9 +87,7 @@ final class ReviewNotes {
             "hard-ceiling",
             say.temperature(review.hardCeiling())
                 + review.marginToHardCeiling().map(m -> "; " + say.margin(m)).orElse("")));
-    review
-        .potFloor()
-        .ifPresent(f -> facts.add(new Fact(say.words("degrees.floor"), floor(f))));
+    review.potFloor().ifPresent(f -> facts.add(new Fact(say.words("degrees.floor"), floor(f))));
     facts.add(
         new Fact(
             say.words("degrees.window") + " " + page.cite(Source.COMMON_PRACTICE.citation()),
@@ -104,8 +102,7 @@ final class ReviewNotes {
 
   /** A limit rests on what its rule rests on. */
   private Fact limit(String name, String rule, String value) {
-    String citation =
-        HeatingRules.standard().find(rule).orElseThrow().info().source().citation();
+    String citation = HeatingRules.standard().find(rule).orElseThrow().info().source().citation();
     return new Fact(say.words(name) + " " + page.cite(citation), value);
   }
 

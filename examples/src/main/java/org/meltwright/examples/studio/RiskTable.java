@@ -4,7 +4,6 @@ package org.meltwright.examples.studio;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
-
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -173,13 +172,11 @@ final class RiskTable {
   }
 
   private List<String> always(String hazard, String source, String found) {
-    return row(
-        say.words(hazard) + " " + page.cite(source), ALL, found, say.words(hazard + ".why"));
+    return row(say.words(hazard) + " " + page.cite(source), ALL, found, say.words(hazard + ".why"));
   }
 
   private List<String> moltenWax() {
-    return always(
-        "risk.wax", StandingAdvice.BURN.source().citation(), say.words("risk.wax.found"));
+    return always("risk.wax", StandingAdvice.BURN.source().citation(), say.words("risk.wax.found"));
   }
 
   private List<String> hotSurfaces() {
@@ -204,15 +201,11 @@ final class RiskTable {
     return room == null || room.airChangesPerHour().isEmpty()
         ? say.words("not-assessed.label") + ": " + say.words("risk.air.open")
         : say.words(
-            "risk.air.changes",
-            "count",
-            say.decimals(room.airChangesPerHour().getAsDouble(), 1));
+            "risk.air.changes", "count", say.decimals(room.airChangesPerHour().getAsDouble(), 1));
   }
 
   private List<String> electricity() {
     return always(
-        "risk.load",
-        Source.COMMON_PRACTICE.citation(),
-        new CircuitPlan(forClass, say).found());
+        "risk.load", Source.COMMON_PRACTICE.citation(), new CircuitPlan(forClass, say).found());
   }
 }

@@ -38,7 +38,8 @@ record Sheet(Studio studio, List<JobSheet> jobs, @Nullable ClassSheet classSheet
     problems.throwIfAny();
     Optional<ClassSheet> classSheet =
         Optional.ofNullable(studio.plans().classDay())
-            .flatMap(day -> problems.attempt("/classDay", () -> ClassSheet.of(day, studio, jobs, say)));
+            .flatMap(
+                day -> problems.attempt("/classDay", () -> ClassSheet.of(day, studio, jobs, say)));
     problems.throwIfAny();
     return new Sheet(studio, jobs, classSheet.orElse(null), say);
   }

@@ -34,7 +34,8 @@ final class SheetFiles {
 
   private static void requireOther(Path place, Path other, String what) {
     if (whole(place).equals(whole(other)) || isSame(place, other)) {
-      throw unwritable(Bilingual.list(Bilingual.of(place.toString()), StudioProblem.CHECK.name(what)));
+      throw unwritable(
+          Bilingual.list(Bilingual.of(place.toString()), StudioProblem.CHECK.name(what)));
     }
   }
 

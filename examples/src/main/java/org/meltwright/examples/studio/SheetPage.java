@@ -24,8 +24,8 @@ import org.meltwright.safety.heating.NotAsked;
 import org.meltwright.safety.heating.StandingAdvice;
 
 /**
- * The studio sheet as a page: what must not be done today, a card for each recipe, once for all pots
- * what is to be looked to, and folded away what all of it rests on.
+ * The studio sheet as a page: what must not be done today, a card for each recipe, once for all
+ * pots what is to be looked to, and folded away what all of it rests on.
  */
 final class SheetPage {
 
@@ -74,7 +74,10 @@ final class SheetPage {
 
   private Page whole() {
     sheet.jobs().stream().filter(JobSheet::isBlocked).forEach(this::mustNot);
-    sheet.forClass().filter(ClassSheet::isBlocked).ifPresent(c -> page.add(ClassPage.withheld(c, say)));
+    sheet
+        .forClass()
+        .filter(ClassSheet::isBlocked)
+        .ifPresent(c -> page.add(ClassPage.withheld(c, say)));
     ShelfPage shelf = new ShelfPage(sheet, page);
     shelf.addWhatIsShort();
     page.add(links());
@@ -99,8 +102,7 @@ final class SheetPage {
             new Notice(
                 Tone.STOP,
                 say.words("must-not.label"),
-                say.words(
-                    "must-not", "recipe", job.name(), "why", finding.summary(say.locale())),
+                say.words("must-not", "recipe", job.name(), "why", finding.summary(say.locale())),
                 List.of(finding.remedy(say.locale()))));
       }
     }
@@ -110,8 +112,7 @@ final class SheetPage {
     List<Link> links = new ArrayList<>();
     for (int i = 0; i < sheet.jobs().size(); i++) {
       JobSheet job = sheet.jobs().get(i);
-      String name =
-          job.isBlocked() ? say.words("link.blocked", "recipe", job.name()) : job.name();
+      String name = job.isBlocked() ? say.words("link.blocked", "recipe", job.name()) : job.name();
       links.add(new Link("card-" + (i + 1), name));
     }
     return new Links(links);
@@ -120,7 +121,13 @@ final class SheetPage {
   private Card card(int place) {
     String running =
         say.words(
-            "running", "studio", about().name(), "day", say.day(edition.day()), "file", edition.file());
+            "running",
+            "studio",
+            about().name(),
+            "day",
+            say.day(edition.day()),
+            "file",
+            edition.file());
     return new CardPage(sheet.jobs().get(place), sheet, page).card(place + 1, running, every);
   }
 
@@ -143,9 +150,7 @@ final class SheetPage {
 
   private List<TemperatureScale.Pot> pots() {
     return sheet.jobs().stream()
-        .map(
-            job ->
-                new TemperatureScale.Pot(job.name(), job.review(), job.window().orElse(null)))
+        .map(job -> new TemperatureScale.Pot(job.name(), job.review(), job.window().orElse(null)))
         .toList();
   }
 

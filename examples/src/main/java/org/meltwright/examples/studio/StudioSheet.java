@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -154,7 +155,7 @@ public final class StudioSheet implements Callable<Integer> {
   @Override
   public Integer call() {
     try {
-      Edition edition = new Edition(language, LocalDate.now(), name());
+      Edition edition = new Edition(language, LocalDate.now(ZoneId.systemDefault()), name());
       Sheet sheet = Sheet.of(read(), language);
       Page written = SheetPage.of(sheet, edition);
       String text = TextPage.of(written);
@@ -163,8 +164,7 @@ public final class StudioSheet implements Callable<Integer> {
       Optional.ofNullable(classSheet)
           .ifPresent(
               place ->
-                  files.add(
-                      place, forClass(sheet, edition).orElseThrow(StudioSheet::noClass)));
+                  files.add(place, forClass(sheet, edition).orElseThrow(StudioSheet::noClass)));
       if (folder != null) {
         addAll(files, SheetFiles.folder(folder), sheet, edition, text);
       }
@@ -237,11 +237,7 @@ public final class StudioSheet implements Callable<Integer> {
     Locale reader = language.locale();
     err.println(
         language.words(
-            "problems",
-            "count",
-            language.count("problems.count", problems.size()),
-            "file",
-            file));
+            "problems", "count", language.count("problems.count", problems.size()), "file", file));
     for (Problem problem : problems) {
       err.println();
       err.println(problem.path().isEmpty() ? language.words("problems.file") : problem.path());

@@ -98,8 +98,7 @@ final class Times {
   }
 
   private TemperaturePoint hot() {
-    return Optional.ofNullable(job.heating().reading())
-        .orElse(HeatingLimits.standard().target());
+    return Optional.ofNullable(job.heating().reading()).orElse(HeatingLimits.standard().target());
   }
 
   /** At full power, of which 30 to 60 % reach the pot; a thermostat gives less. */
@@ -246,7 +245,9 @@ final class Times {
     };
   }
 
-  /** What the figures allow; temperatures out of order, such as of wax that is not molten, do not. */
+  /**
+   * What the figures allow; temperatures out of order, such as of wax that is not molten, do not.
+   */
   private static <T> Optional<T> worked(Supplier<T> work) {
     try {
       return Optional.of(work.get());

@@ -36,7 +36,7 @@ final class Verdict {
   String line() {
     List<String> parts = new ArrayList<>();
     parts.add(review.isBlocked() ? say.words("verdict.blocked") : findings());
-    long open = review.notAssessed().size() + (isFillUnknown ? 1 : 0);
+    int open = review.notAssessed().size() + (isFillUnknown ? 1 : 0);
     if (open > 0) {
       parts.add(say.count("verdict.open", open));
     }

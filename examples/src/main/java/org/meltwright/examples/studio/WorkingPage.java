@@ -16,10 +16,10 @@ import org.meltwright.core.cost.CostRollUp;
 import org.meltwright.core.cost.MakeOrBuy;
 import org.meltwright.core.cost.ReadyMade;
 import org.meltwright.core.cost.UnitPrice;
+import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.DensityBasis;
-import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.mixture.ShareOf;
 import org.meltwright.core.mixture.VolumeView;
 import org.meltwright.core.source.Source;
@@ -103,7 +103,10 @@ final class WorkingPage {
             say.grams(weighing.printedTotalKilograms(), finest),
             say.grams(weighing.exactTotalKilograms(), finest / 100)));
     return new Table(
-        say.words("exact.caption"), say.all("ingredient", "exact.weigh", "exact.exact"), rows, true);
+        say.words("exact.caption"),
+        say.all("ingredient", "exact.weigh", "exact.exact"),
+        rows,
+        true);
   }
 
   /** The smallest interval of the balances used. */
@@ -199,11 +202,8 @@ final class WorkingPage {
   private List<Fact> casting(BatchSheet batch) {
     List<Fact> facts =
         new ArrayList<>(
-            casted(batch)
-                .map(this::casting)
-                .orElseGet(() -> unknown(say, "casting.hot-volume")));
-    facts.add(
-        new Fact(say.words("casting.room"), sheet.pot().room().said(say, this::room)));
+            casted(batch).map(this::casting).orElseGet(() -> unknown(say, "casting.hot-volume")));
+    facts.add(new Fact(say.words("casting.room"), sheet.pot().room().said(say, this::room)));
     return facts;
   }
 
@@ -213,8 +213,7 @@ final class WorkingPage {
 
   private List<Fact> casting(Casting casting) {
     return List.of(
-        new Fact(
-            say.words("casting.hot-volume"), say.estimate(casting.hotVolume(), 1e6, "ml")),
+        new Fact(say.words("casting.hot-volume"), say.estimate(casting.hotVolume(), 1e6, "ml")),
         new Fact(
             say.words("casting.shrinkage"),
             casting
@@ -306,8 +305,7 @@ final class WorkingPage {
         .ifPresent(
             c ->
                 facts.add(
-                    new Fact(
-                        say.words("cost.per-cake"), say.money(own.cost(c.cake()).toMoney()))));
+                    new Fact(say.words("cost.per-cake"), say.money(own.cost(c.cake()).toMoney()))));
     batch.makeOrBuy().ifPresent(m -> facts.addAll(against(m)));
     return facts;
   }

@@ -4,13 +4,18 @@ package org.meltwright.examples.studio;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.meltwright.core.material.MaterialCatalogue;
+import org.meltwright.examples.studio.page.Say;
 import org.meltwright.examples.studio.page.TextPage;
 
 /** A small studio file, put together part by part; all of it is invented. */
 final class StudioText {
+
+  /** An English reader, on a day that does not change. */
+  static final Edition EDITION = new Edition(Say.ENGLISH, LocalDate.of(2026, 12, 1), "studio.json");
 
   /** Cups of 30 ml, filled to 80 %. */
   static final String CAST = "\"cast\": { \"mould\": \"mini\", \"fill\": \"80 %\" }";
@@ -142,11 +147,12 @@ final class StudioText {
   Sheet sheet(MaterialCatalogue catalogue) throws IOException {
     return Sheet.of(
         StudioFile.read(
-            new ByteArrayInputStream(json().getBytes(StandardCharsets.UTF_8)), catalogue));
+            new ByteArrayInputStream(json().getBytes(StandardCharsets.UTF_8)), catalogue),
+        Say.ENGLISH);
   }
 
   /** The sheet as it is printed, each run of spaces one space. */
   static String print(Sheet sheet) {
-    return TextPage.of(SheetPage.of(sheet)).replaceAll("\\s+", " ");
+    return TextPage.of(SheetPage.of(sheet, StudioText.EDITION)).replaceAll("\\s+", " ");
   }
 }

@@ -186,7 +186,8 @@ public sealed interface Block {
   }
 
   /**
-   * What hangs at the bench for one recipe: it begins a sheet of paper and carries its name on each.
+   * What hangs at the bench for one recipe: it begins a sheet of paper and carries its name on
+   * each.
    *
    * @param id a name that no other card on the page has, to lead to
    * @param name the recipe
@@ -196,12 +197,7 @@ public sealed interface Block {
    * @param blocks what stands on it
    */
   record Card(
-      String id,
-      String name,
-      String verdict,
-      String running,
-      boolean isBlocked,
-      List<Block> blocks)
+      String id, String name, String verdict, String running, boolean isBlocked, List<Block> blocks)
       implements Block {
 
     /**

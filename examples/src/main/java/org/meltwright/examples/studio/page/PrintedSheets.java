@@ -6,8 +6,8 @@ import java.util.stream.Collectors;
 import org.meltwright.examples.studio.page.Block.Card;
 
 /**
- * What stands in the margins of each printed sheet: the recipe of its card, studio and date, page of
- * pages; so that no loose sheet is without its name.
+ * What stands in the margins of each printed sheet: the recipe of its card, studio and date, page
+ * of pages; so that no loose sheet is without its name.
  */
 final class PrintedSheets {
 
@@ -53,9 +53,7 @@ final class PrintedSheets {
   /** The words around the two counters, in the order of the language. */
   private String pageOfPages() {
     String words = quoted(page.say().words("page-of-pages", "page", "\u0001", "pages", "\u0002"));
-    return words
-        .replace("\\1 ", "\" counter(page) \"")
-        .replace("\\2 ", "\" counter(pages) \"");
+    return words.replace("\\1 ", "\" counter(page) \"").replace("\\2 ", "\" counter(pages) \"");
   }
 
   /** A text within a stylesheet: what could end it stands as its number. */

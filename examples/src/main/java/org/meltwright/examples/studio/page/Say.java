@@ -128,7 +128,7 @@ public final class Say {
       return material.name(locale);
     }
     if (value instanceof PropertyKey<?> key) {
-      return in(key.inWords());
+      return property(key);
     }
     if (value instanceof Collection<?> several) {
       return several.stream().map(this::written).collect(Collectors.joining("; "));
@@ -172,6 +172,17 @@ public final class Say {
   }
 
   /**
+   * Says what a property is called; an id stands in for what has no other name.
+   *
+   * @param key the property
+   * @return such as "liquid density"
+   */
+  public String property(PropertyKey<?> key) {
+    String name = in(key.inWords());
+    return name.equals(key.id()) ? name.replace('-', ' ') : name;
+  }
+
+  /**
    * Says a row of things.
    *
    * @param parts the things
@@ -181,8 +192,7 @@ public final class Say {
     int last = parts.size() - 1;
     return last < 1
         ? String.join("", parts)
-        : words(
-            "and", "first", String.join(", ", parts.subList(0, last)), "last", parts.get(last));
+        : words("and", "first", String.join(", ", parts.subList(0, last)), "last", parts.get(last));
   }
 
   /**
@@ -220,7 +230,8 @@ public final class Say {
    * @return such as "500.0 g for EUR 11.60"
    */
   public String packed(Price price) {
-    return words("package", "mass", grams(price.packageKilograms()), "money", money(price.amount()));
+    return words(
+        "package", "mass", grams(price.packageKilograms()), "money", money(price.amount()));
   }
 
   /**
@@ -264,8 +275,8 @@ public final class Say {
   }
 
   /**
-   * Writes an estimate to three significant figures, to two where it is rough: where its high end is
-   * twice its low end or more.
+   * Writes an estimate to three significant figures, to two where it is rough: where its high end
+   * is twice its low end or more.
    *
    * @param estimate the estimate
    * @param factor what turns its SI value into the unit
@@ -286,7 +297,9 @@ public final class Say {
   }
 
   private static int figures(Estimate<?> estimate) {
-    return estimate.highSi() >= 2 * estimate.lowSi() && estimate.highSi() > estimate.lowSi() ? 2 : 3;
+    return estimate.highSi() >= 2 * estimate.lowSi() && estimate.highSi() > estimate.lowSi()
+        ? 2
+        : 3;
   }
 
   /**
@@ -320,8 +333,7 @@ public final class Say {
       return celsius(range.low());
     }
     int count = isWhole(range.low()) && isWhole(range.high()) ? 0 : 1;
-    return span(
-            decimals(range.low().celsius(), count), decimals(range.high().celsius(), count))
+    return span(decimals(range.low().celsius(), count), decimals(range.high().celsius(), count))
         + " °C";
   }
 
@@ -413,10 +425,7 @@ public final class Say {
     String central = time(time.centralSi(), figures);
     return time.lowSi() == time.highSi()
         ? central
-        : central
-            + " ("
-            + span(time(time.lowSi(), figures), time(time.highSi(), figures))
-            + ")";
+        : central + " (" + span(time(time.lowSi(), figures), time(time.highSi(), figures)) + ")";
   }
 
   /**

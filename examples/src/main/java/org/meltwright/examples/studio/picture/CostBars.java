@@ -88,10 +88,7 @@ public final class CostBars {
     }
     this.unitsPerMoney = most > 0 ? Paper.WIDTH / most : 0;
     this.svg =
-        Svg.builder(
-            say.words("cost-bars.title"),
-            say.words("cost-bars.description"),
-            Paper.WIDTH);
+        Svg.builder(say.words("cost-bars.title"), say.words("cost-bars.description"), Paper.WIDTH);
   }
 
   private static double amount(Money money) {

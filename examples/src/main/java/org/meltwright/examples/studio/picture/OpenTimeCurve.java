@@ -58,10 +58,7 @@ public final class OpenTimeCurve {
             .toList();
     this.axis = TimeAxis.of(estimates(table));
     this.svg =
-        Svg.builder(
-            say.words("open-time.title"),
-            say.words("open-time.description"),
-            Paper.WIDTH);
+        Svg.builder(say.words("open-time.title"), say.words("open-time.description"), Paper.WIDTH);
   }
 
   private static List<Estimate<Time>> estimates(OpenTimeTable table) {
@@ -96,7 +93,11 @@ public final class OpenTimeCurve {
       y += Lettering.LINE;
       svg.line(line(row), 0, y - 4, KEY, y - 4);
       mark(row, KEY / 2, y - 4);
-      svg.text("start", KEY + 8, y, say.words("open-time.melt", "melt", say.celsius(table.melts().get(row))));
+      svg.text(
+          "start",
+          KEY + 8,
+          y,
+          say.words("open-time.melt", "melt", say.celsius(table.melts().get(row))));
     }
     y += Lettering.LINE;
     svg.rectangle("band", 0, y - 9, KEY, 10);

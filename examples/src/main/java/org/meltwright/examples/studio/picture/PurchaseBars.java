@@ -47,19 +47,19 @@ public final class PurchaseBars {
     this.unitsPerKilogram = Paper.WIDTH / Math.max(most, Double.MIN_NORMAL);
     this.svg =
         Svg.builder(
-            say.words("purchase-bars.title"),
-            say.words("purchase-bars.description"),
-            Paper.WIDTH);
+            say.words("purchase-bars.title"), say.words("purchase-bars.description"), Paper.WIDTH);
   }
 
   private Svg draw() {
-    y = Paper.heading(svg, say.words(plan.lines().isEmpty() ? "purchase-bars.none" : "purchase-bars.title"));
+    y =
+        Paper.heading(
+            svg, say.words(plan.lines().isEmpty() ? "purchase-bars.none" : "purchase-bars.title"));
     plan.leftOver().forEach(this::bar);
     if (!plan.leftOver().isEmpty()) {
       key();
     }
     y += 6;
-    plan.orders().forEach(this::order);
+    plan.orders().forEach(this::drawn);
     svg.line("rule", 0, y + 5, Paper.WIDTH, y + 5);
     y = Paper.nameAndValue(svg, y + 6, say.words("together"), say.money(plan.total()));
     if (!plan.isProvedOptimal()) {
@@ -144,7 +144,7 @@ public final class PurchaseBars {
     y += Lettering.LINE;
   }
 
-  private void order(SupplierOrder order) {
+  private void drawn(SupplierOrder order) {
     y = Paper.nameAndValue(svg, y, from(order), say.money(order.total()));
     y = Paper.lines(svg, "soft start", 0, y, Paper.WIDTH, parts(order));
   }
@@ -178,6 +178,10 @@ public final class PurchaseBars {
     return say.words("purchase-bars.from", "supplier", order.supplier());
   }
 
+  private String order(SupplierOrder order) {
+    return say.words("purchase-bars.order", "supplier", order.supplier());
+  }
+
   private String unproved() {
     return say.words("purchase-bars.unproved", "least", say.money(plan.lowerBound()));
   }
@@ -189,7 +193,7 @@ public final class PurchaseBars {
             .collect(Collectors.joining("; "));
     String orders =
         plan.orders().stream()
-            .map(o -> from(o) + " " + say.money(o.total()) + " (" + parts(o) + ")")
+            .map(o -> order(o) + " " + say.money(o.total()) + " (" + parts(o) + ")")
             .collect(Collectors.joining("; "));
     String all =
         plan.lines().isEmpty()

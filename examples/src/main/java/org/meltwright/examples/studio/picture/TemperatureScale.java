@@ -18,8 +18,8 @@ import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.TemperatureRange;
 
 /**
- * The temperatures of all pots of a day on one scale: a strip for each with a pin at its wax, a mark
- * at its floor and where its mix can be worked; target and hard ceiling stand across each.
+ * The temperatures of all pots of a day on one scale: a strip for each with a pin at its wax, a
+ * mark at its floor and where its mix can be worked; target and hard ceiling stand across each.
  */
 public final class TemperatureScale {
 
@@ -108,7 +108,10 @@ public final class TemperatureScale {
   }
 
   private TemperaturePoint target() {
-    return pots.stream().map(p -> p.review().target()).min(TemperaturePoint::compareTo).orElseThrow();
+    return pots.stream()
+        .map(p -> p.review().target())
+        .min(TemperaturePoint::compareTo)
+        .orElseThrow();
   }
 
   private TemperaturePoint hardCeiling() {

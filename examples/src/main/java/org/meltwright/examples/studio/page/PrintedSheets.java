@@ -40,7 +40,7 @@ final class PrintedSheets {
         + box("bottom-left", quoted(card.running()))
         + "}\n#"
         + card.id()
-        + (isFirst ? ", header, .today" : "")
+        + (isFirst ? ", header, main > aside" : "")
         + " { page: "
         + name
         + "; }\n";

@@ -17,6 +17,7 @@ import org.meltwright.examples.studio.page.Block.Fact;
 import org.meltwright.examples.studio.page.Block.Facts;
 import org.meltwright.examples.studio.page.Block.Heading;
 import org.meltwright.examples.studio.page.Block.Poster;
+import org.meltwright.examples.studio.page.Edition;
 import org.meltwright.examples.studio.page.Page;
 import org.meltwright.examples.studio.page.Say;
 import org.meltwright.safety.exposure.CircuitLoad;
@@ -202,14 +203,14 @@ final class ClassSheetPage {
           reading == null
               ? say.words("setting.no-reading")
               : say.words("setting.show", "reading", say.temperature(reading))
-                  + Readings.setAside(p.review()).map(r -> setAside(p)).orElse("");
+                  + ReviewNotes.setAside(p.review()).map(r -> setAside(p)).orElse("");
       settings.add(say.words("setting", "paint", p.name(), "set", set, "show", show));
     }
     return settings;
   }
 
   private String setAside(PaintSheet paint) {
-    return "; " + say.words("setting.instead", "what", Readings.inItsPlace(paint.review(), say));
+    return "; " + say.words("setting.instead", "what", ReviewNotes.inItsPlace(paint.review(), say));
   }
 
   private List<String> whileHot() {

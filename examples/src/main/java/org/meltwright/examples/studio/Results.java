@@ -10,6 +10,7 @@ import org.meltwright.core.batch.Casting;
 import org.meltwright.core.batch.WeighingSheetData;
 import org.meltwright.core.cost.CostTreeData;
 import org.meltwright.core.planning.PurchasePlanData;
+import org.meltwright.examples.studio.page.Edition;
 import org.meltwright.examples.studio.page.Say;
 import org.meltwright.safety.heating.HeatingReviewData;
 import tools.jackson.databind.SerializationFeature;

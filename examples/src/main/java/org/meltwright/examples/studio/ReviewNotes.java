@@ -3,6 +3,7 @@ package org.meltwright.examples.studio;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.thermal.melting.WorkingWindow;
@@ -11,12 +12,15 @@ import org.meltwright.examples.studio.page.Block.Notice;
 import org.meltwright.examples.studio.page.Block.Tone;
 import org.meltwright.examples.studio.page.Page;
 import org.meltwright.examples.studio.page.Say;
+import org.meltwright.safety.heating.BindingTemperature;
+import org.meltwright.safety.heating.BindingTemperature.Basis;
 import org.meltwright.safety.heating.Finding;
 import org.meltwright.safety.heating.HeatingReview;
 import org.meltwright.safety.heating.HeatingRules;
 import org.meltwright.safety.heating.NotAssessed;
 import org.meltwright.safety.heating.PotFloor;
 import org.meltwright.safety.heating.Severity;
+import org.meltwright.units.TemperaturePoint;
 
 /** What a heating review says, as notices and facts: findings, what is open, temperatures. */
 final class ReviewNotes {
@@ -36,7 +40,7 @@ final class ReviewNotes {
             + (finding.isBlocking() ? " · " + say.words("blocked") : ""),
         finding.summary(say.locale()) + " " + page.cite(finding.source().citation()),
         Stream.concat(
-                Readings.lowerBound(review, finding, say).stream(),
+                lowerBound(review, finding, say).stream(),
                 Stream.of(finding.reason(say.locale()), finding.remedy(say.locale())))
             .toList());
   }
@@ -68,7 +72,7 @@ final class ReviewNotes {
                     new Fact(
                         say.words("degrees.wax"),
                         say.temperature(t.value()) + ", " + t.basis().text(say.locale()))));
-    Readings.setAside(review)
+    setAside(review)
         .ifPresent(
             r ->
                 facts.add(
@@ -128,5 +132,32 @@ final class ReviewNotes {
               case MAY_BE_CLOSED -> "window.may-be-closed";
               case CLOSED -> "window.closed";
             }));
+  }
+
+  /** The reading in the wax, where a review goes by another temperature or by none. */
+  static Optional<TemperaturePoint> setAside(HeatingReview review) {
+    return review.bindingTemperature().filter(ReviewNotes::isReadInWax).isPresent()
+        ? Optional.empty()
+        : review.plan().liquidReading();
+  }
+
+  private static boolean isReadInWax(BindingTemperature wax) {
+    return wax.basis() == Basis.LIQUID_MEASURED || wax.basis() == Basis.LIQUID_ON_PALETTE;
+  }
+
+  /** What a finding on the floor of a pot does not say: that the floor may be hotter. */
+  static Optional<String> lowerBound(HeatingReview review, Finding finding, Say say) {
+    return review
+        .potFloor()
+        .filter(floor -> !floor.isKnown() && finding.ruleId().startsWith("pot-floor"))
+        .map(floor -> say.words("finding.at-least", "low", say.atLeast(floor.value())));
+  }
+
+  /** What a review goes by in place of the reading, in words. */
+  static String inItsPlace(HeatingReview review, Say say) {
+    return review
+        .bindingTemperature()
+        .map(t -> say.temperature(t.value()) + ", " + t.basis().text(say.locale()))
+        .orElseGet(() -> say.words("none"));
   }
 }

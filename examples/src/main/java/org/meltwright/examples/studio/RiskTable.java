@@ -128,7 +128,7 @@ final class RiskTable {
   }
 
   private String why(Finding finding, HeatingReview review) {
-    String bound = Readings.lowerBound(review, finding, say).map(b -> b + " ").orElse("");
+    String bound = ReviewNotes.lowerBound(review, finding, say).map(b -> b + " ").orElse("");
     return bound + finding.reason(say.locale()) + " " + finding.remedy(say.locale());
   }
 

@@ -16,6 +16,7 @@ import org.meltwright.examples.studio.page.Block.Links;
 import org.meltwright.examples.studio.page.Block.Notice;
 import org.meltwright.examples.studio.page.Block.Paragraph;
 import org.meltwright.examples.studio.page.Block.Tone;
+import org.meltwright.examples.studio.page.Edition;
 import org.meltwright.examples.studio.page.Page;
 import org.meltwright.examples.studio.page.Say;
 import org.meltwright.examples.studio.picture.TemperatureScale;

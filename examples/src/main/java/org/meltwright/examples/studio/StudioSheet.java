@@ -19,6 +19,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.examples.json.JsonProblem;
+import org.meltwright.examples.studio.page.Edition;
 import org.meltwright.examples.studio.page.HtmlPage;
 import org.meltwright.examples.studio.page.Page;
 import org.meltwright.examples.studio.page.Say;

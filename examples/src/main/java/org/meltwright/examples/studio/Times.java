@@ -181,7 +181,7 @@ final class Times {
       return;
     }
     Optional<Estimate<Time>> time =
-        figures()
+        molten()
             .flatMap(
                 f ->
                     worked(
@@ -202,6 +202,11 @@ final class Times {
     return MeltFigures.find(job.mix(), MeltFigures.TYPICAL);
   }
 
+  /** The figures of a melt that is read hotter than where it is all liquid. */
+  private Optional<MeltFigures> molten() {
+    return figures().filter(f -> hot().celsius() > f.central().heat().liquidusCelsius());
+  }
+
   /** Without figures it has no melting point; with them it does not reach it. */
   private Phrase whyNotMolten() {
     return figures().isPresent()
@@ -214,7 +219,7 @@ final class Times {
     QuantityRange<Length> thickness =
         new QuantityRange<>(QuantityKind.LENGTH, FLATTEST * side, THICKEST * side);
     Optional<Estimate<Time>> time =
-        figures()
+        molten()
             .flatMap(
                 f ->
                     worked(

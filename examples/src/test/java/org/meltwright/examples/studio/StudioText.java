@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.meltwright.core.material.MaterialCatalogue;
+import org.meltwright.examples.studio.page.Edition;
 import org.meltwright.examples.studio.page.Say;
 import org.meltwright.examples.studio.page.TextPage;
 
@@ -28,6 +29,8 @@ final class StudioText {
   private final List<String> today = new ArrayList<>();
   private String plate = "\"kind\": \"hot-plate\", \"setPoint\": \"82 °C\", \"overshoot\": \"6 K\"";
   private String more = "";
+  private String cup = "30 ml";
+  private String reading = "80 °C";
 
   StudioText shelf(String id, String material) {
     return shelf(id, material, "\"packages\": [ \"20 EUR/1 kg\", \"9 EUR/250 g\" ]");
@@ -71,7 +74,7 @@ final class StudioText {
                 "\"recipe\": \"" + recipe + "\"",
                 "\"make\": { " + make + " }",
                 "\"vessel\": \"pot\", \"heatSource\": \"plate\", \"held\": \"1 h\"",
-                "\"thermometer\": \"dip\", \"reading\": \"80 °C\""));
+                "\"thermometer\": \"dip\", \"reading\": \"" + reading + "\""));
     fields.addAll(List.of(more));
     today.add("{ " + String.join(", ", fields) + " }");
     return this;
@@ -79,6 +82,18 @@ final class StudioText {
 
   StudioText job(String recipe) {
     return job(recipe, "\"total\": \"300 g\"");
+  }
+
+  /** The volume of a cup of the mould. */
+  StudioText moulds(String volume) {
+    cup = volume;
+    return this;
+  }
+
+  /** What is read in the wax of the jobs that follow. */
+  StudioText reading(String temperature) {
+    reading = temperature;
+    return this;
   }
 
   /** What heats: kind, set point and overshoot, as far as stated. */
@@ -130,13 +145,14 @@ final class StudioText {
           "balances": [ { "id": "fine", "capacity": "5 kg", "interval": "0.1 g" } ],
           "vessels": [ { "id": "pot", "material": "stainless-steel", "lining": "none",
             "bottom": "flat", "capacity": "2 l", "mass": "640 g" } ],
-          "moulds": [ { "id": "mini", "material": "silicone", "cups": 24, "cup": "30 ml" } ],
+          "moulds": [ { "id": "mini", "material": "silicone", "cups": 24, "cup": "%s" } ],
           "thermometers": [ { "id": "dip", "place": "liquid", "interval": "0.5 K",
             "tolerance": "1 K" } ],
           "heatSources": [ { "id": "plate", %s } ],
           "shelf": [ %s ], "recipes": [ %s ], "today": [ %s ] %s }
         """
         .formatted(
+            cup,
             plate,
             String.join(",\n", shelf),
             String.join(",\n", recipes),

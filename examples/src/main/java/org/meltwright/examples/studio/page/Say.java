@@ -178,7 +178,7 @@ public final class Say {
    * @return such as "liquid density"
    */
   public String property(PropertyKey<?> key) {
-    String name = in(key.inWords());
+    String name = in(key.inWords()).replace(" (" + key.id() + ")", "");
     return name.equals(key.id()) ? name.replace('-', ' ') : name;
   }
 

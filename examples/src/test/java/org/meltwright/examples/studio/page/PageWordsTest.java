@@ -37,7 +37,7 @@ class PageWordsTest {
   private static final Pattern SPEAKS_ON_NO_PAGE =
       Pattern.compile(
           "(?:.*Binder|.*Draft|.*Schema|.*File|Studio(?:Problem|Recipes|Sheet)|SheetFiles|Leaves|"
-              + "Bounds|Entries|Portions|Currencies|Words|Results|package-info|Studio|PrintedSheets|Lettering)"
+              + "Bounds|Entries|Portions|Currencies|Words|Results|package-info|Studio|PrintedSheets|Lettering|Vocabulary)"
               + "\\.java");
 
   private static final Pattern LITERAL = Pattern.compile("\"((?:\\\\.|[^\"\\\\])*)\"");

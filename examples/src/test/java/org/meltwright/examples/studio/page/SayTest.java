@@ -3,7 +3,13 @@ package org.meltwright.examples.studio.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
+import java.util.Locale;
+import javax.measure.quantity.Time;
+import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
+import org.meltwright.units.Estimate;
+import org.meltwright.units.QuantityKind;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
 
@@ -41,5 +47,26 @@ class SayTest {
     assertThat(Say.ENGLISH.significant(71.208)).isEqualTo("71.2");
     assertThat(Say.ENGLISH.significant(1234.5)).isEqualTo("1230");
     assertThat(Say.ENGLISH.significant(0)).isEqualTo("0");
+  }
+
+  /** Two figures where the high end is twice the low end or more. */
+  @Test
+  void an_estimate_that_is_rough_has_two_figures() {
+    Estimate<Time> rough = new Estimate<>(QuantityKind.TIME, 1.57, 6.71, 20.6);
+    Estimate<Time> fine = new Estimate<>(QuantityKind.TIME, 6.12, 6.71, 7.34);
+
+    assertThat(Say.ENGLISH.time(rough)).isEqualTo("6.7 s (1.6 s to 21 s)");
+    assertThat(Say.ENGLISH.time(fine)).isEqualTo("6.71 s (6.12 s to 7.34 s)");
+  }
+
+  @Test
+  void a_german_reader_has_a_comma_the_money_before_its_currency_and_the_day_first() {
+    Say german = Say.in(Locale.GERMAN);
+
+    assertThat(german.grams(0.09125, 0.0001)).isEqualTo("91,3 g");
+    assertThat(german.money(Money.parse("EUR 1234.50"))).isEqualTo("1234,50 EUR");
+    assertThat(german.day(LocalDate.of(2026, 12, 5))).isEqualTo("05.12.2026");
+    assertThat(german.span("62", "65")).isEqualTo("62 bis 65");
+    assertThat(german.count("verdict.open", 1)).isEqualTo("1 Punkt nicht beurteilt");
   }
 }

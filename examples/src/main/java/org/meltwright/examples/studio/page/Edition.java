@@ -1,8 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
-package org.meltwright.examples.studio;
+package org.meltwright.examples.studio.page;
 
 import java.time.LocalDate;
-import org.meltwright.examples.studio.page.Say;
 
 /**
  * For whom, from what and on which day a sheet is written.
@@ -11,4 +10,4 @@ import org.meltwright.examples.studio.page.Say;
  * @param day the day it is written on
  * @param file the name of the studio file
  */
-record Edition(Say say, LocalDate day, String file) {}
+public record Edition(Say say, LocalDate day, String file) {}

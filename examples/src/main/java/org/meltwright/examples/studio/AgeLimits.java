@@ -3,29 +3,16 @@ package org.meltwright.examples.studio;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.meltwright.examples.studio.page.Block.Grid;
 import org.meltwright.examples.studio.page.Page;
+import org.meltwright.examples.studio.page.Say;
 import org.meltwright.safety.heating.HeatingReview;
 import org.meltwright.safety.heating.HeatingRule;
 import org.meltwright.safety.heating.HeatingRules;
 
 /** What the rules say of young people, and whether it applies to this class. */
 final class AgeLimits {
-
-  private static final Locale READER = Locale.ENGLISH;
-
-  /** The rules on age, and what each keeps away. */
-  private static final Map<String, String> RULES =
-      Map.of(
-          "minors-alone", "Under 18 without an adult",
-          "minors-consent", "Under 18 at all",
-          "minors-with-flame", "Under 18 and a torch",
-          "minors-high-heat", "Under 18 and a heat gun",
-          "minors-dry-powder", "Under 18 and dry pigment",
-          "minors-toxic-pigment", "Under 18 and a toxic pigment",
-          "class-size", "How many to a teacher");
 
   private static final List<String> ORDER =
       List.of(
@@ -39,45 +26,50 @@ final class AgeLimits {
 
   private final List<HeatingReview> reviews;
   private final Page.Builder page;
+  private final Say say;
 
   AgeLimits(ClassSheet sheet, Page.Builder page) {
     this.reviews = sheet.paints().stream().map(PaintSheet::review).toList();
     this.page = page;
+    this.say = page.say();
   }
 
   /** Returns the table, one row for each rule. */
   Grid grid() {
     List<List<String>> rows = new ArrayList<>();
     ORDER.forEach(id -> HeatingRules.standard().find(id).ifPresent(rule -> rows.add(row(rule))));
-    return new Grid(
-        "Rules of the trade and of guidelines, and whether the review found them in this class; law"
-            + " on young people and school rules come first.",
-        List.of("Who and what", "In this class", "Why, and what to do"),
-        rows);
+    return new Grid(say.words("age.caption"), say.all("age.who", "age.here", "age.why"), rows);
   }
 
+  /** What is in the risk assessment, or is not found, needs no reason here. */
   private List<String> row(HeatingRule rule) {
     String id = rule.info().id();
+    String state = state(id);
     return List.of(
-        RULES.getOrDefault(id, id) + " " + page.cite(rule.info().source().citation()),
-        applies(id),
-        text(rule, "reason") + " " + text(rule, "remedy"));
+        say.words("age." + id) + " " + page.cite(rule.info().source().citation()),
+        say.words(state),
+        switch (state) {
+          case "age.found" -> say.words("age.see-risk");
+          case "age.no-powder" -> say.words("age.no-powder.why");
+          case "age.not-found" -> say.words("age.nothing");
+          default -> text(rule, "reason") + " " + text(rule, "remedy");
+        });
   }
 
-  private static String text(HeatingRule rule, String part) {
-    return rule.text("rule." + rule.info().id() + "." + part, READER, Map.of());
+  private String text(HeatingRule rule, String part) {
+    return rule.text("rule." + rule.info().id() + "." + part, say.locale(), Map.of());
   }
 
-  private String applies(String id) {
+  private String state(String id) {
     if (reviews.stream().anyMatch(r -> r.finding(id).isPresent())) {
-      return "FOUND";
+      return "age.found";
     }
     if (id.equals("minors-dry-powder")) {
-      return "taken as none: paints are made before class";
+      return "age.no-powder";
     }
     if (reviews.stream().anyMatch(r -> r.isNotAssessed(id))) {
-      return "NOT ASSESSED";
+      return "not-assessed.label";
     }
-    return reviews.stream().anyMatch(r -> r.isNotAsked(id)) ? "NOT ASKED" : "not found";
+    return reviews.stream().anyMatch(r -> r.isNotAsked(id)) ? "age.not-asked" : "age.not-found";
   }
 }

@@ -10,6 +10,7 @@ import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.thermal.setting.MeltFigures;
 import org.meltwright.core.thermal.setting.Panel;
 import org.meltwright.core.thermal.setting.PanelKind;
+import org.meltwright.examples.studio.page.Phrase;
 import org.meltwright.safety.heating.HeatingLimits;
 import org.meltwright.units.Problems;
 import org.meltwright.units.QuantityKind;
@@ -72,9 +73,9 @@ final class BrushingBinder {
 
   private static NotKnown unknown(Recipe recipe) {
     return NotKnown.clearPoint(
-        "How long " + recipe.name() + " can be brushed",
+        Phrase.of("not-known.brushing", "recipe", recipe.name()),
         recipe.composition(),
-        "Try a stroke on a piece of the panel.");
+        Phrase.of("not-known.brushing.remedy"));
   }
 
   private Optional<Panel> panel(BrushingDraft d, Optional<PanelKind> kind) {

@@ -3,13 +3,12 @@ package org.meltwright.examples.studio;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.thermal.setting.NoFreezePanel;
 import org.meltwright.core.thermal.setting.OpenTimeTable;
 import org.meltwright.core.thermal.setting.PanelKind;
-import org.meltwright.examples.studio.page.Block.Heading;
+import org.meltwright.examples.studio.page.Block.Fold;
 import org.meltwright.examples.studio.page.Block.Notice;
 import org.meltwright.examples.studio.page.Block.Table;
 import org.meltwright.examples.studio.page.Block.Tone;
@@ -20,34 +19,38 @@ import org.meltwright.examples.studio.picture.OpenTimeCurve;
 /** The chapter on brushing: how long a stroke can be worked, and which panel forms no skin. */
 final class BrushingPage {
 
-  private static final Locale READER = Locale.ENGLISH;
-
   private final Brushing brushing;
   private final Page.Builder page;
+  private final Say say;
 
-  /** Adds the chapter; what is not known is said in its place. */
-  static void add(Known<Brushing> brushing, Page.Builder page) {
-    page.add(new Heading(2, "On the panel"));
-    brushing.value().ifPresent(b -> new BrushingPage(b, page).add());
-    brushing.reason().map(NotKnown::notice).ifPresent(page::add);
+  /** Returns the chapter, folded; what is not known is said in its place. */
+  static Fold fold(Known<Brushing> brushing, Page.Builder page) {
+    return new Fold(
+        page.say().words("panel"),
+        page.gather(
+            () -> {
+              brushing.value().ifPresent(b -> new BrushingPage(b, page).add());
+              brushing.reason().ifPresent(r -> page.add(r.notice(page.say())));
+            }));
   }
 
   private BrushingPage(Brushing brushing, Page.Builder page) {
     this.brushing = brushing;
     this.page = page;
+    this.say = page.say();
   }
 
   private void add() {
     OpenTimeTable table = brushing.table();
     page.add(openTimes(table));
-    page.add(OpenTimeCurve.of(table).besideItsNumbers());
+    page.add(OpenTimeCurve.of(say, table).besideItsNumbers());
     page.add(panels());
     page.add(caution());
   }
 
   private Table openTimes(OpenTimeTable table) {
-    List<String> columns = new ArrayList<>(List.of("Melt"));
-    table.panels().forEach(p -> columns.add("panel " + Say.celsius(p)));
+    List<String> columns = new ArrayList<>(List.of(say.words("panel.melt")));
+    table.panels().forEach(p -> columns.add(say.words("panel.at", "panel", say.celsius(p))));
     List<List<String>> rows = new ArrayList<>();
     for (int row = 0; row < table.melts().size(); row++) {
       rows.add(openTimes(table, row));
@@ -55,29 +58,29 @@ final class BrushingPage {
     return new Table(strokes(), columns, rows, false);
   }
 
-  private static List<String> openTimes(OpenTimeTable table, int row) {
-    List<String> cells = new ArrayList<>(List.of(Say.celsius(table.melts().get(row))));
+  private List<String> openTimes(OpenTimeTable table, int row) {
+    List<String> cells = new ArrayList<>(List.of(say.celsius(table.melts().get(row))));
     for (int column = 0; column < table.panels().size(); column++) {
-      cells.add(Say.time(table.halfSet(row, column)));
+      cells.add(say.time(table.halfSet(row, column)));
     }
     return cells;
   }
 
   private String strokes() {
-    return brushing.recipe()
-        + ", a stroke of "
-        + millimetres(brushing.stroke().lowSi())
-        + " to "
-        + millimetres(brushing.stroke().highSi())
-        + " mm on "
-        + word(brushing.kind())
-        + " of "
-        + millimetres(brushing.panel().thicknessMetres())
-        + " mm in a still room of "
-        + Say.celsius(brushing.air())
-        + ": time until half of it is set and the brush drags, with its least and most "
-        + sources()
-        + ".";
+    return say.words(
+        "panel.strokes",
+        "recipe",
+        brushing.recipe(),
+        "stroke",
+        say.span(millimetres(brushing.stroke().lowSi()), millimetres(brushing.stroke().highSi())),
+        "kind",
+        say.word(brushing.kind()),
+        "thickness",
+        millimetres(brushing.panel().thicknessMetres()),
+        "air",
+        say.celsius(brushing.air()),
+        "sources",
+        sources());
   }
 
   private String sources() {
@@ -90,18 +93,16 @@ final class BrushingPage {
   }
 
   private Table panels() {
-    List<String> columns = new ArrayList<>(List.of("Panel"));
-    brushing.melts().forEach(m -> columns.add("melt " + Say.celsius(m)));
+    List<String> columns = new ArrayList<>(List.of(say.words("panel.panel")));
+    brushing.melts().forEach(m -> columns.add(say.words("panel.melt-at", "melt", say.celsius(m))));
     List<List<String>> rows = new ArrayList<>();
     for (PanelKind kind : brushing.kinds()) {
-      List<String> cells = new ArrayList<>(List.of(word(kind)));
-      brushing.melts().forEach(m -> cells.add(brushing.withoutSkin(kind, m).text(READER)));
+      List<String> cells = new ArrayList<>(List.of(say.word(kind)));
+      brushing.melts().forEach(m -> cells.add(brushing.withoutSkin(kind, m).text(say.locale())));
       rows.add(cells);
     }
     return new Table(
-        "The temperature of a panel on which no skin forms at once, up to "
-            + Say.celsius(brushing.warmest())
-            + ", the warmest that is compared.",
+        say.words("panel.no-skin", "warmest", say.celsius(brushing.warmest())),
         columns,
         rows,
         false);
@@ -113,17 +114,12 @@ final class BrushingPage {
         brushing.figures().assumed().isEmpty()
             ? List.of()
             : List.of(
-                "Taken from the range of natural waxes, since no source states it: "
-                    + String.join(", ", brushing.figures().assumed())
-                    + ".");
-    return new Notice(Tone.CARE, "WARM PANELS", any.touchCaution(READER), assumed);
+                say.words(
+                    "panel.assumed", "figures", String.join(", ", brushing.figures().assumed())));
+    return new Notice(Tone.CARE, say.words("panel.label"), any.touchCaution(say.locale()), assumed);
   }
 
-  private static String millimetres(double metres) {
-    return Say.significant(metres * 1000);
-  }
-
-  private static String word(PanelKind kind) {
-    return Words.of(kind).replace('-', ' ');
+  private String millimetres(double metres) {
+    return say.significant(metres * 1000);
   }
 }

@@ -3,11 +3,11 @@ package org.meltwright.examples.studio;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.equipment.HeatSource;
 import org.meltwright.examples.studio.ClassDay.Circuit;
+import org.meltwright.examples.studio.page.Say;
 import org.meltwright.safety.exposure.CircuitLoad;
 import org.meltwright.safety.exposure.CircuitLoad.Device;
 import org.meltwright.safety.exposure.CircuitLoad.Outcome;
@@ -23,13 +23,13 @@ import org.meltwright.units.MassFraction;
 record CircuitSheet(Circuit circuit, CircuitLoad load, boolean isShareStated) {
 
   /** Works out a circuit; without a share for continuous loads the rating itself is taken. */
-  static CircuitSheet of(Circuit circuit, @Nullable MassFraction share) {
+  static CircuitSheet of(Circuit circuit, @Nullable MassFraction share, Say say) {
     double factor = share == null ? 1 : 1 / share.value();
     CircuitLoad load = CircuitLoad.of(circuit.volts(), circuit.amperes(), factor);
     for (HeatSource source : circuit.sources()) {
       load = load.with(device(source.name(), source.powerWatts()));
     }
-    load = load.with(device("all else", circuit.otherWatts()));
+    load = load.with(device(say.words("circuit.all-else"), circuit.otherWatts()));
     return new CircuitSheet(circuit, load, share != null);
   }
 
@@ -50,29 +50,35 @@ record CircuitSheet(Circuit circuit, CircuitLoad load, boolean isShareStated) {
   }
 
   /** The verdict; what is unknown is never within. */
-  String verdict() {
-    String said = isTooMuch() || isWhole() ? load.outcomeText(Locale.ENGLISH) : "NOT ASSESSED.";
-    return isWhole() ? said : said + " Not stated: " + String.join(", ", open()) + ".";
+  String verdict(Say say) {
+    String said =
+        isTooMuch() || isWhole()
+            ? load.outcomeText(say.locale())
+            : say.words("not-assessed.label") + ".";
+    return isWhole() ? said : said + " " + say.words("circuit.not-stated", "open", open(say));
   }
 
   /** The verdict in a word or two. */
-  String word() {
+  String word(Say say) {
     if (isTooMuch()) {
-      return "TOO MUCH";
+      return say.words("circuit.too-much");
     }
-    return isWhole() ? "within" : "NOT ASSESSED";
+    return say.words(isWhole() ? "circuit.within" : "not-assessed.label");
   }
 
   private boolean isWhole() {
     return isPowerKnown() && isShareStated;
   }
 
-  private List<String> open() {
+  private String open(Say say) {
     List<String> open = new ArrayList<>();
-    load.unknown().stream().map(d -> "the power of " + d.name()).distinct().forEach(open::add);
+    load.unknown().stream()
+        .map(d -> say.words("circuit.power-of", "name", d.name()))
+        .distinct()
+        .forEach(open::add);
     if (!isShareStated) {
-      open.add("the share that your code lets run for hours");
+      open.add(say.words("circuit.share"));
     }
-    return open;
+    return String.join(", ", open);
   }
 }

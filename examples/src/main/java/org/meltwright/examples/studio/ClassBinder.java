@@ -248,7 +248,7 @@ final class ClassBinder {
     Optional<Rate> margin =
         leaves
             .massFraction(path + "/margin", d.margin())
-            .map(m -> Rate.ofPercent(Say.decimals(m.value() * 100, 4)));
+            .map(m -> Rate.ofPercent(Say.ENGLISH.decimals(m.value() * 100, 4)));
     Optional<Money> step =
         leaves
             .money(path + "/step", d.step(), currency)

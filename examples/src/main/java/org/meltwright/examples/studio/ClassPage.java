@@ -4,7 +4,6 @@ package org.meltwright.examples.studio;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
@@ -18,6 +17,7 @@ import org.meltwright.core.planning.PurchasePlan;
 import org.meltwright.core.planning.SupplierOrder;
 import org.meltwright.examples.studio.page.Block.Fact;
 import org.meltwright.examples.studio.page.Block.Facts;
+import org.meltwright.examples.studio.page.Block.Fold;
 import org.meltwright.examples.studio.page.Block.Heading;
 import org.meltwright.examples.studio.page.Block.Notice;
 import org.meltwright.examples.studio.page.Block.Paragraph;
@@ -26,98 +26,98 @@ import org.meltwright.examples.studio.page.Block.Tone;
 import org.meltwright.examples.studio.page.Page;
 import org.meltwright.examples.studio.page.Say;
 import org.meltwright.examples.studio.picture.PurchaseBars;
+import org.meltwright.safety.heating.HeatingReview;
 
 /** The chapter of a class on the studio sheet: what to make, what to buy, cost per head. */
 final class ClassPage {
 
-  private static final Locale READER = Locale.ENGLISH;
-
-  private static final List<Fact> NO_FEE = List.of(new Fact("fee, rounded up", NotKnown.WORDS));
-
   private final ClassSheet sheet;
   private final ClassDay day;
   private final Page.Builder page;
+  private final Say say;
 
   ClassPage(ClassSheet sheet, Page.Builder page) {
     this.sheet = sheet;
     this.day = sheet.day();
     this.page = page;
+    this.say = page.say();
   }
 
-  void add() {
-    page.add(new Heading(2, "The class: " + day.about().title()));
+  Fold fold() {
+    return new Fold(say.words("class", "title", day.about().title()), page.gather(this::add));
+  }
+
+  private void add() {
     page.add(new Facts(about()));
-    page.add(
-        new Paragraph(
-            "What was found, and what could not be assessed, while the class is in the room stands on"
-                + " the class sheet (--class-sheet FILE)."));
+    page.add(new Paragraph(say.words("class.see-sheet")));
     if (sheet.isBlocked()) {
-      page.add(withheld(sheet));
+      page.add(withheld(sheet, say));
     } else {
-      sheet.unknownShares().forEach(u -> page.add(u.notice()));
-      sheet.provisions().reason().map(NotKnown::notice).ifPresent(page::add);
+      sheet.unknownShares().forEach(u -> page.add(u.notice(say)));
+      sheet.provisions().reason().ifPresent(r -> page.add(r.notice(say)));
       sheet.provisions().value().ifPresent(this::provisions);
     }
   }
 
   private void provisions(Provisions provisions) {
-    page.add(new Heading(3, "What to make"));
+    page.add(new Heading(3, say.words("class.make")));
     page.add(toMake(provisions));
-    page.add(new Heading(3, "What to buy"));
+    page.add(new Heading(3, say.words("class.buy")));
     buy(provisions);
-    page.add(new Heading(3, "Cost per head"));
+    page.add(new Heading(3, say.words("class.cost")));
     cost(provisions);
   }
 
   private List<Fact> about() {
     List<Fact> facts = new ArrayList<>();
-    facts.add(new Fact("when and where", day.about().date() + ", " + day.about().place()));
-    facts.add(new Fact("people", people(day)));
-    facts.add(new Fact("wax is hot for", Say.significant(day.hours()) + " h"));
-    facts.add(new Fact("to be painted", Say.significant(day.squareMetres()) + " m²"));
+    facts.add(
+        new Fact(
+            say.words("class.when"), say.day(day.about().date()) + ", " + day.about().place()));
+    facts.add(new Fact(say.words("class.people"), people(day, say)));
+    facts.add(new Fact(say.words("class.hours"), say.significant(day.hours()) + " h"));
+    facts.add(new Fact(say.words("class.area"), say.significant(day.squareMetres()) + " m²"));
     sheet
         .paints()
-        .forEach(p -> facts.add(new Fact(p.name() + ", in class", SheetPage.gravest(p.review()))));
+        .forEach(
+            p ->
+                facts.add(
+                    new Fact(
+                        say.words("class.paint", "paint", p.name()),
+                        new Verdict(p.review(), say).gravest())));
     return facts;
   }
 
   /** Who comes, in words. */
-  static String people(ClassDay day) {
-    String minors =
-        day.people().minors() == 0 ? "" : ", " + day.people().minors() + " under 18 learning";
-    String youngest =
-        day.people().youngest().isEmpty()
-            ? ""
-            : ", the youngest " + day.people().youngest().getAsInt();
-    return day.people().teachers()
-        + " teaching, "
-        + day.people().adults()
-        + " adults learning"
-        + minors
-        + youngest;
+  static String people(ClassDay day, Say say) {
+    List<String> parts = new ArrayList<>();
+    parts.add(say.words("people.teachers", "count", day.people().teachers()));
+    parts.add(say.count("people.adults", day.people().adults()));
+    if (day.people().minors() > 0) {
+      parts.add(say.words("people.minors", "count", day.people().minors()));
+    }
+    day.people().youngest().ifPresent(age -> parts.add(say.words("people.youngest", "age", age)));
+    return String.join(", ", parts);
   }
 
   /** Why the class is not planned further. */
-  static Notice withheld(ClassSheet sheet) {
+  static Notice withheld(ClassSheet sheet, Say say) {
     Stream<String> inClass =
         sheet.paints().stream()
-            .flatMap(
-                p ->
-                    p.review().findings().stream()
-                        .filter(f -> f.isBlocking())
-                        .map(f -> p.name() + ", in class: " + f.summary(READER)));
+            .flatMap(p -> blocking(p.review(), "withheld.in-class", p.name(), say));
     Stream<String> before =
         sheet.blockedJobs().stream()
-            .flatMap(
-                j ->
-                    j.review().findings().stream()
-                        .filter(f -> f.isBlocking())
-                        .map(f -> j.name() + ", made: " + f.summary(READER)));
+            .flatMap(j -> blocking(j.review(), "withheld.made", j.name(), say));
     return new Notice(
         Tone.STOP,
-        "WITHHELD",
-        "What to make and buy is not shown: the class must not be held as planned.",
+        say.words("withheld.label"),
+        say.words("withheld.class"),
         Stream.concat(inClass, before).distinct().toList());
+  }
+
+  private static Stream<String> blocking(HeatingReview review, String key, String name, Say say) {
+    return review.findings().stream()
+        .filter(f -> f.isBlocking())
+        .map(f -> say.words(key, "name", name, "why", f.summary(say.locale())));
   }
 
   private Table toMake(Provisions provisions) {
@@ -126,20 +126,15 @@ final class ClassPage {
     paints.forEach(paint -> rows.add(row(paint)));
     rows.add(
         List.of(
-            "Together",
+            say.words("together"),
             "",
-            Say.grams(provisions.plan().totalKilograms()),
-            Say.grams(sum(paints, PaintNeed::fromToday)),
-            Say.grams(sum(paints, PaintNeed::toMake))));
+            say.grams(provisions.plan().totalKilograms()),
+            say.grams(sum(paints, PaintNeed::fromToday)),
+            say.grams(sum(paints, PaintNeed::toMake))));
     return new Table(
-        "For "
-            + day.learners()
-            + " who learn, net, "
-            + lost()
-            + "; \"left\" is what today's recipes leave"
-            + uncounted()
-            + ".",
-        List.of("Medium or colour", "share", "needed", "left", "still to make"),
+        say.words(
+            "make.caption", "count", day.learners(), "lost", lost(), "uncounted", uncounted()),
+        say.all("make.paint", "make.share", "make.needed", "make.left", "make.to-make"),
         rows,
         true);
   }
@@ -147,29 +142,24 @@ final class ClassPage {
   /** What is counted on top of the layers; what is not stated is counted as none, and said. */
   private String lost() {
     ClassDay.Panels panels = day.panels();
-    return (panels.loss() == null
-            ? "what is scraped off is not stated and counted as none, "
-            : "with what is scraped off, ")
-        + (panels.leftInTinsKilograms().isEmpty()
-            ? "what stays in their tins is not stated and counted as none"
-            : "with what stays in their tins");
+    return say.words(panels.loss() == null ? "make.no-loss" : "make.loss")
+        + ", "
+        + say.words(panels.leftInTinsKilograms().isEmpty() ? "make.no-tins" : "make.tins");
   }
 
   /** What is not known of today is counted as nothing, and said. */
   private String uncounted() {
     List<String> names = sheet.ledger().uncounted().stream().map(JobSheet::name).toList();
-    return names.isEmpty()
-        ? ""
-        : ", of " + String.join(", ", names) + " not known and counted as none";
+    return names.isEmpty() ? "" : say.words("make.uncounted", "recipes", String.join(", ", names));
   }
 
-  private static List<String> row(PaintNeed paint) {
+  private List<String> row(PaintNeed paint) {
     return List.of(
         paint.name(),
-        Say.percent(paint.paint().share().value()),
-        Say.grams(paint.needed()),
-        Say.grams(paint.fromToday()),
-        Say.grams(paint.toMake()));
+        say.percent(paint.paint().share().value()),
+        say.grams(paint.needed()),
+        say.grams(paint.fromToday()),
+        say.grams(paint.toMake()));
   }
 
   private static double sum(List<PaintNeed> paints, ToDoubleFunction<PaintNeed> value) {
@@ -183,48 +173,43 @@ final class ClassPage {
             (name, kilograms) ->
                 page.add(
                     new Paragraph(
-                        "Of today's "
-                            + name
-                            + " "
-                            + Say.grams(kilograms)
-                            + " are left for what is still to make; they are not made or bought"
-                            + " again.")));
+                        say.words(
+                            "buy.from-today", "recipe", name, "mass", say.grams(kilograms)))));
     List<List<String>> rows = new ArrayList<>();
     for (Need need : provisions.classNeeds()) {
       rows.add(
           List.of(
               need.material(),
-              Say.grams(need.neededKilograms()),
-              Say.grams(need.stockKilograms()),
-              Say.grams(need.missingKilograms())));
+              say.grams(need.neededKilograms()),
+              say.grams(need.stockKilograms()),
+              say.grams(need.missingKilograms())));
     }
     page.add(
         new Table(
-            "Materials of what is still to make, with insolubles and the film that today's jobs state,"
-                + " and what the shelf lacks for today; \"there\" is what today's recipes leave.",
-            List.of("Material", "needed", "there", "missing"),
+            say.words("buy.caption"),
+            say.all("material", "buy.needed", "buy.there", "buy.missing"),
             rows,
             false));
-    provisions.bought().reason().map(NotKnown::notice).ifPresent(page::add);
+    provisions.bought().reason().ifPresent(r -> page.add(r.notice(say)));
     provisions.toBuy().ifPresent(this::purchase);
     if (provisions.isNothingToBuy()) {
-      page.add(new Paragraph("Nothing has to be bought."));
+      page.add(new Paragraph(say.words("buy.nothing")));
     }
   }
 
   private void purchase(PurchasePlan plan) {
     String proof =
         plan.isProvedOptimal()
-            ? "No cheaper choice of these packages covers it."
-            : "The search ended early; none can cost less than " + plan.lowerBound() + ".";
+            ? say.words("purchase.proved")
+            : say.words("purchase.unproved", "least", say.money(plan.lowerBound()));
     page.add(
         new Table(
-            "Whole packages of the shelf's prices. " + proof,
-            List.of("Material", "packages", "money"),
+            say.words("purchase.caption") + " " + proof,
+            say.all("material", "purchase.packages", "cost.money"),
             packages(plan),
             true));
     page.add(new Facts(leftOver(plan)));
-    page.add(PurchaseBars.of(plan).besideItsNumbers());
+    page.add(PurchaseBars.of(say, plan).besideItsNumbers());
   }
 
   private List<List<String>> packages(PurchasePlan plan) {
@@ -233,55 +218,66 @@ final class ClassPage {
       rows.add(
           List.of(
               line.offer().material(),
-              line.count() + " × " + line.offer().price(),
-              line.amount().toString()));
+              line.count() + " × " + say.packed(line.offer().price()),
+              say.money(line.amount())));
     }
-    rows.add(List.of("Carriage", "", carriage(plan)));
-    rows.add(List.of("Together", "", plan.total().toString()));
+    rows.add(List.of(say.words("purchase.carriage"), "", carriage(plan)));
+    rows.add(List.of(say.words("together"), "", say.money(plan.total())));
     return rows;
   }
 
   private String carriage(PurchasePlan plan) {
     return day.money().freight() == null
-        ? "not stated, not counted"
-        : Money.total(
+        ? say.words("purchase.no-carriage")
+        : say.money(
+            Money.total(
                 plan.total().getCurrencyUnit(),
-                plan.orders().stream().map(SupplierOrder::freight).toList())
-            .toString();
+                plan.orders().stream().map(SupplierOrder::freight).toList()));
   }
 
   private List<Fact> leftOver(PurchasePlan plan) {
     String left =
         plan.leftOver().stream()
-            .map(l -> l.material() + " " + Say.grams(l.massKilograms()))
+            .map(l -> l.material() + " " + say.grams(l.massKilograms()))
             .collect(Collectors.joining(", "));
-    return List.of(new Fact("left over of it", left.isEmpty() ? "nothing" : left));
+    return List.of(
+        new Fact(
+            say.words("purchase.left-over"),
+            left.isEmpty() ? say.words("purchase.nothing") : left));
   }
 
   private void cost(Provisions provisions) {
     List<Fact> facts = new ArrayList<>();
     facts.add(
         new Fact(
-            "bought, per head",
+            say.words("fee.bought"),
             provisions
                 .bought()
-                .say(b -> b.dividedBy(day.learners(), RoundingMode.HALF_UP).toString())));
-    provisions.budget().ifPresent(b -> facts.addAll(b.value().map(this::fee).orElse(NO_FEE)));
+                .said(say, b -> say.money(b.dividedBy(day.learners(), RoundingMode.HALF_UP)))));
+    provisions
+        .budget()
+        .ifPresent(b -> facts.addAll(b.value().map(this::fee).orElseGet(this::none)));
     page.add(new Facts(facts));
-    page.add(
-        new Paragraph(
-            "Materials count as what is paid for packages and carriage; what the shelf holds"
-                + " already and electricity are not counted again."));
+    page.add(new Paragraph(say.words("fee.basis")));
+  }
+
+  private List<Fact> none() {
+    return List.of(new Fact(say.words("fee.fee"), say.words(NotKnown.WORDS)));
   }
 
   private List<Fact> fee(ClassBudget budget) {
     ClassDay.Fee asked = day.fee().orElseThrow();
     Money fee = budget.fee(asked.margin(), asked.step());
     List<Fact> facts = new ArrayList<>();
-    facts.add(new Fact("all costs, per head", budget.costPerStudent().toMoney().toString()));
-    facts.add(new Fact("fee, rounded up", fee.toString()));
+    facts.add(new Fact(say.words("fee.costs"), say.money(budget.costPerStudent().toMoney())));
+    facts.add(new Fact(say.words("fee.fee"), say.money(fee)));
     evenAt(budget, fee)
-        .ifPresent(b -> facts.add(new Fact("even at", b.wholeUnits() + " who learn")));
+        .ifPresent(
+            b ->
+                facts.add(
+                    new Fact(
+                        say.words("fee.even-at"),
+                        say.words("fee.learners", "count", b.wholeUnits()))));
     return facts;
   }
 

@@ -15,6 +15,8 @@ import org.meltwright.core.equipment.HeatSource;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.examples.studio.ClassDay.Paint;
+import org.meltwright.examples.studio.page.Phrase;
+import org.meltwright.examples.studio.page.Say;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.HeatingPlanBuilder;
 import org.meltwright.safety.heating.HeatingReview;
@@ -35,21 +37,21 @@ final class ClassSheet {
    *
    * @throws org.meltwright.units.ProblemException if an amount cannot be
    */
-  static ClassSheet of(ClassDay day, Studio studio, List<JobSheet> jobs) {
-    return new ClassSheet(day, studio, new Ledger(jobs));
+  static ClassSheet of(ClassDay day, Studio studio, List<JobSheet> jobs, Say say) {
+    return new ClassSheet(day, studio, new Ledger(jobs), say);
   }
 
-  private ClassSheet(ClassDay day, Studio studio, Ledger ledger) {
+  private ClassSheet(ClassDay day, Studio studio, Ledger ledger, Say say) {
     this.day = day;
     this.studio = studio;
     this.ledger = ledger;
     this.paints = day.paints().stream().map(this::paint).toList();
     this.circuits =
         day.power().circuits().stream()
-            .map(c -> CircuitSheet.of(c, day.power().continuousShare()))
+            .map(c -> CircuitSheet.of(c, day.power().continuousShare(), say))
             .toList();
     Composition mix = mix(paints);
-    this.provisions = density(mix).map(d -> new Provisions(day, studio, ledger, paints, d));
+    this.provisions = density(mix).map(d -> new Provisions(day, studio, ledger, paints, d, say));
   }
 
   private PaintSheet paint(Paint paint) {
@@ -72,10 +74,10 @@ final class ClassSheet {
             .map(table -> mix.volumeView(table).density().centralSi()),
         () ->
             NotKnown.density(
-                "What the class uses, and so what to make and buy",
+                Phrase.of("not-known.class"),
                 DensityBasis.SOLID,
                 mix.materials(),
-                "Paint one panel, weigh it before and after, and multiply."));
+                Phrase.of("not-known.class.remedy")));
   }
 
   /** How a paint is kept hot while the class is in the room; it was made before. */

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -17,8 +16,8 @@ import org.meltwright.examples.studio.page.Block.Checklist;
 import org.meltwright.examples.studio.page.Block.Fact;
 import org.meltwright.examples.studio.page.Block.Facts;
 import org.meltwright.examples.studio.page.Block.Heading;
-import org.meltwright.examples.studio.page.Block.Paragraph;
 import org.meltwright.examples.studio.page.Block.Poster;
+import org.meltwright.examples.studio.page.Edition;
 import org.meltwright.examples.studio.page.Page;
 import org.meltwright.examples.studio.page.Say;
 import org.meltwright.safety.exposure.CircuitLoad;
@@ -35,60 +34,65 @@ final class ClassSheetPage {
   private static final Set<StandingAdvice> OF_TOOLS_AND_RESIN =
       Set.of(StandingAdvice.RESIN, StandingAdvice.FLAME, StandingAdvice.LAMP);
 
-  private static final Locale READER = Locale.ENGLISH;
-
   private final Sheet sheet;
   private final ClassSheet forClass;
   private final ClassDay day;
   private final Page.Builder page;
+  private final Say say;
 
   /** Returns the page of a class. */
-  static Page of(Sheet sheet, ClassSheet forClass) {
-    return new ClassSheetPage(sheet, forClass).page();
+  static Page of(Sheet sheet, ClassSheet forClass, Edition edition) {
+    return new ClassSheetPage(sheet, forClass, edition).page();
   }
 
-  private ClassSheetPage(Sheet sheet, ClassSheet forClass) {
+  private ClassSheetPage(Sheet sheet, ClassSheet forClass, Edition edition) {
+    this.say = edition.say();
     this.sheet = sheet;
     this.forClass = forClass;
     this.day = forClass.day();
     this.page =
-        new Page.Builder("Class sheet: " + day.about().title(), StandingAdvice.FIRST.text(READER));
+        new Page.Builder(
+            say,
+            say.words("class-sheet.title", "title", day.about().title()),
+            StandingAdvice.FIRST.text(say.locale()));
   }
 
   private Page page() {
     head();
-    page.add(new Heading(2, "Risk assessment"));
+    emergency();
+    page.add(new Heading(2, say.words("risk")));
     page.add(new RiskTable(sheet, forClass, page).grid());
     checklist();
-    page.add(new Heading(2, "Circuit plan"));
-    page.add(CircuitPlan.grid(forClass));
-    page.add(new Paragraph(cited(CircuitLoad.advice(READER), Source.COMMON_PRACTICE)));
-    page.add(new Heading(2, "Age limits"));
+    page.add(new Heading(2, say.words("circuit.plan")));
+    page.add(new CircuitPlan(forClass, say).grid());
+    page.add(new Heading(2, say.words("age")));
     page.add(new AgeLimits(forClass, page).grid());
     page.add(new Bullets(youngPeople()));
-    page.add(new Heading(2, "Allergens"));
+    page.add(new Heading(2, say.words("allergens")));
     Allergens allergens = new Allergens(forClass, page);
     page.add(allergens.grid());
     page.add(new Bullets(allergens.hiddenSensitisers()));
-    page.add(new Checklist(askBeforehand()));
-    emergency();
+    page.add(new Checklist(say.all("allergens.asked", "allergens.sheets")));
     return page.build();
   }
 
   private void head() {
-    page.add(new Heading(2, day.about().date() + ", " + day.about().place()));
+    page.add(new Heading(2, say.day(day.about().date()) + ", " + day.about().place()));
     List<Fact> facts = new ArrayList<>();
-    facts.add(new Fact("studio", sheet.studio().about().name()));
-    facts.add(new Fact("people", ClassPage.people(day)));
-    facts.add(new Fact("wax is hot for", Say.significant(day.hours()) + " h"));
-    facts.add(new Fact("panels", day.learners() * day.panels().perPerson() + " in all"));
+    facts.add(new Fact(say.words("class-sheet.studio"), sheet.studio().about().name()));
+    facts.add(new Fact(say.words("class.people"), ClassPage.people(day, say)));
+    facts.add(new Fact(say.words("class.hours"), say.significant(day.hours()) + " h"));
+    facts.add(
+        new Fact(
+            say.words("class-sheet.panels"),
+            say.words("class-sheet.in-all", "count", day.learners() * day.panels().perPerson())));
     page.add(new Facts(facts));
     if (forClass.isBlocked()) {
-      page.add(ClassPage.withheld(forClass));
+      page.add(ClassPage.withheld(forClass, say));
     }
     List<String> unknown = notKnown();
     if (!unknown.isEmpty()) {
-      page.add(new Heading(2, "Not known"));
+      page.add(new Heading(2, say.words("class-sheet.not-known")));
       page.add(new Bullets(unknown));
     }
   }
@@ -101,7 +105,7 @@ final class ClassSheetPage {
       forClass.provisions().value().flatMap(p -> p.bought().reason()).ifPresent(unknown::add);
     }
     sheet.jobs().stream().filter(job -> !job.isBlocked()).forEach(job -> unknown.addAll(of(job)));
-    return unknown.stream().map(NotKnown::text).distinct().toList();
+    return unknown.stream().map(u -> u.text(say)).distinct().toList();
   }
 
   private static List<NotKnown> of(JobSheet job) {
@@ -114,26 +118,34 @@ final class ClassSheetPage {
   }
 
   private void checklist() {
-    page.add(new Heading(2, "Set-up"));
-    page.add(new Heading(3, "Before people come"));
+    page.add(new Heading(2, say.words("setup")));
+    page.add(new Heading(3, say.words("setup.before-people")));
     page.add(new Checklist(beforePeople()));
-    page.add(new Heading(3, "Before the heat goes on"));
+    page.add(new Heading(3, say.words("all-pots.before")));
     page.add(new Checklist(beforeHeat()));
-    page.add(new Heading(3, "While it is hot"));
+    page.add(new Heading(3, say.words("setup.while-hot")));
     page.add(new Checklist(whileHot()));
-    page.add(new Heading(3, "At the end"));
+    page.add(new Heading(3, say.words("setup.end")));
     page.add(new Checklist(atTheEnd()));
   }
 
   private List<String> beforePeople() {
     List<String> items = new ArrayList<>();
-    items.add("Every row of the risk assessment is read, done and initialled.");
+    items.add(say.words("setup.initialled"));
     items.addAll(paints());
     items.add(cited(StandingAdvice.AIR));
-    items.add(cited(CircuitLoad.advice(READER), Source.COMMON_PRACTICE));
+    items.add(cited(CircuitLoad.advice(say.locale()), Source.COMMON_PRACTICE));
     forClass
         .circuits()
-        .forEach(c -> items.add(c.circuit().name() + ": " + CircuitPlan.pieces(c) + "."));
+        .forEach(
+            c ->
+                items.add(
+                    say.words(
+                        "setup.circuit",
+                        "name",
+                        c.circuit().name(),
+                        "pieces",
+                        new CircuitPlan(forClass, say).pieces(c))));
     return items;
   }
 
@@ -141,18 +153,18 @@ final class ClassSheetPage {
   private List<String> paints() {
     return forClass.isBlocked()
         ? List.of()
-        : forClass.provisions().value().map(ClassSheetPage::ready).orElseGet(this::enough);
+        : forClass.provisions().value().map(this::ready).orElseGet(this::enough);
   }
 
-  private static List<String> ready(Provisions provisions) {
+  private List<String> ready(Provisions provisions) {
     return provisions.paints().stream()
-        .map(p -> p.name() + ": " + Say.grams(p.needed()) + " are ready, made before class.")
+        .map(p -> say.words("setup.ready", "paint", p.name(), "mass", say.grams(p.needed())))
         .toList();
   }
 
   private List<String> enough() {
     return forClass.paints().stream()
-        .map(p -> p.name() + ": enough is ready, made before class; how much is not known.")
+        .map(p -> say.words("setup.enough", "paint", p.name()))
         .toList();
   }
 
@@ -163,11 +175,11 @@ final class ClassSheetPage {
     items.add(cited(StandingAdvice.CLOTHING));
     items.add(cited(StandingAdvice.HAIR));
     if (forClass.isBlocked()) {
-      items.add("Nothing is switched on: the class is blocked, and its settings are withheld.");
+      items.add(say.words("setup.blocked"));
     } else {
       items.addAll(settings());
     }
-    items.add("Everyone has read \"If it goes wrong\" below.");
+    items.add(say.words("setup.read"));
     return items;
   }
 
@@ -179,23 +191,26 @@ final class ClassSheetPage {
       var reading = p.paint().reading();
       String set =
           source == null
-              ? "heat source not stated"
-              : source.name()
-                  + source
-                      .setPoint()
-                      .map(t -> " set to " + Say.celsius(t))
-                      .orElse(", set point not stated");
+              ? say.words("setting.no-source")
+              : source
+                  .setPoint()
+                  .map(
+                      t ->
+                          say.words(
+                              "setting.set", "source", source.name(), "point", say.celsius(t)))
+                  .orElseGet(() -> say.words("setting.no-point", "source", source.name()));
       String show =
           reading == null
-              ? "; reading not stated"
-              : "; the thermometer in the wax is to show "
-                  + Say.temperature(reading)
-                  + Readings.setAside(p.review())
-                      .map(r -> "; the review goes by " + Readings.inItsPlace(p.review()))
-                      .orElse("");
-      settings.add(p.name() + ": " + set + show + ".");
+              ? say.words("setting.no-reading")
+              : say.words("setting.show", "reading", say.temperature(reading))
+                  + ReviewNotes.setAside(p.review()).map(r -> setAside(p)).orElse("");
+      settings.add(say.words("setting", "paint", p.name(), "set", set, "show", show));
     }
     return settings;
+  }
+
+  private String setAside(PaintSheet paint) {
+    return "; " + say.words("setting.instead", "what", ReviewNotes.inItsPlace(paint.review(), say));
   }
 
   private List<String> whileHot() {
@@ -204,9 +219,7 @@ final class ClassSheetPage {
     items.add(unattended());
     items.add(
         cited(
-            "Looked at, and written down: the target is not above "
-                + Say.temperature(limits().target())
-                + ".",
+            say.words("setup.look", "target", say.temperature(limits().target())),
             Source.COMMON_PRACTICE));
     items.add(cited(StandingAdvice.FUME));
     items.add(cited(StandingAdvice.GROUP));
@@ -220,29 +233,18 @@ final class ClassSheetPage {
 
   private String unattended() {
     HeatingRule rule = HeatingRules.standard().find("unattended").orElseThrow();
-    return cited(rule.text("rule.unattended.remedy", READER, Map.of()), rule.info().source());
+    return cited(rule.text("rule.unattended.remedy", say.locale(), Map.of()), rule.info().source());
   }
 
   private List<String> atTheEnd() {
     return List.of(
-        "Everything that heats is switched off.",
-        cited(StandingAdvice.OILY_RAGS),
-        cited(StandingAdvice.KITCHEN));
+        say.words("setup.off"), cited(StandingAdvice.OILY_RAGS), cited(StandingAdvice.KITCHEN));
   }
 
   private List<String> youngPeople() {
     return List.of(
-        "Burn thresholds are of healthy adult skin; young skin may burn below them "
-            + page.cite(RiskTable.BURNS)
-            + ".",
-        "Which work young people may do is decided by local law and by the school; ask before the"
-            + " class.");
-  }
-
-  private static List<String> askBeforehand() {
-    return List.of(
-        "Everyone was asked beforehand about allergies and has read what is named above.",
-        "The suppliers' safety data sheets are at hand.");
+        say.words("age.burns", "source", page.cite(say.words("risk.burns.source"))),
+        say.words("age.law"));
   }
 
   /** The stricter of what holds for each pot of the class. */
@@ -262,7 +264,7 @@ final class ClassSheetPage {
   }
 
   private void emergency() {
-    page.add(new Heading(2, "If it goes wrong"));
+    page.add(new Heading(2, say.words("emergency")));
     HeatingAction tooHot = tooHot();
     page.add(
         new Poster(
@@ -272,25 +274,27 @@ final class ClassSheetPage {
                 cited(StandingAdvice.EYE),
                 cited(StandingAdvice.BURNING_CLOTHES),
                 cited(
-                    "From "
-                        + Say.temperature(tooHot.reading().value())
-                        + " on: "
-                        + tooHot.atOnce(READER),
+                    say.words(
+                        "emergency.from",
+                        "ceiling",
+                        say.temperature(tooHot.reading().value()),
+                        "action",
+                        tooHot.atOnce(say.locale())),
                     Source.COMMON_PRACTICE))));
     page.add(
         new Blanks(
-            List.of(
-                "Emergency number",
-                "Address of this place",
-                "Assembly point",
-                "First aid kit and burn water",
-                "Fitting lids, and extinguisher",
-                "Main switch",
-                "In charge, and signature")));
+            say.all(
+                "emergency.number",
+                "emergency.address",
+                "emergency.assembly",
+                "emergency.first-aid",
+                "emergency.lids",
+                "emergency.switch",
+                "emergency.in-charge")));
   }
 
   private String cited(StandingAdvice advice) {
-    return cited(advice.text(READER), advice.source());
+    return cited(advice.text(say.locale()), advice.source());
   }
 
   private String cited(String text, Source source) {

@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -23,6 +22,8 @@ import org.meltwright.core.cost.UnitPrice;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.thermal.heat.HeatAssumptions;
 import org.meltwright.core.thermal.heat.HeatDemand;
+import org.meltwright.examples.studio.page.Phrase;
+import org.meltwright.examples.studio.page.Say;
 import org.meltwright.safety.heating.HeatingLimits;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.TemperaturePoint;
@@ -39,6 +40,7 @@ final class Costing {
   static final double MOST_EFFICIENCY = 0.60;
 
   private final Studio studio;
+  private final Say say;
   private final List<Job> open;
   private final Set<Recipe> blocked;
   private final BatchPrices prices;
@@ -47,9 +49,11 @@ final class Costing {
    * Looks at what is made today; what is blocked is not.
    *
    * @param pots the jobs whose pots could be reviewed
+   * @param say the language of what is charged
    */
-  Costing(Studio studio, List<PotSheet> pots) {
+  Costing(Studio studio, List<PotSheet> pots, Say say) {
     this.studio = studio;
+    this.say = say;
     this.open = pots.stream().filter(p -> !p.isBlocked()).map(PotSheet::job).toList();
     this.blocked = blocked(pots);
     this.prices = prices();
@@ -90,7 +94,7 @@ final class Costing {
     studio
         .shelf()
         .forEach(item -> item.price().ifPresent(p -> shelf.putIfAbsent(item.material(), p)));
-    BatchPrices all = BatchPrices.of(shelf).withLabels(m -> m.name(Locale.ENGLISH));
+    BatchPrices all = BatchPrices.of(shelf).withLabels(m -> m.name(say.locale()));
     Set<Recipe> made = new HashSet<>();
     for (Job job : open) {
       Optional<Batch> batch = job.batch();
@@ -106,7 +110,7 @@ final class Costing {
     List<Material> unpriced = prices.unpriced(batch);
     return unpriced.isEmpty()
         ? Known.of(CostRollUp.of(prices.cost(batch, beside(job, batch))))
-        : Known.not(NotKnown.price("What it costs", unpriced));
+        : Known.not(NotKnown.price(Phrase.of("not-known.cost"), unpriced));
   }
 
   private List<CostItem> beside(Job job, Batch batch) {
@@ -117,7 +121,7 @@ final class Costing {
         .flatMap(
             energy ->
                 perKilowattHour()
-                    .map(price -> CostItem.energy("Electricity to melt", energy, price)))
+                    .map(price -> CostItem.energy(say.words("cost.electricity"), energy, price)))
         .ifPresent(beside::add);
     work(job, studio.about().perHour()).ifPresent(beside::add);
     return beside;
@@ -140,17 +144,19 @@ final class Costing {
             .map(heat -> heat.withVessel(job.heating().vessel())),
         () ->
             NotKnown.clearPoint(
-                "The electricity to melt it",
+                Phrase.of("not-known.electricity"),
                 batch.charge().composition(),
-                "It is not in the cost; read it off a meter and add it."));
+                Phrase.of("not-known.electricity.remedy")));
   }
 
-  private static Optional<CostItem> work(Job job, @Nullable Money perHour) {
+  private Optional<CostItem> work(Job job, @Nullable Money perHour) {
     return perHour == null || job.activeSeconds().isEmpty()
         ? Optional.empty()
         : Optional.of(
             CostItem.labour(
-                "Work", QuantityKind.TIME.ofSi(job.activeSeconds().getAsDouble()), perHour));
+                say.words("cost.work"),
+                QuantityKind.TIME.ofSi(job.activeSeconds().getAsDouble()),
+                perHour));
   }
 
   /** Own against ready-made, on the mass of the net product. */

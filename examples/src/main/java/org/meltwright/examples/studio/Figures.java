@@ -4,8 +4,9 @@ package org.meltwright.examples.studio;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.Material;
@@ -32,6 +33,11 @@ final class Figures {
           PropertyKey.LIQUID_SPECIFIC_HEAT,
           PropertyKey.HEAT_OF_FUSION);
 
+  private static final Pattern SPAN = Pattern.compile("(\\S+) to (\\S+)");
+
+  /** How a temperature was measured, at the end of its figure. */
+  private static final Pattern MEASURED = Pattern.compile(", ([a-z]+(?:-[a-z]+)*)$");
+
   private final Set<Material> materials = new LinkedHashSet<>();
 
   /** Adds the materials of a composition and what they are made of. */
@@ -57,8 +63,8 @@ final class Figures {
       }
     }
     return new Table(
-        "The catalogue's first choice of each figure; estimates use the whole range.",
-        List.of("Figure", "Value", "Known by", "Source"),
+        page.say().words("figures.caption"),
+        page.say().all("figures.figure", "figures.value", "figures.known-by", "figures.source"),
         rows,
         false);
   }
@@ -74,25 +80,43 @@ final class Figures {
   private static <V> List<String> row(
       Material material, PropertyKey<V> key, Sourced<V> figure, Page.Builder page) {
     return List.of(
-        material.name(Locale.ENGLISH) + ", " + key.id().replace('-', ' '),
-        key.format(figure.value()),
-        figure.knowledge().inWords().english(),
+        material.name(page.say().locale()) + ", " + page.say().property(key),
+        written(key.format(figure.value()), page.say()),
+        page.say().in(figure.knowledge().inWords()),
         page.cite(figure.source().citation()));
   }
 
+  /** What a materials file writes, in the reader's notation. */
+  private static String written(String figure, Say say) {
+    String spans =
+        SPAN.matcher(figure)
+            .replaceAll(m -> Matcher.quoteReplacement(say.span(m.group(1), m.group(2))));
+    return say.numbers(
+        MEASURED
+            .matcher(spans)
+            .replaceAll(
+                m ->
+                    Matcher.quoteReplacement(
+                        ", " + say.words("temperature-definition." + m.group(1))))
+            .replace(" at ", " " + say.words("figures.at") + " "));
+  }
+
   private static List<String> constituent(Material whole, Constituent part, Page.Builder page) {
+    Say say = page.say();
     String sources =
         whole.figures(PropertyKey.OIL_CONTENT).stream()
             .map(figure -> page.cite(figure.source().citation()))
             .distinct()
             .collect(Collectors.joining(" "));
     return List.of(
-        whole.name(Locale.ENGLISH) + ", share of " + part.material().name(Locale.ENGLISH),
-        Say.percent(part.share().low().value())
-            + " to "
-            + Say.percent(part.share().high().value())
-            + " by mass",
-        Knowledge.DERIVED.inWords().english(),
+        say.words("figures.share", "whole", whole, "part", part.material()),
+        say.words(
+            "figures.by-mass",
+            "low",
+            say.percent(part.share().low().value()),
+            "high",
+            say.percent(part.share().high().value())),
+        say.in(Knowledge.DERIVED.inWords()),
         sources);
   }
 }

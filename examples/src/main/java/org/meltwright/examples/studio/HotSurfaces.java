@@ -21,37 +21,41 @@ final class HotSurfaces {
   /** Contact of half a second: a touch. */
   private static final double TOUCH_SECONDS = 0.5;
 
+  private final Say say;
   private final Set<HeatSource> sources;
   private final List<String> notStated = new ArrayList<>();
 
-  HotSurfaces(Sheet sheet, ClassSheet forClass) {
+  HotSurfaces(Sheet sheet, ClassSheet forClass, Say say) {
+    this.say = say;
     this.sources = new LinkedHashSet<>(forClass.tools());
     sheet.jobs().forEach(j -> sources.add(j.job().heating().source()));
     forClass.paints().stream()
         .map(p -> p.paint().source())
         .filter(Objects::nonNull)
         .forEach(sources::add);
-    forClass.withoutSource().forEach(p -> notStated.add("the heat source of " + p.name()));
+    forClass
+        .withoutSource()
+        .forEach(p -> notStated.add(say.words("surfaces.no-source", "paint", p.name())));
     sources.forEach(this::open);
   }
 
   private void open(HeatSource source) {
     if (source.setPoint().isEmpty()) {
-      notStated.add("the set point of " + source.name());
+      notStated.add(say.words("surfaces.no-set-point", "source", source.name()));
     } else if (source.overshoot().isEmpty()) {
-      notStated.add("the overshoot of " + source.name());
+      notStated.add(say.words("surfaces.no-overshoot", "source", source.name()));
     }
   }
 
   /** What was found, in words. */
   String found() {
-    Optional<TemperaturePoint> hottest = hottest();
-    String said = hottest.map(this::found).orElse("NOT ASSESSED");
-    String open = notStated.isEmpty() ? "" : "; not stated: " + String.join(", ", notStated);
-    return said
-        + open
-        + "; bare metal burns at a touch from "
-        + Say.temperature(BurnThresholds.threshold(Surface.BARE_METAL, TOUCH_SECONDS));
+    String said = hottest().map(this::found).orElseGet(() -> say.words("not-assessed.label"));
+    String open =
+        notStated.isEmpty()
+            ? ""
+            : "; " + say.words("surfaces.not-stated", "what", String.join(", ", notStated));
+    String threshold = say.temperature(BurnThresholds.threshold(Surface.BARE_METAL, TOUCH_SECONDS));
+    return said + open + "; " + say.words("surfaces.threshold", "range", threshold);
   }
 
   /** The hottest surface, at least: an overshoot that is not stated is not in it. */
@@ -63,17 +67,22 @@ final class HotSurfaces {
 
   private String found(TemperaturePoint hottest) {
     boolean isWhole = notStated.isEmpty();
-    String degrees =
-        (isWhole ? ": up to " : ": at least ") + Say.decimals(hottest.celsius(), 0) + " °C";
     Outcome outcome = BurnThresholds.outcome(Surface.BARE_METAL, hottest, TOUCH_SECONDS);
+    return say.words(
+        isWhole ? "surfaces.up-to" : "surfaces.at-least",
+        "found",
+        outcome(outcome, isWhole),
+        "degrees",
+        say.decimals(hottest.celsius(), 0));
+  }
+
+  private String outcome(Outcome outcome, boolean isWhole) {
     if (outcome == Outcome.BURNS) {
-      return "burns at a touch" + degrees;
+      return say.words("surfaces.burns");
     }
     if (!isWhole) {
-      return "NOT ASSESSED" + degrees;
+      return say.words("not-assessed.label");
     }
-    return outcome == Outcome.MAY_BURN
-        ? "may burn at a touch" + degrees
-        : "below the threshold of a touch, not of a longer one" + degrees;
+    return say.words(outcome == Outcome.MAY_BURN ? "surfaces.may-burn" : "surfaces.below");
   }
 }

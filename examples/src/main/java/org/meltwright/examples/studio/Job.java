@@ -15,6 +15,7 @@ import org.meltwright.core.equipment.Vessel;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.mixture.Mixture;
+import org.meltwright.examples.studio.page.Phrase;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.VolumeFraction;
@@ -75,11 +76,10 @@ record Job(
 
     private static NotKnown unknown(Composition melt) {
       return NotKnown.density(
-          "The cakes",
+          Phrase.of("not-known.cakes"),
           DensityBasis.MELT,
           melt.materials(),
-          "Weigh a full cup of the melt, or take the density from the supplier's data sheet, and"
-              + " state it as meltDensity of the cast.");
+          Phrase.of("not-known.cakes.remedy"));
     }
 
     private Casting measured(Mixture net, double meltDensity) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.examples.studio.page.Say;
 
 /**
  * Something worked out, or why it is not known.
@@ -49,12 +50,15 @@ final class Known<T> {
   }
 
   /** Words for it; "not known" where it is not. */
-  String say(Function<T, String> words) {
-    return value().map(words).orElse(NotKnown.WORDS);
+  String said(Say say, Function<T, String> words) {
+    return value().map(words).orElseGet(() -> say.words(NotKnown.WORDS));
   }
 
   /** Words for it; "not known", and why, where it is not. */
-  String sayWhy(Function<T, String> words) {
-    return value().map(words).or(() -> reason().map(NotKnown::value)).orElse(NotKnown.WORDS);
+  String saidOrWhy(Say say, Function<T, String> words) {
+    return value()
+        .map(words)
+        .or(() -> reason().map(r -> r.value(say)))
+        .orElseGet(() -> say.words(NotKnown.WORDS));
   }
 }

@@ -3,7 +3,6 @@ package org.meltwright.examples.studio;
 
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.meltwright.core.material.Material;
@@ -13,6 +12,8 @@ import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.thermal.melting.MeltingReport;
 import org.meltwright.examples.studio.page.Block.Notice;
 import org.meltwright.examples.studio.page.Block.Tone;
+import org.meltwright.examples.studio.page.Phrase;
+import org.meltwright.examples.studio.page.Say;
 
 /**
  * Something that a sheet cannot say for want of a figure; it stands where the figure would.
@@ -21,13 +22,13 @@ import org.meltwright.examples.studio.page.Block.Tone;
  * @param why whose figure is missing, and which
  * @param remedy what to do about it
  */
-record NotKnown(String what, String why, String remedy) {
+record NotKnown(Phrase what, Phrase why, Phrase remedy) {
 
-  /** What stands in the place of a value. */
-  static final String WORDS = "not known";
+  /** The key of what stands in the place of a value. */
+  static final String WORDS = "not-known";
 
   /** What needs the densities of a mix, some of which the catalogue does not hold. */
-  static NotKnown density(String what, DensityBasis basis, List<Material> mix, String remedy) {
+  static NotKnown density(Phrase what, DensityBasis basis, List<Material> mix, Phrase remedy) {
     Map<PropertyKey<?>, List<Material>> missing =
         basis.unknown(mix).stream()
             .collect(
@@ -36,57 +37,64 @@ record NotKnown(String what, String why, String remedy) {
   }
 
   /** What needs the clear point of a mix that nobody can estimate. */
-  static NotKnown clearPoint(String what, Composition mix, String remedy) {
+  static NotKnown clearPoint(Phrase what, Composition mix, Phrase remedy) {
     return new NotKnown(what, whyNoClearPoint(mix), remedy);
   }
 
   /** Why nobody can estimate the clear point of a mix. */
-  static String whyNoClearPoint(Composition mix) {
+  static Phrase whyNoClearPoint(Composition mix) {
     List<Material> unknown = MeltingReport.of(mix, Costing.ROOM).withoutEnd();
     return unknown.isEmpty()
-        ? "nothing in it melts"
+        ? Phrase.of("not-known.nothing-melts")
         : lacks(Map.of(PropertyKey.MELTING_RANGE, unknown));
   }
 
   /** What needs prices that the file does not state. */
-  static NotKnown price(String what, List<Material> unpriced) {
+  static NotKnown price(Phrase what, List<Material> unpriced) {
     return new NotKnown(
         what,
-        "no package of " + names(unpriced) + " is stated",
-        "State its packages on the shelf, each with its price, such as \"19.80 EUR/1 kg\".");
+        Phrase.of("not-known.price", "materials", unpriced),
+        Phrase.of("not-known.price.remedy"));
   }
 
-  private static String lacks(Map<PropertyKey<?>, List<Material>> missing) {
-    return missing.entrySet().stream()
-        .map(e -> e.getKey().id().replace('-', ' ') + " of " + names(e.getValue()))
-        .collect(Collectors.joining(" and no ", "the catalogue holds no ", ""));
+  /** Two properties at most: a density is one of the melt or of the solid. */
+  private static Phrase lacks(Map<PropertyKey<?>, List<Material>> missing) {
+    List<Phrase> each =
+        missing.entrySet().stream()
+            .map(
+                e ->
+                    Phrase.of(
+                        "not-known.figure", "property", e.getKey(), "materials", e.getValue()))
+            .toList();
+    return each.size() == 1
+        ? Phrase.of("not-known.lacks", "figure", each.get(0))
+        : Phrase.of("not-known.lacks-two", "first", each.get(0), "second", each.get(1));
   }
 
-  /** Names of materials, in a row. */
-  static String names(List<Material> materials) {
-    return materials.stream().map(m -> m.name(Locale.ENGLISH)).collect(Collectors.joining("; "));
+  /** The place of a value, with the reason. */
+  static String because(Phrase why, Say say) {
+    return say.words("not-known.because", "why", why);
   }
 
-  /** The same with its reason, where there is room for it. */
-  static String because(String why) {
-    return WORDS + ": " + why;
-  }
-
-  String value() {
-    return because(why);
+  String value(Say say) {
+    return because(why, say);
   }
 
   /** All of it in a row, for a list of what is not known. */
-  String text() {
-    return what + ": " + why + ". " + remedy;
+  String text(Say say) {
+    return say.words("not-known.text", "what", what, "why", why, "remedy", remedy);
   }
 
   /** The same of one recipe among several. */
   NotKnown of(String recipe) {
-    return new NotKnown(what + ", " + recipe, why, remedy);
+    return new NotKnown(Phrase.of("not-known.of", "what", what, "recipe", recipe), why, remedy);
   }
 
-  Notice notice() {
-    return new Notice(Tone.OPEN, "NOT KNOWN", what + ": " + why + ".", List.of(remedy));
+  Notice notice(Say say) {
+    return new Notice(
+        Tone.OPEN,
+        say.words("not-known.label"),
+        say.words("not-known.title", "what", what, "why", why),
+        List.of(say.words(remedy)));
   }
 }

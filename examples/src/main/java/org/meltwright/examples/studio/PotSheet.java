@@ -10,6 +10,7 @@ import org.meltwright.core.batch.VesselRoom;
 import org.meltwright.core.equipment.Vessel;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.mixture.DensityBasis;
+import org.meltwright.examples.studio.page.Phrase;
 import org.meltwright.safety.heating.Circumstance;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.HeatingPlanBuilder;
@@ -24,7 +25,7 @@ import org.meltwright.units.QuantityKind;
  */
 final class PotSheet {
 
-  private static final String ROOM = "How full the pot is";
+  private static final Phrase ROOM = Phrase.of("not-known.room");
 
   private final Job job;
   private final Known<VesselRoom> room;
@@ -55,15 +56,12 @@ final class PotSheet {
         ROOM,
         DensityBasis.MELT,
         job.mix().materials(),
-        (job.casting().isPresent()
-                ? "State the meltDensity of its cast"
-                : "State a cast with its meltDensity")
-            + ": weigh a full cup of the melt, or take the density from the supplier's data sheet."
-            + " Until then fill the pot to two thirds at most, hot, by eye.");
+        Phrase.of(
+            job.casting().isPresent() ? "not-known.room.remedy-of-cast" : "not-known.room.remedy"));
   }
 
   private static NotKnown unknownAmount() {
-    return new NotKnown(ROOM, "how much goes into it is not known", "See what to weigh.");
+    return new NotKnown(ROOM, Phrase.of("not-known.amount"), Phrase.of("not-known.amount.remedy"));
   }
 
   private static Estimate<Volume> exactly(double cubicMetres) {

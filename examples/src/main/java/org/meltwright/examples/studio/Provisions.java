@@ -27,14 +27,17 @@ import org.meltwright.core.planning.PurchasePlan;
 import org.meltwright.core.planning.PurchaseQuestion;
 import org.meltwright.core.planning.SupplierTerms;
 import org.meltwright.examples.studio.ClassDay.Panels;
+import org.meltwright.examples.studio.page.Phrase;
+import org.meltwright.examples.studio.page.Say;
 import org.meltwright.units.QuantityKind;
 
 /** What a class uses of each paint, what is left to make of it, and what has to be bought. */
 final class Provisions {
 
   /** All packages stand on one shelf list, so they are bought in one order. */
-  private static final String SUPPLIER = "shop";
+  private final String supplier;
 
+  private final Locale reader;
   private final ClassDay day;
   private final Studio studio;
   private final Ledger ledger;
@@ -49,9 +52,18 @@ final class Provisions {
    * Works out what a class uses.
    *
    * @param density the density of all paints together, solid, in kg/m³
+   * @param say the language of what is needed and bought
    * @throws org.meltwright.units.ProblemException if an amount cannot be
    */
-  Provisions(ClassDay day, Studio studio, Ledger ledger, List<PaintSheet> paints, double density) {
+  Provisions(
+      ClassDay day,
+      Studio studio,
+      Ledger ledger,
+      List<PaintSheet> paints,
+      double density,
+      Say say) {
+    this.supplier = say.words("purchase.shop");
+    this.reader = say.locale();
     this.day = day;
     this.studio = studio;
     this.ledger = ledger;
@@ -94,8 +106,8 @@ final class Provisions {
   }
 
   /** Needs and packages are called as the sheet prints them. */
-  private static String name(ShelfItem item) {
-    return item.material().name(Locale.ENGLISH);
+  private String name(ShelfItem item) {
+    return item.material().name(reader);
   }
 
   /** Adds the materials of a net mass, recipe in recipe, each with what is lost in making it. */
@@ -151,13 +163,13 @@ final class Provisions {
     List<PackageOffer> offers =
         studio.shelf().stream()
             .flatMap(
-                item -> item.packages().stream().map(p -> PackageOffer.of(SUPPLIER, name(item), p)))
+                item -> item.packages().stream().map(p -> PackageOffer.of(supplier, name(item), p)))
             .toList();
     FreightTariff freight = day.money().freight();
     SupplierTerms terms =
         freight == null
-            ? SupplierTerms.free(SUPPLIER, studio.about().currency())
-            : SupplierTerms.of(SUPPLIER, freight);
+            ? SupplierTerms.free(supplier, studio.about().currency())
+            : SupplierTerms.of(supplier, freight);
     return PurchaseQuestion.of(needs, offers, List.of(terms), day.about().date()).cheapest();
   }
 
@@ -187,7 +199,7 @@ final class Provisions {
   Known<Money> bought() {
     return unpriced.isEmpty()
         ? Known.of(toBuy().map(PurchasePlan::total).orElse(Money.zero(studio.about().currency())))
-        : Known.not(NotKnown.price("Which packages to buy, and what they cost", unpriced));
+        : Known.not(NotKnown.price(Phrase.of("not-known.packages"), unpriced));
   }
 
   boolean isNothingToBuy() {

@@ -6,16 +6,15 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.source.Source;
 import org.meltwright.examples.studio.page.Block.Grid;
 import org.meltwright.examples.studio.page.Page;
 import org.meltwright.examples.studio.page.Say;
-import org.meltwright.safety.exposure.WaxContact;
 import org.meltwright.safety.heating.Finding;
 import org.meltwright.safety.heating.HeatingReview;
 import org.meltwright.safety.heating.NotAssessed;
@@ -27,55 +26,57 @@ import org.meltwright.safety.heating.StandingAdvice;
 /** The risk assessment: what the reviews found, what they could not assess, what always holds. */
 final class RiskTable {
 
-  /** What the thresholds of burns rest on. */
-  static final String BURNS =
-      "ISO 13732-1 and EN 563, burn thresholds of surfaces, as secondary pages restate them; the"
-          + " standards themselves were not opened";
-
-  private static final Locale READER = Locale.ENGLISH;
-
-  private static final String ALL = "everyone";
+  private static final String ALL = "risk.everyone";
 
   private final Sheet sheet;
   private final ClassSheet forClass;
   private final Page.Builder page;
+  private final Say say;
   private final Map<Finding, Where> findings = new LinkedHashMap<>();
-  private final Map<Finding, String> lowerBounds = new HashMap<>();
   private final Map<NotAssessed, Where> open = new LinkedHashMap<>();
+  private final Map<List<String>, Where> said = new HashMap<>();
 
   RiskTable(Sheet sheet, ClassSheet forClass, Page.Builder page) {
     this.sheet = sheet;
     this.forClass = forClass;
     this.page = page;
+    this.say = page.say();
   }
 
   /** Where something was found: while recipes are made, and in class. */
   private static final class Where {
 
+    private final String why;
     private final Set<String> made = new LinkedHashSet<>();
     private final Set<String> inClass = new LinkedHashSet<>();
 
+    Where(String why) {
+      this.why = why;
+    }
+
     String who() {
       if (inClass.isEmpty()) {
-        return "who prepares";
+        return "risk.who-prepares";
       }
-      return made.isEmpty() ? "the class" : ALL;
+      return made.isEmpty() ? "risk.the-class" : ALL;
     }
 
     /** The recipes; "all" where there are several and none is spared. */
-    String recipes(int jobs, int paints) {
+    String recipes(int jobs, int paints, Say say) {
       List<String> parts = new ArrayList<>();
       if (!made.isEmpty()) {
-        parts.add("before class: " + names(made, jobs));
+        parts.add(say.words("risk.before-class", "recipes", names(made, jobs, say)));
       }
       if (!inClass.isEmpty()) {
-        parts.add("in class: " + names(inClass, paints));
+        parts.add(say.words("risk.in-class", "recipes", names(inClass, paints, say)));
       }
       return String.join("; ", parts);
     }
 
-    private static String names(Set<String> names, int all) {
-      return names.size() == all && all > 1 ? "all recipes" : String.join(", ", names);
+    private static String names(Set<String> names, int all, Say say) {
+      return names.size() == all && all > 1
+          ? say.words("risk.all-recipes")
+          : String.join(", ", names);
     }
   }
 
@@ -91,9 +92,8 @@ final class RiskTable {
     rows.add(air());
     rows.add(electricity());
     return new Grid(
-        "What can hurt someone, from the heating reviews and the exposure figures; the last column is"
-            + " for the pen: what risk is left, and initials.",
-        List.of("Hazard", "Who", "Found", "Why, and what to do", "Risk left"),
+        say.words("risk.caption"),
+        say.all("risk.hazard", "risk.found", "risk.why", "risk.left"),
         rows);
   }
 
@@ -105,14 +105,31 @@ final class RiskTable {
   private void gather(HeatingReview review, String recipe, boolean isMade) {
     for (Finding finding : review.findings()) {
       if (concernsPeople(finding)) {
-        add(findings.computeIfAbsent(finding, f -> new Where()), recipe, isMade);
-        Readings.lowerBound(review, finding)
-            .ifPresent(said -> lowerBounds.put(finding, said + " "));
+        List<String> words = List.of(finding.summary(say.locale()), why(finding, review));
+        add(where(words, w -> findings.put(finding, w)), recipe, isMade);
       }
     }
-    review
-        .notAssessed()
-        .forEach(n -> add(open.computeIfAbsent(n, k -> new Where()), recipe, isMade));
+    for (NotAssessed entry : review.notAssessed()) {
+      List<String> words = List.of(entry.what(say.locale()), entry.remedy(say.locale()));
+      add(where(words, w -> open.put(entry, w)), recipe, isMade);
+    }
+  }
+
+  /** What is said in the same words of two pots has one row. */
+  private Where where(List<String> words, Consumer<Where> isNew) {
+    Where known = said.get(words);
+    if (known != null) {
+      return known;
+    }
+    Where where = new Where(words.get(1));
+    said.put(words, where);
+    isNew.accept(where);
+    return where;
+  }
+
+  private String why(Finding finding, HeatingReview review) {
+    String bound = ReviewNotes.lowerBound(review, finding, say).map(b -> b + " ").orElse("");
+    return bound + finding.reason(say.locale()) + " " + finding.remedy(say.locale());
   }
 
   private static void add(Where where, String recipe, boolean isMade) {
@@ -129,41 +146,44 @@ final class RiskTable {
   }
 
   private List<String> row(Finding f, Where where) {
-    return List.of(
-        f.summary(READER) + " " + page.cite(f.source().citation()),
+    String signal =
+        f.severity().word(say.locale()) + (f.isBlocking() ? ", " + say.words("blocked") : "");
+    return row(
+        f.summary(say.locale()) + " " + page.cite(f.source().citation()),
         where.who(),
-        f.severity().word(READER) + (f.isBlocking() ? ", BLOCKED" : "") + "; " + recipes(where),
-        lowerBounds.getOrDefault(f, "") + f.reason(READER) + " " + f.remedy(READER),
-        "");
+        signal + "; " + recipes(where),
+        where.why);
+  }
+
+  private List<String> row(NotAssessed n, Where where) {
+    String signal = say.words("not-assessed.label");
+    return row(n.what(say.locale()), where.who(), signal + "; " + recipes(where), where.why);
+  }
+
+  /** Whom it concerns stands before what was found; the last cell is for the pen. */
+  private List<String> row(String hazard, String who, String found, String why) {
+    String concerns = say.words("risk.who.found", "who", say.words(who), "found", found);
+    return List.of(hazard, concerns, why, "");
   }
 
   private String recipes(Where where) {
     long jobs = sheet.jobs().stream().map(JobSheet::name).distinct().count();
-    return where.recipes((int) jobs, forClass.paints().size());
+    return where.recipes((int) jobs, forClass.paints().size(), say);
   }
 
-  private List<String> row(NotAssessed n, Where where) {
-    return List.of(
-        n.what(READER), where.who(), "NOT ASSESSED; " + recipes(where), n.remedy(READER), "");
+  private List<String> always(String hazard, String source, String found) {
+    return row(say.words(hazard) + " " + page.cite(source), ALL, found, say.words(hazard + ".why"));
   }
 
   private List<String> moltenWax() {
-    return List.of(
-        "Molten wax on skin " + page.cite(StandingAdvice.BURN.source().citation()),
-        ALL,
-        "burns at once, at any working temperature",
-        WaxContact.text(READER) + " " + StandingAdvice.CLOTHING.text(READER),
-        "");
+    return always("risk.wax", StandingAdvice.BURN.source().citation(), say.words("risk.wax.found"));
   }
 
   private List<String> hotSurfaces() {
-    return List.of(
-        "Hot metal: plates, pots, tools " + page.cite(BURNS),
-        ALL,
-        new HotSurfaces(sheet, forClass).found(),
-        "The threshold is of healthy adult skin; thin, young or ill skin may burn below it, and a"
-            + " longer touch burns at less.",
-        "");
+    return always(
+        "risk.metal",
+        say.words("risk.burns.source"),
+        new HotSurfaces(sheet, forClass, say).found());
   }
 
   /** The air of the class; that of the studio too, where recipes are made in another room. */
@@ -173,33 +193,19 @@ final class RiskTable {
     String found =
         sheet.jobs().isEmpty() || Objects.equals(studio, here)
             ? air(here)
-            : "in class: " + air(here) + "; before class, in the studio: " + air(studio);
-    return List.of(
-        "Fumes of wax and resin, vapours " + page.cite(StandingAdvice.AIR.source().citation()),
-        ALL,
-        found,
-        StandingAdvice.AIR.text(READER),
-        "");
+            : say.words("risk.air.both", "here", air(here), "studio", air(studio));
+    return always("risk.air", StandingAdvice.AIR.source().citation(), found);
   }
 
-  private static String air(@Nullable Room room) {
+  private String air(@Nullable Room room) {
     return room == null || room.airChangesPerHour().isEmpty()
-        ? "NOT ASSESSED: room or extraction not stated"
-        : Say.decimals(room.airChangesPerHour().getAsDouble(), 1) + " air changes an hour";
+        ? say.words("not-assessed.label") + ": " + say.words("risk.air.open")
+        : say.words(
+            "risk.air.changes", "count", say.decimals(room.airChangesPerHour().getAsDouble(), 1));
   }
 
   private List<String> electricity() {
-    List<String> words = new ArrayList<>();
-    forClass.circuits().forEach(c -> words.add(c.circuit().name() + ": " + c.word()));
-    forClass.onNoCircuit().forEach((s, n) -> words.add(CircuitPlan.open(s, n)));
-    forClass
-        .withoutSource()
-        .forEach(p -> words.add(p.name() + ": NOT ASSESSED: heat source not stated"));
-    return List.of(
-        "Overloaded circuits, cables " + page.cite(Source.COMMON_PRACTICE.citation()),
-        ALL,
-        words.isEmpty() ? "NOT ASSESSED: no circuit stated" : String.join("; ", words),
-        "See the circuit plan. An electrician and local code decide.",
-        "");
+    return always(
+        "risk.load", Source.COMMON_PRACTICE.citation(), new CircuitPlan(forClass, say).found());
   }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.examples.studio.page.Say;
 import org.meltwright.units.Problems;
 
 /**
@@ -15,8 +16,9 @@ import org.meltwright.units.Problems;
  * @param studio the studio
  * @param jobs the jobs, in the order of the file
  * @param classSheet the class; null if none is held
+ * @param say the language of what is charged and bought
  */
-record Sheet(Studio studio, List<JobSheet> jobs, @Nullable ClassSheet classSheet) {
+record Sheet(Studio studio, List<JobSheet> jobs, @Nullable ClassSheet classSheet, Say say) {
 
   Sheet {
     jobs = List.copyOf(jobs);
@@ -26,29 +28,31 @@ record Sheet(Studio studio, List<JobSheet> jobs, @Nullable ClassSheet classSheet
    * Works out the day.
    *
    * @param studio the studio
+   * @param say the language of what is charged and bought
    * @return the sheet
    * @throws org.meltwright.units.ProblemException with all problems, if a figure is missing
    */
-  static Sheet of(Studio studio) {
+  static Sheet of(Studio studio, Say say) {
     Problems problems = new Problems();
-    List<JobSheet> jobs = jobs(studio, problems);
+    List<JobSheet> jobs = jobs(studio, problems, say);
     problems.throwIfAny();
     Optional<ClassSheet> classSheet =
         Optional.ofNullable(studio.plans().classDay())
-            .flatMap(day -> problems.attempt("/classDay", () -> ClassSheet.of(day, studio, jobs)));
+            .flatMap(
+                day -> problems.attempt("/classDay", () -> ClassSheet.of(day, studio, jobs, say)));
     problems.throwIfAny();
-    return new Sheet(studio, jobs, classSheet.orElse(null));
+    return new Sheet(studio, jobs, classSheet.orElse(null), say);
   }
 
   /** All pots are reviewed first: what is blocked makes nothing for the others. */
-  private static List<JobSheet> jobs(Studio studio, Problems problems) {
+  private static List<JobSheet> jobs(Studio studio, Problems problems, Say say) {
     Map<String, PotSheet> pots = new LinkedHashMap<>();
     for (int i = 0; i < studio.jobs().size(); i++) {
       String path = "/today/" + i;
       Job job = studio.jobs().get(i);
       problems.attempt(path, () -> new PotSheet(job, studio)).ifPresent(pot -> pots.put(path, pot));
     }
-    Costing costing = new Costing(studio, List.copyOf(pots.values()));
+    Costing costing = new Costing(studio, List.copyOf(pots.values()), say);
     List<JobSheet> jobs = new ArrayList<>();
     pots.forEach(
         (path, pot) ->

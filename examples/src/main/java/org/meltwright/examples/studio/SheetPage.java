@@ -3,239 +3,176 @@ package org.meltwright.examples.studio;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import org.meltwright.core.batch.Casting;
+import java.util.Set;
 import org.meltwright.examples.studio.page.Block.Bullets;
+import org.meltwright.examples.studio.page.Block.Card;
+import org.meltwright.examples.studio.page.Block.Checklist;
+import org.meltwright.examples.studio.page.Block.Fold;
 import org.meltwright.examples.studio.page.Block.Heading;
+import org.meltwright.examples.studio.page.Block.Link;
+import org.meltwright.examples.studio.page.Block.Links;
 import org.meltwright.examples.studio.page.Block.Notice;
 import org.meltwright.examples.studio.page.Block.Paragraph;
-import org.meltwright.examples.studio.page.Block.Table;
 import org.meltwright.examples.studio.page.Block.Tone;
+import org.meltwright.examples.studio.page.Edition;
 import org.meltwright.examples.studio.page.Page;
 import org.meltwright.examples.studio.page.Say;
+import org.meltwright.examples.studio.picture.TemperatureScale;
 import org.meltwright.safety.heating.Finding;
-import org.meltwright.safety.heating.HeatingReview;
 import org.meltwright.safety.heating.NotAsked;
-import org.meltwright.safety.heating.Severity;
 import org.meltwright.safety.heating.StandingAdvice;
 
-/** The studio sheet as a page: the day at a glance, cautions, then a chapter for each job. */
+/**
+ * The studio sheet as a page: what must not be done today, a card for each recipe, once for all
+ * pots what is to be looked to, and folded away what all of it rests on.
+ */
 final class SheetPage {
 
+  /** What is to be ready before anything is switched on; the rest holds all day. */
+  private static final Set<StandingAdvice> BEFORE_THE_HEAT =
+      Set.of(
+          StandingAdvice.WITHIN_REACH,
+          StandingAdvice.DRY,
+          StandingAdvice.CLOTHING,
+          StandingAdvice.AIR,
+          StandingAdvice.GROUP);
+
   private final Sheet sheet;
-  private final Ledger ledger;
+  private final Edition edition;
+  private final Say say;
   private final Page.Builder page;
+  private final EveryPot every;
 
   /** Returns the page of a sheet. */
-  static Page of(Sheet sheet) {
-    return new SheetPage(sheet).page();
+  static Page of(Sheet sheet, Edition edition) {
+    return new SheetPage(sheet, edition, "sheet.title").whole();
   }
 
-  private SheetPage(Sheet sheet) {
+  /** Returns a page with the card of one job alone, by its place in the day. */
+  static Page card(Sheet sheet, Edition edition, int place) {
+    SheetPage alone = new SheetPage(sheet, edition, "sheet.card");
+    alone.page.add(alone.card(place));
+    return alone.page.build();
+  }
+
+  private SheetPage(Sheet sheet, Edition edition, String title) {
     this.sheet = sheet;
-    this.ledger = new Ledger(sheet.jobs());
+    this.edition = edition;
+    this.say = edition.say();
+    this.every = EveryPot.of(sheet);
     this.page =
         new Page.Builder(
-            "Studio sheet: " + sheet.studio().about().name(),
-            sheet.studio().about().town()
-                + ". A plan worked out from the studio file; local codes, data sheets and licensed"
-                + " practice come first.");
+            say,
+            say.words(title, "day", say.day(edition.day()), "studio", about().name()),
+            say.words("sheet.subtitle", "town", about().town(), "file", edition.file()));
   }
 
-  private Page page() {
-    page.add(new Heading(2, "Today at a glance"));
-    page.add(glance());
-    page.add(shelf());
-    ledger.uncounted().forEach(job -> page.add(uncounted(job)));
-    sheet.studio().shelf().forEach(this::warnIfShort);
-    madeAndTaken();
-    page.add(new Heading(2, "Before the heat goes on"));
-    page.add(new Bullets(advice()));
-    page.add(new Paragraph(notAsked()));
-    sheet.jobs().forEach(job -> new JobPage(job, page).add());
+  private Studio.About about() {
+    return sheet.studio().about();
+  }
+
+  private Page whole() {
+    sheet.jobs().stream().filter(JobSheet::isBlocked).forEach(this::mustNot);
+    sheet
+        .forClass()
+        .filter(ClassSheet::isBlocked)
+        .ifPresent(c -> page.add(ClassPage.withheld(c, say)));
+    ShelfPage shelf = new ShelfPage(sheet, page);
+    shelf.addWhatIsShort();
+    page.add(links());
+    for (int i = 0; i < sheet.jobs().size(); i++) {
+      page.add(card(i));
+    }
+    forAllPots();
+    sheet.jobs().forEach(job -> page.add(new WorkingPage(job, page).fold()));
     Optional.ofNullable(sheet.studio().plans().brushing())
-        .ifPresent(b -> BrushingPage.add(b, page));
-    sheet.forClass().ifPresent(c -> new ClassPage(c, page).add());
-    page.add(new Heading(2, "Figures that this sheet rests on"));
-    Figures figures = new Figures();
-    sheet.jobs().forEach(job -> figures.add(job.job().mix()));
-    sheet.forClass().ifPresent(c -> c.paints().forEach(p -> figures.add(p.composition())));
-    page.add(figures.table(page));
+        .ifPresent(b -> page.add(BrushingPage.fold(b, page)));
+    sheet.forClass().ifPresent(c -> page.add(new ClassPage(c, page).fold()));
+    page.add(shelf.fold());
+    page.add(figures());
     return page.build();
   }
 
-  private Table glance() {
-    List<List<String>> rows = new ArrayList<>();
-    sheet.jobs().forEach(job -> rows.add(row(job)));
-    return new Table(
-        "Own and ready-made per kilogram of net product.",
-        List.of("Recipe", "findings", "in the pot", "net", "cakes", "own", "ready-made"),
-        rows,
-        false);
-  }
-
-  /** What the jobs that may be done take from the shelf, and what it lacks. */
-  private Table shelf() {
-    List<List<String>> rows = new ArrayList<>();
-    for (ShelfItem item : sheet.studio().shelf()) {
-      double needed = ledger.needed(item);
-      double missing = ledger.missing(item);
-      double interval = item.balance().intervalKilograms();
-      rows.add(
-          List.of(
-              item.material().name(Locale.ENGLISH),
-              Say.grams(item.stockKilograms(), interval),
-              Say.grams(needed, interval),
-              missing > 0
-                  ? "short by " + Say.grams(missing, interval)
-                  : Say.grams(ledger.left(item), interval)));
-    }
-    return new Table(
-        "The shelf: what is there, what today's recipes take, what is left.",
-        List.of("Material", "there", "taken", "left"),
-        rows,
-        false);
-  }
-
-  /** What today's recipes take from each other, and what of it is not made today. */
-  private void madeAndTaken() {
-    Map<String, Double> taken = ledger.taken();
-    if (taken.isEmpty()) {
-      return;
-    }
-    List<List<String>> rows = new ArrayList<>();
-    taken.forEach((name, mass) -> rows.add(row(name, mass)));
-    page.add(
-        new Table(
-            "What today's recipes take from each other, net.",
-            List.of("Recipe", "made today", "taken", "left"),
-            rows,
-            false));
-    taken.forEach(this::warnIfShort);
-  }
-
-  private List<String> row(String name, double taken) {
-    if (isUncounted(name)) {
-      return List.of(name, NotKnown.WORDS, Say.grams(taken), NotKnown.WORDS);
-    }
-    double left = ledger.made(name) - taken;
-    return List.of(
-        name,
-        isBlocked(name) ? "BLOCKED" : Say.grams(ledger.made(name)),
-        Say.grams(taken),
-        left < 0 ? "short by " + Say.grams(-left) : Say.grams(left));
-  }
-
-  private boolean isUncounted(String recipe) {
-    return ledger.uncounted().stream().anyMatch(job -> job.name().equals(recipe));
-  }
-
-  private static Notice uncounted(JobSheet job) {
-    return new Notice(
-        Tone.OPEN,
-        "NOT KNOWN",
-        "How much is made of " + job.name() + ": what it takes from the shelf is not counted here.",
-        List.of("See its chapter for what is missing."));
-  }
-
-  private void warnIfShort(ShelfItem item) {
-    double missing = ledger.missing(item);
-    if (missing > 0) {
-      page.add(
-          new Notice(
-              Tone.CARE,
-              "SHORT",
-              item.material().name(Locale.ENGLISH)
-                  + ": today's recipes take "
-                  + Say.grams(missing, item.balance().intervalKilograms())
-                  + " more than is there.",
-              List.of("Get the rest before you start, or make less.")));
+  /** What is blocked, with the reason, before anything else. */
+  private void mustNot(JobSheet job) {
+    for (Finding finding : job.review().findings()) {
+      if (finding.isBlocking()) {
+        page.add(
+            new Notice(
+                Tone.STOP,
+                say.words("must-not.label"),
+                say.words("must-not", "recipe", job.name(), "why", finding.summary(say.locale())),
+                List.of(finding.remedy(say.locale()))));
+      }
     }
   }
 
-  private boolean isBlocked(String recipe) {
-    return sheet.jobs().stream().anyMatch(job -> job.blockedRecipes().contains(recipe));
-  }
-
-  private void warnIfShort(String name, double taken) {
-    double made = ledger.made(name);
-    if (made < taken && !isUncounted(name)) {
-      page.add(
-          new Notice(
-              Tone.CARE,
-              "SHORT",
-              name + ": today's recipes take " + Say.grams(taken - made) + " more than is made.",
-              List.of(
-                  isBlocked(name)
-                      ? "It is blocked today: do without. An earlier batch serves only if it is blocked"
-                          + " for how it is heated, and not for what is in it."
-                      : "Have the rest at hand from an earlier batch, or make more of it today.")));
+  private Links links() {
+    List<Link> links = new ArrayList<>();
+    for (int i = 0; i < sheet.jobs().size(); i++) {
+      JobSheet job = sheet.jobs().get(i);
+      String name = job.isBlocked() ? say.words("link.blocked", "recipe", job.name()) : job.name();
+      links.add(new Link("card-" + (i + 1), name));
     }
+    return new Links(links);
   }
 
-  private List<String> row(JobSheet job) {
-    List<String> cells = new ArrayList<>(List.of(job.name()));
-    cells.add(job.isBlocked() ? "BLOCKED" : gravest(job));
-    cells.addAll(
-        job.isBlocked()
-            ? Collections.nCopies(4, "withheld")
-            : job.batch()
-                .map(SheetPage::amounts)
-                .orElseGet(() -> Collections.nCopies(4, NotKnown.WORDS)));
-    cells.add(
-        Optional.ofNullable(sheet.studio().offers().get(job.job().recipeId()))
-            .map(offer -> Say.perKilogram(offer.landed()))
-            .orElse("no offer"));
-    return cells;
+  private Card card(int place) {
+    String running =
+        say.words(
+            "running",
+            "studio",
+            about().name(),
+            "day",
+            say.day(edition.day()),
+            "file",
+            edition.file());
+    return new CardPage(sheet.jobs().get(place), sheet, page).card(place + 1, running, every);
   }
 
-  private static List<String> amounts(BatchSheet batch) {
-    return List.of(
-        Say.grams(batch.weighing().printedTotalKilograms()),
-        Say.grams(batch.net().massKilograms()),
-        batch.casting().map(c -> c.say(SheetPage::cakes)).orElse("none"),
-        batch.cost().say(c -> Say.perKilogram(c.per(batch.batch().net().mass()))));
+  /** What is said once for all pots. */
+  private void forAllPots() {
+    page.add(new Heading(2, say.words("all-pots")));
+    page.add(new Heading(3, say.words("all-pots.before")));
+    page.add(new Checklist(advice(true)));
+    sheet.jobs().stream()
+        .filter(job -> !job.isBlocked())
+        .findFirst()
+        .ifPresent(any -> every.add(page, any.review()));
+    if (!sheet.jobs().isEmpty()) {
+      page.add(TemperatureScale.of(say, pots()));
+    }
+    page.add(new Heading(3, say.words("all-pots.always")));
+    page.add(new Bullets(advice(false)));
+    page.add(new Paragraph(notAsked()));
   }
 
-  private static String cakes(Casting casting) {
-    return Long.toString(casting.wholeCakes());
+  private List<TemperatureScale.Pot> pots() {
+    return sheet.jobs().stream()
+        .map(job -> new TemperatureScale.Pot(job.name(), job.review(), job.window().orElse(null)))
+        .toList();
   }
 
-  /** The gravest finding of a job; a pot of unknown fill ranks as a caution too. */
-  private static String gravest(JobSheet job) {
-    return gravest(job.review(), job.pot().room().reason().isPresent());
-  }
-
-  /** The gravest finding; what was not assessed ranks as a caution. */
-  static String gravest(HeatingReview review) {
-    return gravest(review, false);
-  }
-
-  private static String gravest(HeatingReview review, boolean isUnknown) {
-    Optional<Severity> worst =
-        review.findings().stream().map(Finding::severity).min(Comparator.naturalOrder());
-    boolean open = isUnknown || !review.notAssessed().isEmpty();
-    return worst
-        .filter(s -> !open || s.isAtLeast(Severity.CAUTION))
-        .map(s -> s.word(Locale.ENGLISH))
-        .orElse(open ? "not assessed" : "none");
+  private List<String> advice(boolean isBeforeTheHeat) {
+    return Arrays.stream(StandingAdvice.values())
+        .filter(a -> BEFORE_THE_HEAT.contains(a) == isBeforeTheHeat)
+        .map(a -> a.text(say.locale()) + " " + page.cite(a.source().citation()))
+        .toList();
   }
 
   /** What nobody mentioned of any pot, in one line for all of them. */
   private String notAsked() {
     List<NotAsked> all =
         sheet.jobs().stream().flatMap(job -> job.review().notAsked().stream()).toList();
-    return NotAsked.line(all, Locale.ENGLISH);
+    return NotAsked.line(all, say.locale());
   }
 
-  private List<String> advice() {
-    return Arrays.stream(StandingAdvice.values())
-        .map(a -> a.text(Locale.ENGLISH) + " " + page.cite(a.source().citation()))
-        .toList();
+  private Fold figures() {
+    Figures figures = new Figures();
+    sheet.jobs().forEach(job -> figures.add(job.job().mix()));
+    sheet.forClass().ifPresent(c -> c.paints().forEach(p -> figures.add(p.composition())));
+    return new Fold(say.words("figures"), List.of(figures.table(page)));
   }
 }

@@ -23,6 +23,7 @@ import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.examples.studio.StudioDraft.PartDraft;
 import org.meltwright.examples.studio.StudioDraft.RecipeDraft;
+import org.meltwright.examples.studio.page.Phrase;
 import org.meltwright.units.MixingRatio;
 import org.meltwright.units.Problem;
 import org.meltwright.units.Problems;
@@ -128,10 +129,10 @@ final class StudioRecipes {
         ? Optional.empty()
         : Optional.of(
             NotKnown.density(
-                "The shares by mass of " + recipe.name(),
+                Phrase.of("not-known.shares", "recipe", recipe.name()),
                 DensityBasis.SOLID,
                 unknown,
-                "The review counts it as heavy as water. State its share by mass."));
+                Phrase.of("not-known.shares.remedy")));
   }
 
   private List<Material> unweighed(String recipe) {

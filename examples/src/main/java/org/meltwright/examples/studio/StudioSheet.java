@@ -9,17 +9,20 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.examples.json.JsonProblem;
+import org.meltwright.examples.studio.page.Edition;
 import org.meltwright.examples.studio.page.HtmlPage;
 import org.meltwright.examples.studio.page.Page;
+import org.meltwright.examples.studio.page.Say;
 import org.meltwright.examples.studio.page.TextPage;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -66,8 +69,9 @@ public final class StudioSheet implements Callable<Integer> {
   @Option(
       names = "--page",
       paramLabel = "FILE",
-      description = "Where to write the HTML page (default: ${DEFAULT-VALUE}).")
-  private Path page = Path.of("studio-sheet.html");
+      description =
+          "Where to write the HTML page (default: studio-sheet.html, or nowhere with --out).")
+  private @Nullable Path page;
 
   @Option(
       names = "--class-sheet",
@@ -77,12 +81,40 @@ public final class StudioSheet implements Callable<Integer> {
               + " has to describe a class.")
   private @Nullable Path classSheet;
 
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description =
+          "A folder, made if there is none, for the sheet as page and as text, a page for each card,"
+              + " the class sheet if there is a class, and all results as JSON.")
+  private @Nullable Path folder;
+
+  @Option(
+      names = "--language",
+      paramLabel = "CODE",
+      converter = Language.class,
+      description = "The language of all of it: en or de (default: en).")
+  private Say language = Say.ENGLISH;
+
   @SuppressWarnings("UnusedVariable") // the command line sets and reads it
   @Option(
       names = {"-h", "--help"},
       usageHelp = true,
       description = "Prints this text.")
   private boolean help;
+
+  /** Reads the code of a language that the pages have words in. */
+  static final class Language implements CommandLine.ITypeConverter<Say> {
+
+    @Override
+    public Say convert(String code) {
+      return Say.find(code)
+          .orElseThrow(
+              () ->
+                  new CommandLine.TypeConversionException(
+                      "there are no words in \"" + code + "\"; choose en or de"));
+    }
+  }
 
   /**
    * Runs the program.
@@ -124,20 +156,40 @@ public final class StudioSheet implements Callable<Integer> {
   @Override
   public Integer call() {
     try {
-      Sheet sheet = Sheet.of(read());
-      Page written = SheetPage.of(sheet);
-      write(sheet, HtmlPage.of(written));
-      out.print(TextPage.of(written));
-      out.println();
-      if (classSheet != null) {
-        out.println("The class sheet, to be printed: " + classSheet.toAbsolutePath().normalize());
+      Edition edition = new Edition(language, LocalDate.now(ZoneId.systemDefault()), name());
+      Sheet sheet = Sheet.of(read(), language);
+      Page written = SheetPage.of(sheet, edition);
+      String text = TextPage.of(written);
+      SheetFiles files = new SheetFiles(file);
+      page().ifPresent(place -> files.add(place, HtmlPage.of(written)));
+      Optional.ofNullable(classSheet)
+          .ifPresent(
+              place ->
+                  files.add(place, forClass(sheet, edition).orElseThrow(StudioSheet::noClass)));
+      if (folder != null) {
+        addAll(files, SheetFiles.folder(folder), sheet, edition, text);
       }
-      out.println("The same as a page for screen and paper: " + page.toAbsolutePath().normalize());
+      files.write();
+      out.print(text);
+      out.println();
+      sayWhere();
       return sheet.isBlocked() ? BLOCKED : DONE;
     } catch (ProblemException e) {
       report(e.problems());
       return BAD_INPUT;
     }
+  }
+
+  private String name() {
+    Path name = file.getFileName();
+    return name == null ? file.toString() : name.toString();
+  }
+
+  /** Where the sheet goes by itself; with a folder for all, only where that is asked for too. */
+  private Optional<Path> page() {
+    return page == null && folder == null
+        ? Optional.of(Path.of("studio-sheet.html"))
+        : Optional.ofNullable(page);
   }
 
   private Studio read() {
@@ -148,79 +200,52 @@ public final class StudioSheet implements Callable<Integer> {
     }
   }
 
-  /** Both pages are worked out, and both places looked at, before anything is written. */
-  private void write(Sheet sheet, String html) {
-    Optional<String> forClass =
-        classSheet == null ? Optional.empty() : Optional.of(forClass(sheet));
-    requireWritable(page, file, "the studio file itself");
-    if (classSheet != null) {
-      requireWritable(classSheet, file, "the studio file itself");
-      requireWritable(classSheet, page, "the studio sheet itself");
+  private static Optional<String> forClass(Sheet sheet, Edition edition) {
+    return sheet.forClass().map(c -> HtmlPage.forPaper(ClassSheetPage.of(sheet, c, edition)));
+  }
+
+  private static ProblemException noClass() {
+    return new ProblemException(
+        Problem.of(StudioProblem.CLASS_MISSING, StudioProblem.CHECK.name("nothing"))
+            .under("/classDay"));
+  }
+
+  /** Sheet, cards, class sheet and results, each under a name of its own. */
+  private static void addAll(
+      SheetFiles files, Path folder, Sheet sheet, Edition edition, String text) {
+    files.add(folder.resolve("sheet.html"), HtmlPage.of(SheetPage.of(sheet, edition)));
+    files.add(folder.resolve("sheet.txt"), text);
+    for (int i = 0; i < sheet.jobs().size(); i++) {
+      files.add(
+          folder.resolve("card-" + (i + 1) + ".html"),
+          HtmlPage.of(SheetPage.card(sheet, edition, i)));
     }
-    write(page, html);
-    forClass.ifPresent(text -> write(Objects.requireNonNull(classSheet), text));
+    forClass(sheet, edition).ifPresent(c -> files.add(folder.resolve("class-sheet.html"), c));
+    files.add(folder.resolve("results.json"), Results.of(sheet, edition).json());
   }
 
-  private static String forClass(Sheet sheet) {
-    return sheet
-        .forClass()
-        .map(c -> HtmlPage.forPaper(ClassSheetPage.of(sheet, c)))
-        .orElseThrow(
-            () ->
-                new ProblemException(
-                    Problem.of(StudioProblem.CLASS_MISSING, StudioProblem.CHECK.name("nothing"))
-                        .under("/classDay")));
+  private void sayWhere() {
+    Optional.ofNullable(classSheet).ifPresent(place -> say("written.class-sheet", place));
+    Optional.ofNullable(folder).ifPresent(place -> say("written.folder", place));
+    page().ifPresent(place -> say("written.page", place));
   }
 
-  private static void requireWritable(Path place, Path other, String name) {
-    if (place.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize())
-        || isSame(place, other)) {
-      throw new ProblemException(Problem.of(StudioProblem.PAGE_UNWRITABLE, place + ", " + name));
-    }
-    Path folder = place.toAbsolutePath().normalize().getParent();
-    boolean isWritable = Files.exists(place) ? isFile(place) : folder != null && isFolder(folder);
-    if (!isWritable) {
-      throw new ProblemException(Problem.of(StudioProblem.PAGE_UNWRITABLE, place.toString()));
-    }
-  }
-
-  private static boolean isFile(Path place) {
-    return !Files.isDirectory(place) && Files.isWritable(place);
-  }
-
-  private static boolean isFolder(Path place) {
-    return Files.isDirectory(place) && Files.isWritable(place);
-  }
-
-  private static boolean isSame(Path place, Path other) {
-    try {
-      return Files.exists(place) && Files.exists(other) && Files.isSameFile(place, other);
-    } catch (IOException e) {
-      return false; // the write itself will say that it cannot be reached
-    }
-  }
-
-  private static void write(Path place, String html) {
-    try {
-      Files.writeString(place, html, StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new ProblemException(Problem.of(StudioProblem.PAGE_UNWRITABLE, place.toString()));
-    }
+  private void say(String key, Path place) {
+    out.println(language.words(key, "place", place.toAbsolutePath().normalize()));
   }
 
   private void report(List<Problem> problems) {
+    Locale reader = language.locale();
     err.println(
-        (problems.size() == 1 ? "1 problem" : problems.size() + " problems")
-            + " in "
-            + file
-            + "; nothing was written.");
+        language.words(
+            "problems", "count", language.count("problems.count", problems.size()), "file", file));
     for (Problem problem : problems) {
       err.println();
-      err.println((problem.path().isEmpty() ? "(whole file)" : problem.path()));
-      err.println("  " + problem.what(Locale.ENGLISH) + " [" + problem.code().id() + "]");
-      err.println("  found:   " + problem.found());
-      err.println("  allowed: " + problem.allowed(Locale.ENGLISH));
-      err.println("  do:      " + problem.remedy(Locale.ENGLISH));
+      err.println(problem.path().isEmpty() ? language.words("problems.file") : problem.path());
+      err.println("  " + problem.what(reader) + " [" + problem.code().id() + "]");
+      err.println("  " + language.words("problems.found", "found", problem.found(reader)));
+      err.println("  " + language.words("problems.allowed", "allowed", problem.allowed(reader)));
+      err.println("  " + language.words("problems.do", "remedy", problem.remedy(reader)));
     }
   }
 

@@ -9,7 +9,9 @@
  *   <li>{@link org.meltwright.examples.studio.StudioBinder} — the draft becomes a {@link
  *       org.meltwright.examples.studio.Studio}, or all its problems.
  *   <li>{@link org.meltwright.examples.studio.JobSheet} — the answers for one thing to be made.
- *   <li>{@link org.meltwright.examples.studio.SheetPage} — the answers for people to read.
+ *   <li>{@link org.meltwright.examples.studio.SheetPage} — the answers for people to read: {@link
+ *       org.meltwright.examples.studio.CardPage} for the bench, {@link
+ *       org.meltwright.examples.studio.WorkingPage} for who asks why.
  * </ol>
  */
 @NullMarked

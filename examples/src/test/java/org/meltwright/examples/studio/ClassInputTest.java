@@ -180,7 +180,7 @@ class ClassInputTest {
     Run self = run(demo(), "page.html", "studio.json");
 
     assertThat(both.exitCode()).isEqualTo(StudioSheet.BAD_INPUT);
-    assertThat(both.err()).contains("studio.page-unwritable", "the studio sheet itself");
+    assertThat(both.err()).contains("studio.page-unwritable", "another page");
     assertThat(self.err()).contains("studio.page-unwritable", "the studio file itself");
     assertThat(folder.resolve("studio.json")).hasContent(demo());
     assertThat(folder.resolve("page.html")).doesNotExist();

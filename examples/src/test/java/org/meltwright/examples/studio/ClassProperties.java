@@ -18,7 +18,7 @@ class ClassProperties {
         Files.readString(Run.STUDIOS.resolve("demo-studio.json"), StandardCharsets.UTF_8)
             .replace("\"adults\": 8", "\"adults\": " + adults)
             .replace("\"perPerson\": 4", "\"perPerson\": " + panels);
-    return ClassSheetTest.classOf(json).provisions().value().orElseThrow();
+    return ClassOfTheDemo.classOf(json).provisions().value().orElseThrow();
   }
 
   @Property(tries = 30)

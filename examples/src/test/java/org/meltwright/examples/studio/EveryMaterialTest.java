@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -84,7 +85,7 @@ class EveryMaterialTest {
 
     assertThat(run.err()).isEmpty();
     assertThat(run.exitCode()).isEqualTo(run.out().contains("BLOCKED") ? 1 : 0);
-    assertThat(folder.resolve("page.html")).content().contains("Heating review");
+    assertThat(folder.resolve("page.html")).content().contains("target, not above");
     assertThat(folder.resolve("class.html")).content().contains("Risk assessment");
     assertThat(jobs).hasSize(RECIPES.size() * Making.values().length);
     for (String recipe : RECIPES) {
@@ -95,10 +96,18 @@ class EveryMaterialTest {
     }
   }
 
-  /** The chapters of the jobs from their reviews on, each run of spaces one space. */
+  /** The card and the working of each job, each run of spaces one space. */
   private static List<String> chapters(Run run) {
-    String jobs = run.out().replaceAll("\\s+", " ").split(" On the panel -", 2)[0];
-    return Stream.of(jobs.split(" Heating review ")).skip(1).toList();
+    String name = "\n(?:" + String.join("|", RECIPES) + ")";
+    String cards = run.out().split("\nFor all pots\n", 2)[0];
+    String working = run.out().split("\nOn the panel\n", 2)[0].substring(cards.length());
+    List<String> first = after(cards, name + "\n=+\n");
+    List<String> second = after(working, name + ": [^\n]+\n-+\n");
+    return IntStream.range(0, first.size()).mapToObj(i -> first.get(i) + second.get(i)).toList();
+  }
+
+  private static List<String> after(String text, String heading) {
+    return Stream.of(text.split(heading)).skip(1).map(t -> t.replaceAll("\\s+", " ")).toList();
   }
 
   private static void saysWhatIsKnown(String job, Material it, String recipe, Making making) {

@@ -5,9 +5,14 @@ import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** One run of the program: exit code and what it printed. */
 record Run(int exitCode, String out, String err) {
+
+  /** A line with a line of signs below it. */
+  private static final Pattern HEADING = Pattern.compile("\n[^\n]+\n(?:-{3,}|={3,})\n");
 
   static final Path STUDIOS = Path.of("src", "main", "studio");
 
@@ -23,10 +28,28 @@ record Run(int exitCode, String out, String err) {
     return new PrintStream(bytes, true, StandardCharsets.UTF_8);
   }
 
-  /** The chapter of a recipe on the printed sheet, from its heading to the next. */
+  /** The card of a recipe on the printed sheet, from its heading to the next card or chapter. */
+  String card(String title) {
+    return after("\n" + title + "\n=");
+  }
+
+  /** What the card of a recipe rests on: shares, casting, cost. */
+  String working(String title) {
+    return after("\n" + title + ": ");
+  }
+
+  /** A chapter of the printed sheet, by its heading. */
   String chapter(String title) {
-    int from = out.indexOf("\n" + title + "\n-");
-    int to = out.indexOf("\n---", out.indexOf("\nCost\n", from));
-    return out.substring(from, to < 0 ? out.length() : to);
+    return after("\n" + title + "\n-");
+  }
+
+  private String after(String heading) {
+    int from = out.indexOf(heading);
+    if (from < 0) {
+      throw new AssertionError("no " + heading.strip());
+    }
+    Matcher next = HEADING.matcher(out);
+    int underline = out.indexOf('\n', out.indexOf('\n', from + 1) + 1);
+    return out.substring(from, next.find(underline) ? next.start() : out.length());
   }
 }

@@ -26,6 +26,7 @@ import org.meltwright.core.batch.WeighingLine;
 import org.meltwright.core.cost.CostLine;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.thermal.heat.HeatDemand;
+import org.meltwright.examples.studio.page.Say;
 
 class StudioSheetTest {
 
@@ -41,7 +42,7 @@ class StudioSheetTest {
     Path file = Run.STUDIOS.resolve("demo-studio.json");
     demo = Run.of("--page", page.toString(), file.toString());
     try (InputStream in = Files.newInputStream(file)) {
-      sheet = Sheet.of(StudioFile.read(in));
+      sheet = Sheet.of(StudioFile.read(in), Say.ENGLISH);
     }
   }
 
@@ -72,7 +73,7 @@ class StudioSheetTest {
             m -> assertThat(m).isCloseTo(91.25, within(1e-9)),
             m -> assertThat(m).isCloseTo(730, within(1e-9)));
     assertThat(job(0).batch().charge().massKilograms()).isCloseTo(0.82125, within(1e-12));
-    assertThat(demo.chapter("Medium 1:8")).contains("91.250 g", "821.250 g");
+    assertThat(demo.working("Medium 1:8")).contains("91.250 g", "821.250 g");
   }
 
   /** Common practice: 4 % insolubles in the resin, 2 % film loss of the pot's content. */
@@ -87,7 +88,7 @@ class StudioSheetTest {
     assertThat(job(0).casting().flatMap(Known::value).orElseThrow().wholeCakes()).isEqualTo(11);
     assertThat(job(0).casting().flatMap(Known::value).orElseThrow().partCakeKilograms())
         .isCloseTo(0.018, within(0.002));
-    assertThat(demo.chapter("Medium 1:8"))
+    assertThat(demo.card("Medium 1:8"))
         .containsPattern("whole cakes +11\n")
         .containsPattern("last part cake +18 g\n");
   }
@@ -95,7 +96,7 @@ class StudioSheetTest {
   /** Arithmetic: 10 % of the mix is 250 g ÷ 9, not 25 g. */
   @Test
   void oil_paint_of_10_percent_of_the_mix_in_250_g_medium_is_27_8_g() {
-    assertThat(demo.chapter("Ultramarine from oil paint"))
+    assertThat(demo.card("Ultramarine from oil paint"))
         .containsPattern("Oil paint, ultramarine +27\\.8 g");
   }
 
@@ -138,14 +139,14 @@ class StudioSheetTest {
   }
 
   private static String costTable(String title) {
-    String chapter = demo.chapter(title);
+    String chapter = demo.working(title);
     return chapter.substring(chapter.indexOf("\nCost\n"), chapter.indexOf("own, per kilogram"));
   }
 
   @Test
   void the_four_colours_show_own_and_ready_made_cost_side_by_side() {
     for (int i = 2; i < 6; i++) {
-      assertThat(demo.chapter(job(i).batch().recipe().name()))
+      assertThat(demo.working(job(i).batch().recipe().name()))
           .containsPattern("own, per kilogram net +EUR \\d")
           .containsPattern("ready-made, per kilogram +EUR \\d");
     }
@@ -153,9 +154,9 @@ class StudioSheetTest {
 
   @Test
   void the_awkward_paint_and_the_awkward_pigment_are_warned_of_and_not_blocked() {
-    assertThat(demo.chapter("Ivory black from oil paint, strong"))
+    assertThat(demo.card("Ivory black from oil paint, strong"))
         .contains("CAUTION  Oil paint makes up 20.0 % of the mix");
-    assertThat(demo.chapter("Cobalt blue from powder"))
+    assertThat(demo.card("Cobalt blue from powder"))
         .contains("WARNING  A pigment of a toxic metal is handled as dry powder: Cobalt blue.")
         .contains("What to weigh");
   }
@@ -200,8 +201,12 @@ class StudioSheetTest {
     assertThat(parser.getErrors()).isEmpty();
     assertThat(document.select("script, link, img[src], iframe")).isEmpty();
     assertThat(html).doesNotContain("http://", "https://");
-    assertThat(document.select("section")).hasSizeGreaterThanOrEqualTo(8);
-    assertThat(document.select("h2").eachText()).contains("Medium 1:8", "Before the heat goes on");
+    assertThat(document.select("section.card > h2").eachText()).startsWith("Medium 1:8").hasSize(6);
+    assertThat(document.select("section:not(.card) > h2").eachText())
+        .containsExactly("For all pots");
+    assertThat(document.select("details > summary").eachText())
+        .contains("On the panel", "Figures that this sheet rests on", "Sources")
+        .hasSize(6 + 5);
   }
 
   @Test
@@ -210,12 +215,15 @@ class StudioSheetTest {
     Run run = Run.of("--page", folder.resolve("blocked.html").toString(), file.toString());
 
     assertThat(run.exitCode()).isEqualTo(StudioSheet.BLOCKED);
-    assertThat(run.chapter("Ivory black, far too strong"))
-        .contains("Heating review", "BLOCKED", "WITHHELD")
+    assertThat(run.out())
+        .contains("NOT TODAY  Ivory black, far too strong: Oil paint makes up 30.0 %")
+        .contains("Ivory black, far too strong: what melts in it");
+    assertThat(run.card("Ivory black, far too strong"))
+        .contains("BLOCKED: not to be made as planned", "· BLOCKED", "WITHHELD")
         .contains("withheld")
         .doesNotContain("What to weigh", "whole cakes")
         .doesNotContainPattern("\\d g\\b");
-    assertThat(run.chapter("Medium 1:8")).contains("What to weigh", "whole cakes");
+    assertThat(run.card("Medium 1:8")).contains("What to weigh", "whole cakes");
   }
 
   @Test
@@ -277,14 +285,14 @@ class StudioSheetTest {
     Run run = Run.of("--page", folder.resolve("many.html").toString(), file.toString());
 
     assertThat(run.exitCode()).isEqualTo(StudioSheet.BLOCKED);
-    assertThat(run.chapter("Cobalt blue from powder")).contains("WITHHELD");
+    assertThat(run.card("Cobalt blue from powder")).contains("WITHHELD");
   }
 
   /** The resin's specific heat is assumed, the pan's is of a table: both stand at the foot. */
   @Test
   void the_electricity_cites_what_it_rests_on() {
     assertThat(electricity().sources()).extracting(Source::id).contains("vessel-specific-heats");
-    assertThat(demo.chapter("Medium 1:8"))
+    assertThat(demo.working("Medium 1:8"))
         .containsPattern(
             "(?s)reaching the pot\\s+\\[\\d+];\\s+specific\\s+heats\\s+and\\s+heats\\s+of\\s+fusion\\s+\\[\\d+]");
     assertThat(demo.out().replaceAll("\\s+", " "))
@@ -297,7 +305,14 @@ class StudioSheetTest {
 
     assertThat(run.exitCode()).isZero();
     assertThat(run.out())
-        .contains("STUDIO_FILE", "--page", "--class-sheet", "0 done", "70 a defect of ours");
+        .contains(
+            "STUDIO_FILE",
+            "--page",
+            "--class-sheet",
+            "--out",
+            "--language",
+            "0 done",
+            "70 a defect of ours");
   }
 
   @Test

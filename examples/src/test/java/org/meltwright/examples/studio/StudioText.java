@@ -4,13 +4,19 @@ package org.meltwright.examples.studio;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.meltwright.core.material.MaterialCatalogue;
+import org.meltwright.examples.studio.page.Edition;
+import org.meltwright.examples.studio.page.Say;
 import org.meltwright.examples.studio.page.TextPage;
 
 /** A small studio file, put together part by part; all of it is invented. */
 final class StudioText {
+
+  /** An English reader, on a day that does not change. */
+  static final Edition EDITION = new Edition(Say.ENGLISH, LocalDate.of(2026, 12, 1), "studio.json");
 
   /** Cups of 30 ml, filled to 80 %. */
   static final String CAST = "\"cast\": { \"mould\": \"mini\", \"fill\": \"80 %\" }";
@@ -23,6 +29,8 @@ final class StudioText {
   private final List<String> today = new ArrayList<>();
   private String plate = "\"kind\": \"hot-plate\", \"setPoint\": \"82 °C\", \"overshoot\": \"6 K\"";
   private String more = "";
+  private String cup = "30 ml";
+  private String reading = "80 °C";
 
   StudioText shelf(String id, String material) {
     return shelf(id, material, "\"packages\": [ \"20 EUR/1 kg\", \"9 EUR/250 g\" ]");
@@ -66,7 +74,7 @@ final class StudioText {
                 "\"recipe\": \"" + recipe + "\"",
                 "\"make\": { " + make + " }",
                 "\"vessel\": \"pot\", \"heatSource\": \"plate\", \"held\": \"1 h\"",
-                "\"thermometer\": \"dip\", \"reading\": \"80 °C\""));
+                "\"thermometer\": \"dip\", \"reading\": \"" + reading + "\""));
     fields.addAll(List.of(more));
     today.add("{ " + String.join(", ", fields) + " }");
     return this;
@@ -74,6 +82,18 @@ final class StudioText {
 
   StudioText job(String recipe) {
     return job(recipe, "\"total\": \"300 g\"");
+  }
+
+  /** The volume of a cup of the mould. */
+  StudioText moulds(String volume) {
+    cup = volume;
+    return this;
+  }
+
+  /** What is read in the wax of the jobs that follow. */
+  StudioText reading(String temperature) {
+    reading = temperature;
+    return this;
   }
 
   /** What heats: kind, set point and overshoot, as far as stated. */
@@ -125,13 +145,14 @@ final class StudioText {
           "balances": [ { "id": "fine", "capacity": "5 kg", "interval": "0.1 g" } ],
           "vessels": [ { "id": "pot", "material": "stainless-steel", "lining": "none",
             "bottom": "flat", "capacity": "2 l", "mass": "640 g" } ],
-          "moulds": [ { "id": "mini", "material": "silicone", "cups": 24, "cup": "30 ml" } ],
+          "moulds": [ { "id": "mini", "material": "silicone", "cups": 24, "cup": "%s" } ],
           "thermometers": [ { "id": "dip", "place": "liquid", "interval": "0.5 K",
             "tolerance": "1 K" } ],
           "heatSources": [ { "id": "plate", %s } ],
           "shelf": [ %s ], "recipes": [ %s ], "today": [ %s ] %s }
         """
         .formatted(
+            cup,
             plate,
             String.join(",\n", shelf),
             String.join(",\n", recipes),
@@ -142,11 +163,12 @@ final class StudioText {
   Sheet sheet(MaterialCatalogue catalogue) throws IOException {
     return Sheet.of(
         StudioFile.read(
-            new ByteArrayInputStream(json().getBytes(StandardCharsets.UTF_8)), catalogue));
+            new ByteArrayInputStream(json().getBytes(StandardCharsets.UTF_8)), catalogue),
+        Say.ENGLISH);
   }
 
   /** The sheet as it is printed, each run of spaces one space. */
   static String print(Sheet sheet) {
-    return TextPage.of(SheetPage.of(sheet)).replaceAll("\\s+", " ");
+    return TextPage.of(SheetPage.of(sheet, StudioText.EDITION)).replaceAll("\\s+", " ");
   }
 }

@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -52,18 +54,45 @@ class WithheldProperties {
 
   private static Sheet sheet(String json) throws IOException {
     return Sheet.of(
-        StudioFile.read(new ByteArrayInputStream(json.getBytes(StandardCharsets.UTF_8))));
+        StudioFile.read(new ByteArrayInputStream(json.getBytes(StandardCharsets.UTF_8))),
+        Say.ENGLISH);
   }
 
-  /** All that can be read of a sheet: the page, its pictures' texts, the print, the class sheet. */
+  /** All that can be read of a sheet: page, pictures' texts, print, cards, class sheet, JSON. */
   private static String allPages(Sheet sheet) {
-    Page page = SheetPage.of(sheet);
-    Page forClass = ClassSheetPage.of(sheet, sheet.forClass().orElseThrow());
+    Page page = SheetPage.of(sheet, StudioText.EDITION);
+    Page forClass = ClassSheetPage.of(sheet, sheet.forClass().orElseThrow(), StudioText.EDITION);
     return TextPage.of(page)
         + "\n"
         + Jsoup.parse(HtmlPage.of(page)).text()
         + "\n"
-        + Jsoup.parse(HtmlPage.forPaper(forClass)).text();
+        + Jsoup.parse(HtmlPage.forPaper(forClass)).text()
+        + "\n"
+        + cards(sheet)
+        + "\n"
+        + Results.of(sheet, StudioText.EDITION).json();
+  }
+
+  private static String cards(Sheet sheet) {
+    return IntStream.range(0, sheet.jobs().size())
+        .mapToObj(i -> HtmlPage.of(SheetPage.card(sheet, StudioText.EDITION, i)))
+        .map(html -> Jsoup.parse(html).text())
+        .collect(Collectors.joining("\n"));
+  }
+
+  /** In kg as the results have them, of all jobs but those that others have too. */
+  @Property(tries = JOBS)
+  void no_result_holds_a_weight_cost_or_time_of_a_blocked_job(
+      @ForAll @IntRange(max = JOBS - 1) int job) throws IOException {
+    Results.RecipeResult result =
+        Results.of(sheet(blocked(job)), StudioText.EDITION).recipes().get(job);
+
+    assertThat(result.blocked()).isTrue();
+    assertThat(result.review().blocking()).isTrue();
+    assertThat(result.weighing()).isNull();
+    assertThat(result.cakes()).isNull();
+    assertThat(result.cost()).isNull();
+    assertThat(result.times()).isEmpty();
   }
 
   /** The masses of a job as the sheet would print them. */
@@ -72,25 +101,25 @@ class WithheldProperties {
     Set<String> masses = new HashSet<>();
     for (WeighingLine line : job.weighing().lines()) {
       double interval = line.balance().intervalKilograms();
-      masses.add(Say.grams(line.rounded().printedKilograms(), interval));
-      masses.add(Say.grams(line.rounded().exactKilograms(), interval / 100));
-      masses.add(Say.grams(line.rounded().exactKilograms()));
+      masses.add(Say.ENGLISH.grams(line.rounded().printedKilograms(), interval));
+      masses.add(Say.ENGLISH.grams(line.rounded().exactKilograms(), interval / 100));
+      masses.add(Say.ENGLISH.grams(line.rounded().exactKilograms()));
     }
     addParts(job.cost().value().orElseThrow().root(), masses);
-    masses.add(Say.grams(job.weighing().printedTotalKilograms()));
-    masses.add(Say.grams(job.batch().net().massKilograms()));
-    masses.add(Say.grams(job.net().massKilograms()));
+    masses.add(Say.ENGLISH.grams(job.weighing().printedTotalKilograms()));
+    masses.add(Say.ENGLISH.grams(job.batch().net().massKilograms()));
+    masses.add(Say.ENGLISH.grams(job.net().massKilograms()));
     return masses;
   }
 
   /** The demo weighs out all of its wax. */
   private static String stock(ShelfItem item) {
-    return Say.grams(item.stockKilograms(), item.balance().intervalKilograms());
+    return Say.ENGLISH.grams(item.stockKilograms(), item.balance().intervalKilograms());
   }
 
   private static void addParts(CostLine line, Set<String> masses) {
     if (line.massKilograms() > 0) {
-      masses.add(Say.grams(line.massKilograms()));
+      masses.add(Say.ENGLISH.grams(line.massKilograms()));
     }
     line.parts().forEach(part -> addParts(part, masses));
   }
@@ -133,10 +162,13 @@ class WithheldProperties {
 
   @Example
   void who_calls_for_a_blocked_recipe_says_so_and_shows_none_of_its_parts() throws IOException {
-    String print = TextPage.of(SheetPage.of(sheet(blocked(0))));
+    String print = TextPage.of(SheetPage.of(sheet(blocked(0)), StudioText.EDITION));
     Run run = new Run(0, print, "");
-    String blue = run.chapter("Ultramarine from oil paint");
-    String black = run.chapter("Ivory black from oil paint, strong");
+    String blue =
+        run.card("Ultramarine from oil paint") + run.working("Ultramarine from oil paint");
+    String black =
+        run.card("Ivory black from oil paint, strong")
+            + run.working("Ivory black from oil paint, strong");
 
     assertThat(blue)
         .contains("NEEDS A BLOCKED RECIPE  Medium 1:8 is blocked today", "What to weigh")
@@ -161,6 +193,7 @@ class WithheldProperties {
 
     assertThat(sheet.jobs().get(1).isBlocked()).isTrue();
     assertThat(sheet.jobs().get(3).blockedRecipes()).isEmpty();
-    assertThat(TextPage.of(SheetPage.of(sheet))).contains("Medium 1:8, made here");
+    assertThat(TextPage.of(SheetPage.of(sheet, StudioText.EDITION)))
+        .contains("Medium 1:8, made here");
   }
 }

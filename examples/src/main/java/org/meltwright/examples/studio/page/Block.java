@@ -186,6 +186,125 @@ public sealed interface Block {
   }
 
   /**
+   * What hangs at the bench for one recipe: it begins a sheet of paper and carries its name on
+   * each.
+   *
+   * @param id a name that no other card on the page has, to lead to
+   * @param name the recipe
+   * @param verdict what the review comes to, in one line
+   * @param running what stands at the head of each printed sheet beside the name
+   * @param isBlocked whether it must not be made as planned
+   * @param blocks what stands on it
+   */
+  record Card(
+      String id, String name, String verdict, String running, boolean isBlocked, List<Block> blocks)
+      implements Block {
+
+    /**
+     * Copies the blocks.
+     *
+     * @param id a name that no other card on the page has
+     * @param name the recipe
+     * @param verdict what the review comes to
+     * @param running what stands at the head of each printed sheet
+     * @param isBlocked whether it must not be made as planned
+     * @param blocks what stands on it
+     */
+    public Card {
+      blocks = List.copyOf(blocks);
+    }
+  }
+
+  /**
+   * What to weigh, in large figures, each with a box to tick and room for the pen.
+   *
+   * @param lines what to weigh, in order
+   * @param together what all of it comes to
+   */
+  record Weights(List<Weight> lines, String together) implements Block {
+
+    /**
+     * Copies the lines.
+     *
+     * @param lines what to weigh, in order
+     * @param together what all of it comes to
+     */
+    public Weights {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /**
+   * One thing to weigh.
+   *
+   * @param name the ingredient
+   * @param mass what the balance is to show
+   * @param balance the balance, with its scale interval
+   */
+  record Weight(String name, String mass, String balance) {}
+
+  /**
+   * What to do, in order.
+   *
+   * @param items a step each
+   */
+  record Steps(List<String> items) implements Block {
+
+    /**
+     * Copies the steps.
+     *
+     * @param items a step each
+     */
+    public Steps {
+      items = List.copyOf(items);
+    }
+  }
+
+  /**
+   * Where to go on this page.
+   *
+   * @param links the places
+   */
+  record Links(List<Link> links) implements Block {
+
+    /**
+     * Copies the links.
+     *
+     * @param links the places
+     */
+    public Links {
+      links = List.copyOf(links);
+    }
+  }
+
+  /**
+   * A way to a card.
+   *
+   * @param id the card's
+   * @param name what it is called
+   */
+  record Link(String id, String name) {}
+
+  /**
+   * What is read on wish: folded on a screen, left out of print while it is.
+   *
+   * @param title what it is about
+   * @param blocks what it says
+   */
+  record Fold(String title, List<Block> blocks) implements Block {
+
+    /**
+     * Copies the blocks.
+     *
+     * @param title what it is about
+     * @param blocks what it says
+     */
+    public Fold {
+      blocks = List.copyOf(blocks);
+    }
+  }
+
+  /**
    * Something to take notice of, with reason, remedy and source.
    *
    * @param tone how grave it is

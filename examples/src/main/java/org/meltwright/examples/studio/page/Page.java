@@ -11,16 +11,19 @@ import java.util.Set;
  *
  * <p>Immutable and thread-safe.
  *
+ * @param say the language of the page
  * @param title the title
  * @param subtitle one line below it
  * @param blocks what is said
  * @param sources what the figures rest on, numbered from 1 in this order
  */
-public record Page(String title, String subtitle, List<Block> blocks, List<String> sources) {
+public record Page(
+    Say say, String title, String subtitle, List<Block> blocks, List<String> sources) {
 
   /**
    * Copies the lists.
    *
+   * @param say the language of the page
    * @param title the title
    * @param subtitle one line below it
    * @param blocks what is said
@@ -34,6 +37,7 @@ public record Page(String title, String subtitle, List<Block> blocks, List<Strin
   /** Collects the blocks of a page and numbers its sources; not thread-safe. */
   public static final class Builder {
 
+    private final Say say;
     private final String title;
     private final String subtitle;
     private final List<Block> blocks = new ArrayList<>();
@@ -42,10 +46,12 @@ public record Page(String title, String subtitle, List<Block> blocks, List<Strin
     /**
      * Starts a page.
      *
+     * @param say the language of the page
      * @param title the title
      * @param subtitle one line below it
      */
-    public Builder(String title, String subtitle) {
+    public Builder(Say say, String title, String subtitle) {
+      this.say = say;
       this.title = title;
       this.subtitle = subtitle;
     }
@@ -59,6 +65,30 @@ public record Page(String title, String subtitle, List<Block> blocks, List<Strin
     public Builder add(Block block) {
       blocks.add(block);
       return this;
+    }
+
+    /**
+     * Returns how the page speaks.
+     *
+     * @return its words and notation
+     */
+    public Say say() {
+      return say;
+    }
+
+    /**
+     * Gathers what is added meanwhile, to stand within another block.
+     *
+     * @param adding adds to this builder
+     * @return what it added, which is not on the page yet
+     */
+    public List<Block> gather(Runnable adding) {
+      int from = blocks.size();
+      adding.run();
+      List<Block> added = blocks.subList(from, blocks.size());
+      List<Block> gathered = List.copyOf(added);
+      added.clear();
+      return gathered;
     }
 
     /**
@@ -78,7 +108,7 @@ public record Page(String title, String subtitle, List<Block> blocks, List<Strin
      * @return what was collected so far
      */
     public Page build() {
-      return new Page(title, subtitle, blocks, new ArrayList<>(sources));
+      return new Page(say, title, subtitle, blocks, new ArrayList<>(sources));
     }
   }
 }

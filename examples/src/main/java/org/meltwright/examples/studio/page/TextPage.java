@@ -5,16 +5,21 @@ import java.util.ArrayList;
 import java.util.List;
 import org.meltwright.examples.studio.page.Block.Blanks;
 import org.meltwright.examples.studio.page.Block.Bullets;
+import org.meltwright.examples.studio.page.Block.Card;
 import org.meltwright.examples.studio.page.Block.Checklist;
 import org.meltwright.examples.studio.page.Block.Fact;
 import org.meltwright.examples.studio.page.Block.Facts;
+import org.meltwright.examples.studio.page.Block.Fold;
 import org.meltwright.examples.studio.page.Block.Grid;
 import org.meltwright.examples.studio.page.Block.Heading;
 import org.meltwright.examples.studio.page.Block.Notice;
 import org.meltwright.examples.studio.page.Block.Paragraph;
 import org.meltwright.examples.studio.page.Block.Picture;
 import org.meltwright.examples.studio.page.Block.Poster;
+import org.meltwright.examples.studio.page.Block.Steps;
 import org.meltwright.examples.studio.page.Block.Table;
+import org.meltwright.examples.studio.page.Block.Weight;
+import org.meltwright.examples.studio.page.Block.Weights;
 
 /** A page as plain text, at most 100 characters wide where its words allow. */
 public final class TextPage {
@@ -25,8 +30,11 @@ public final class TextPage {
   private static final int BLANK = 20;
 
   private final StringBuilder out = new StringBuilder();
+  private final Say say;
 
-  private TextPage() {}
+  private TextPage(Say say) {
+    this.say = say;
+  }
 
   /**
    * Returns a page as plain text.
@@ -35,7 +43,7 @@ public final class TextPage {
    * @return the text, ending with a line break
    */
   public static String of(Page page) {
-    TextPage text = new TextPage();
+    TextPage text = new TextPage(page.say());
     text.page(page);
     return text.out.toString();
   }
@@ -46,7 +54,7 @@ public final class TextPage {
     wrap("", page.subtitle());
     page.blocks().forEach(this::block);
     if (!page.sources().isEmpty()) {
-      heading("Sources", '-');
+      heading(say.words("sources"), '-');
       for (int i = 0; i < page.sources().size(); i++) {
         wrap("[" + (i + 1) + "] ", page.sources().get(i));
       }
@@ -70,8 +78,41 @@ public final class TextPage {
       notice.lines().forEach(l -> wrap("      ", l));
     } else if (block instanceof Picture picture) {
       picture(picture);
+    } else if (block instanceof Card card) {
+      card(card);
+    } else if (block instanceof Fold fold) {
+      heading(fold.title(), '-');
+      fold.blocks().forEach(this::block);
     } else {
       onPaper(block);
+    }
+  }
+
+  private void card(Card card) {
+    heading(card.name(), '=');
+    wrap("", card.verdict());
+    card.blocks().forEach(this::block);
+  }
+
+  /** A box to tick, the mass, and room for what was really weighed and for the lot. */
+  private void weights(Weights weights) {
+    int names = weights.lines().stream().mapToInt(w -> w.name().length()).max().orElse(0);
+    int masses = weights.lines().stream().mapToInt(w -> w.mass().length()).max().orElse(0);
+    for (Weight w : weights.lines()) {
+      String mass = " ".repeat(masses - w.mass().length()) + w.mass();
+      line("  [ ] " + pad(w.name(), names) + "  " + mass + "  " + w.balance());
+      line(pen("      ", "weights.really") + pen("  ", "weights.lot"));
+    }
+    line("  " + say.words("weights.together", "mass", weights.together()));
+  }
+
+  private String pen(String lead, String key) {
+    return lead + say.words(key) + " " + "_".repeat(BLANK);
+  }
+
+  private void steps(Steps steps) {
+    for (int i = 0; i < steps.items().size(); i++) {
+      wrap("  " + (i + 1) + ". ", steps.items().get(i));
     }
   }
 
@@ -93,6 +134,10 @@ public final class TextPage {
       blanks.names().forEach(name -> line("  " + name + ": " + "_".repeat(BLANK)));
     } else if (block instanceof Poster poster) {
       poster.lines().forEach(l -> wrap("  ! ", l));
+    } else if (block instanceof Weights weights) {
+      weights(weights);
+    } else if (block instanceof Steps steps) {
+      steps(steps);
     }
   }
 

@@ -16,6 +16,7 @@ import org.meltwright.core.cost.ReadyMade;
 import org.meltwright.core.cost.UnitPrice;
 import org.meltwright.examples.studio.page.Block.Picture;
 import org.meltwright.examples.studio.page.Lettering;
+import org.meltwright.examples.studio.page.Say;
 import org.meltwright.examples.studio.page.Svg;
 
 /**
@@ -27,6 +28,7 @@ public final class CostBars {
   private static final double BAR = 18;
   private static final double SWATCH = 22;
 
+  private final Say say;
   private final CostRollUp own;
   private final List<ReadyMade> offers;
   private final double unitsPerMoney;
@@ -36,13 +38,15 @@ public final class CostBars {
   /**
    * Draws own cost against offers.
    *
+   * @param say the reader's language
    * @param cost what a batch costs
    * @param netProduct the net product of the batch
    * @param offers what is offered ready-made, in the same currency; may be empty
    * @return the picture
    */
-  public static Picture of(CostRollUp cost, Quantity<Mass> netProduct, List<ReadyMade> offers) {
-    CostBars bars = new CostBars(perKilogram(cost, netProduct), offers);
+  public static Picture of(
+      Say say, CostRollUp cost, Quantity<Mass> netProduct, List<ReadyMade> offers) {
+    CostBars bars = new CostBars(say, perKilogram(cost, netProduct), offers);
     return new Picture(bars.draw(), bars.alternative());
   }
 
@@ -53,17 +57,18 @@ public final class CostBars {
       Money total = cost.total(kind);
       if (total.isPositive()) {
         UnitPrice each = UnitPrice.of(total, netProduct);
-        kinds.add(CostItem.of(kind, name(kind), each.perKilogram()));
+        kinds.add(CostItem.of(kind, look(kind), each.perKilogram()));
       }
     }
     if (kinds.isEmpty()) {
       UnitPrice nothing = UnitPrice.of(cost.total(), netProduct);
-      kinds.add(CostItem.of(CostKind.OTHER, name(CostKind.OTHER), nothing.perKilogram()));
+      kinds.add(CostItem.of(CostKind.OTHER, look(CostKind.OTHER), nothing.perKilogram()));
     }
     return CostRollUp.of("own", kinds);
   }
 
-  private static String name(CostKind kind) {
+  /** The name of its look, and of the words for it. */
+  private static String look(CostKind kind) {
     return switch (kind) {
       case MATERIAL -> "materials";
       case ENERGY -> "electricity";
@@ -73,7 +78,8 @@ public final class CostBars {
     };
   }
 
-  private CostBars(CostRollUp own, List<ReadyMade> offers) {
+  private CostBars(Say say, CostRollUp own, List<ReadyMade> offers) {
+    this.say = say;
     this.own = own;
     this.offers = List.copyOf(offers);
     double most = amount(own.total());
@@ -82,11 +88,7 @@ public final class CostBars {
     }
     this.unitsPerMoney = most > 0 ? Paper.WIDTH / most : 0;
     this.svg =
-        Svg.builder(
-            "Own and ready-made per kilogram",
-            "A bar for own cost, cut by what the money is spent on, and one for each ready-made"
-                + " offer. All bars have one scale from nothing.",
-            Paper.WIDTH);
+        Svg.builder(say.words("cost-bars.title"), say.words("cost-bars.description"), Paper.WIDTH);
   }
 
   private static double amount(Money money) {
@@ -98,14 +100,14 @@ public final class CostBars {
   }
 
   private Svg draw() {
-    y = Paper.heading(svg, "What a kilogram costs");
+    y = Paper.heading(svg, say.words("cost-bars.heading"));
     own();
     offers.forEach(this::offer);
     return svg.build(y + 3);
   }
 
   private void own() {
-    y = Paper.nameAndValue(svg, y + 6, "Own, net product", own.total().toString()) + 5;
+    y = Paper.nameAndValue(svg, y + 6, say.words("cost-bars.own"), say.money(own.total())) + 5;
     double x = 0;
     for (CostLine line : own.root().parts()) {
       double w = amount(line.amount()) * unitsPerMoney;
@@ -120,7 +122,7 @@ public final class CostBars {
   }
 
   private void part(CostKind kind, double x, double w, double h) {
-    String look = name(kind);
+    String look = look(kind);
     svg.rectangle("cost " + look, x, y, w, h);
     if (kind == CostKind.LABOUR || kind == CostKind.EQUIPMENT) {
       svg.hatching("hatch", x, y, w, h, kind == CostKind.LABOUR ? 6 : 3);
@@ -132,13 +134,13 @@ public final class CostBars {
     y += 4;
     part(line.kind(), 0, SWATCH, 11);
     svg.rectangle("outline", 0, y, SWATCH, 11);
-    svg.text("start", SWATCH + 8, y + 10, line.label());
-    svg.text("end", Paper.WIDTH, y + 10, line.amount().toString());
+    svg.text("start", SWATCH + 8, y + 10, name(line));
+    svg.text("end", Paper.WIDTH, y + 10, say.money(line.amount()));
     y += Lettering.LINE - 2;
   }
 
   private void offer(ReadyMade offer) {
-    y = Paper.nameAndValue(svg, y + 10, title(offer), money(offer).toString()) + 5;
+    y = Paper.nameAndValue(svg, y + 10, title(offer), say.money(money(offer))) + 5;
     double w = amount(money(offer)) * unitsPerMoney;
     svg.rectangle("offer", 0, y, w, BAR).rectangle("outline", 0, y, w, BAR);
     y += BAR;
@@ -148,13 +150,20 @@ public final class CostBars {
     return offer.label().substring(0, 1).toUpperCase(Locale.ROOT) + offer.label().substring(1);
   }
 
+  private String name(CostLine line) {
+    return say.words("cost-bars." + line.label());
+  }
+
   private String alternative() {
     String parts =
         own.root().parts().stream()
-            .map(l -> l.label() + " " + l.amount())
+            .map(l -> name(l) + " " + say.money(l.amount()))
             .collect(Collectors.joining(", "));
     String others =
-        offers.stream().map(o -> "; " + o.label() + " " + money(o)).collect(Collectors.joining());
-    return "Per kilogram: own " + own.total() + " (" + parts + ")" + others + ".";
+        offers.stream()
+            .map(o -> "; " + o.label() + " " + say.money(money(o)))
+            .collect(Collectors.joining());
+    return say.words(
+        "cost-bars.alternative", "own", say.money(own.total()), "parts", parts, "others", others);
   }
 }

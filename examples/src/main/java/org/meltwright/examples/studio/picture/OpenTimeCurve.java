@@ -25,6 +25,7 @@ public final class OpenTimeCurve {
   private static final double KEY = 30;
   private static final double MARK = 3.4;
 
+  private final Say say;
   private final OpenTimeTable table;
   private final List<Integer> columns;
   private final TimeAxis axis;
@@ -34,19 +35,21 @@ public final class OpenTimeCurve {
   /**
    * Draws a table of open times.
    *
+   * @param say the reader's language
    * @param table the open times until a stroke drags
    * @return the picture
    * @throws IllegalArgumentException if the table is empty
    */
-  public static Picture of(OpenTimeTable table) {
+  public static Picture of(Say say, OpenTimeTable table) {
     if (table.melts().isEmpty() || table.panels().isEmpty()) {
       throw new IllegalArgumentException("no open time to draw");
     }
-    OpenTimeCurve curve = new OpenTimeCurve(table);
+    OpenTimeCurve curve = new OpenTimeCurve(say, table);
     return new Picture(curve.draw(), curve.alternative());
   }
 
-  private OpenTimeCurve(OpenTimeTable table) {
+  private OpenTimeCurve(Say say, OpenTimeTable table) {
+    this.say = say;
     this.table = table;
     this.columns =
         IntStream.range(0, table.panels().size())
@@ -55,12 +58,7 @@ public final class OpenTimeCurve {
             .toList();
     this.axis = TimeAxis.of(estimates(table));
     this.svg =
-        Svg.builder(
-            "Open time against panel temperature",
-            "Upwards the time until a stroke drags, each line about three times the one below; to"
-                + " the right the temperature of the panel. A curve for each temperature of the"
-                + " melt, in a band from the low to the high estimate.",
-            Paper.WIDTH);
+        Svg.builder(say.words("open-time.title"), say.words("open-time.description"), Paper.WIDTH);
   }
 
   private static List<Estimate<Time>> estimates(OpenTimeTable table) {
@@ -74,7 +72,7 @@ public final class OpenTimeCurve {
   }
 
   private Svg draw() {
-    y = Paper.heading(svg, "Time until a stroke drags") + 4;
+    y = Paper.heading(svg, say.words("open-time.heading")) + 4;
     key();
     y += 14;
     double top = y;
@@ -95,15 +93,19 @@ public final class OpenTimeCurve {
       y += Lettering.LINE;
       svg.line(line(row), 0, y - 4, KEY, y - 4);
       mark(row, KEY / 2, y - 4);
-      svg.text("start", KEY + 8, y, "melt at " + Say.celsius(table.melts().get(row)));
+      svg.text(
+          "start",
+          KEY + 8,
+          y,
+          say.words("open-time.melt", "melt", say.celsius(table.melts().get(row))));
     }
     y += Lettering.LINE;
     svg.rectangle("band", 0, y - 9, KEY, 10);
-    svg.text("start", KEY + 8, y, "from the low to the high estimate");
+    svg.text("start", KEY + 8, y, say.words("open-time.band"));
   }
 
   private void grid(double top) {
-    for (TimeAxis.Tick tick : axis.ticks()) {
+    for (TimeAxis.Tick tick : axis.ticks(say)) {
       double at = top + tick.below();
       svg.line("grid", LEFT, at, RIGHT, at);
       svg.text("soft end", LEFT - 8, at + 4, tick.label());
@@ -161,7 +163,7 @@ public final class OpenTimeCurve {
   private void panels(double bottom) {
     double free = 0;
     for (int column : columns) {
-      String label = Say.degrees(table.panels().get(column));
+      String label = say.degrees(table.panels().get(column));
       double half = Lettering.width(label) / 2 + 3;
       svg.line("tick", x(column), bottom, x(column), bottom + 4);
       if (x(column) - half >= free) {
@@ -170,25 +172,26 @@ public final class OpenTimeCurve {
       }
     }
     y = bottom + 17 + Lettering.LINE;
-    svg.text("soft end", RIGHT, y, "temperature of the panel, °C");
+    svg.text("soft end", RIGHT, y, say.words("open-time.axis"));
     y += 5;
   }
 
   private String alternative() {
     return IntStream.range(0, table.melts().size())
         .mapToObj(this::sentence)
-        .collect(Collectors.joining(" ", "Time until a stroke drags. ", ""));
+        .collect(Collectors.joining(" ", say.words("open-time.heading") + ". ", ""));
   }
 
   private String sentence(int row) {
-    return "Melt at "
-        + Say.celsius(table.melts().get(row))
-        + ": on a panel at "
-        + columns.stream().map(c -> words(row, c)).collect(Collectors.joining("; at "))
-        + ".";
+    return say.words(
+        "open-time.sentence",
+        "melt",
+        say.celsius(table.melts().get(row)),
+        "panels",
+        columns.stream().map(c -> words(row, c)).toList());
   }
 
   private String words(int row, int column) {
-    return Say.celsius(table.panels().get(column)) + " " + Say.time(table.halfSet(row, column));
+    return say.celsius(table.panels().get(column)) + " " + say.time(table.halfSet(row, column));
   }
 }

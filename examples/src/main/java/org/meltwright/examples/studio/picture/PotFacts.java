@@ -3,83 +3,48 @@ package org.meltwright.examples.studio.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.equipment.HeatSource;
 import org.meltwright.core.material.DefinedTemperature;
-import org.meltwright.core.material.Material;
 import org.meltwright.core.source.Sourced;
 import org.meltwright.core.thermal.melting.ComponentMelting;
 import org.meltwright.core.thermal.melting.DissolvingBound;
 import org.meltwright.core.thermal.melting.MeltingReport;
 import org.meltwright.core.thermal.melting.WorkingWindow;
+import org.meltwright.examples.studio.page.Block.Fact;
 import org.meltwright.examples.studio.page.Say;
-import org.meltwright.safety.heating.BindingTemperature;
 import org.meltwright.safety.heating.HeatingReview;
 import org.meltwright.safety.heating.PotFloor;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.TemperatureRange;
 
-/** What is known and unknown of the temperatures of one pot, a line each. */
-final class PotFacts {
+/** What is known and unknown of the temperatures of one pot and its mix, in words. */
+public final class PotFacts {
 
-  /** How a line is drawn. */
-  enum Shape {
-    /** A pin at one temperature. */
-    PIN,
-    /** A bar over a range. */
-    BAR,
-    /** A bar that goes on upwards. */
-    BAR_AND_MORE,
-    /** A bar that goes on up to the target; nothing is dissolved above it. */
-    BAR_TO_TARGET,
-    /** The window: doubtful over the range, good from its end to the target. */
-    WINDOW,
-    /** All above is to be kept away from. */
-    LIMIT,
-    /** A question mark. */
-    UNKNOWN,
-    /** Nothing but the words. */
-    WORDS
-  }
+  private final Say say;
+  private final HeatingReview review;
 
   /**
-   * One line.
+   * Returns what melts, dissolves and flashes in a mix.
    *
-   * @param name what it is
-   * @param value what is known, in words
-   * @param shape how it is drawn
-   * @param range where; null if unknown
-   * @param isOfTheMix whether it is a figure of the mix and stands nowhere else on the sheet
+   * @param say the reader's language
+   * @param review the review of its heating
+   * @return a line for each, with what is not known among them
    */
-  record Line(
-      String name,
-      String value,
-      Shape shape,
-      @Nullable TemperatureRange range,
-      boolean isOfTheMix) {}
-
-  private static final Locale READER = Locale.ENGLISH;
-
-  private final List<Line> lines = new ArrayList<>();
-
-  /** All lines of a review, with a question mark for a window that is not known. */
-  static List<Line> of(HeatingReview review, @Nullable WorkingWindow window) {
-    PotFacts facts = new PotFacts();
-    facts.wax(review.bindingTemperature());
-    facts.floor(review);
-    if (window == null) {
-      facts.add("Working window", "unknown", Shape.UNKNOWN, null);
-    } else {
-      facts.window(window, top(review, window));
-    }
+  public static List<Fact> ofTheMix(Say say, HeatingReview review) {
+    PotFacts facts = new PotFacts(say, review);
     MeltingReport report = MeltingReport.of(review.plan().mix(), review.target());
-    report.melting().forEach(facts::melting);
-    report.dissolving().forEach(facts::dissolving);
-    facts.flash(review);
-    return facts.lines;
+    List<Fact> lines = new ArrayList<>();
+    report.melting().forEach(m -> lines.add(facts.melting(m)));
+    report.dissolving().forEach(d -> lines.add(facts.dissolving(d)));
+    facts.flash().ifPresent(lines::add);
+    facts.noFlash().ifPresent(lines::add);
+    return lines;
+  }
+
+  PotFacts(Say say, HeatingReview review) {
+    this.say = say;
+    this.review = review;
   }
 
   /** What may be worked up to: no window is good above what the flash points allow. */
@@ -88,117 +53,101 @@ final class PotFacts {
     return window == null || ceiling.isBelow(window.upperBound()) ? ceiling : window.upperBound();
   }
 
-  private PotFacts() {}
-
-  private void wax(Optional<BindingTemperature> wax) {
-    wax.ifPresentOrElse(
-        t ->
-            add(
-                "Wax",
-                Say.celsius(t.value()) + (t.isMeasured() ? ", measured" : ", estimated"),
-                Shape.PIN,
-                TemperatureRange.of(t.value())),
-        () -> add("Wax", "unknown", Shape.UNKNOWN, null));
+  String wax() {
+    return review
+        .bindingTemperature()
+        .map(
+            t ->
+                say.words(
+                    t.isMeasured() ? "pot.measured" : "pot.estimated",
+                    "wax",
+                    say.celsius(t.value())))
+        .orElseGet(() -> say.words("pot.unknown"));
   }
 
-  /** A heated palette has no pot. */
-  private void floor(HeatingReview review) {
-    if (review.plan().uses(HeatSource.Kind.HEATED_PALETTE)) {
-      return;
+  /** Where the floor is at its hottest; a heated palette has none. */
+  Optional<String> floor() {
+    return review.plan().uses(HeatSource.Kind.HEATED_PALETTE)
+        ? Optional.empty()
+        : Optional.of(review.potFloor().map(this::floor).orElseGet(() -> say.words("pot.unknown")));
+  }
+
+  private String floor(PotFloor floor) {
+    return floor.isKnown()
+        ? say.words("pot.up-to", "high", say.celsius(floor.value()))
+        : say.atLeast(floor.value());
+  }
+
+  String window(@Nullable WorkingWindow window) {
+    if (window == null) {
+      return say.words("pot.unknown");
     }
-    review
-        .potFloor()
-        .ifPresentOrElse(
-            this::floor, () -> add("Floor of the pot", "unknown", Shape.UNKNOWN, null));
-  }
-
-  private void floor(PotFloor floor) {
-    TemperaturePoint value = floor.value();
-    add(
-        "Floor of the pot",
-        floor.isKnown() ? "up to " + Say.celsius(value) : Say.atLeast(value),
-        floor.isKnown() ? Shape.PIN : Shape.BAR_AND_MORE,
-        TemperatureRange.of(floor.value()));
-  }
-
-  private void window(WorkingWindow window, TemperaturePoint top) {
-    String from = Say.temperature(window.lowerBound());
-    String upTo = Say.celsius(top);
+    TemperaturePoint top = top(review, window);
     boolean isOpen = top.isAbove(window.lowerBound().low());
-    String value =
-        switch (isOpen ? window.state() : WorkingWindow.State.CLOSED) {
-          case OPEN -> "from " + from + " up to " + upTo;
-          case MAY_BE_CLOSED -> "may be closed: from " + from + " up to " + upTo;
-          case CLOSED -> "closed: would begin at " + from;
-        };
-    add("Working window", value, Shape.WINDOW, window.lowerBound());
+    WorkingWindow.State state = isOpen ? window.state() : WorkingWindow.State.CLOSED;
+    return say.words(
+        switch (state) {
+          case OPEN -> "pot.window.open";
+          case MAY_BE_CLOSED -> "pot.window.may-be-closed";
+          case CLOSED -> "pot.window.closed";
+        },
+        "from",
+        say.temperature(window.lowerBound()),
+        "top",
+        say.celsius(top));
   }
 
-  private void melting(ComponentMelting component) {
+  private Fact melting(ComponentMelting component) {
     Optional<DefinedTemperature> end = component.endOfMelting().map(Sourced::value);
-    end.ifPresentOrElse(
-        f ->
-            ofTheMix(
-                component.material(),
-                "melts " + (f.isOpenAbove() ? "from " : "") + Say.celsius(f.range()) + how(f),
-                f.isOpenAbove() ? Shape.BAR_AND_MORE : Shape.BAR,
-                f.range()),
-        () -> ofTheMix(component.material(), "end of melting unknown", Shape.UNKNOWN, null));
+    return new Fact(
+        component.material().name(say.locale()),
+        end.map(this::melting).orElseGet(() -> say.words("pot.melts.unknown")));
   }
 
-  private static String how(DefinedTemperature figure) {
-    return ", " + figure.definition().id().replace('-', ' ');
+  private String melting(DefinedTemperature figure) {
+    return say.words(
+        figure.isOpenAbove() ? "pot.melts.from" : "pot.melts",
+        "range",
+        say.celsius(figure.range()),
+        "how",
+        say.words("temperature-definition." + figure.definition().id()));
   }
 
-  private void dissolving(DissolvingBound bound) {
-    if (!bound.dissolves()) {
-      ofTheMix(bound.material(), "does not dissolve in a melt", Shape.WORDS, null);
-      return;
-    }
-    bound
-        .shown()
-        .ifPresentOrElse(
-            r ->
-                ofTheMix(
-                    bound.material(), "dissolves from " + Say.celsius(r), Shape.BAR_TO_TARGET, r),
-            () -> ofTheMix(bound.material(), "dissolves from: unknown", Shape.UNKNOWN, null));
-  }
-
-  private void flash(HeatingReview review) {
-    review
-        .lowestFlashPoint()
-        .ifPresent(
-            t -> {
-              TemperaturePoint limit = review.plan().table().flashLimit(t);
-              lines.add(
-                  new Line(
-                      "Lowest flash point known",
-                      Say.celsius(t) + said(review, limit),
-                      Shape.LIMIT,
-                      TemperatureRange.of(limit),
-                      true));
-            });
-    if (!review.withoutFlashPoint().isEmpty()) {
-      String names =
-          review.withoutFlashPoint().stream()
-              .map(m -> m.name(READER))
-              .collect(Collectors.joining("; "));
-      lines.add(new Line("Flash point unknown", names, Shape.UNKNOWN, null, true));
-    }
+  private Fact dissolving(DissolvingBound bound) {
+    String said =
+        bound.dissolves()
+            ? bound
+                .shown()
+                .map(range -> say.words("pot.dissolves", "range", say.celsius(range)))
+                .orElseGet(() -> say.words("pot.dissolves.unknown"))
+            : say.words("pot.dissolves.never");
+    return new Fact(bound.material().name(say.locale()), said);
   }
 
   /** Only where the flash point binds is its limit one to stay below: else the target is lower. */
-  private static String said(HeatingReview review, TemperaturePoint limit) {
-    return (limit.isBelow(review.target()) ? "; stay below " : "; its margin begins at ")
-        + Say.celsius(limit);
+  private Optional<Fact> flash() {
+    return review
+        .lowestFlashPoint()
+        .map(
+            t -> {
+              TemperaturePoint limit = review.plan().table().flashLimit(t);
+              return new Fact(
+                  say.words("pot.flash"),
+                  say.words(
+                      limit.isBelow(review.target()) ? "pot.flash.binds" : "pot.flash.margin",
+                      "flash",
+                      say.celsius(t),
+                      "limit",
+                      say.celsius(limit)));
+            });
   }
 
-  private void add(String name, String value, Shape shape, @Nullable TemperatureRange range) {
-    lines.add(new Line(name, value, shape, range, false));
-  }
-
-  private void ofTheMix(
-      Material material, String value, Shape shape, @Nullable TemperatureRange range) {
-    lines.add(new Line(material.name(READER), value, shape, range, true));
+  private Optional<Fact> noFlash() {
+    return review.withoutFlashPoint().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Fact(
+                say.words("pot.flash.unknown"),
+                say.words("row", "parts", review.withoutFlashPoint())));
   }
 }

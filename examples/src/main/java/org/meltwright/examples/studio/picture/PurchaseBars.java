@@ -22,6 +22,7 @@ public final class PurchaseBars {
 
   private static final double BAR = 16;
 
+  private final Say say;
   private final PurchasePlan plan;
   private final double unitsPerKilogram;
   private final Svg.Builder svg;
@@ -30,36 +31,37 @@ public final class PurchaseBars {
   /**
    * Draws a plan.
    *
+   * @param say the reader's language
    * @param plan what to buy; the names of its materials are shown as they are
    * @return the picture
    */
-  public static Picture of(PurchasePlan plan) {
-    PurchaseBars bars = new PurchaseBars(plan);
+  public static Picture of(Say say, PurchasePlan plan) {
+    PurchaseBars bars = new PurchaseBars(say, plan);
     return new Picture(bars.draw(), bars.alternative());
   }
 
-  private PurchaseBars(PurchasePlan plan) {
+  private PurchaseBars(Say say, PurchasePlan plan) {
+    this.say = say;
     this.plan = plan;
     double most = plan.leftOver().stream().mapToDouble(LeftOver::boughtKilograms).max().orElse(1);
     this.unitsPerKilogram = Paper.WIDTH / Math.max(most, Double.MIN_NORMAL);
     this.svg =
         Svg.builder(
-            "What to buy",
-            "A bar for each material, cut into packages: full where needed, hatched where left"
-                + " over. All bars have one scale.",
-            Paper.WIDTH);
+            say.words("purchase-bars.title"), say.words("purchase-bars.description"), Paper.WIDTH);
   }
 
   private Svg draw() {
-    y = Paper.heading(svg, plan.lines().isEmpty() ? "Nothing to buy" : "What to buy");
+    y =
+        Paper.heading(
+            svg, say.words(plan.lines().isEmpty() ? "purchase-bars.none" : "purchase-bars.title"));
     plan.leftOver().forEach(this::bar);
     if (!plan.leftOver().isEmpty()) {
       key();
     }
     y += 6;
-    plan.orders().forEach(this::order);
+    plan.orders().forEach(this::drawn);
     svg.line("rule", 0, y + 5, Paper.WIDTH, y + 5);
-    y = Paper.nameAndValue(svg, y + 6, "Together", plan.total().toString());
+    y = Paper.nameAndValue(svg, y + 6, say.words("together"), say.money(plan.total()));
     if (!plan.isProvedOptimal()) {
       y = Paper.lines(svg, "start", 0, y, Paper.WIDTH, unproved());
     }
@@ -113,48 +115,53 @@ public final class PurchaseBars {
 
   private String packages(LeftOver left) {
     return lines(left).stream()
-        .map(l -> l.count() + " × " + Say.grams(l.offer().price().packageKilograms()))
+        .map(l -> l.count() + " × " + say.grams(l.offer().price().packageKilograms()))
         .collect(Collectors.joining(" + "));
   }
 
-  private static String remains(LeftOver left) {
+  private String remains(LeftOver left) {
     double needed = left.boughtKilograms() - left.massKilograms();
     if (left.massKilograms() == 0) {
-      return "needed " + Say.grams(needed) + ", nothing left over";
+      return say.words("purchase-bars.used-up", "needed", say.grams(needed));
     }
-    return "needed "
-        + Say.grams(needed)
-        + ", left over "
-        + Say.grams(left.massKilograms())
-        + " worth "
-        + left.worth();
+    return say.words(
+        "purchase-bars.remains",
+        "needed",
+        say.grams(needed),
+        "left",
+        say.grams(left.massKilograms()),
+        "worth",
+        say.money(left.worth()));
   }
 
   private void key() {
     y += 10;
     svg.rectangle("needed", 0, y, 22, 10).rectangle("outline", 0, y, 22, 10);
-    svg.text("start", 28, y + 9.5, "needed");
+    svg.text("start", 28, y + 9.5, say.words("purchase-bars.needed"));
     svg.rectangle("left-over", 110, y, 22, 10).hatching("hatch", 110, y, 22, 10, 6);
     svg.rectangle("outline", 110, y, 22, 10);
-    svg.text("start", 138, y + 9.5, "left over");
+    svg.text("start", 138, y + 9.5, say.words("purchase-bars.left"));
     y += Lettering.LINE;
   }
 
-  private void order(SupplierOrder order) {
-    y = Paper.nameAndValue(svg, y, "From " + order.supplier(), order.total().toString());
+  private void drawn(SupplierOrder order) {
+    y = Paper.nameAndValue(svg, y, from(order), say.money(order.total()));
     y = Paper.lines(svg, "soft start", 0, y, Paper.WIDTH, parts(order));
   }
 
   /** What an order is made up of; the parts add up to its total. */
-  private static String parts(SupplierOrder order) {
+  private String parts(SupplierOrder order) {
     List<String> parts = new ArrayList<>();
-    parts.add("goods " + goods(order));
-    parts.add(order.freight().isZero() ? "no carriage counted" : "carriage " + order.freight());
+    parts.add(part("goods", goods(order)));
+    parts.add(
+        order.freight().isZero()
+            ? say.words("purchase-bars.no-carriage")
+            : part("carriage", order.freight()));
     if (!order.handling().isZero()) {
-      parts.add("handling " + order.handling());
+      parts.add(part("handling", order.handling()));
     }
     if (!order.flatDuty().isZero()) {
-      parts.add("flat duty " + order.flatDuty());
+      parts.add(part("flat-duty", order.flatDuty()));
     }
     return String.join(", ", parts);
   }
@@ -163,8 +170,20 @@ public final class PurchaseBars {
     return Money.total(order.lines().stream().map(PurchaseLine::amount).toList());
   }
 
+  private String part(String what, Money money) {
+    return say.words("purchase-bars." + what, "money", say.money(money));
+  }
+
+  private String from(SupplierOrder order) {
+    return say.words("purchase-bars.from", "supplier", order.supplier());
+  }
+
+  private String order(SupplierOrder order) {
+    return say.words("purchase-bars.order", "supplier", order.supplier());
+  }
+
   private String unproved() {
-    return "Not proved the cheapest; no plan costs less than " + plan.lowerBound() + ".";
+    return say.words("purchase-bars.unproved", "least", say.money(plan.lowerBound()));
   }
 
   private String alternative() {
@@ -174,12 +193,19 @@ public final class PurchaseBars {
             .collect(Collectors.joining("; "));
     String orders =
         plan.orders().stream()
-            .map(o -> "from " + o.supplier() + " " + o.total() + " (" + parts(o) + ")")
+            .map(o -> order(o) + " " + say.money(o.total()) + " (" + parts(o) + ")")
             .collect(Collectors.joining("; "));
     String all =
         plan.lines().isEmpty()
-            ? "Nothing to buy."
-            : materials + ". Together " + plan.total() + ": " + orders + ".";
+            ? say.words("purchase-bars.none") + "."
+            : say.words(
+                "purchase-bars.alternative",
+                "materials",
+                materials,
+                "total",
+                say.money(plan.total()),
+                "orders",
+                orders);
     return plan.isProvedOptimal() ? all : all + " " + unproved();
   }
 }

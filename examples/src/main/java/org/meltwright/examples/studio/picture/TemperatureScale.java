@@ -3,7 +3,7 @@ package org.meltwright.examples.studio.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.thermal.melting.WorkingWindow;
@@ -11,108 +11,122 @@ import org.meltwright.examples.studio.page.Block.Picture;
 import org.meltwright.examples.studio.page.Lettering;
 import org.meltwright.examples.studio.page.Say;
 import org.meltwright.examples.studio.page.Svg;
+import org.meltwright.safety.heating.BindingTemperature;
 import org.meltwright.safety.heating.HeatingReview;
+import org.meltwright.safety.heating.PotFloor;
 import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.TemperatureRange;
 
 /**
- * The temperatures of one pot on one scale: a strip each for the wax, the floor of the pot, the
- * working window, what melts, what dissolves and the flash point, with target and hard ceiling
- * across all.
+ * The temperatures of all pots of a day on one scale: a strip for each with a pin at its wax, a
+ * mark at its floor and where its mix can be worked; target and hard ceiling stand across each.
  */
 public final class TemperatureScale {
 
-  private static final double STRIP = 14;
+  private static final double STRIP = 16;
   private static final double GAP = 9;
   private static final double ARROW = 8;
 
-  private final HeatingReview review;
-  private final @Nullable WorkingWindow window;
-  private final TemperaturePoint top;
-  private final List<PotFacts.Line> lines;
+  private final Say say;
+  private final List<Pot> pots;
   private final Degrees degrees;
   private final Svg.Builder svg;
   private double y;
 
   /**
-   * Draws the temperatures of a pot.
+   * One pot.
    *
+   * @param name what is in it
    * @param review the review of its heating
-   * @param window where its mix can be worked
-   * @return the picture; without pictures its figures of the mix are said, the others stand in the
-   *     review
+   * @param window where its mix can be worked; null if nothing in it melts or nobody knows where
    */
-  public static Picture of(HeatingReview review, WorkingWindow window) {
-    return new TemperatureScale(review, window).picture();
+  public record Pot(String name, HeatingReview review, @Nullable WorkingWindow window) {
+
+    private TemperaturePoint top() {
+      return PotFacts.top(review, window);
+    }
+
+    private Optional<TemperaturePoint> wax() {
+      return review.bindingTemperature().map(BindingTemperature::value);
+    }
   }
 
   /**
-   * Draws the temperatures of a pot of which no working window is known: nothing in it melts, or
-   * nobody knows where.
+   * Draws the temperatures of a day.
    *
-   * @param review the review of its heating
-   * @return the picture, with a question mark for the window and nothing shaded as good
+   * @param say the reader's language
+   * @param pots its pots, at least one
+   * @return the picture, for a place where the numbers of each pot stand beside it
    */
-  public static Picture of(HeatingReview review) {
-    return new TemperatureScale(review, null).picture();
+  public static Picture of(Say say, List<Pot> pots) {
+    return new TemperatureScale(say, pots).picture();
   }
 
-  private TemperatureScale(HeatingReview review, @Nullable WorkingWindow window) {
-    this.review = review;
-    this.window = window;
-    this.top = PotFacts.top(review, window);
-    this.lines = PotFacts.of(review, window);
+  private TemperatureScale(Say say, List<Pot> pots) {
+    this.say = say;
+    this.pots = List.copyOf(pots);
     this.degrees = Degrees.showing(shown());
     this.svg =
         Svg.builder(
-            "Temperatures of the pot",
-            "Strips above each other on one scale from "
-                + Math.round(degrees.lowCelsius())
-                + " to "
-                + Math.round(degrees.highCelsius())
-                + " °C. A dashed line is the target, a thick one the hard ceiling; what is hatched"
-                + " behind it is too hot. Ranges are bars, an unknown is a question mark.",
+            say.words("scale.title"),
+            say.words(
+                "scale.description",
+                "low",
+                Math.round(degrees.lowCelsius()),
+                "high",
+                Math.round(degrees.highCelsius())),
             Paper.WIDTH);
   }
 
   private Picture picture() {
-    return new Picture(
-        draw(), limits() + " " + words(line -> true), words(PotFacts.Line::isOfTheMix));
+    return new Picture(draw(), limits() + " " + words()).besideItsNumbers();
   }
 
-  /** What the scale must reach; a flash point far above is pointed at with an arrow. */
+  /** What the scale must reach. */
   private List<TemperaturePoint> shown() {
     List<TemperaturePoint> shown = new ArrayList<>();
-    shown.add(review.target());
-    shown.add(review.hardCeiling());
-    for (PotFacts.Line line : lines) {
-      TemperatureRange range = line.range();
-      if (range != null && (line.shape() != PotFacts.Shape.LIMIT || near(range.high()))) {
-        shown.add(range.low());
-        shown.add(range.high());
+    for (Pot pot : pots) {
+      shown.add(pot.review().target());
+      shown.add(pot.review().hardCeiling());
+      pot.wax().ifPresent(shown::add);
+      pot.review().potFloor().map(PotFloor::value).ifPresent(shown::add);
+      if (pot.window() != null) {
+        shown.add(pot.window().lowerBound().low());
+        shown.add(pot.window().lowerBound().high());
       }
     }
     return shown;
   }
 
-  private boolean near(TemperaturePoint limit) {
-    return limit.minus(review.hardCeiling()).kelvin() < 30;
+  private Svg draw() {
+    y = Paper.heading(svg, say.words("scale.heading")) + 4;
+    flags();
+    pots.forEach(this::pot);
+    axis();
+    key();
+    return svg.build(y);
   }
 
-  private Svg draw() {
-    y = Paper.heading(svg, "Temperatures of the pot, °C") + 4;
-    flags();
-    lines.forEach(this::line);
-    axis();
-    return svg.build(y);
+  private TemperaturePoint target() {
+    return pots.stream()
+        .map(p -> p.review().target())
+        .min(TemperaturePoint::compareTo)
+        .orElseThrow();
+  }
+
+  private TemperaturePoint hardCeiling() {
+    return pots.stream()
+        .map(p -> p.review().hardCeiling())
+        .min(TemperaturePoint::compareTo)
+        .orElseThrow();
   }
 
   /** The names of the two ceilings, each on a line of its own and clear of the other's mark. */
   private void flags() {
-    double target = degrees.x(review.target());
-    double hard = degrees.x(review.hardCeiling());
-    String targetText = "target " + Say.celsius(review.target());
-    String hardText = "hard ceiling " + Say.celsius(review.hardCeiling());
+    double target = degrees.x(target());
+    double hard = degrees.x(hardCeiling());
+    String targetText = say.words("scale.target", "target", say.celsius(target()));
+    String hardText = say.words("scale.hard", "ceiling", say.celsius(hardCeiling()));
     boolean left = Lettering.boldWidth(hardText) + 6 < hard;
     double first = y + Lettering.LINE;
     double second = first + Lettering.LINE;
@@ -128,101 +142,79 @@ public final class TemperatureScale {
     y = foot - GAP + 2;
   }
 
-  private void line(PotFacts.Line line) {
-    y = Paper.nameAndValue(svg, y + GAP, line.name(), line.value()) + 6;
-    if (line.shape() == PotFacts.Shape.UNKNOWN) {
-      svg.rectangle("unknown", Degrees.LEFT, y, Degrees.RIGHT - Degrees.LEFT, STRIP);
-      svg.text("strong middle", (Degrees.LEFT + Degrees.RIGHT) / 2, y + STRIP - 3, "?");
-    } else {
-      strip(line.shape() == PotFacts.Shape.WINDOW);
-      shape(line.shape(), line.range());
-    }
-    y += STRIP;
+  private void pot(Pot pot) {
+    String wax = new PotFacts(say, pot.review()).wax();
+    y = Paper.nameAndValue(svg, y + GAP, pot.name(), wax) + 7;
+    strip(pot);
+    pot.review().potFloor().ifPresent(this::floor);
+    pot.wax().ifPresentOrElse(this::pin, this::unknown);
+    y += STRIP + 4;
   }
 
-  /** The strip itself: where it is good to work, where it is too hot, and the two ceilings. */
-  private void strip(boolean plain) {
+  /** The strip itself: where the mix can be worked, where it is too hot, and the two ceilings. */
+  private void strip(Pot pot) {
     svg.rectangle("strip", Degrees.LEFT, y, Degrees.RIGHT - Degrees.LEFT, STRIP);
-    if (!plain) {
-      good("good");
+    if (!pot.review().isBlocked()) {
+      Optional.ofNullable(pot.window()).ifPresent(w -> window(w.lowerBound(), pot.top()));
     }
-    double hard = degrees.x(review.hardCeiling());
+    double hard = degrees.x(pot.review().hardCeiling());
     svg.rectangle("too-hot", hard, y, Degrees.RIGHT - hard, STRIP);
     svg.hatching("too-hot-hatch", hard, y, Degrees.RIGHT - hard, STRIP, 7);
-    double target = degrees.x(review.target());
+    double target = degrees.x(pot.review().target());
     svg.line("target", target, y - 2, target, y + STRIP + 2);
     svg.line("hard", hard, y - 2, hard, y + STRIP + 2);
   }
 
-  /** Where it is good to work by any estimate: nowhere in a pot that is blocked. */
-  private void good(String look) {
-    if (window == null || review.isBlocked()) {
-      return;
-    }
-    TemperaturePoint from = window.lowerBound().high();
-    if (top.isAbove(from)) {
-      svg.rectangle(look, degrees.x(from), y, degrees.x(top) - degrees.x(from), STRIP);
-    }
-  }
-
-  private void shape(PotFacts.Shape shape, @Nullable TemperatureRange range) {
-    if (range == null) {
-      return;
-    }
-    switch (shape) {
-      case PIN -> pin(range.low());
-      case WINDOW -> window(range);
-      case LIMIT -> limit(range.low());
-      case BAR_AND_MORE -> bar(range, Degrees.RIGHT - 2);
-      case BAR_TO_TARGET -> bar(range, degrees.x(review.target()));
-      default -> bar(range, Degrees.LEFT);
-    }
-  }
-
-  private void pin(TemperaturePoint point) {
-    double x = degrees.x(point);
-    svg.line("pin", x, y, x, y + STRIP);
-    svg.polygon("pin-head", List.of(x - 6, y - 2, x + 6, y - 2, x, y + 7));
-    offScale(point);
-  }
-
-  /** A bar, at least so wide that it is seen, and dots up to the end if there is room. */
-  private void bar(TemperatureRange range, double end) {
-    double x = degrees.x(range.low());
-    double right = Math.max(x + 2, degrees.x(range.high()));
-    double middle = y + STRIP / 2;
-    svg.rectangle("range", x, y + 2, right - x, STRIP - 4);
-    offScale(range.high());
-    if (end - right > ARROW) {
-      svg.line("more", right, middle, end - ARROW, middle);
-      arrow(end, -ARROW);
-    }
-  }
-
-  private void arrow(double tip, double tail) {
-    double middle = y + STRIP / 2;
-    svg.polygon("arrow", List.of(tip + tail, middle - 4, tip, middle, tip + tail, middle + 4));
-  }
-
-  private void window(TemperatureRange begins) {
+  /** Doubtful from the low end of its lower bound on, good from the high end up to the top. */
+  private void window(TemperatureRange begins, TemperaturePoint top) {
     TemperaturePoint doubtfulTo = begins.high().isAbove(top) ? top : begins.high();
-    if (top.isAbove(begins.low()) && !review.isBlocked()) {
+    if (top.isAbove(begins.low())) {
       double x = degrees.x(begins.low());
       double w = degrees.x(doubtfulTo) - x;
       svg.rectangle("doubtful", x, y, w, STRIP);
       svg.hatching("doubtful-hatch", x, y, w, STRIP, 5);
     }
-    good("window");
+    if (top.isAbove(begins.high())) {
+      double x = degrees.x(begins.high());
+      svg.rectangle("window", x, y, degrees.x(top) - x, STRIP);
+    }
   }
 
-  private void limit(TemperaturePoint limit) {
-    if (!degrees.isOffAbove(limit)) {
-      double x = degrees.x(limit);
-      svg.rectangle("too-hot", x, y, Degrees.RIGHT - x, STRIP);
-      svg.hatching("too-hot-hatch", x, y, Degrees.RIGHT - x, STRIP, 4);
-      svg.line("hard", x, y - 2, x, y + STRIP + 2);
+  private void pin(TemperaturePoint point) {
+    double x = degrees.x(point);
+    svg.line("pin", x, y - 2, x, y + STRIP);
+    pinHead(x, y);
+    offScale(point);
+  }
+
+  private void pinHead(double x, double top) {
+    svg.polygon("pin-head", List.of(x - 6, top - 3, x + 6, top - 3, x, top + 6));
+  }
+
+  private void unknown() {
+    svg.rectangle("unknown", Degrees.LEFT, y, Degrees.RIGHT - Degrees.LEFT, STRIP);
+    svg.text("strong middle", (Degrees.LEFT + Degrees.RIGHT) / 2, y + STRIP - 4, "?");
+  }
+
+  /** A mark at the floor, and dots up to the end if it may be hotter. */
+  private void floor(PotFloor floor) {
+    double x = degrees.x(floor.value());
+    floorMark(x, y + STRIP);
+    if (!floor.isKnown() && Degrees.RIGHT - 2 - x > ARROW) {
+      double middle = y + STRIP / 2;
+      svg.line("more", x, middle, Degrees.RIGHT - 2 - ARROW, middle);
+      arrow(Degrees.RIGHT - 2, -ARROW);
     }
-    offScale(limit);
+    offScale(floor.value());
+  }
+
+  private void floorMark(double x, double foot) {
+    svg.polygon("floor", List.of(x - 5, foot + 3, x + 5, foot + 3, x, foot - 7));
+  }
+
+  private void arrow(double tip, double tail) {
+    double middle = y + STRIP / 2;
+    svg.polygon("arrow", List.of(tip + tail, middle - 4, tip, middle, tip + tail, middle + 4));
   }
 
   /** An arrow at the end that a temperature lies beyond. */
@@ -241,23 +233,51 @@ public final class TemperatureScale {
       double x = degrees.x(point);
       svg.line("tick", x, y, x, y + 4);
       String look = x == Degrees.LEFT ? "start" : x == Degrees.RIGHT ? "end" : "middle";
-      svg.text("soft " + look, x, y + 17, Say.degrees(point));
+      svg.text("soft " + look, x, y + 17, say.degrees(point));
     }
     y += 21;
   }
 
-  private String limits() {
-    return "Target, not above "
-        + Say.celsius(review.target())
-        + "; hard ceiling "
-        + Say.celsius(review.hardCeiling())
-        + ".";
+  /** What each mark means, a line each. */
+  private void key() {
+    key("scale.key.wax");
+    pinHead(11, y - 7);
+    key("scale.key.floor");
+    floorMark(11, y - 2);
+    key("scale.key.window");
+    svg.rectangle("window", 0, y - 9, 22, 10);
+    key("scale.key.doubtful");
+    svg.rectangle("doubtful", 0, y - 9, 22, 10);
+    svg.hatching("doubtful-hatch", 0, y - 9, 22, 10, 5);
+    y += 6;
   }
 
-  private String words(Predicate<PotFacts.Line> wanted) {
-    return lines.stream()
-        .filter(wanted)
-        .map(l -> l.name() + ": " + l.value())
-        .collect(Collectors.joining("; ", "", "."));
+  private void key(String words) {
+    y += Lettering.LINE + 1;
+    svg.text("start", 30, y, say.words(words));
+  }
+
+  private String limits() {
+    return say.words(
+        "scale.limits", "target", say.celsius(target()), "ceiling", say.celsius(hardCeiling()));
+  }
+
+  private String words() {
+    return pots.stream().map(this::words).collect(Collectors.joining(" "));
+  }
+
+  private String words(Pot pot) {
+    PotFacts facts = new PotFacts(say, pot.review());
+    String floor = facts.floor().map(f -> say.words("scale.pot.floor", "floor", f)).orElse("");
+    return say.words(
+        "scale.pot",
+        "name",
+        pot.name(),
+        "wax",
+        facts.wax(),
+        "floor",
+        floor,
+        "window",
+        facts.window(pot.window()));
   }
 }

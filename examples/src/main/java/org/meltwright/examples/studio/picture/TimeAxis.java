@@ -58,16 +58,16 @@ final class TimeAxis {
   }
 
   /** Returns the lines from the top down. */
-  List<Tick> ticks() {
+  List<Tick> ticks(Say say) {
     List<Tick> ticks = new ArrayList<>();
     if (endless) {
-      ticks.add(new Tick("no end", 0));
+      ticks.add(new Tick(say.words("time.no-end"), 0));
     }
     for (int i = last; i >= first; i--) {
-      ticks.add(new Tick(Say.time(TIMES[i]), below(TIMES[i])));
+      ticks.add(new Tick(say.time(TIMES[i]), below(TIMES[i])));
     }
     if (atOnce) {
-      ticks.add(new Tick("at once", height()));
+      ticks.add(new Tick(say.words("time.at-once"), height()));
     }
     return ticks;
   }

@@ -4,8 +4,8 @@
  * same.
  *
  * <ol>
- *   <li>{@link org.meltwright.examples.studio.picture.TemperatureScale} — one pot: what melts
- *       where, where it can be worked, and the limits.
+ *   <li>{@link org.meltwright.examples.studio.picture.TemperatureScale} — the pots of a day: how
+ *       hot, where each can be worked, and the limits.
  *   <li>{@link org.meltwright.examples.studio.picture.CostBars} — own against ready-made.
  *   <li>{@link org.meltwright.examples.studio.picture.OpenTimeCurve} — how long a stroke stays
  *       workable on panels of different warmth.

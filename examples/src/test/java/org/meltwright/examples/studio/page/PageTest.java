@@ -28,7 +28,7 @@ import org.meltwright.examples.studio.page.Block.Tone;
 class PageTest {
 
   private static Page page() {
-    Page.Builder builder = new Page.Builder("A <title> & more", "below it");
+    Page.Builder builder = new Page.Builder(Say.ENGLISH, "A <title> & more", "below it");
     String mark = builder.cite("A book, p. 3");
     return builder
         .add(new Heading(2, "Chapter"))
@@ -68,13 +68,13 @@ class PageTest {
 
   @Test
   void text_stays_within_its_width() {
-    Page wide = new Page.Builder("t", "word ".repeat(80).strip()).build();
+    Page wide = new Page.Builder(Say.ENGLISH, "t", "word ".repeat(80).strip()).build();
 
     assertThat(TextPage.of(wide).lines()).allMatch(line -> line.length() <= 96);
   }
 
   private static Page paper() {
-    return new Page.Builder("t", "s")
+    return new Page.Builder(Say.ENGLISH, "t", "s")
         .add(new Heading(2, "c"))
         .add(
             new Grid(
@@ -108,7 +108,7 @@ class PageTest {
 
   @Test
   void cite_gives_the_same_number_to_the_same_source() {
-    Page.Builder builder = new Page.Builder("t", "s");
+    Page.Builder builder = new Page.Builder(Say.ENGLISH, "t", "s");
 
     assertThat(builder.cite("a")).isEqualTo("[1]");
     assertThat(builder.cite("b")).isEqualTo("[2]");
@@ -122,7 +122,8 @@ class PageTest {
 
   @Test
   void pictures_are_numbered_and_their_words_escaped() {
-    Page page = new Page.Builder("t", "s").add(picture("<a>")).add(picture("<a>")).build();
+    Page page =
+        new Page.Builder(Say.ENGLISH, "t", "s").add(picture("<a>")).add(picture("<a>")).build();
     Document document = Jsoup.parse(HtmlPage.of(page));
 
     assertThat(document.select("svg > title").eachAttr("id"))
@@ -134,7 +135,7 @@ class PageTest {
   @Test
   void picture_after_facts_stands_beside_them_and_their_notices() {
     Page page =
-        new Page.Builder("t", "s")
+        new Page.Builder(Say.ENGLISH, "t", "s")
             .add(new Facts(List.of(new Fact("mass", "1 g"))))
             .add(new Notice(Tone.CARE, "CAUTION", "hot", List.of()))
             .add(picture("a"))
@@ -147,7 +148,10 @@ class PageTest {
   @Test
   void text_says_what_a_picture_shows_unless_it_stands_beside_its_numbers() {
     Page page =
-        new Page.Builder("t", "s").add(picture("a")).add(picture("b").besideItsNumbers()).build();
+        new Page.Builder(Say.ENGLISH, "t", "s")
+            .add(picture("a"))
+            .add(picture("b").besideItsNumbers())
+            .build();
 
     assertThat(TextPage.of(page)).contains("  says a\n").doesNotContain("says b");
   }
@@ -182,7 +186,7 @@ class PageTest {
             List.of("a", "b", "c", "d"),
             List.of(List.of("x", "fine, 1 g", "none", "EUR 2.00"), List.of("y", "", "7", "free")),
             false);
-    Page page = new Page.Builder("t", "s").add(table).build();
+    Page page = new Page.Builder(Say.ENGLISH, "t", "s").add(table).build();
 
     assertThat(List.of(table.isWords(0), table.isWords(1), table.isWords(2), table.isWords(3)))
         .containsExactly(true, true, false, false);

@@ -16,6 +16,7 @@ import org.meltwright.core.cost.ExactMoney;
 import org.meltwright.core.cost.ReadyMade;
 import org.meltwright.core.cost.UnitPrice;
 import org.meltwright.examples.studio.page.Block.Picture;
+import org.meltwright.examples.studio.page.Say;
 import org.meltwright.units.QuantityKind;
 
 class CostBarsTest {
@@ -23,6 +24,7 @@ class CostBarsTest {
   /** Half a kilogram: 10.00 materials, 0.05 electricity, 6.20 work; so 20.00, 0.10 and 12.40. */
   private static final Picture PICTURE =
       CostBars.of(
+          Say.ENGLISH,
           CostRollUp.of(
               "batch",
               List.of(
@@ -72,7 +74,7 @@ class CostBarsTest {
   void without_an_offer_and_without_cost_there_is_a_picture_still() {
     CostRollUp free = CostRollUp.of("batch", List.of(cost(CostKind.MATERIAL, "snow", "0.00")));
 
-    assertThat(CostBars.of(free, QuantityKind.MASS.ofSi(1), List.of()).alternative())
+    assertThat(CostBars.of(Say.ENGLISH, free, QuantityKind.MASS.ofSi(1), List.of()).alternative())
         .isEqualTo("Per kilogram: own EUR 0.00 (other EUR 0.00).");
   }
 }

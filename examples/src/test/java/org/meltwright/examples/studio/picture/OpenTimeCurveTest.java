@@ -21,7 +21,7 @@ class OpenTimeCurveTest {
 
   @Test
   void panels_stand_from_cold_to_warm_at_even_distance_for_each_kelvin() {
-    Elements ticks = Samples.drawn(OpenTimeCurve.of(TABLE)).select("line.tick");
+    Elements ticks = Samples.drawn(OpenTimeCurve.of(Say.ENGLISH, TABLE)).select("line.tick");
     double at20 = Samples.number(ticks.get(0), "x1");
     double at40 = Samples.number(ticks.get(1), "x1");
     double at55 = Samples.number(ticks.get(2), "x1");
@@ -33,7 +33,7 @@ class OpenTimeCurveTest {
 
   @Test
   void whiskers_reach_from_the_low_to_the_high_estimate() {
-    Element svg = Samples.drawn(OpenTimeCurve.of(TABLE));
+    Element svg = Samples.drawn(OpenTimeCurve.of(Say.ENGLISH, TABLE));
     TimeAxis axis = TimeAxis.of(List.of(TABLE.halfSet(0, 1), TABLE.halfSet(1, 2)));
     Element whisker = svg.select("line.whisker").get(0);
     double drawn = Samples.number(whisker, "y1") - Samples.number(whisker, "y2");
@@ -46,7 +46,7 @@ class OpenTimeCurveTest {
 
   @Test
   void each_melt_has_a_line_of_its_own_style_and_a_band() {
-    Element svg = Samples.drawn(OpenTimeCurve.of(TABLE));
+    Element svg = Samples.drawn(OpenTimeCurve.of(Say.ENGLISH, TABLE));
 
     assertThat(svg.select("polyline").eachAttr("class"))
         .containsExactly("curve dash-0", "curve dash-1");
@@ -55,20 +55,19 @@ class OpenTimeCurveTest {
 
   @Test
   void alternative_says_each_time_with_its_range() {
-    Picture picture = OpenTimeCurve.of(TABLE);
+    Picture picture = OpenTimeCurve.of(Say.ENGLISH, TABLE);
 
     assertThat(picture.alternative())
         .contains("Time until a stroke drags. Melt at 75.0 °C: on a panel at 20.0 °C ")
-        .contains(
-            Say.time(TABLE.halfSet(1, 2).centralSi())
-                + " ("
-                + Say.time(TABLE.halfSet(1, 2).lowSi()));
+        .contains("55.0 °C " + Say.ENGLISH.time(TABLE.halfSet(1, 2))) // two figures: it is rough
+        .contains(" 58 s (15 s to ");
   }
 
   @Test
   void a_panel_so_warm_that_nothing_sets_has_no_end_and_says_so() {
     Picture picture =
         OpenTimeCurve.of(
+            Say.ENGLISH,
             Samples.openTimes(
                 Samples.points(85), Samples.points(20, 80), TemperaturePoint.ofCelsius(80)));
 
@@ -80,13 +79,13 @@ class OpenTimeCurveTest {
   void one_panel_only_is_drawn_too() {
     OpenTimeTable one = Samples.openTimes(Samples.points(85), Samples.points(20));
 
-    assertThat(Samples.drawn(OpenTimeCurve.of(one)).select("circle")).hasSize(2);
+    assertThat(Samples.drawn(OpenTimeCurve.of(Say.ENGLISH, one)).select("circle")).hasSize(2);
   }
 
   @Test
   void no_panel_is_refused() {
     OpenTimeTable none = new OpenTimeTable(List.of(), List.of(), List.of());
 
-    assertThatIllegalArgumentException().isThrownBy(() -> OpenTimeCurve.of(none));
+    assertThatIllegalArgumentException().isThrownBy(() -> OpenTimeCurve.of(Say.ENGLISH, none));
   }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import net.jqwik.api.ForAll;
@@ -33,6 +34,7 @@ import org.meltwright.core.planning.PackageOffer;
 import org.meltwright.core.planning.PurchaseQuestion;
 import org.meltwright.core.planning.SupplierTerms;
 import org.meltwright.core.thermal.setting.OpenTimeTable;
+import org.meltwright.examples.studio.page.Say;
 import org.meltwright.safety.heating.HeatingReview;
 import org.meltwright.units.QuantityKind;
 
@@ -56,7 +58,8 @@ class PictureProperties {
             .get(which);
     HeatingReview review = Pots.at(reading, Pots.mix("beeswax-bleached", wax + 1, other, 1));
 
-    Looks.arePicturesOfOurs(TemperatureScale.of(review, Pots.window(review)));
+    Looks.arePicturesOfOurs(TemperatureScale.of(Say.ENGLISH, Pots.named(review, review)));
+    Looks.arePicturesOfOurs(TemperatureScale.of(Say.in(Locale.GERMAN), Pots.named(review, review)));
   }
 
   @Property(tries = 60)
@@ -71,7 +74,7 @@ class PictureProperties {
     List<ReadyMade> offers =
         labels.stream().map(l -> new ReadyMade(l, UnitPrice.parse("65.00 EUR/kg"))).toList();
 
-    Looks.arePicturesOfOurs(CostBars.of(cost, QuantityKind.MASS.ofSi(0.7), offers));
+    Looks.arePicturesOfOurs(CostBars.of(Say.ENGLISH, cost, QuantityKind.MASS.ofSi(0.7), offers));
   }
 
   private static CostItem cost(CostKind kind, int cents) {
@@ -85,7 +88,7 @@ class PictureProperties {
     double[] celsius = panels.stream().mapToDouble(p -> p).toArray();
     OpenTimeTable table = Samples.openTimes(Samples.points(melt, 90), Samples.points(celsius));
 
-    Looks.arePicturesOfOurs(OpenTimeCurve.of(table));
+    Looks.arePicturesOfOurs(OpenTimeCurve.of(Say.ENGLISH, table));
   }
 
   /** Wide and narrow letters, none of which spell a "NaN" by chance. */
@@ -107,6 +110,7 @@ class PictureProperties {
 
     Looks.arePicturesOfOurs(
         PurchaseBars.of(
+            Say.ENGLISH,
             PurchaseQuestion.of(all, offers, List.of(south), Samples.DAY)
                 .withTimeLimit(Duration.ofMillis(50))
                 .cheapest()));
@@ -120,7 +124,7 @@ class PictureProperties {
     SupplierTerms terms =
         SupplierTerms.of("far", FreightTariff.perOrder(Money.ofMinor(EURO, freight)))
             .withFlatDuties(List.of(FlatDuty.of(Money.ofMinor(EURO, duty), "resin")));
-    String said = PurchaseBars.of(Samples.fromFar(kilograms, terms)).alternative();
+    String said = PurchaseBars.of(Say.ENGLISH, Samples.fromFar(kilograms, terms)).alternative();
     Matcher order = Pattern.compile("from far (EUR [\\d.]+) \\((.*)\\)").matcher(said);
 
     assertThat(order.find()).as(said).isTrue();

@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples.studio.picture;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.meltwright.core.equipment.HeatSource;
 import org.meltwright.core.material.DefinedTemperature;
@@ -110,5 +111,14 @@ final class Pots {
 
   static WorkingWindow window(HeatingReview review) {
     return TemperatureTable.STANDARD.window(review.plan().mix(), review.target()).orElseThrow();
+  }
+
+  /** Each with the window of its mix and a name by its place. */
+  static List<TemperatureScale.Pot> named(HeatingReview... reviews) {
+    List<TemperatureScale.Pot> pots = new ArrayList<>();
+    for (HeatingReview review : reviews) {
+      pots.add(new TemperatureScale.Pot("pot " + (pots.size() + 1), review, window(review)));
+    }
+    return pots;
   }
 }

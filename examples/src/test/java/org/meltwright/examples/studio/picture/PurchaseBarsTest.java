@@ -15,6 +15,7 @@ import org.meltwright.core.planning.LeftOver;
 import org.meltwright.core.planning.PurchasePlan;
 import org.meltwright.core.planning.SupplierTerms;
 import org.meltwright.examples.studio.page.Block.Picture;
+import org.meltwright.examples.studio.page.Say;
 
 class PurchaseBarsTest {
 
@@ -24,7 +25,8 @@ class PurchaseBarsTest {
 
   @Test
   void bars_of_all_materials_are_as_long_as_what_is_bought_on_one_scale() {
-    Elements bars = Samples.drawn(PurchaseBars.of(PLAN)).select("rect.outline:not([height=10])");
+    Elements bars =
+        Samples.drawn(PurchaseBars.of(Say.ENGLISH, PLAN)).select("rect.outline:not([height=10])");
     List<LeftOver> bought = PLAN.leftOver();
 
     assertThat(bars).hasSameSizeAs(bought);
@@ -38,7 +40,7 @@ class PurchaseBarsTest {
 
   @Test
   void needed_and_left_over_fill_the_bar_in_their_proportion() {
-    Element svg = Samples.drawn(PurchaseBars.of(PLAN));
+    Element svg = Samples.drawn(PurchaseBars.of(Say.ENGLISH, PLAN));
     for (int i = 0; i < PLAN.leftOver().size(); i++) {
       LeftOver left = PLAN.leftOver().get(i);
       double needed = Samples.number(svg.select("rect.needed").get(i), "width");
@@ -52,7 +54,7 @@ class PurchaseBarsTest {
 
   @Test
   void alternative_says_packages_left_overs_and_money_to_the_cent() {
-    Picture picture = PurchaseBars.of(PLAN);
+    Picture picture = PurchaseBars.of(Say.ENGLISH, PLAN);
 
     assertThat(picture.alternative())
         .contains("wax: ", " × ", "left over ", "Together " + PLAN.total());
@@ -65,13 +67,14 @@ class PurchaseBarsTest {
     PurchasePlan far =
         Samples.fromFar(0.5, SupplierTerms.free("far", EURO).withFlatDuties(List.of(DUTY)));
 
-    assertThat(PurchaseBars.of(far).alternative())
+    assertThat(PurchaseBars.of(Say.ENGLISH, far).alternative())
         .contains("from far EUR 19.00 (goods EUR 16.00, no carriage counted, flat duty EUR 3.00)");
-    assertThat(Samples.drawn(PurchaseBars.of(far)).text()).contains("flat duty EUR");
+    assertThat(Samples.drawn(PurchaseBars.of(Say.ENGLISH, far)).text()).contains("flat duty EUR");
   }
 
   @Test
   void nothing_to_buy_is_said() {
-    assertThat(PurchaseBars.of(Samples.purchase(0, 0)).alternative()).isEqualTo("Nothing to buy.");
+    assertThat(PurchaseBars.of(Say.ENGLISH, Samples.purchase(0, 0)).alternative())
+        .isEqualTo("Nothing to buy.");
   }
 }

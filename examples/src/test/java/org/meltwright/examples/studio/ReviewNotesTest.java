@@ -13,7 +13,7 @@ import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.examples.studio.page.HtmlPage;
 
 /** What the review of a job says of its temperatures, in print and on the page. */
-class ReviewPageTest {
+class ReviewNotesTest {
 
   private static final String AT_LEAST = "at least 95.0 °C; how far it rises above is not known";
 
@@ -31,11 +31,13 @@ class ReviewPageTest {
   }
 
   private static String html(Sheet sheet) {
-    return Jsoup.parse(HtmlPage.of(SheetPage.of(sheet))).text();
+    return Jsoup.parse(HtmlPage.of(SheetPage.of(sheet, StudioText.EDITION))).text();
   }
 
   private static String classSheet(Sheet sheet) {
-    return Jsoup.parse(HtmlPage.forPaper(ClassSheetPage.of(sheet, sheet.forClass().orElseThrow())))
+    return Jsoup.parse(
+            HtmlPage.forPaper(
+                ClassSheetPage.of(sheet, sheet.forClass().orElseThrow(), StudioText.EDITION)))
         .text();
   }
 
@@ -47,8 +49,8 @@ class ReviewPageTest {
 
     assertThat(StudioText.print(sheet)).contains("floor of the pot " + AT_LEAST);
     assertThat(html(sheet))
-        .contains("floor of the pot " + AT_LEAST) // among the facts
-        .contains("Floor of the pot: " + AT_LEAST); // below the picture
+        .contains("floor of the pot " + AT_LEAST + " working window") // on the card
+        .contains("floor of the pot " + AT_LEAST + "; working window"); // below the picture
     for (String shown : List.of(StudioText.print(sheet), html(sheet), classSheet(sheet))) {
       assertThat(shown)
           .contains("It is " + AT_LEAST + ". What lies on the floor") // beside the finding
@@ -72,8 +74,8 @@ class ReviewPageTest {
       delimiter = '|',
       textBlock =
           """
-          "overshoot": "5 K" | 90.0 °C / 194.0 °F, palette set point and overshoot
-          "power": "900 W" | 85.0 °C / 185.0 °F, at least set point
+          "overshoot": "5 K" | 90.0 °C / 194.0 °F, set point plus overshoot of the palette, not measured
+          "power": "900 W" | 85.0 °C / 185.0 °F, at least the set point; the overshoot is not stated
           """)
   void a_reading_that_does_not_bind_is_shown_beside_what_does(String field, String bound)
       throws IOException {
@@ -91,7 +93,7 @@ class ReviewPageTest {
     Sheet sheet = sheet("\"kind\": \"hot-plate\", \"setPoint\": \"85 °C\", \"overshoot\": \"5 K\"");
 
     assertThat(StudioText.print(sheet))
-        .contains("wax, liquid measured 80.0 °C / 176.0 °F")
+        .contains("wax 80.0 °C / 176.0 °F, measured in the liquid")
         .doesNotContain("read in the wax");
     assertThat(classSheet(sheet))
         .contains("is to show 80.0 °C / 176.0 °F.")
@@ -105,7 +107,7 @@ class ReviewPageTest {
         sheet("\"kind\": \"heated-palette\", \"setPoint\": \"70 °C\", \"overshoot\": \"5 K\"");
 
     assertThat(StudioText.print(sheet))
-        .contains("wax, liquid on palette 80.0 °C / 176.0 °F")
+        .contains("wax 80.0 °C / 176.0 °F, measured in the liquid; the surface of the palette")
         .doesNotContain("read in the wax");
   }
 }

@@ -221,6 +221,9 @@ class ValuesTest {
           "HeatingPlan.temperatures",
           "LabelDetails.disposal",
           "LabelDetails.extinguisher",
+          "PurchaseOrder.freight", // groups of parts: the cases change a part
+          "PurchaseOrder.goods",
+          "PurchaseOrder.handling",
           "RuleSet.head",
           "ShareOf.counted",
           "ThermometerCalibration.line");

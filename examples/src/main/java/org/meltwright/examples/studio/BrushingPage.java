@@ -3,8 +3,8 @@ package org.meltwright.examples.studio;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.meltwright.core.explain.Drivers;
 import org.meltwright.core.source.Source;

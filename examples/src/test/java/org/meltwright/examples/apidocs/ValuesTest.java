@@ -221,7 +221,7 @@ class ValuesTest {
           "HeatingPlan.temperatures",
           "LabelDetails.disposal",
           "LabelDetails.extinguisher",
-          "PurchaseOrder.freight", // groups of parts: the cases change a part
+          "PurchaseOrder.freight", // with goods and handling: LandedCostTest
           "PurchaseOrder.goods",
           "PurchaseOrder.handling",
           "RuleSet.head",

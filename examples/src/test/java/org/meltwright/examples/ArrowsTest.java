@@ -136,10 +136,11 @@ class ArrowsTest {
   }
 
   @Test
-  void only_cost_and_planning_know_money() {
+  void only_cost_planning_and_plausibility_know_money() {
     noClasses()
         .that()
-        .resideOutsideOfPackages("..core.cost..", "..core.planning..", "..examples..")
+        .resideOutsideOfPackages(
+            "..core.cost..", "..core.planning..", "..core.plausibility..", "..examples..")
         .should()
         .dependOnClassesThat()
         .resideInAPackage("org.joda.money..")

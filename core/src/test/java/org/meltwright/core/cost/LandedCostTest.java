@@ -35,6 +35,24 @@ class LandedCostTest {
   }
 
   @Test
+  void orderThatDiffersInOneThing_isAnother() {
+    FreightTariff parcel = FreightTariff.perOrder(eur("5.95"));
+
+    assertThat(order()).isEqualTo(order());
+    assertThat(
+            Set.of(
+                order(),
+                PurchaseOrder.of(LINES.subList(0, 2), CurrencyUnit.EUR, DAY),
+                PurchaseOrder.of(LINES, CurrencyUnit.EUR, DAY.plusDays(1)),
+                order().withFreight(parcel, Vat.NONE),
+                order().withFreight(parcel, Vat.included(NINETEEN)),
+                order().withHandling(eur("2"), Vat.NONE),
+                order().withHandling(eur("2"), Vat.included(NINETEEN)),
+                order().withInsurance(NINETEEN)))
+        .hasSize(8);
+  }
+
+  @Test
   void anOrderWithinTheCountry_keepsGrossPrices() {
     List<OrderLine> gross =
         LINES.stream()

@@ -22,8 +22,6 @@ final class MeasureFirst {
 
   /** The inputs as bars; none where all of them are known. */
   static Optional<Picture> picture(Drivers drivers, Say say) {
-    return drivers.ranked().isEmpty()
-        ? Optional.empty()
-        : Optional.of(DriverBars.of(drivers, say.locale()));
+    return drivers.ranked().isEmpty() ? Optional.empty() : Optional.of(DriverBars.of(drivers, say));
   }
 }

@@ -203,9 +203,7 @@ final class WorkingPage {
     List<Fact> facts =
         new ArrayList<>(
             casted(batch).map(this::casting).orElseGet(() -> unknown(say, "casting.hot-volume")));
-    casted(batch)
-        .flatMap(c -> MeasureFirst.fact(c.cakeMassDrivers(), say))
-        .ifPresent(facts::add);
+    casted(batch).flatMap(c -> MeasureFirst.fact(c.cakeMassDrivers(), say)).ifPresent(facts::add);
     facts.add(new Fact(say.words("casting.room"), sheet.pot().room().said(say, this::room)));
     sheet
         .pot()

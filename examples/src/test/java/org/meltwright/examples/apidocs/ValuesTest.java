@@ -221,6 +221,9 @@ class ValuesTest {
           "HeatingPlan.temperatures",
           "LabelDetails.disposal",
           "LabelDetails.extinguisher",
+          "PurchaseOrder.freight", // with goods and handling: LandedCostTest
+          "PurchaseOrder.goods",
+          "PurchaseOrder.handling",
           "RuleSet.head",
           "ShareOf.counted",
           "ThermometerCalibration.line");

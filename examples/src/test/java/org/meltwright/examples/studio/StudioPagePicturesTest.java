@@ -29,7 +29,7 @@ class StudioPagePicturesTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"demo-studio.json, 9", "blocked-studio.json, 3"})
+  @CsvSource({"demo-studio.json, 10", "blocked-studio.json, 3"})
   void each_picture_has_role_title_description_and_a_text_below_it(String file, int pictures)
       throws IOException {
     Parser parser = Parser.htmlParser().setTrackErrors(50);

@@ -102,7 +102,7 @@ class StudioSheetTest {
             "These shares do not add up to 100 %",
             "The melt's temperature is that on contact: a brush brings it there 10 to 20 K below"
                 + " the pot's");
-    assertThat(words(demo.chapter("Ultramarine from oil paint")))
+    assertThat(words(demo.working("Ultramarine from oil paint")))
         .contains(
             "Weigh a full cup of the melt, and the same cup full of cold water: the density of the"
                 + " melt decides nearly all of this range.",

@@ -2,14 +2,12 @@
 package org.meltwright.examples.studio.picture;
 
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.stream.Collectors;
 import org.meltwright.core.explain.Drivers;
 import org.meltwright.core.explain.Drivers.Driver;
 import org.meltwright.examples.studio.page.Block.Picture;
+import org.meltwright.examples.studio.page.Say;
 import org.meltwright.examples.studio.page.Svg;
-import org.meltwright.units.Messages;
 
 /**
  * What an estimate hangs on as bars on one scale, the input that decides most first: measure that
@@ -17,14 +15,13 @@ import org.meltwright.units.Messages;
  */
 public final class DriverBars {
 
-  private static final Messages WORDS = Messages.beside(DriverBars.class);
   private static final double BAR = 14;
 
   /** How many inputs have a bar of their own; the others are told together. */
   private static final int SHOWN = 5;
 
   private final Drivers drivers;
-  private final Locale reader;
+  private final Say say;
   private final List<Driver> shown;
   private final Svg.Builder svg;
   private double y;
@@ -33,42 +30,38 @@ public final class DriverBars {
    * Draws what an estimate hangs on.
    *
    * @param drivers the drivers of the estimate
-   * @param reader the reader's language: German for {@code de}, English for all others
+   * @param say the language of the page
    * @return the picture
    */
-  public static Picture of(Drivers drivers, Locale reader) {
-    DriverBars bars = new DriverBars(drivers, reader);
+  public static Picture of(Drivers drivers, Say say) {
+    DriverBars bars = new DriverBars(drivers, say);
     return new Picture(bars.draw(), bars.alternative());
   }
 
-  private DriverBars(Drivers drivers, Locale reader) {
+  private DriverBars(Drivers drivers, Say say) {
     this.drivers = drivers;
-    this.reader = reader;
+    this.say = say;
     this.shown = drivers.ranked().stream().limit(SHOWN).toList();
     this.svg =
         Svg.builder(
-            words("drivers.title", Map.of("result", result())),
-            words("drivers.description", Map.of()),
+            say.words("drivers.title", "result", result()),
+            say.words("drivers.description"),
             Paper.WIDTH);
   }
 
-  private String words(String key, Map<String, String> places) {
-    return WORDS.text(key, reader, places);
-  }
-
   private String result() {
-    return drivers.result().name().in(reader);
+    return drivers.result().name().in(say.locale());
   }
 
   private Svg draw() {
-    y = Paper.heading(svg, words("drivers.heading", Map.of("result", result())));
-    line("start", words("drivers.worst", Map.of("range", drivers.worst().text(reader))));
+    y = Paper.heading(svg, say.words("drivers.heading", "result", result()));
+    line("start", say.words("drivers.worst", "range", drivers.worst().text(say.locale())));
     shown.forEach(this::bar);
     drivers.ranked().stream()
         .skip(SHOWN)
         .findFirst()
-        .ifPresent(d -> line("start", words("drivers.others", Map.of("share", percent(d)))));
-    line("soft start", words("drivers.sum", Map.of()));
+        .ifPresent(d -> line("start", say.words("drivers.others", "share", percent(d))));
+    line("soft start", say.words("drivers.sum"));
     return svg.build(y + 4);
   }
 
@@ -82,19 +75,20 @@ public final class DriverBars {
     svg.rectangle("needed", 0, y, width, BAR);
     svg.rectangle("outline", 0, y, Paper.WIDTH, BAR);
     y += BAR;
-    line("soft start", words("drivers.known", places(driver)));
+    line("soft start", say.words("drivers.known", places(driver)));
   }
 
   private String name(Driver driver) {
-    return driver.input().symbol().name().in(reader);
+    return driver.input().symbol().name().in(say.locale());
   }
 
-  private Map<String, String> places(Driver driver) {
-    return Map.of(
-        "input", name(driver),
-        "range", driver.input().rangeText(reader),
-        "left", driver.ifKnown().text(reader),
-        "share", percent(driver));
+  private Object[] places(Driver driver) {
+    return new Object[] {
+      "input", name(driver),
+      "range", driver.input().rangeText(say.locale()),
+      "left", driver.ifKnown().text(say.locale()),
+      "share", percent(driver)
+    };
   }
 
   /** What hardly matters may widen a range by a hair: no per cent below zero. */
@@ -104,12 +98,19 @@ public final class DriverBars {
 
   private String alternative() {
     if (shown.isEmpty()) {
-      return words("drivers.nothing", Map.of("result", result()));
+      return say.words("drivers.nothing", "result", result());
     }
     String inputs =
-        shown.stream().map(d -> words("drivers.one", places(d))).collect(Collectors.joining("; "));
-    return words(
+        shown.stream()
+            .map(d -> say.words("drivers.one", places(d)))
+            .collect(Collectors.joining("; "));
+    return say.words(
         "drivers.said",
-        Map.of("result", result(), "range", drivers.worst().text(reader), "inputs", inputs));
+        "result",
+        result(),
+        "range",
+        drivers.worst().text(say.locale()),
+        "inputs",
+        inputs);
   }
 }

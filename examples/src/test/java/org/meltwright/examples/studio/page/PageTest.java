@@ -122,8 +122,7 @@ class PageTest {
 
   @Test
   void pictures_are_numbered_and_their_words_escaped() {
-    Page page =
-        Page.builder(Say.ENGLISH, "t", "s").add(picture("<a>")).add(picture("<a>")).build();
+    Page page = Page.builder(Say.ENGLISH, "t", "s").add(picture("<a>")).add(picture("<a>")).build();
     Document document = Jsoup.parse(HtmlPage.of(page));
 
     assertThat(document.select("svg > title").eachAttr("id"))

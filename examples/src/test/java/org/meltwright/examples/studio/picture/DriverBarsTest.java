@@ -21,6 +21,7 @@ import org.meltwright.core.explain.EstimateInput;
 import org.meltwright.core.explain.EstimateInput.Direction;
 import org.meltwright.core.explain.Symbol;
 import org.meltwright.examples.studio.page.Block.Picture;
+import org.meltwright.examples.studio.page.Say;
 
 class DriverBarsTest {
 
@@ -41,7 +42,7 @@ class DriverBarsTest {
 
   @Test
   void the_text_says_what_the_bars_show() {
-    assertThat(DriverBars.of(MASS, Locale.ENGLISH).alternative())
+    assertThat(DriverBars.of(MASS, Say.ENGLISH).alternative())
         .isEqualTo(
             "What decides the mass, all inputs at their worse ends 0.984 to 1.53 kg. By how much"
                 + " the range would be narrower if one were known: depth (20 to 30 mm) 92 %, known"
@@ -51,7 +52,7 @@ class DriverBarsTest {
 
   @Test
   void bars_are_as_long_as_their_shares_the_longest_first() {
-    Element svg = Samples.drawn(DriverBars.of(MASS, Locale.GERMAN));
+    Element svg = Samples.drawn(DriverBars.of(MASS, Say.in(Locale.GERMAN)));
     List<Double> widths =
         svg.select("rect.needed").stream().map(bar -> Samples.number(bar, "width")).toList();
 
@@ -77,7 +78,7 @@ class DriverBarsTest {
             v -> inputs.stream().mapToDouble(v::of).sum());
 
     for (Locale reader : List.of(Locale.ENGLISH, Locale.GERMAN)) {
-      Picture picture = DriverBars.of(sum, reader);
+      Picture picture = DriverBars.of(sum, Say.in(reader));
       Looks.arePicturesOfOurs(picture);
     }
   }

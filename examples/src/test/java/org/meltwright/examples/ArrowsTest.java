@@ -139,7 +139,8 @@ class ArrowsTest {
   void only_cost_planning_and_plausibility_know_money() {
     noClasses()
         .that()
-        .resideOutsideOfPackages("..core.cost..", "..core.planning..", "..core.plausibility..", "..examples..")
+        .resideOutsideOfPackages(
+            "..core.cost..", "..core.planning..", "..core.plausibility..", "..examples..")
         .should()
         .dependOnClassesThat()
         .resideInAPackage("org.joda.money..")

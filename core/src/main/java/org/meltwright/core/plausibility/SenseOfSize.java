@@ -113,8 +113,8 @@ public final class SenseOfSize {
    *
    * @param material what is bought
    * @param price the price
-   * @return the remark; empty if the price is usual, nobody said what is, or the price is not in
-   *     euro
+   * @return the remark; empty if the price is usual or zero, nobody said what is usual, or the
+   *     price is not in euro
    */
   public Optional<Remark> ofPrice(Material material, UnitPrice price) {
     if (!price.currency().equals(CurrencyUnit.EUR)) {

@@ -12,8 +12,9 @@ record UsualSize(double low, double high, double times, String knownBy) {
   /** How a hand slips: a decimal sign one, two or three places off, a prefix of a unit. */
   private static final double[] SLIPS = {1e-3, 1e3, 0.01, 100, 0.1, 10};
 
+  /** Nothing is a gift, or no size at all: it is not judged. */
   boolean isUnusual(double found) {
-    return found < low / times || found > high * times;
+    return found != 0 && (found < low / times || found > high * times);
   }
 
   /** The same rule for other ends. */

@@ -67,6 +67,15 @@ class SenseOfSizeTest {
   }
 
   @Test
+  void gift_isNotJudged() {
+    UnitPrice nothing = UnitPrice.parse("0 EUR/kg");
+    Material wax = shelf("beeswax-yellow");
+
+    assertThat(sense.ofPrice(wax, nothing)).isEmpty();
+    assertThat(sense.ofPriceBeside(wax, nothing, List.of(UnitPrice.parse("14 EUR/kg")))).isEmpty();
+  }
+
+  @Test
   void price_inAnotherCurrency_isNotJudged() {
     assertThat(sense.ofPrice(shelf("damar"), UnitPrice.parse("4000 JPY/kg"))).isEmpty();
   }

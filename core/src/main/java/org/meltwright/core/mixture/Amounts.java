@@ -4,6 +4,7 @@ package org.meltwright.core.mixture;
 import java.util.Arrays;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -16,6 +17,7 @@ final class Amounts {
   private static final double SMALLEST_TOTAL = 1e-290;
 
   private static final double LARGEST = 1e290;
+  private static final double LARGEST_CUBIC_METRES = 1e12;
 
   private Amounts() {}
 
@@ -26,6 +28,11 @@ final class Amounts {
       return kilograms + 0.0;
     }
     throw new ProblemException(Problem.of(MixtureProblem.AMOUNT, Bilingual.of(mass)));
+  }
+
+  /** Returns a volume in m³; a refusal tells it in its own unit. */
+  static double requireVolume(Quantity<Volume> volume) {
+    return MixtureProblem.CHECK.between(volume, 0, LARGEST_CUBIC_METRES, "volume");
   }
 
   static double require(double amount, String unit) {

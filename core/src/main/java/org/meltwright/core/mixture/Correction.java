@@ -9,6 +9,7 @@ import org.meltwright.core.explain.Explanation;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.VolumeFraction;
 
 /**
  * What to add to a pot so that it reaches a share: the answer to "what do I add?".
@@ -59,11 +60,62 @@ public final class Correction {
     double added = what.valueIn(addition);
     double wanted = target.value();
     double missing = present - wanted;
-    boolean met = Math.abs(missing) <= NOTHING * Math.max(present, wanted);
-    double perKilogram = met ? 0 : missing / (wanted - added);
-    if (!(perKilogram >= 0 && perKilogram < 1 / NOTHING)) {
+    boolean isMet = Math.abs(missing) <= NOTHING * Math.max(present, wanted);
+    double perKilogram = isMet ? 0 : missing / (wanted - added);
+    if (!isReached(perKilogram)) {
       double nearest = Math.abs(added - wanted) < Math.abs(missing) ? added : present;
       throw new ProblemException(ShareSystem.outOfReach(new ShareTarget(what, target), nearest));
+    }
+    return new Correction(pot, List.of(new Mixture(addition, pot.massKilograms() * perKilogram)));
+  }
+
+  private static boolean isReached(double perKilogram) {
+    return perKilogram >= 0 && perKilogram < 1 / NOTHING;
+  }
+
+  /**
+   * Returns what to add to reach one share by volume, by additive volumes.
+   *
+   * <p>For example, how much wax brings a paint of 30 % of white by volume down to 8 %:
+   *
+   * <pre>{@code
+   * Material white = MaterialCatalogue.standard().require("titanium-white-rutile");
+   * Composition wax = Composition.of(MaterialCatalogue.standard().require("beeswax-yellow"));
+   * Composition strong = wax.with(white, VolumeFraction.ofPercent(30), DensityBasis.SOLID);
+   * Correction thinned =
+   *     Correction.toVolumeShare(
+   *         Mixture.of(strong, grams(100)),
+   *         ShareOf.PIGMENT,
+   *         VolumeFraction.ofPercent(8),
+   *         DensityBasis.SOLID,
+   *         wax);
+   * thinned.addedKilograms(); // 0.137 kg
+   * thinned.result().composition().volumeView(DensityBasis.SOLID).volumeFraction(white).percent(); // 8.0 %
+   * }</pre>
+   *
+   * @param pot what is there
+   * @param what what the share is a share of; where it is a range, at the end that was chosen
+   * @param target the share to reach, by volume of the whole
+   * @param basis the state that volumes are counted in, every density at the middle of its range
+   * @param addition what may be added
+   * @return the correction; nothing is added where the share is there already, within 1e-12 of it
+   * @throws ProblemException if no amount of the addition reaches it, the pot is empty, or a density
+   *     is missing
+   */
+  public static Correction toVolumeShare(
+      Mixture pot,
+      ShareOf what,
+      VolumeFraction target,
+      DensityBasis basis,
+      Composition addition) {
+    VolumeSplit present = VolumeSplit.of(what, pot.composition(), basis);
+    VolumeSplit added = VolumeSplit.of(what, addition, basis);
+    double missing = present.beyond(target);
+    boolean isMet = Math.abs(missing) <= NOTHING * present.counted();
+    double perKilogram = isMet ? 0 : missing / -added.beyond(target);
+    if (!isReached(perKilogram)) {
+      throw new ProblemException(
+          ShareSystem.outOfReach(what, target, present.share(), added.share()));
     }
     return new Correction(pot, List.of(new Mixture(addition, pot.massKilograms() * perKilogram)));
   }

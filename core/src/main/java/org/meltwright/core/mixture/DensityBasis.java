@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.ByMaterial;
 import org.meltwright.core.material.Comparison;
@@ -21,6 +23,7 @@ import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.material.PropertyRange;
 import org.meltwright.core.source.Sourced;
 import org.meltwright.units.Density;
+import org.meltwright.units.Estimate;
 import org.meltwright.units.MaterialState;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityRange;
@@ -236,6 +239,39 @@ public final class DensityBasis {
       case LIQUID -> PropertyKey.LIQUID_DENSITY;
       case BULK -> PropertyKey.BULK_DENSITY;
     };
+  }
+
+  /**
+   * Returns what a volume of a composition weighs, by additive volumes.
+   *
+   * <p>For example, a litre of molten 1 : 8 medium, as sure as its densities are:
+   *
+   * <pre>{@code
+   * MaterialCatalogue shelf = MaterialCatalogue.standard();
+   * Material resin = shelf.require("damar");
+   * Material wax = shelf.require("beeswax-yellow");
+   * Composition medium = Composition.ofParts(List.of(resin, wax), 1, 8);
+   * DensityBasis solid = DensityBasis.SOLID;
+   * Estimate<Mass> litre = solid.mass(medium, litres(1));
+   * litre.centralSi(); // 0.971 kg
+   * litre.lowSi() < litre.highSi(); // true
+   * Mixture.ofVolume(medium, litres(1), solid).massKilograms(); // 0.971 kg
+   * }</pre>
+   *
+   * @param composition what the volume is of
+   * @param volume the volume, measured in this state
+   * @return the mass; the low one goes with the low densities
+   * @throws org.meltwright.units.ProblemException if the volume is negative or not finite, or a
+   *     density is missing; the problem names material and property
+   */
+  public Estimate<Mass> mass(Composition composition, Quantity<Volume> volume) {
+    double cubicMetres = Amounts.requireVolume(volume);
+    Estimate<Density> density = composition.density(this);
+    return new Estimate<>(
+        QuantityKind.MASS,
+        cubicMetres * density.lowSi(),
+        cubicMetres * density.centralSi(),
+        cubicMetres * density.highSi());
   }
 
   /**

@@ -61,6 +61,25 @@ public record Mixture(Composition composition, double massKilograms) {
   }
 
   /**
+   * Returns an amount of a composition by its volume, with every density at the middle of its
+   * range.
+   *
+   * <p>How sure the mass is says {@link DensityBasis#mass}. For example, 60 ml of an oil of 0.92
+   * g/ml are 55.2 g.
+   *
+   * @param composition what it is made of
+   * @param volume how much of it there is
+   * @param basis the state that the volume was measured in, and where its densities come from
+   * @return the mixture
+   * @throws ProblemException if the volume is negative or not finite, or a density is missing; the
+   *     problem names material and property
+   */
+  public static Mixture ofVolume(
+      Composition composition, Quantity<Volume> volume, DensityBasis basis) {
+    return new Mixture(composition, basis.mass(composition, volume).centralSi());
+  }
+
+  /**
    * Returns an amount of one material.
    *
    * @param material the material

@@ -321,6 +321,16 @@ public final class ShareOf {
     return result;
   }
 
+  /** Tells whether a material counts in full. */
+  boolean counts(Material material) {
+    return counted.test(material);
+  }
+
+  /** A mix down to what counts in full or not at all, constituents at the middle of their range. */
+  Composition expanded(Composition mix) {
+    return looksInside ? mix.expandedUnless(counted) : mix;
+  }
+
   private static boolean isUnstatedMix(Material material) {
     boolean isMix =
         material.family() == MaterialFamily.OIL_PAINT

@@ -11,6 +11,7 @@ import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityFormatter;
+import org.meltwright.units.VolumeFraction;
 
 /** Shares of components that together reach target shares: what a correction of several needs. */
 final class ShareSystem {
@@ -119,22 +120,40 @@ final class ShareSystem {
   }
 
   static Problem outOfReach(ShareTarget target, double nearest) {
-    double wanted = target.share().value();
+    return outOfReach(target.what(), target.share().value(), nearest, ShareSystem::byMass);
+  }
+
+  /** A share by volume that lies beyond what is there and what may be added. */
+  static Problem outOfReach(ShareOf what, VolumeFraction target, double present, double added) {
+    double wanted = target.value();
+    double nearest = Math.abs(added - wanted) < Math.abs(present - wanted) ? added : present;
+    return outOfReach(what, wanted, nearest, ShareSystem::byVolume);
+  }
+
+  private static Problem outOfReach(ShareOf what, double wanted, double nearest, InWords inWords) {
     int digits = FEW_DIGITS;
-    while (wanted != nearest && digits < ALL_DIGITS && isShownAlike(wanted, nearest, digits)) {
+    while (wanted != nearest
+        && digits < ALL_DIGITS
+        && inWords.of(wanted, digits).equals(inWords.of(nearest, digits))) {
       digits++;
     }
-    return Problem.of(MixtureProblem.OUT_OF_REACH, inWords(wanted, digits))
-        .with("counted", target.what().inWords())
-        .with("nearest", inWords(nearest, digits));
+    return Problem.of(MixtureProblem.OUT_OF_REACH, inWords.of(wanted, digits))
+        .with("counted", what.inWords())
+        .with("nearest", inWords.of(nearest, digits));
   }
 
-  private static boolean isShownAlike(double one, double other, int digits) {
-    return inWords(one, digits).equals(inWords(other, digits));
+  private interface InWords {
+    Bilingual of(double share, int digits);
   }
 
-  private static Bilingual inWords(double share, int digits) {
+  private static Bilingual byMass(double share, int digits) {
     MassFraction fraction = MassFraction.of(Amounts.clamp(share));
+    QuantityFormatter few = QuantityFormatter.ofSignificantDigits(digits);
+    return Bilingual.of(reader -> few.withLocale(reader).format(fraction));
+  }
+
+  private static Bilingual byVolume(double share, int digits) {
+    VolumeFraction fraction = VolumeFraction.of(Amounts.clamp(share));
     QuantityFormatter few = QuantityFormatter.ofSignificantDigits(digits);
     return Bilingual.of(reader -> few.withLocale(reader).format(fraction));
   }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.IntToDoubleFunction;
+import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Drivers;
 import org.meltwright.core.explain.EstimateInput;
@@ -99,6 +100,17 @@ public final class VolumeView {
   public VolumeFraction volumeFraction(Material material) {
     double volume = composition.lines().sumOver(material, volumes);
     return VolumeFraction.of(Amounts.clamp(volume * density));
+  }
+
+  /**
+   * Returns how much of a material is in a volume of the whole, such as 25 g in each 100 ml.
+   *
+   * @param material the material: every line of it, or of its lot if it names one
+   * @return its mass per volume of the whole, every density at the middle of its range; zero if it
+   *     is not in the mix
+   */
+  public Quantity<Density> massPerVolume(Material material) {
+    return QuantityKind.DENSITY.ofSi(composition.massFractionValue(material) * density);
   }
 
   /**

@@ -5,10 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.meltwright.core.laws.SampleMaterials.BLUE;
+import static org.meltwright.core.laws.SampleMaterials.OIL;
 import static org.meltwright.core.laws.SampleMaterials.RESIN;
 import static org.meltwright.core.laws.SampleMaterials.WAX;
 import static org.meltwright.core.laws.SampleMaterials.WHITE;
 import static org.meltwright.core.laws.SampleMaterials.withDensity;
+import static org.meltwright.units.MetricUnits.grams;
+import static org.meltwright.units.MetricUnits.gramsPerMillilitre;
+import static org.meltwright.units.MetricUnits.litres;
+import static org.meltwright.units.MetricUnits.millilitres;
 
 import java.util.List;
 import net.jqwik.api.ForAll;
@@ -22,10 +27,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.DensityBasis;
+import org.meltwright.core.mixture.Mixture;
+import org.meltwright.core.mixture.VolumeView;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemCode;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityKind;
 import org.meltwright.units.VolumeFraction;
 
 class RecipeTest {
@@ -120,6 +128,106 @@ class RecipeTest {
   @MethodSource("mixed")
   void amounts_thatDoNotGoTogether_areRefused(List<RecipePart> lines) {
     assertThat(codes(lines)).containsExactly(BatchProblem.MIXED_AMOUNTS);
+  }
+
+  @Test
+  void amounts_ofMassAndVolume_standSideBySide() {
+    // arithmetic: 40 g beside 60 ml at the oil's density
+    double density = Composition.of(OIL).density(DensityBasis.MELT).centralSi();
+    Recipe balm =
+        Recipe.of(
+            "balm",
+            List.of(
+                line(WAX, StatedAmount.of(grams(40))),
+                line(OIL, StatedAmount.of(millilitres(60), DensityBasis.MELT))));
+    assertThat(balm.composition().massFractionValue(OIL))
+        .isCloseTo(60e-6 * density / (0.04 + 60e-6 * density), within(1e-15));
+    assertThat(balm).hasToString("balm = 0.04 kg wax + 6.0E-5 m³, liquid oil");
+  }
+
+  @Test
+  void madeUp_toAMass_theLastLineIsTheRest() {
+    Recipe balm =
+        Recipe.of(
+            "balm",
+            List.of(
+                line(WAX, StatedAmount.of(grams(30))),
+                line(RESIN, byMass(5)),
+                line(OIL, StatedAmount.upTo(grams(120)))));
+    assertThat(balm.composition().massFractionValue(WAX)).isCloseTo(0.25, within(1e-15));
+    assertThat(balm.composition().massFractionValue(RESIN)).isCloseTo(0.05, within(1e-15));
+    assertThat(balm.composition().massFractionValue(OIL)).isCloseTo(0.70, within(1e-15));
+  }
+
+  /** Grams, millilitres, grams in each 100 ml and per cent, in one whole that is a volume. */
+  @Property(tries = 300)
+  void madeUp_toAVolume_holdsWhatEachLineStates(
+      @ForAll @DoubleRange(min = 0, max = 150) double grams,
+      @ForAll @DoubleRange(min = 0, max = 150) double millilitres,
+      @ForAll @DoubleRange(min = 0, max = 200) double gramsInALitre,
+      @ForAll @DoubleRange(min = 0, max = 10) double percent) {
+    DensityBasis solid = DensityBasis.SOLID;
+    Recipe recipe =
+        Recipe.of(
+            "p",
+            List.of(
+                line(RESIN, StatedAmount.of(grams(grams))),
+                line(BLUE, StatedAmount.of(millilitres(millilitres), solid)),
+                line(WHITE, StatedAmount.inEach(gramsPerMillilitre(gramsInALitre / 1000), solid)),
+                line(WAX, byMass(percent)),
+                line(OIL, StatedAmount.upTo(litres(1), solid))));
+    Mixture litre = Mixture.ofVolume(recipe.composition(), litres(1), solid);
+    assertThat(litre.massKilograms(RESIN) * 1000).isCloseTo(grams, within(1e-9));
+    assertThat(litre.massKilograms(WHITE) * 1000).isCloseTo(gramsInALitre, within(1e-9));
+    assertThat(recipe.composition().massFractionValue(WAX) * 100).isCloseTo(percent, within(1e-9));
+    VolumeView view = recipe.composition().volumeView(solid);
+    assertThat(view.volumeFraction(BLUE).value() * 1000).isCloseTo(millilitres, within(1e-9));
+    assertThat(QuantityKind.DENSITY.toSi(view.massPerVolume(WHITE)))
+        .isCloseTo(gramsInALitre, within(1e-9));
+  }
+
+  static List<List<RecipePart>> overfull() {
+    return List.of(
+        List.of(
+            line(WAX, StatedAmount.of(grams(130))), line(OIL, StatedAmount.upTo(grams(120)))),
+        List.of(
+            line(WHITE, StatedAmount.of(grams(130))),
+            line(OIL, StatedAmount.upTo(millilitres(20), DensityBasis.SOLID))),
+        List.of(
+            line(WAX, StatedAmount.upTo(grams(10))), line(OIL, StatedAmount.upTo(grams(120)))));
+  }
+
+  @ParameterizedTest
+  @MethodSource("overfull")
+  void madeUp_toLessThanTheLines_isRefused(List<RecipePart> lines) {
+    assertThat(codes(lines)).containsExactly(BatchProblem.SHARES);
+  }
+
+  static List<List<RecipePart>> amountsWithoutAWhole() {
+    StatedAmount ten = StatedAmount.of(grams(10));
+    return List.of(
+        List.of(line(WAX, ten), line(OIL, StatedAmount.rest())),
+        List.of(line(WAX, ten), line(OIL, byMass(5))),
+        List.of(line(WAX, ten), line(OIL, StatedAmount.parts(5))),
+        List.of(
+            line(WHITE, solid(10)),
+            line(OIL, StatedAmount.upTo(litres(1), DensityBasis.MELT))));
+  }
+
+  @ParameterizedTest
+  @MethodSource("amountsWithoutAWhole")
+  void amounts_besideSharesOfNothing_areRefused(List<RecipePart> lines) {
+    assertThat(codes(lines)).containsExactly(BatchProblem.MIXED_AMOUNTS);
+  }
+
+  @Test
+  void amount_beyondAllMeasure_isToldInItsOwnUnit() {
+    assertThatThrownBy(() -> StatedAmount.of(grams(-3)))
+        .isInstanceOf(ProblemException.class)
+        .hasMessageContaining("-3 g");
+    assertThatThrownBy(() -> StatedAmount.upTo(millilitres(0), DensityBasis.MELT))
+        .isInstanceOf(ProblemException.class)
+        .hasMessageContaining("0 ml");
   }
 
   private static List<ProblemCode> codes(List<RecipePart> lines) {

@@ -4,6 +4,7 @@ package org.meltwright.examples;
 import static org.meltwright.units.MetricUnits.grams;
 import static org.meltwright.units.MetricUnits.gramsPerMillilitre;
 import static org.meltwright.units.MetricUnits.kilograms;
+import static org.meltwright.units.MetricUnits.litres;
 import static org.meltwright.units.MetricUnits.millilitres;
 
 import java.math.BigDecimal;
@@ -117,6 +118,9 @@ final class WorkedNumbers {
     all.put("criticalShare", x -> PigmentVolume.critical(x[0], x[1]).value());
     all.put("pigmentVolume", WorkedNumbers::pigmentVolume);
     all.put("toAdd", x -> correction(x).addedKilograms() * 1000);
+    all.put("toAddByVolume", WorkedNumbers::toAddByVolume);
+    all.put("toTakeOut", WorkedNumbers::toTakeOut);
+    all.put("madeUp", WorkedNumbers::madeUp);
     all.put("blendShare", WorkedNumbers::blendShare);
     all.put("largestBatch", WorkedNumbers::largestBatch);
     all.put("scrapLow", x -> scraps(x).share().low().percent());
@@ -166,6 +170,46 @@ final class WorkedNumbers {
 
   private static Composition percentOfA(double percent) {
     return Composition.ofParts(List.of(A, B), percent, 100 - percent);
+  }
+
+  /** Pot in g, densities of the two, share by volume of the first there and wanted in per cent. */
+  private static double toAddByVolume(double... x) {
+    Material first = SampleMaterials.withDensity("first", x[1]);
+    Composition second = Composition.of(SampleMaterials.withDensity("second", x[2]));
+    Composition pot = second.with(first, VolumeFraction.ofPercent(x[3]), DensityBasis.SOLID);
+    return Correction.toVolumeShare(
+                new Mixture(pot, x[0] / 1000),
+                ShareOf.material(first),
+                VolumeFraction.ofPercent(x[4]),
+                DensityBasis.SOLID,
+                second)
+            .addedKilograms()
+        * 1000;
+  }
+
+  private static double toTakeOut(double... x) {
+    return Correction.byDraining(
+                new Mixture(percentOfA(x[1]), x[0] / 1000),
+                ShareOf.material(A),
+                MassFraction.ofPercent(x[2]),
+                A)
+            .takenOutKilograms()
+        * 1000;
+  }
+
+  /** The first in g and its density; litres of the whole, and the density of the second. */
+  private static double madeUp(double... x) {
+    Material first = SampleMaterials.withDensity("first", x[1]);
+    Material second = SampleMaterials.withDensity("second", x[3]);
+    Recipe recipe =
+        Recipe.of(
+            "made up",
+            List.of(
+                new RecipePart(Ingredient.of(first), StatedAmount.of(grams(x[0]))),
+                new RecipePart(
+                    Ingredient.of(second), StatedAmount.upTo(litres(x[2]), DensityBasis.SOLID))));
+    double share = recipe.composition().massFractionValue(first);
+    return x[0] * (1 - share) / share;
   }
 
   private static double blendShare(double... x) {

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.meltwright.core.batch.StatedAmount.MassInVolume;
 import org.meltwright.core.batch.StatedAmount.MassShare;
 import org.meltwright.core.batch.StatedAmount.Parts;
@@ -54,7 +53,8 @@ final class LineShares {
     this.rests = IntStream.range(0, parts.size()).filter(i -> isRest(amount(i))).toArray();
     requireOneWhole();
     this.basis = basis();
-    this.density = basis.map(b -> each(i -> LineMasses.density(parts.get(i), b))).orElse(each(i -> 1));
+    this.density =
+        basis.map(b -> each(i -> LineMasses.density(parts.get(i), b))).orElse(each(i -> 1));
     this.byMass = each(this::massShare);
     this.byVolume = each(this::volumeShare);
     this.massShares = Arrays.stream(byMass).sum();
@@ -148,9 +148,7 @@ final class LineShares {
   private void requireWhole(boolean isOnBoth) {
     double sum = isOnBoth ? Math.max(massShares, volumeShares) : massShares + volumeShares;
     boolean isWhole =
-        rests.length == 1
-            ? sum < 1
-            : rests.length == 0 && !isOnBoth && Math.abs(sum - 1) <= SLACK;
+        rests.length == 1 ? sum < 1 : rests.length == 0 && !isOnBoth && Math.abs(sum - 1) <= SLACK;
     if (!isWhole) {
       throw notWhole();
     }

@@ -58,9 +58,10 @@ public final class Recipe {
    * Returns a recipe of lines as they are stated.
    *
    * <p>All lines state parts by mass; or all parts by volume; or all a mass or a volume; or all a
-   * share of the whole, by mass or by volume, in one state. One of the shares may be the rest; it has
-   * to be there where some shares are by mass and others by volume. Where one line is made up to a
-   * mass or a volume, the others may state masses, volumes and shares of that whole side by side.
+   * share of the whole, by mass or by volume, in one state. One of the shares may be the rest; it
+   * has to be there where some shares are by mass and others by volume. Where one line is made up
+   * to a mass or a volume, the others may state masses, volumes and shares of that whole side by
+   * side.
    *
    * @param name its name, not blank
    * @param parts the lines, at least one above zero

@@ -146,7 +146,7 @@ public sealed interface StatedAmount {
    *                 StatedAmount.inEach(gramsPerMillilitre(0.25), DensityBasis.SOLID)),
    *             new RecipePart(Ingredient.of(solvent), StatedAmount.rest())));
    * VolumeView cold = varnish.composition().volumeView(DensityBasis.SOLID);
-   * cold.massPerVolume(resin); // 250 kg/m³
+   * QuantityKind.DENSITY.toSi(cold.massPerVolume(resin)); // 250 kg/m³
    * }</pre>
    *
    * @param massPerVolume the mass of the ingredient per volume of the whole, from 0 to 1e5 kg/m³
@@ -179,8 +179,7 @@ public sealed interface StatedAmount {
    * @throws org.meltwright.units.ProblemException if the volume lies outside
    */
   static StatedAmount upTo(Quantity<Volume> total, DensityBasis basis) {
-    return new UpToVolume(
-        CHECK.between(total, UpToVolume.LEAST, InVolume.MOST, "volume"), basis);
+    return new UpToVolume(CHECK.between(total, UpToVolume.LEAST, InVolume.MOST, "volume"), basis);
   }
 
   /**

@@ -244,7 +244,7 @@ public final class DensityBasis {
   /**
    * Returns what a volume of a composition weighs, by additive volumes.
    *
-   * <p>For example, a litre of molten 1 : 8 medium, as sure as its densities are:
+   * <p>For example, a litre of cold 1 : 8 medium, as sure as its densities are:
    *
    * <pre>{@code
    * MaterialCatalogue shelf = MaterialCatalogue.standard();
@@ -253,9 +253,9 @@ public final class DensityBasis {
    * Composition medium = Composition.ofParts(List.of(resin, wax), 1, 8);
    * DensityBasis solid = DensityBasis.SOLID;
    * Estimate<Mass> litre = solid.mass(medium, litres(1));
-   * litre.centralSi(); // 0.971 kg
+   * litre.centralSi(); // 0.967 kg
    * litre.lowSi() < litre.highSi(); // true
-   * Mixture.ofVolume(medium, litres(1), solid).massKilograms(); // 0.971 kg
+   * Mixture.ofVolume(medium, litres(1), solid).massKilograms(); // 0.967 kg
    * }</pre>
    *
    * @param composition what the volume is of

@@ -43,6 +43,8 @@ public enum MixtureProblem implements ProblemCode {
   ABOVE_CAP("mixture.above-cap"),
   /** A share that no amount of the additions reaches. */
   OUT_OF_REACH("mixture.out-of-reach"),
+  /** A mix that nothing is to be driven out of by drying or boiling. */
+  NOT_TO_BE_DRIED("mixture.not-to-be-dried"),
   /** Contents so far apart that errors of rounding decide. */
   UNDECIDED("mixture.undecided"),
   /** A material that is itself a mix of which the parts are not stated. */

@@ -188,13 +188,11 @@ class RecipeTest {
 
   static List<List<RecipePart>> overfull() {
     return List.of(
-        List.of(
-            line(WAX, StatedAmount.of(grams(130))), line(OIL, StatedAmount.upTo(grams(120)))),
+        List.of(line(WAX, StatedAmount.of(grams(130))), line(OIL, StatedAmount.upTo(grams(120)))),
         List.of(
             line(WHITE, StatedAmount.of(grams(130))),
             line(OIL, StatedAmount.upTo(millilitres(20), DensityBasis.SOLID))),
-        List.of(
-            line(WAX, StatedAmount.upTo(grams(10))), line(OIL, StatedAmount.upTo(grams(120)))));
+        List.of(line(WAX, StatedAmount.upTo(grams(10))), line(OIL, StatedAmount.upTo(grams(120)))));
   }
 
   @ParameterizedTest
@@ -210,8 +208,7 @@ class RecipeTest {
         List.of(line(WAX, ten), line(OIL, byMass(5))),
         List.of(line(WAX, ten), line(OIL, StatedAmount.parts(5))),
         List.of(
-            line(WHITE, solid(10)),
-            line(OIL, StatedAmount.upTo(litres(1), DensityBasis.MELT))));
+            line(WHITE, solid(10)), line(OIL, StatedAmount.upTo(litres(1), DensityBasis.MELT))));
   }
 
   @ParameterizedTest

@@ -15,10 +15,17 @@ import static org.meltwright.units.MetricUnits.grams;
 
 import java.util.List;
 import java.util.Locale;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.meltwright.core.material.MassFractionRange;
+import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialFamily;
+import org.meltwright.core.material.MaterialRole;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.ProblemException;
 
@@ -270,6 +277,100 @@ class CorrectionTest {
                     RESIN_SHARE,
                     MassFraction.of(0.1),
                     Composition.of(WAX)))
+        .isInstanceOf(ProblemException.class);
+  }
+
+  private static Material of(String id, MaterialFamily family) {
+    return Material.builder(id).family(family, MaterialRole.FILLER).build();
+  }
+
+  /** What was taken out, put back, is the pot again. */
+  @Property(tries = 500)
+  void byDraining_putBack_isThePot(
+      @ForAll @DoubleRange(min = 1, max = 99) double oil,
+      @ForAll @DoubleRange(min = 0.01, max = 0.99) double part) {
+    Mixture pot =
+        Mixture.of(Composition.ofPercents(List.of(OIL, WHITE), oil, 100 - oil), grams(80));
+    MassFraction target = MassFraction.ofPercent(oil * part);
+    Correction drained = Correction.byDraining(pot, ShareOf.FREE_OIL, target, OIL);
+    Mixture left = drained.result();
+    assertThat(left.composition().massFractionValue(OIL)).isCloseTo(target.value(), within(1e-12));
+    assertThat(left.massKilograms(WHITE)).isCloseTo(pot.massKilograms(WHITE), within(1e-15));
+    assertThat(left.plus(drained.takenOut().orElseThrow()).isCloseTo(pot, 1e-12)).isTrue();
+    assertThat(drained.addedKilograms()).isZero();
+  }
+
+  @Test
+  void byDraining_toMoreThanIsThere_tellsTheNearest() {
+    Mixture pot = Mixture.of(ratio(1, 8), grams(90));
+    // without any wax it is all resin, and of resin alone none of the two leaves
+    assertThatThrownBy(
+            () -> Correction.byDraining(pot, RESIN_SHARE, MassFraction.ofPercent(20), RESIN))
+        .isInstanceOf(ProblemException.class)
+        .hasMessageContaining("11.11 %");
+    assertThatThrownBy(
+            () -> Correction.byDraining(pot, RESIN_SHARE, MassFraction.ofPercent(20), OIL))
+        .isInstanceOf(ProblemException.class)
+        .hasMessageContaining("does not hold");
+  }
+
+  @Test
+  void byDraining_whereTheShareIsThere_takesNothing() {
+    Mixture pot = Mixture.of(ratio(1, 9), grams(90));
+    Correction none = Correction.byDraining(pot, RESIN_SHARE, MassFraction.ofPercent(10), WAX);
+    assertThat(none.takenOutKilograms()).isZero();
+    assertThat(none.result().isCloseTo(pot, 1e-15)).isTrue();
+  }
+
+  @Test
+  void byDrying_waterOutOfPigment_isWhatDrainingSays() {
+    Material water = of("water", MaterialFamily.WATER);
+    Mixture paste = Mixture.of(Composition.ofParts(List.of(WHITE, water), 1, 4), grams(1000));
+    Correction dried =
+        Correction.byDrying(paste, ShareOf.material(water), MassFraction.ofPercent(2), water);
+    // arithmetic: 200 g of pigment are 98 % of what is left
+    assertThat(dried.result().massKilograms()).isCloseTo(0.2 / 0.98, within(1e-15));
+  }
+
+  /** Out of these nothing is ever offered to be driven, and the remedy names another way. */
+  @ParameterizedTest
+  @EnumSource(
+      value = MaterialFamily.class,
+      mode = EnumSource.Mode.EXCLUDE,
+      names = {"WATER", "PIGMENT", "FILLER", "DISPERSION"})
+  void byDrying_besideWhatBurns_isRefused(MaterialFamily family) {
+    Material water = of("water", MaterialFamily.WATER);
+    Mixture pot =
+        Mixture.of(Composition.ofParts(List.of(of("this", family), water), 1, 1), grams(100));
+    assertThatThrownBy(
+            () ->
+                Correction.byDrying(pot, ShareOf.material(water), MassFraction.ofPercent(2), water))
+        .isInstanceOfSatisfying(
+            ProblemException.class,
+            e -> {
+              assertThat(e.problems().get(0).code()).isEqualTo(MixtureProblem.NOT_TO_BE_DRIED);
+              assertThat(e.problems().get(0).remedy(Locale.GERMAN)).contains("abgießen");
+            });
+  }
+
+  @Test
+  void byDrying_ofAPaintWithOilInIt_isRefused() {
+    Material water = of("water", MaterialFamily.WATER);
+    Mixture pot = Mixture.of(Composition.ofParts(List.of(WHITE_PAINT, water), 1, 1), grams(100));
+    assertThatThrownBy(
+            () ->
+                Correction.byDrying(pot, ShareOf.material(water), MassFraction.ofPercent(2), water))
+        .isInstanceOf(ProblemException.class);
+  }
+
+  @Test
+  void byDrying_ofAnythingButWater_isRefused() {
+    Material solvent = of("solvent", MaterialFamily.SOLVENT);
+    Mixture pot = Mixture.of(Composition.ofParts(List.of(WHITE, solvent), 1, 1), grams(100));
+    assertThatThrownBy(
+            () ->
+                Correction.byDrying(
+                    pot, ShareOf.material(solvent), MassFraction.ofPercent(2), solvent))
         .isInstanceOf(ProblemException.class);
   }
 }

@@ -52,6 +52,7 @@ class PublishedCasesTest {
         switch (operation) {
           case "pot" -> pot(inputs);
           case "reach" -> reach(inputs);
+          case "leave" -> leave(inputs);
           default -> Map.of();
         };
     if (!named.isEmpty()) {
@@ -124,6 +125,19 @@ class PublishedCasesTest {
             of(Double.parseDouble(words[2])));
     return Map.of(
         "added", correction.addedKilograms(), "product", correction.result().massKilograms());
+  }
+
+  private static Map<String, Double> leave(String inputs) {
+    String[] words = inputs.split("\\s+", -1);
+    String[] pot = words[0].split("@", -1);
+    Correction correction =
+        Correction.byDraining(
+            amount(Double.parseDouble(pot[0]), Double.parseDouble(pot[1])),
+            ShareOf.material(FIRST),
+            MassFraction.ofPercent(Double.parseDouble(words[3])),
+            words[1].equals("first") ? FIRST : REST);
+    return Map.of(
+        "taken", correction.takenOutKilograms(), "left", correction.result().massKilograms());
   }
 
   private static double[] blend(String inputs) {

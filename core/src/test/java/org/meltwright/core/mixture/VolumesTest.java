@@ -56,9 +56,7 @@ class VolumesTest {
   @Test
   void mass_ofAMaterialWithARange_spansIt() {
     DensityBasis measured =
-        DensityBasis.MELT.with(
-            WAX,
-            new QuantityRange<>(QuantityKind.DENSITY, 820, 860));
+        DensityBasis.MELT.with(WAX, new QuantityRange<>(QuantityKind.DENSITY, 820, 860));
     Estimate<Mass> litre = measured.mass(Composition.of(WAX), litres(1));
     assertThat(litre.lowSi()).isCloseTo(0.82, within(1e-15));
     assertThat(litre.centralSi()).isCloseTo(0.84, within(1e-15));
@@ -106,8 +104,7 @@ class VolumesTest {
   }
 
   private static Composition byVolume(Material first, Material second, double percent) {
-    return Composition.ofVolumeParts(
-        SOLID, List.of(first, second), percent, 100 - percent);
+    return Composition.ofVolumeParts(SOLID, List.of(first, second), percent, 100 - percent);
   }
 
   /** Whatever is in the pot, what was added brings it there. */

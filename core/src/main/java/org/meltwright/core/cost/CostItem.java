@@ -2,6 +2,8 @@
 package org.meltwright.core.cost;
 
 import static org.meltwright.core.cost.CostProblem.CHECK;
+import static org.meltwright.units.MetricUnits.kilowattHours;
+import static org.meltwright.units.MetricUnits.minutes;
 
 import java.math.BigDecimal;
 import java.util.List;
@@ -12,6 +14,7 @@ import javax.measure.quantity.Time;
 import org.joda.money.BigMoneyProvider;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityKind;
 
 /**
  * One thing that a batch costs, before anything is rounded: a line, or a group of items such as a
@@ -33,9 +36,6 @@ import org.meltwright.units.ProblemException;
  * <p>Immutable and thread-safe.
  */
 public final class CostItem {
-
-  private static final double JOULES_PER_KILOWATT_HOUR = 3.6e6;
-  private static final double SECONDS_PER_HOUR = 3600;
 
   private final CostKind kind;
   private final String label;
@@ -73,7 +73,12 @@ public final class CostItem {
   public static CostItem energy(
       String label, Quantity<Energy> energy, BigMoneyProvider perKilowattHour) {
     double joules = CHECK.between(energy, 0, 1e15, "energy", label);
-    return line(CostKind.ENERGY, label, joules, JOULES_PER_KILOWATT_HOUR, perKilowattHour);
+    return line(
+        CostKind.ENERGY,
+        label,
+        joules,
+        QuantityKind.ENERGY.toSi(kilowattHours(1)),
+        perKilowattHour);
   }
 
   /**
@@ -87,7 +92,7 @@ public final class CostItem {
    */
   public static CostItem labour(String label, Quantity<Time> activeTime, BigMoneyProvider perHour) {
     double seconds = CHECK.between(activeTime, 0, 1e15, "working time", label);
-    return line(CostKind.LABOUR, label, seconds, SECONDS_PER_HOUR, perHour);
+    return line(CostKind.LABOUR, label, seconds, QuantityKind.TIME.toSi(minutes(60)), perHour);
   }
 
   /**

@@ -24,6 +24,7 @@ import org.meltwright.core.explain.EstimateInput.Direction;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.explain.Spread;
 import org.meltwright.core.explain.Symbol;
+import org.meltwright.units.MetricUnits;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
 
@@ -186,7 +187,8 @@ public final class MakeOrBuy {
    * @throws ProblemException if the time is not above zero
    */
   public ExactMoney worthOfAnHour(Quantity<Time> activeTime) {
-    double hours = CHECK.between(activeTime, 1e-5, 1e12, "working time") / 3600;
+    double seconds = CHECK.between(activeTime, 1e-5, 1e12, "working time");
+    double hours = QuantityKind.TIME.fromSi(seconds, MetricUnits.HOUR);
     ExactMoney bought = best().landed().cost(netKilograms);
     ExactMoney wages = ExactMoney.of(batch.total(CostKind.LABOUR));
     ExactMoney withoutWages = ExactMoney.of(batch.total()).minus(wages);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Messages;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -25,8 +26,7 @@ import org.meltwright.units.ProblemException;
  * <p>Immutable and thread-safe.
  *
  * @param id the stable id, that of the catalogue's material where there is one
- * @param englishName the English name
- * @param germanName the German name
+ * @param name the name in both languages
  * @param colourIndexNames Colour Index generic names, for example "PY37"; several pigments may
  *     share one
  * @param casNumbers CAS registry numbers; empty where none is established
@@ -39,8 +39,7 @@ import org.meltwright.units.ProblemException;
  */
 public record PigmentHazard(
     String id,
-    String englishName,
-    String germanName,
+    Bilingual name,
     List<String> colourIndexNames,
     List<String> casNumbers,
     List<String> elements,
@@ -70,7 +69,7 @@ public record PigmentHazard(
    * @return the name
    */
   public String name(Locale locale) {
-    return locale.getLanguage().equals("de") ? germanName : englishName;
+    return name.in(locale);
   }
 
   /**

@@ -16,6 +16,7 @@ import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.SourceKind;
 import org.meltwright.core.source.Sourced;
+import org.meltwright.units.Bilingual;
 
 /**
  * The one table of pigment hazards, read by the heating review and by the label.
@@ -178,8 +179,7 @@ public final class PigmentHazards {
   private static PigmentHazard pigment(List<String> row, Map<String, Source> sources) {
     return new PigmentHazard(
         row.get(0),
-        row.get(1),
-        row.get(2),
+        new Bilingual(row.get(1), row.get(2)),
         TextTable.items(row.get(3), ","),
         TextTable.items(row.get(4), ","),
         TextTable.items(row.get(5), ","),

@@ -96,8 +96,7 @@ public record ListedHazard(
 
   /** A pigment of the pigment table that the list does not name. */
   static ListedHazard unlisted(PigmentHazard pigment) {
-    Bilingual name = new Bilingual(pigment.englishName(), pigment.germanName());
-    return ofTable(pigment, NameKind.PIGMENT, name);
+    return ofTable(pigment, NameKind.PIGMENT, pigment.name());
   }
 
   /** An entry whose facts stand in the pigment table. */

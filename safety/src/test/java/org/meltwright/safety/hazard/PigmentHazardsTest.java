@@ -57,8 +57,7 @@ class PigmentHazardsTest {
   private static PigmentHazard withReason(PigmentHazard pigment, String key) {
     return new PigmentHazard(
         pigment.id(),
-        pigment.englishName(),
-        pigment.germanName(),
+        pigment.name(),
         pigment.colourIndexNames(),
         pigment.casNumbers(),
         pigment.elements(),

@@ -15,6 +15,7 @@ import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.numeric.Texts;
 import org.meltwright.core.thermal.ThermalProblem;
 import org.meltwright.units.Estimate;
+import org.meltwright.units.MetricUnits;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.TemperaturePoint;
 
@@ -35,9 +36,6 @@ import org.meltwright.units.TemperaturePoint;
  * <p>Two are equal if energy and inputs are. This class is immutable and thread-safe.
  */
 public final class EnergyUse {
-
-  /** Joules in a kilowatt hour. */
-  public static final double JOULES_PER_KILOWATT_HOUR = 3.6e6;
 
   private static final Symbol ENERGY = Symbol.beside(ThermalProblem.class, "energy", "J");
   private static final Symbol EFFICIENCY = Symbol.beside(ThermalProblem.class, "efficiency", "");
@@ -135,7 +133,7 @@ public final class EnergyUse {
    * @return the energy, in kWh
    */
   public double lowKilowattHours() {
-    return energy.lowSi() / JOULES_PER_KILOWATT_HOUR;
+    return QuantityKind.ENERGY.fromSi(energy.lowSi(), MetricUnits.KILOWATT_HOUR);
   }
 
   /**
@@ -144,7 +142,7 @@ public final class EnergyUse {
    * @return the energy, in kWh
    */
   public double centralKilowattHours() {
-    return energy.centralSi() / JOULES_PER_KILOWATT_HOUR;
+    return QuantityKind.ENERGY.fromSi(energy.centralSi(), MetricUnits.KILOWATT_HOUR);
   }
 
   /**
@@ -153,7 +151,7 @@ public final class EnergyUse {
    * @return the energy, in kWh
    */
   public double highKilowattHours() {
-    return energy.highSi() / JOULES_PER_KILOWATT_HOUR;
+    return QuantityKind.ENERGY.fromSi(energy.highSi(), MetricUnits.KILOWATT_HOUR);
   }
 
   @Override

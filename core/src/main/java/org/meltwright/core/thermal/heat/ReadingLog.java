@@ -6,8 +6,10 @@ import static org.meltwright.core.thermal.ThermalProblem.CHECK;
 import java.util.List;
 import org.meltwright.core.thermal.ThermalProblem;
 import org.meltwright.units.Bilingual;
+import org.meltwright.units.MetricUnits;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityKind;
 import org.meltwright.units.TemperaturePoint;
 
 /**
@@ -66,7 +68,7 @@ public record ReadingLog(List<Reading> readings) {
      * @return the time, in h
      */
     public double aboveHours() {
-      return aboveSeconds / 3600;
+      return QuantityKind.TIME.fromSi(aboveSeconds, MetricUnits.HOUR);
     }
 
     /**
@@ -75,7 +77,7 @@ public record ReadingLog(List<Reading> readings) {
      * @return the time, in h
      */
     public double atMostHours() {
-      return (aboveSeconds + unknownSeconds) / 3600;
+      return QuantityKind.TIME.fromSi(aboveSeconds + unknownSeconds, MetricUnits.HOUR);
     }
   }
 

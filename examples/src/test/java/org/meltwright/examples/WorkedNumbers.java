@@ -21,11 +21,14 @@ import org.joda.money.Money;
 import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.Casting;
 import org.meltwright.core.batch.Ingredient;
+import org.meltwright.core.batch.LargestBatch;
 import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.batch.RecipePart;
 import org.meltwright.core.batch.ShrinkRange;
 import org.meltwright.core.batch.StatedAmount;
+import org.meltwright.core.batch.Stock;
+import org.meltwright.core.batch.StockItem;
 import org.meltwright.core.batch.VesselRoom;
 import org.meltwright.core.cost.BreakEven;
 import org.meltwright.core.cost.CostItem;
@@ -58,7 +61,6 @@ import org.meltwright.core.material.PropertyRange;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.Correction;
 import org.meltwright.core.mixture.DensityBasis;
-import org.meltwright.core.mixture.LargestBatch;
 import org.meltwright.core.mixture.Mixture;
 import org.meltwright.core.mixture.PigmentVolume;
 import org.meltwright.core.mixture.Scrap;
@@ -220,8 +222,12 @@ final class WorkedNumbers {
   }
 
   private static double largestBatch(double... x) {
-    Composition mix = Composition.ofParts(List.of(A, B), x[0], x[1]);
-    return LargestBatch.of(mix, List.of(A, B), x[2], x[3]).mixture().massKilograms();
+    Stock stock =
+        Stock.of(
+            List.of(
+                new StockItem("first", Ingredient.of(A), x[2]),
+                new StockItem("second", Ingredient.of(B), x[3])));
+    return LargestBatch.of(oneTo(x[0], x[1]), stock).massKilograms();
   }
 
   private static Scrap scraps(double... x) {

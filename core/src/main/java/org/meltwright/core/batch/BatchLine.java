@@ -41,4 +41,9 @@ public record BatchLine(Ingredient ingredient, double massKilograms) {
   public Quantity<Mass> mass() {
     return QuantityKind.MASS.ofSi(massKilograms);
   }
+
+  @Override
+  public String toString() {
+    return massKilograms + " kg of " + ingredient.name();
+  }
 }

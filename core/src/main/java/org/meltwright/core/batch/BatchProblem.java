@@ -48,6 +48,8 @@ public enum BatchProblem implements ProblemCode {
   UNKNOWN_RECIPE("batch.unknown-recipe"),
   /** A draft that names a batch that is not there. */
   UNKNOWN_BATCH("batch.unknown-batch"),
+  /** An item that is not in stock. */
+  UNKNOWN_ITEM("batch.unknown-item"),
   /** A line that names none or both of two things. */
   ONE_OF_TWO("batch.one-of-two"),
   /** A line without an amount. */

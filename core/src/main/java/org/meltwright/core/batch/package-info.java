@@ -7,6 +7,9 @@
  *       recipes make, each {@linkplain org.meltwright.core.batch.StatedAmount as stated}.
  *   <li>{@link org.meltwright.core.batch.Batch} — a recipe in an amount, from any one known; {@link
  *       org.meltwright.core.batch.Losses} — insolubles, film and straining.
+ *   <li>{@link org.meltwright.core.batch.Stock} — what is there; what a batch {@linkplain
+ *       org.meltwright.core.batch.Withdrawal takes} from it, and {@linkplain
+ *       org.meltwright.core.batch.LargestBatch the largest} that it allows.
  *   <li>{@link org.meltwright.core.batch.WeighingSheet} — what each balance is to show, and in
  *       which order it goes into the pot.
  *   <li>{@link org.meltwright.core.batch.Casting} and {@link org.meltwright.core.batch.VesselRoom}

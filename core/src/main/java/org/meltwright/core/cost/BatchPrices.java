@@ -17,6 +17,8 @@ import org.meltwright.core.batch.BatchLine;
 import org.meltwright.core.batch.Ingredient;
 import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.Recipe;
+import org.meltwright.core.batch.Stock;
+import org.meltwright.core.batch.StockItem;
 import org.meltwright.core.material.ByMaterial;
 import org.meltwright.core.material.Material;
 import org.meltwright.units.Problem;
@@ -141,6 +143,36 @@ public final class BatchPrices {
   }
 
   /**
+   * Returns what a stock is worth at these prices, lot by lot.
+   *
+   * <p>What a recipe made is worth what making it cost. For example, wax of two lots that were
+   * bought at two prices:
+   *
+   * <pre>{@code
+   * Material wax = MaterialCatalogue.standard().require("beeswax-yellow");
+   * Stock stock =
+   *     Stock.of(
+   *         List.of(
+   *             StockItem.of("opened bag", Ingredient.of(wax.withLot("7")), grams(300)),
+   *             StockItem.of("new bag", Ingredient.of(wax.withLot("8")), kilograms(1))));
+   * BatchPrices prices =
+   *     BatchPrices.of(
+   *         Map.of(
+   *             wax.withLot("7"), UnitPrice.parse("12.50 EUR/kg"),
+   *             wax, UnitPrice.parse("14 EUR/kg")));
+   * prices.worth(stock).orElseThrow().cost(); // 17.75 EUR
+   * }</pre>
+   *
+   * @param stock what is there
+   * @return a group with a line or a group for each item of which something is left, in its order;
+   *     empty if nothing is
+   * @throws ProblemException as {@link #cost(Batch)} does
+   */
+  public Optional<CostItem> worth(Stock stock) {
+    return new Pricing().worth(stock.withoutEmpty());
+  }
+
+  /**
    * Returns the materials of a batch that have no price, recipe in recipe.
    *
    * @param batch the batch
@@ -182,12 +214,24 @@ public final class BatchPrices {
     private int lines;
 
     CostItem price(Batch batch, List<CostItem> beside) {
-      List<CostItem> items = items(batch, beside, 1);
+      return group(batch.recipe().name(), items(batch, beside, 1));
+    }
+
+    Optional<CostItem> worth(Stock stock) {
+      List<CostItem> items = new ArrayList<>();
+      for (StockItem item : stock.items()) {
+        item(new BatchLine(item.ingredient(), item.massKilograms()), item.massKilograms())
+            .ifPresent(each -> items.add(CostItem.group(item.label(), List.of(each))));
+      }
+      return stock.items().isEmpty() ? Optional.empty() : Optional.of(group("stock", items));
+    }
+
+    private CostItem group(String name, List<CostItem> items) {
       unpriced.forEach(m -> problems.add(Problem.of(CostProblem.PRICE_MISSING, m.id())));
       if (!problems.isEmpty()) {
         throw new ProblemException(problems.stream().distinct().toList());
       }
-      return CostItem.group(batch.recipe().name(), items);
+      return CostItem.group(name, items);
     }
 
     private List<CostItem> items(Batch batch, List<CostItem> beside, double factor) {

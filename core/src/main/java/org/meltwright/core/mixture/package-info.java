@@ -14,9 +14,9 @@
  *       both as plain data.
  *   <li>{@link org.meltwright.core.mixture.ShareOf} — shares that matter: oil paint, free oil,
  *       pigment, resin; by volume {@link org.meltwright.core.mixture.PigmentVolume}.
- *   <li>{@link org.meltwright.core.mixture.Correction} — what to add to reach a share; beside it
- *       {@link org.meltwright.core.mixture.LargestBatch} and {@link
- *       org.meltwright.core.mixture.Scrap}. Which parts to take is a question of planning.
+ *   <li>{@link org.meltwright.core.mixture.Correction} — what to add or to take out to reach a
+ *       share; beside it {@link org.meltwright.core.mixture.Scrap}. Which parts to take is a
+ *       question of planning.
  * </ol>
  */
 @NullMarked

@@ -15,6 +15,9 @@ import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.Ingredient;
 import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.Recipe;
+import org.meltwright.core.batch.Stock;
+import org.meltwright.core.batch.StockItem;
+import org.meltwright.core.batch.Withdrawal;
 import org.meltwright.core.material.Material;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.ProblemException;
@@ -218,5 +221,60 @@ class BatchPricesTest {
     assertThatThrownBy(() -> BatchPrices.of(two))
         .isInstanceOf(ProblemException.class)
         .hasMessageContaining("wax");
+  }
+
+  private static StockItem units(String lot, double units) {
+    return new StockItem(lot, Ingredient.of(WAX.withLot(lot)), units);
+  }
+
+  private static Money worth(BatchPrices prices, List<StockItem> items) {
+    return CostRollUp.of(prices.worth(Stock.of(items)).orElseThrow()).total();
+  }
+
+  /**
+   * 150 units at 21, 225 at 27 and 210 at 33; 300 are used.
+   *
+   * <p>Principles of Financial Accounting (OpenStax, "vol. 1"), section 10.2: last in, first out,
+   * closing stock 6795 and used 9360; weighted average 27.62. First in, first out is of the same
+   * numbers, worked out here: 150 × 21 + 150 × 27 = 7200 used.
+   */
+  @Test
+  void worth_lotsAtSeveralPrices_isThatOfWhatIsLeft() {
+    BatchPrices prices =
+        BatchPrices.of(
+            Map.of(
+                WAX.withLot("1"), UnitPrice.parse("21 USD/kg"),
+                WAX.withLot("2"), UnitPrice.parse("27 USD/kg"),
+                WAX.withLot("3"), UnitPrice.parse("33 USD/kg")));
+    List<StockItem> bought = List.of(units("1", 150), units("2", 225), units("3", 210));
+    Batch used = Batch.of(Recipe.builder("plain").part(WAX, 1).build(), kilograms(300));
+    Withdrawal firstIn = Stock.of(bought).take(used);
+    assertThat(worth(prices, firstIn.lines())).isEqualTo(Money.parse("USD 7200.00"));
+    List<StockItem> lastIn = List.of(bought.get(2), bought.get(1), bought.get(0));
+    Withdrawal last = Stock.of(lastIn).take(used);
+    assertThat(worth(prices, last.lines())).isEqualTo(Money.parse("USD 9360.00"));
+    assertThat(worth(prices, last.left().items())).isEqualTo(Money.parse("USD 6795.00"));
+    CostItem all = prices.worth(Stock.of(bought)).orElseThrow();
+    assertThat(CostRollUp.of(all).per(kilograms(585)).perKilogramRounded())
+        .hasToString("USD 27.62");
+  }
+
+  @Test
+  void worth_ofWhatWasMade_isWhatMakingItCost() {
+    Stock stock = Stock.of(List.of(new StockItem("May's medium", Ingredient.of(MEDIUM), 0.9)));
+    CostItem worth = PRICES.worth(stock).orElseThrow();
+    assertThat(worth.parts()).extracting(CostItem::label).containsExactly("May's medium");
+    assertThat(CostRollUp.of(worth).total()).isEqualTo(Money.parse("EUR 10.00"));
+    assertThat(PRICES.worth(Stock.of(List.of(new StockItem("bag", Ingredient.of(WAX), 0)))))
+        .isEmpty();
+  }
+
+  @Test
+  void worth_withoutAPrice_namesTheMaterial() {
+    Material blue = Material.builder("blue").build();
+    Stock stock = Stock.of(List.of(new StockItem("tube", Ingredient.of(blue), 0.04)));
+    assertThatThrownBy(() -> PRICES.worth(stock))
+        .isInstanceOf(ProblemException.class)
+        .hasMessageContaining("blue");
   }
 }

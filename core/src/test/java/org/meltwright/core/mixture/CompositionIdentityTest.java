@@ -217,36 +217,6 @@ class CompositionIdentityTest {
   }
 
   @Test
-  void largestBatch_lotsAndVersionsOnTheShelf_addUp() {
-    Composition medium = of(List.of(RESIN, WAX), 1, 8);
-    LargestBatch most =
-        LargestBatch.of(medium, List.of(LOT_7, RESIN, OWN_WAX, LOT_8), 0.3, 1, 0.3, 0.4);
-    assertThat(most.mixture().massKilograms()).isCloseTo(1.125, within(1e-12));
-    assertThat(most.runsOut()).containsExactly(WAX);
-    assertThat(most.leftKilograms(WAX)).isZero();
-    LargestBatch ofResin =
-        LargestBatch.of(medium, List.of(LOT_7, RESIN, OWN_WAX, LOT_8), 0.3, 0.05, 0.3, 0.4);
-    assertThat(ofResin.runsOut()).containsExactly(RESIN);
-    assertThat(ofResin.leftKilograms(LOT_7)).isZero();
-    assertThat(ofResin.leftKilograms(LOT_8)).isCloseTo(0.4, within(1e-12));
-    assertThat(ofResin.leftKilograms(WAX)).isCloseTo(0.6, within(1e-12));
-  }
-
-  @Test
-  void largestBatch_lotInTheMix_isServedByThatLotAlone() {
-    Composition mix = of(List.of(WAX, LOT_7), 1, 1);
-    LargestBatch most = LargestBatch.of(mix, List.of(LOT_7, LOT_8), 0.4, 0.1);
-    assertThat(most.mixture().massKilograms()).isCloseTo(0.5, within(1e-12));
-    assertThat(most.runsOut()).containsExactly(WAX);
-    assertThat(LargestBatch.of(mix, List.of(WAX, LOT_8), 5, 5).mixture().massKilograms()).isZero();
-    LargestBatch versions = LargestBatch.of(of(List.of(WAX, OWN_WAX), 1, 3), List.of(WAX), 2);
-    assertThat(versions.mixture().massKilograms()).isCloseTo(2, within(1e-12));
-    assertThat(versions.runsOut()).hasSize(1);
-    assertThatThrownBy(() -> LargestBatch.of(mix, List.of(WAX), 1, 2))
-        .isInstanceOf(ProblemException.class);
-  }
-
-  @Test
   void densityBasis_statedForAMaterialOrALot_isUsedForWhatIsMeant() {
     Composition mix = of(List.of(WAX, LOT_7, withDensity("rest", 1000)), 1, 1, 2);
     DensityBasis basis =

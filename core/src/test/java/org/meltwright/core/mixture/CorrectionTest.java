@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
-import static org.meltwright.core.laws.SampleMaterials.HARD_WAX;
 import static org.meltwright.core.laws.SampleMaterials.OIL;
 import static org.meltwright.core.laws.SampleMaterials.RESIN;
 import static org.meltwright.core.laws.SampleMaterials.WAX;
@@ -192,24 +191,6 @@ class CorrectionTest {
                     List.of(ShareTarget.ofPercent(ShareOf.FREE_OIL, 0)),
                     List.of(Composition.of(WAX))))
         .isInstanceOf(ProblemException.class);
-  }
-
-  @Test
-  void largestBatch_shelf_saysWhatRunsOutFirst() {
-    LargestBatch batch =
-        LargestBatch.of(ratio(1, 8), List.of(RESIN, WAX, HARD_WAX), 0.1, 0.730, 1.0);
-    assertThat(batch.mixture().massKilograms()).isCloseTo(0.82125, within(1e-12));
-    assertThat(batch.runsOut()).containsExactly(WAX);
-    assertThat(batch.leftKilograms(RESIN)).isCloseTo(0.00875, within(1e-12));
-    assertThat(batch.leftKilograms(WAX)).isZero();
-    assertThat(batch.leftKilograms(HARD_WAX)).isEqualTo(1.0);
-  }
-
-  @Test
-  void largestBatch_missingIngredient_isNothing() {
-    LargestBatch batch = LargestBatch.of(ratio(1, 8), List.of(WAX), 1.0);
-    assertThat(batch.mixture().massKilograms()).isZero();
-    assertThat(batch.runsOut()).containsExactly(RESIN);
   }
 
   @Test

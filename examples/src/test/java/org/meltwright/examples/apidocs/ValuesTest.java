@@ -181,7 +181,6 @@ class ValuesTest {
           "LandedCost.customsValue",
           "LandedCost.lines",
           "LandedCost.taxBase",
-          "LargestBatch.runsOut",
           "Measurement.freedom",
           "Measurement.uncertainty",
           "Material.workedOut",

@@ -26,7 +26,7 @@ final class Withdrawing {
   /** What is called for of other recipes, all of one kind together. */
   private final Map<Ingredient, Double> made = new LinkedHashMap<>();
 
-  private final Map<Recipe, Integer> storeys = new IdentityHashMap<>();
+  private final IdentityHashMap<Recipe, Integer> storeys = new IdentityHashMap<>();
 
   Withdrawing(Stock stock) {
     this.left = new ArrayList<>(stock.items());

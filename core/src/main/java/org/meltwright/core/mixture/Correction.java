@@ -154,7 +154,11 @@ public final class Correction {
     ShareSystem system = new ShareSystem(all, targets);
     double[] shares = system.largestFirst();
     if (!(shares[0] > NOTHING)) {
-      throw new ProblemException(onlyApproached(targets, system));
+      List<Problem> approached = onlyApproached(targets, system);
+      if (approached.isEmpty()) {
+        return new Correction(pot, additions.stream().map(a -> new Mixture(a, 0)).toList());
+      }
+      throw new ProblemException(approached);
     }
     List<Mixture> added = new ArrayList<>();
     for (int i = 0; i < additions.size(); i++) {

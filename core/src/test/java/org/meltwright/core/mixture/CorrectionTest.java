@@ -193,6 +193,39 @@ class CorrectionTest {
         .isInstanceOf(ProblemException.class);
   }
 
+  private static Mixture traces(double resin, double oil) {
+    return Mixture.of(Composition.ofParts(List.of(RESIN, OIL, WAX), resin, oil, 1), grams(1000));
+  }
+
+  private static List<ShareTarget> traceTargets(double resin, double oil) {
+    return List.of(
+        new ShareTarget(RESIN_SHARE, MassFraction.of(resin)),
+        new ShareTarget(ShareOf.material(OIL), MassFraction.of(oil)));
+  }
+
+  @Test
+  void toShares_contentsTooFarApart_saysThatNothingCouldBeProved() {
+    Composition leaner = traces(1e-11, 0).composition();
+    assertThatThrownBy(
+            () ->
+                Correction.toShares(
+                    traces(1e-9, 0), traceTargets(1e-10, 0), List.of(Composition.of(WAX), leaner)))
+        .isInstanceOfSatisfying(
+            ProblemException.class,
+            e -> assertThat(e.problems().get(0).code()).isEqualTo(MixtureProblem.UNDECIDED));
+  }
+
+  @Test
+  void toShares_ofAPotThatIsThereWithinRounding_addsNothing() {
+    Correction none =
+        Correction.toShares(
+            traces(0, 1e-12),
+            traceTargets(0, 0),
+            List.of(Composition.of(WAX), Composition.of(WHITE)));
+    assertThat(none.addedKilograms()).isZero();
+    assertThat(none.additions()).hasSize(2);
+  }
+
   @Test
   void blendScrap_unknownShares_givesBounds() {
     Scrap scrapings = Scrap.of(grams(200), range(0, 0.30));

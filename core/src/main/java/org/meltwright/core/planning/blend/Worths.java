@@ -54,24 +54,32 @@ final class Worths {
   }
 
   private BindingWish linear(int index, BlendRow row, double price) {
-    double bound = row.wish().bound(row.isUpper());
+    if (row.wish().figure().isInverse()) {
+      return stepped(row, price);
+    }
     boolean up = goesUp(row, price);
     double[] range = best.answer().range(index);
     double room = (up ? range[1] : -range[0]) / row.perUnit();
-    double unit = row.wish().figure().step().size();
-    if (room > NOTHING * unit || row.wish().figure().isInverse()) {
-      return row.wish().figure().isInverse()
-          ? stepped(row, price)
-          : binding(row, up, price, range[0] / row.perUnit(), range[1] / row.perUnit());
-    }
+    return room > nothing(row)
+        ? binding(row, up, price, range[0] / row.perUnit(), range[1] / row.perUnit())
+        : beyondTheCorner(index, row, price);
+  }
+
+  private static double nothing(BlendRow row) {
+    return NOTHING * row.wish().figure().step().size();
+  }
+
+  /** In a corner several prices are right; the one that counts holds when the bound has moved. */
+  private BindingWish beyondTheCorner(int index, BlendRow row, double price) {
+    boolean up = goesUp(row, price);
     for (double nudge : NUDGES) {
-      double way = (up ? nudge : -nudge) * unit;
-      LinearAnswer moved = moved(row, bound + way);
+      double way = (up ? nudge : -nudge) * row.wish().figure().step().size();
+      LinearAnswer moved = moved(row, row.wish().bound(row.isUpper()) + way);
       if (moved.kind() == Kind.OPTIMAL) {
         double[] there = moved.range(index);
         double down = way + there[0] / row.perUnit();
         double on = way + there[1] / row.perUnit();
-        if (up ? down <= NOTHING * unit : on >= -NOTHING * unit) {
+        if (up ? down <= nothing(row) : on >= -nothing(row)) {
           return binding(row, up, moved.price(index), up ? 0 : down, up ? on : 0);
         }
       }

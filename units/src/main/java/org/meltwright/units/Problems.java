@@ -82,6 +82,11 @@ public final class Problems {
         && paths.stream().noneMatch(p -> p.startsWith(problem.path() + "/"));
   }
 
+  /** Whether a problem was found at a place or below it. */
+  boolean hasBelow(String pointer) {
+    return paths.stream().anyMatch(p -> p.equals(pointer) || p.startsWith(pointer + "/"));
+  }
+
   /**
    * Tries to read a text that may be missing.
    *

@@ -79,7 +79,13 @@ public enum UnitsProblem implements ProblemCode {
   /** A value with its deviation, such as "70 °C ± 2 K". */
   PLUS_MINUS("quantity.plus-minus"),
   /** A density whose state is missing, or given where none is asked for. */
-  DENSITY_STATE("density.state");
+  DENSITY_STATE("density.state"),
+  /** A field of a draft in which nothing stands. */
+  FIELD_MISSING("field.missing"),
+  /** An entry of a list in which nothing stands. */
+  ENTRY_MISSING("entry.missing"),
+  /** A word that is not one of those asked for. */
+  WORD_UNKNOWN("word.unknown");
 
   /** The guards of this package. */
   static final Check CHECK = Check.beside(UnitsProblem.class);

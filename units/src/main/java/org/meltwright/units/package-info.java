@@ -20,10 +20,12 @@
  *   <li>{@link org.meltwright.units.Problem} — what was wrong, what was found, what is allowed,
  *       what to do; {@link org.meltwright.units.Problems} collects all of them, {@link
  *       org.meltwright.units.ProblemData} says the same as plain data.
+ *   <li>{@link org.meltwright.units.FieldReader} — reads the fields of a draft, each problem at its
+ *       place.
  * </ol>
  *
- * <p>All types but the collector of problems are immutable and thread-safe, and no method accepts
- * or returns {@code null} unless it says so.
+ * <p>All types but the collector of problems and the reader of fields are immutable and
+ * thread-safe, and no method accepts or returns {@code null} unless it says so.
  */
 @NullMarked
 package org.meltwright.units;

@@ -105,10 +105,17 @@ final class CardPage {
 
   private void batch(BatchSheet batch) {
     page.add(weights(batch.weighing()));
+    sheet.chosen().ifPresent(this::chosen);
     page.add(new Blanks(say.all("card.weighed-by", "card.thermometer-by")));
     page.add(new Heading(3, say.words("card.steps")));
     page.add(new Steps(steps(batch)));
     batch.job().casting().ifPresent(cast -> cakes(batch, cast));
+  }
+
+  /** That the amounts were chosen, and where the reasons stand. */
+  private void chosen(Chosen chosen) {
+    chosen.saving(say).ifPresent(s -> page.add(new Paragraph(s)));
+    page.add(new Paragraph(say.words("chosen.card", "recipe", sheet.name())));
   }
 
   private Notice needs(String recipe) {

@@ -38,7 +38,7 @@ final class ClassSheet {
    * @throws org.meltwright.units.ProblemException if an amount cannot be
    */
   static ClassSheet of(ClassDay day, Studio studio, List<JobSheet> jobs, Say say) {
-    return new ClassSheet(day, studio, new Ledger(jobs), say);
+    return new ClassSheet(day, studio, new Ledger(jobs, studio.recipes().leftovers()), say);
   }
 
   private ClassSheet(ClassDay day, Studio studio, Ledger ledger, Say say) {

@@ -20,6 +20,7 @@ import org.meltwright.core.equipment.Mould;
 import org.meltwright.core.equipment.Thermometer;
 import org.meltwright.core.equipment.Vessel;
 import org.meltwright.core.mixture.Mixture;
+import org.meltwright.examples.json.JsonProblem;
 import org.meltwright.examples.studio.Job.Cast;
 import org.meltwright.examples.studio.Job.Heating;
 import org.meltwright.examples.studio.StudioBinder.Equipment;
@@ -76,9 +77,9 @@ final class JobBinder {
     Optional<Cast> cast = drafted == null ? Optional.empty() : cast(path + "/cast", drafted);
     Optional<Double> active =
         leaves.amount(path + "/activeTime", d.activeTime(), QuantityKind.TIME);
-    Optional<Stated> stated =
-        d.make() == null ? Optional.empty() : stated(path + "/make", d.make());
     String recipeId = d.recipe();
+    Optional<Stated> stated =
+        d.make() == null ? wished(path, recipeId) : stated(path + "/make", d.make());
     boolean hasBadCast = drafted != null && cast.isEmpty();
     if (recipe.isEmpty() || stated.isEmpty() || recipeId == null || hasBadCast) {
       return Optional.empty();
@@ -156,6 +157,17 @@ final class JobBinder {
       NET,
       CAKES
     }
+  }
+
+  /** Wishes say how much is made; of any other recipe it has to be stated. */
+  private Optional<Stated> wished(String path, @Nullable String recipeId) {
+    Chosen chosen = book.chosen().get(String.valueOf(recipeId));
+    if (chosen == null && !book.isOfWishes(recipeId)) {
+      problems.add(
+          Problem.of(JsonProblem.MISSING_FIELD, StudioProblem.CHECK.name("nothing"))
+              .under(path + "/make"));
+    }
+    return Optional.ofNullable(chosen).map(c -> new Stated(Stated.Kind.TOTAL, c.kilograms(), null));
   }
 
   private Optional<Stated> stated(String path, MakeDraft make) {

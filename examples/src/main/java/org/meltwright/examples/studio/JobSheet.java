@@ -14,6 +14,7 @@ final class JobSheet {
   private final List<String> blockedRecipes;
   private final @Nullable WorkingWindow window;
   private final @Nullable BatchSheet batch;
+  private final @Nullable Chosen chosen;
 
   JobSheet(PotSheet pot, Studio studio, Costing costing) {
     Job job = pot.job();
@@ -21,6 +22,7 @@ final class JobSheet {
     this.blockedRecipes = costing.blockedWithin(job);
     this.window = pot.review().workingWindow().orElse(null);
     this.batch = job.batch().map(b -> new BatchSheet(job, b, studio, costing)).orElse(null);
+    this.chosen = studio.chosen(job.recipeId()).orElse(null);
   }
 
   Job job() {
@@ -47,6 +49,11 @@ final class JobSheet {
   /** The recipes within this one that are blocked today and made in no other way, by name. */
   List<String> blockedRecipes() {
     return blockedRecipes;
+  }
+
+  /** How its recipe was found for wishes; empty if it was written down or is blocked. */
+  Optional<Chosen> chosen() {
+    return isBlocked() ? Optional.empty() : Optional.ofNullable(chosen);
   }
 
   /** What is made; empty if it is not known how much. */

@@ -12,11 +12,13 @@ import org.meltwright.core.batch.WeighingLine;
  * amount is not counted.
  *
  * @param jobs the jobs of the day
+ * @param leftovers what is left of earlier batches, by the name of the recipe, in kg
  */
-record Ledger(List<JobSheet> jobs) {
+record Ledger(List<JobSheet> jobs, Map<String, Double> leftovers) {
 
   Ledger {
     jobs = List.copyOf(jobs);
+    leftovers = Map.copyOf(leftovers);
   }
 
   /** What a recipe gives today, net, in kg. */
@@ -27,7 +29,15 @@ record Ledger(List<JobSheet> jobs) {
         .sum();
   }
 
-  /** What the jobs take from each other, by the name of the recipe, in kg. */
+  /** What is there of a recipe from earlier batches, in kg. */
+  double there(String recipe) {
+    return leftovers.getOrDefault(recipe, 0.0);
+  }
+
+  /**
+   * What the jobs take from each other and from what is left over, by the name of the recipe, in
+   * kg.
+   */
   Map<String, Double> taken() {
     Map<String, Double> taken = new TreeMap<>();
     open()
@@ -44,7 +54,7 @@ record Ledger(List<JobSheet> jobs) {
 
   /** What is left of a recipe at the end of the day, in kg; never below zero. */
   double left(String recipe) {
-    return Math.max(0, made(recipe) - taken().getOrDefault(recipe, 0.0));
+    return Math.max(0, there(recipe) + made(recipe) - taken().getOrDefault(recipe, 0.0));
   }
 
   /** What the jobs take from the shelf, in kg. */

@@ -47,6 +47,7 @@ record Results(
    * @param cakes the cakes; absent if withheld, not known or not cast
    * @param times the times that decide; empty if withheld
    * @param cost what it costs; absent if withheld or not known
+   * @param reasons why so much of each, where it was found for wishes; else empty
    */
   record RecipeResult(
       String name,
@@ -56,7 +57,8 @@ record Results(
       @Nullable WeighingSheetData weighing,
       @Nullable CakesResult cakes,
       List<TimeResult> times,
-      @Nullable CostTreeData cost) {}
+      @Nullable CostTreeData cost,
+      List<String> reasons) {}
 
   /**
    * What is cast.
@@ -126,7 +128,8 @@ record Results(
         batch.map(b -> WeighingSheetData.of(b.weighing(), reader)).orElse(null),
         batch.flatMap(BatchSheet::casting).flatMap(Known::value).map(Results::cakes).orElse(null),
         batch.map(b -> times(job, b, sheet, say)).orElse(List.of()),
-        batch.flatMap(b -> b.cost().value()).map(CostTreeData::of).orElse(null));
+        batch.flatMap(b -> b.cost().value()).map(CostTreeData::of).orElse(null),
+        job.chosen().map(c -> c.reasons(say)).orElse(List.of()));
   }
 
   private static CakesResult cakes(Casting casting) {

@@ -24,7 +24,7 @@ final class ShelfPage {
 
   ShelfPage(Sheet sheet, Page.Builder page) {
     this.sheet = sheet;
-    this.ledger = new Ledger(sheet.jobs());
+    this.ledger = new Ledger(sheet.jobs(), sheet.studio().recipes().leftovers());
     this.page = page;
     this.say = page.say();
   }
@@ -98,7 +98,7 @@ final class ShelfPage {
     page.add(
         new Table(
             say.words("made.caption"),
-            say.all("recipe", "made.made", "shelf.taken", "shelf.left"),
+            say.all("recipe", "shelf.there", "made.made", "shelf.taken", "shelf.left"),
             rows,
             false));
   }
@@ -106,11 +106,12 @@ final class ShelfPage {
   private List<String> row(String name, double taken) {
     if (isUncounted(name)) {
       String unknown = say.words(NotKnown.WORDS);
-      return List.of(name, unknown, say.grams(taken), unknown);
+      return List.of(name, say.grams(ledger.there(name)), unknown, say.grams(taken), unknown);
     }
-    double left = ledger.made(name) - taken;
+    double left = ledger.there(name) + ledger.made(name) - taken;
     return List.of(
         name,
+        say.grams(ledger.there(name)),
         isBlocked(name) ? say.words("blocked") : say.grams(ledger.made(name)),
         say.grams(taken),
         left < 0 ? say.words("short-by", "mass", say.grams(-left)) : say.grams(left));
@@ -144,7 +145,7 @@ final class ShelfPage {
   }
 
   private void warnIfShort(String name, double taken) {
-    double made = ledger.made(name);
+    double made = ledger.there(name) + ledger.made(name);
     if (made < taken && !isUncounted(name)) {
       page.add(
           isShort(

@@ -24,7 +24,7 @@ import org.meltwright.safety.heating.Room;
  * @param place where it is and who works
  * @param shelf the materials at hand
  * @param balances the balances
- * @param unknownShares why the shares by mass of some recipes are not known
+ * @param recipes what is known of its recipes beside themselves
  * @param jobs what is to be made today
  * @param offers ready-made offers by recipe id
  * @param plans what is brushed, and the class that is to be held
@@ -34,7 +34,7 @@ record Studio(
     Place place,
     List<ShelfItem> shelf,
     List<Balance> balances,
-    Map<Recipe, NotKnown> unknownShares,
+    Recipes recipes,
     List<Job> jobs,
     Map<String, ReadyMade> offers,
     Plans plans) {
@@ -64,6 +64,25 @@ record Studio(
   record Place(@Nullable Room room, @Nullable People people) {}
 
   /**
+   * What is known of recipes beside themselves.
+   *
+   * @param unknownShares why the shares by mass of some are not known
+   * @param chosen those that were found for wishes, by id
+   * @param leftovers what is left of earlier batches, by the name of the recipe, in kg
+   */
+  record Recipes(
+      Map<Recipe, NotKnown> unknownShares,
+      Map<String, Chosen> chosen,
+      Map<String, Double> leftovers) {
+
+    Recipes {
+      unknownShares = Map.copyOf(unknownShares);
+      chosen = Map.copyOf(chosen);
+      leftovers = Map.copyOf(leftovers);
+    }
+  }
+
+  /**
    * What is planned beside the day's jobs, as far as stated.
    *
    * @param brushing what is brushed on which panel; null if not stated
@@ -74,7 +93,6 @@ record Studio(
   Studio {
     shelf = List.copyOf(shelf);
     balances = List.copyOf(balances);
-    unknownShares = Map.copyOf(unknownShares);
     jobs = List.copyOf(jobs);
     offers = Map.copyOf(offers);
   }
@@ -91,7 +109,12 @@ record Studio(
 
   /** Why the shares by mass of a recipe are not known; empty if they are. */
   Optional<NotKnown> unknownShares(Recipe recipe) {
-    return Optional.ofNullable(unknownShares.get(recipe));
+    return Optional.ofNullable(recipes.unknownShares.get(recipe));
+  }
+
+  /** The recipe with an id as it was found for wishes; empty if it was written down. */
+  Optional<Chosen> chosen(String recipeId) {
+    return Optional.ofNullable(recipes.chosen.get(recipeId));
   }
 
   /** What each item of the shelf leaves behind when it is dissolved. */
@@ -101,12 +124,13 @@ record Studio(
 
   /** A shelf item has its balance; what another recipe makes goes on the one that carries most. */
   Balance balance(Ingredient ingredient) {
-    return item(ingredient)
-        .map(ShelfItem::balance)
-        .orElseGet(
-            () ->
-                balances.stream()
-                    .max(Comparator.comparingDouble(Balance::capacityKilograms))
-                    .orElseThrow());
+    return item(ingredient).map(ShelfItem::balance).orElseGet(() -> largest(balances));
+  }
+
+  /** The balance that carries most. */
+  static Balance largest(List<Balance> balances) {
+    return balances.stream()
+        .max(Comparator.comparingDouble(Balance::capacityKilograms))
+        .orElseThrow();
   }
 }

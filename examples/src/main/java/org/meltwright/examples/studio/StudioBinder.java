@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,6 +33,7 @@ import org.meltwright.examples.studio.StudioDraft.PeopleDraft;
 import org.meltwright.examples.studio.StudioDraft.ShelfDraft;
 import org.meltwright.examples.studio.StudioDraft.ThermometerDraft;
 import org.meltwright.examples.studio.StudioDraft.VesselDraft;
+import org.meltwright.examples.studio.WishesDraft.LeftoverDraft;
 import org.meltwright.safety.heating.People;
 import org.meltwright.safety.naming.HazardNames;
 import org.meltwright.units.MassFraction;
@@ -69,7 +71,11 @@ final class StudioBinder {
         Entries.read(
             "/shelf", draft.shelf(), ShelfDraft::id, (p, d) -> item(p, d, balances), problems);
     eachMaterialOnce(shelf);
-    StudioRecipes book = new StudioRecipes(draft.recipes(), shelf, leaves, problems);
+    Map<String, Double> leftovers = leftovers();
+    WishBinder wishes =
+        new WishBinder(shelf, balances.values(), leftovers, currency, leaves, problems);
+    StudioRecipes book = new StudioRecipes(draft.recipes(), shelf, wishes, leaves, problems);
+    Map<String, Double> leftByName = byName(leftovers, book);
     Equipment equipment = equipment();
     List<Job> jobs = new JobBinder(shelf, book, equipment, leaves, problems).jobs(draft.today());
     Optional<Studio.About> about = about(draft.studio());
@@ -88,7 +94,7 @@ final class StudioBinder {
         place,
         shelf.values(),
         balances.values(),
-        book.unknownShares(),
+        new Studio.Recipes(book.unknownShares(), book.chosen(), leftByName),
         jobs,
         offers,
         new Studio.Plans(brushing.orElse(null), classDay.orElse(null)));
@@ -108,6 +114,34 @@ final class StudioBinder {
                 .under("/shelf/" + i + "/material"));
       }
     }
+  }
+
+  /** What is left of earlier batches, by the id of the recipe; of one id all together. */
+  private Map<String, Double> leftovers() {
+    Map<String, Double> all = new LinkedHashMap<>();
+    List<LeftoverDraft> drafts = draft.leftovers() == null ? List.of() : draft.leftovers();
+    for (int i = 0; i < drafts.size(); i++) {
+      LeftoverDraft d = drafts.get(i);
+      String id = d == null ? null : d.recipe();
+      String path = "/leftovers/" + i + "/mass";
+      if (d != null && id != null) {
+        leaves
+            .amountOrNone(path, d.mass(), QuantityKind.MASS)
+            .ifPresent(mass -> all.merge(id, mass, Double::sum));
+      }
+    }
+    return all;
+  }
+
+  private Map<String, Double> byName(Map<String, Double> leftovers, StudioRecipes book) {
+    Map<String, Double> all = new HashMap<>();
+    List<LeftoverDraft> drafts = draft.leftovers() == null ? List.of() : draft.leftovers();
+    for (int i = 0; i < drafts.size(); i++) {
+      String id = drafts.get(i) == null ? null : drafts.get(i).recipe();
+      book.named("/leftovers/" + i + "/recipe", id)
+          .ifPresent(r -> all.put(r.name(), leftovers.getOrDefault(String.valueOf(id), 0.0)));
+    }
+    return all;
   }
 
   private @Nullable People people(@Nullable PeopleDraft d) {

@@ -9,6 +9,7 @@ import jakarta.validation.constraints.Positive;
 import jakarta.validation.constraints.PositiveOrZero;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.examples.studio.WishesDraft.LeftoverDraft;
 
 /**
  * A studio file as it was written: every leaf is text, a whole number, a yes or no, or missing.
@@ -22,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param moulds the moulds
  * @param thermometers the thermometers
  * @param heatSources the plates and other heat sources
+ * @param leftovers what is left of earlier batches
  * @param recipes the recipes
  * @param today what is to be made today, in order
  * @param readyMade ready-made offers to compare with
@@ -38,6 +40,7 @@ public record StudioDraft(
     @Nullable List<@NotNull @Valid MouldDraft> moulds,
     @Nullable List<@NotNull @Valid ThermometerDraft> thermometers,
     @NotEmpty @Nullable List<@NotNull @Valid HeatSourceDraft> heatSources,
+    @Nullable List<@NotNull @Valid LeftoverDraft> leftovers,
     @NotEmpty @Nullable List<@NotNull @Valid RecipeDraft> recipes,
     @NotEmpty @Nullable List<@NotNull @Valid JobDraft> today,
     @Nullable List<@NotNull @Valid OfferDraft> readyMade,
@@ -178,18 +181,20 @@ public record StudioDraft(
       @Nullable String power) {}
 
   /**
-   * A recipe: either a mixing ratio or parts.
+   * A recipe: a mixing ratio, parts, or wishes for one that is to be found.
    *
    * @param id what this file calls it
    * @param name its name on the sheet
    * @param ratio a mixing ratio whose sides are ids of the shelf
    * @param parts the parts
+   * @param wishes what is wished of a recipe that is to be found
    */
   public record RecipeDraft(
       @NotBlank @Nullable String id,
       @NotBlank @Nullable String name,
       @Nullable String ratio,
-      @Nullable List<@NotNull @Valid PartDraft> parts) {}
+      @Nullable List<@NotNull @Valid PartDraft> parts,
+      @Valid @Nullable WishesDraft wishes) {}
 
   /**
    * A part of a recipe.
@@ -205,7 +210,7 @@ public record StudioDraft(
    * Something to make today.
    *
    * @param recipe the id of the recipe
-   * @param make how much of it
+   * @param make how much of it; may be left out where the recipe is one of wishes, which say it
    * @param vessel the id of the vessel it is melted in
    * @param heatSource the id of what heats it
    * @param thermometer the id of the thermometer
@@ -218,7 +223,7 @@ public record StudioDraft(
    */
   public record JobDraft(
       @NotBlank @Nullable String recipe,
-      @NotNull @Valid @Nullable MakeDraft make,
+      @Valid @Nullable MakeDraft make,
       @NotBlank @Nullable String vessel,
       @NotBlank @Nullable String heatSource,
       @Nullable String thermometer,

@@ -34,6 +34,10 @@ public enum StudioProblem implements ProblemCode {
   MASS_NEEDED("studio.mass-needed"),
   /** A number of cakes without a mould. */
   CAST_NEEDED("studio.cast-needed"),
+  /** A recipe of which nothing is said to be left over. */
+  NOTHING_LEFT_OVER("studio.nothing-left-over"),
+  /** Wishes of which nothing tells which of many blends is the best. */
+  NO_AIM("studio.no-aim"),
   /** A text that is no day. */
   DATE("studio.date"),
   /** A class sheet was asked for, and the file has no class. */

@@ -45,21 +45,25 @@ final class StudioRecipes {
   private final Map<String, RecipeDraft> drafts = new HashMap<>();
   private final Map<String, String> paths = new HashMap<>();
   private final Map<String, Optional<Recipe>> built = new HashMap<>();
+  private final Map<String, Chosen> chosen = new HashMap<>();
   private final Map<String, List<Material>> unweighed = new HashMap<>();
   private final Set<String> names = new HashSet<>();
   private final Deque<String> building = new ArrayDeque<>();
   private final Entries<ShelfItem> shelf;
   private final Losses insolubles;
+  private final WishBinder wishes;
   private final Leaves leaves;
   private final Problems problems;
 
   StudioRecipes(
       @Nullable List<RecipeDraft> recipes,
       Entries<ShelfItem> shelf,
+      WishBinder wishes,
       Leaves leaves,
       Problems problems) {
     this.shelf = shelf;
     this.insolubles = ShelfItem.insolubles(shelf.values());
+    this.wishes = wishes;
     this.leaves = leaves;
     this.problems = problems;
     List<RecipeDraft> all = recipes == null ? List.of() : recipes;
@@ -144,7 +148,7 @@ final class StudioRecipes {
     Optional<Recipe> known = built.get(id);
     if (known == null) {
       building.addLast(id);
-      known = build(paths.getOrDefault(id, ""), Objects.requireNonNull(drafts.get(id), id));
+      known = build(paths.getOrDefault(id, ""), id, Objects.requireNonNull(drafts.get(id), id));
       building.removeLast();
       known.ifPresent(this::keepUnweighed);
       built.put(id, known);
@@ -165,18 +169,41 @@ final class StudioRecipes {
     unweighed.put(recipe.name(), all);
   }
 
-  private Optional<Recipe> build(String path, RecipeDraft draft) {
-    boolean ratio = draft.ratio() != null;
-    boolean parts = draft.parts() != null;
-    if (ratio == parts) {
+  private Optional<Recipe> build(String path, String id, RecipeDraft draft) {
+    long stated =
+        Stream.of(draft.ratio(), draft.parts(), draft.wishes()).filter(Objects::nonNull).count();
+    if (stated != 1) {
       problems.add(
-          Problem.of(StudioProblem.ONE_OF, StudioProblem.CHECK.name(ratio ? "both" : "none"))
-              .with("fields", "ratio, parts")
+          Problem.of(
+                  StudioProblem.ONE_OF, StudioProblem.CHECK.name(stated == 0 ? "none" : "several"))
+              .with("fields", "ratio, parts, wishes")
               .under(path));
       return Optional.empty();
     }
     String name = draft.name() == null ? "" : draft.name();
-    return ratio ? ofRatio(path, name, draft.ratio()) : ofParts(path, name, draft.parts());
+    if (draft.wishes() != null) {
+      return ofWishes(path + "/wishes", id, name, draft.wishes());
+    }
+    return draft.ratio() == null
+        ? ofParts(path, name, draft.parts())
+        : ofRatio(path, name, draft.ratio());
+  }
+
+  private Optional<Recipe> ofWishes(String path, String id, String name, WishesDraft draft) {
+    Optional<Chosen> found = wishes.chosen(path, name, draft, this);
+    found.ifPresent(f -> chosen.put(id, f));
+    return found.map(Chosen::recipe);
+  }
+
+  /** Whether a recipe is one of wishes, also where they could not be met. */
+  boolean isOfWishes(@Nullable String id) {
+    RecipeDraft draft = drafts.get(String.valueOf(id));
+    return draft != null && draft.wishes() != null;
+  }
+
+  /** The recipes that were found for wishes, by id. */
+  Map<String, Chosen> chosen() {
+    return chosen;
   }
 
   private Optional<Recipe> ofRatio(String path, String name, @Nullable String text) {

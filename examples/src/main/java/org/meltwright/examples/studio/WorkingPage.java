@@ -24,6 +24,7 @@ import org.meltwright.core.mixture.ShareOf;
 import org.meltwright.core.mixture.VolumeView;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.thermal.heat.HeatDemand;
+import org.meltwright.examples.studio.page.Block.Bullets;
 import org.meltwright.examples.studio.page.Block.Fact;
 import org.meltwright.examples.studio.page.Block.Facts;
 import org.meltwright.examples.studio.page.Block.Fold;
@@ -58,6 +59,7 @@ final class WorkingPage {
         page.gather(
             () -> {
               sheet.allowed().ifPresent(this::shares);
+              sheet.chosen().ifPresent(this::reasons);
               page.add(new Heading(3, say.words("working.mix")));
               page.add(new Facts(PotFacts.ofTheMix(say, sheet.review())));
               sheet.allowed().ifPresent(this::castingAndCost);
@@ -70,6 +72,11 @@ final class WorkingPage {
     page.add(sharesReached(batch));
     unknownVolumes(batch).ifPresent(u -> page.add(u.notice(say)));
     page.add(new Facts(losses(batch)));
+  }
+
+  private void reasons(Chosen chosen) {
+    page.add(new Heading(3, say.words("chosen.why")));
+    page.add(new Bullets(chosen.reasons(say)));
   }
 
   private void castingAndCost(BatchSheet batch) {

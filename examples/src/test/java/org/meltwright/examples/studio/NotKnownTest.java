@@ -157,7 +157,7 @@ class NotKnownTest {
         .contains("soft not assessed not known not known not known not known no offer")
         .contains("NOT KNOWN How much is made of soft: what it takes from the shelf is not counted")
         .contains("Beeswax, yellow 2000.0 g 30.0 g 1970.0 g")
-        .contains("soft not known 270.0 g not known")
+        .contains("soft 0.0 g not known 270.0 g not known")
         .contains("how full the pot is not known: how much goes into it is not known")
         .contains("state it as meltDensity of the cast")
         .contains("weights, cakes and cost not known: the catalogue holds no liquid density")

@@ -52,7 +52,7 @@ class StudioSchemaTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"demo-studio.json", "blocked-studio.json"})
+  @ValueSource(strings = {"demo-studio.json", "blocked-studio.json", "leftovers-studio.json"})
   void shipped_files_are_valid(String name) throws IOException {
     String json = Files.readString(Run.STUDIOS.resolve(name), StandardCharsets.UTF_8);
 

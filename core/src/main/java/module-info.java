@@ -43,14 +43,12 @@ module org.meltwright.core {
   exports org.meltwright.core.thermal.setting;
   exports org.meltwright.core.thermal.settling;
 
-  // drafts are read by validation and by JSON libraries
+  // drafts are read and written by JSON libraries
   opens org.meltwright.core.batch;
+  opens org.meltwright.core.cost;
+  opens org.meltwright.core.equipment;
 
   // the one look-up of texts reads the bundles that stand beside the problem codes
-  opens org.meltwright.core.cost to
-      org.meltwright.units;
-  opens org.meltwright.core.equipment to
-      org.meltwright.units;
   opens org.meltwright.core.explain to
       org.meltwright.units;
   opens org.meltwright.core.material to

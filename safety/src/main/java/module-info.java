@@ -22,12 +22,13 @@ module org.meltwright.safety {
   exports org.meltwright.safety.heating;
   exports org.meltwright.safety.naming;
 
+  // drafts are read and written by JSON libraries
+  opens org.meltwright.safety.heating;
+
   // the one look-up of texts reads the bundles that stand beside problem codes and rules
   opens org.meltwright.safety.exposure to
       org.meltwright.units;
   opens org.meltwright.safety.hazard to
-      org.meltwright.units;
-  opens org.meltwright.safety.heating to
       org.meltwright.units;
   opens org.meltwright.safety.heating.rule to
       org.meltwright.units;

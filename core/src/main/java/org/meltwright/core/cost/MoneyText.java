@@ -144,7 +144,7 @@ final class MoneyText {
     } catch (ProblemException e) {
       throw within(e, text);
     }
-    if (amount.scale() == THOUSANDS && amount.abs().compareTo(BigDecimal.ONE) >= 0) {
+    if (mayBeThousands(amount)) {
       throw thousands(amount, text);
     }
     boolean plain = amount.precision() - amount.scale() <= MOST_DIGITS && amount.scale() >= 0;
@@ -161,6 +161,15 @@ final class MoneyText {
             .with("number", shown(text))
             .with("decimal", Bilingual.of(amount.doubleValue()))
             .with("thousands", Bilingual.of(amount.movePointRight(THOUSANDS).doubleValue())));
+  }
+
+  /** The digits of an amount; three behind the point might be read as thousands, so a zero more. */
+  static String digits(BigDecimal amount) {
+    return (mayBeThousands(amount) ? amount.setScale(THOUSANDS + 1) : amount).toPlainString();
+  }
+
+  private static boolean mayBeThousands(BigDecimal amount) {
+    return amount.scale() == THOUSANDS && amount.abs().compareTo(BigDecimal.ONE) >= 0;
   }
 
   private static ProblemException within(ProblemException problem, String text) {

@@ -172,6 +172,16 @@ public final class Price {
     return vat.borne(stated.cost(mass));
   }
 
+  /**
+   * Returns this price as it is written down.
+   *
+   * @return the draft, which reads back as an equal price if the amount has at most twelve digits
+   *     before and behind the point
+   */
+  public PriceDraft toDraft() {
+    return PriceDraft.of(this);
+  }
+
   private ExactMoney exact() {
     return ExactMoney.of(stated.amount());
   }

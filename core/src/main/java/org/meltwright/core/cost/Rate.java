@@ -50,8 +50,12 @@ public final class Rate {
    * @throws ProblemException if the text is no number or the number is below zero
    */
   public static Rate ofPercent(String percent) {
+    return parse(percent, QuantityParser.localeFree());
+  }
+
+  static Rate parse(String percent, QuantityParser parser) {
     String number = percent.endsWith("%") ? percent.substring(0, percent.length() - 1) : percent;
-    return ofPercent(QuantityParser.localeFree().parseNumber(number));
+    return ofPercent(parser.parseNumber(number));
   }
 
   private Rate(BigDecimal percent) {

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.cost;
 
+import static org.meltwright.core.cost.CostProblem.CHECK;
+
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.joda.money.BigMoneyProvider;
@@ -19,10 +21,15 @@ import org.meltwright.units.ProblemException;
  *
  * <p>Immutable and thread-safe.
  *
- * @param label who offers what
+ * @param label who offers what, not blank
  * @param landed what it costs per mass of net product, at the door
  */
 public record ReadyMade(String label, UnitPrice landed) {
+
+  /** Draws a problem if the label is blank. */
+  public ReadyMade {
+    CHECK.named(label, "offer");
+  }
 
   /**
    * Returns an offer of packages.
@@ -31,9 +38,20 @@ public record ReadyMade(String label, UnitPrice landed) {
    * @param landedPackage what one package costs, at the door
    * @param netMass the net product in it
    * @return the offer
-   * @throws ProblemException if the amount is below zero or the mass is not above zero
+   * @throws ProblemException if the amount is below zero, the mass is not above zero, or the label
+   *     is blank
    */
   public static ReadyMade of(String label, BigMoneyProvider landedPackage, Quantity<Mass> netMass) {
     return new ReadyMade(label, UnitPrice.of(landedPackage, netMass));
+  }
+
+  /**
+   * Returns this offer as it is written down.
+   *
+   * @return the draft, which reads back as an equal offer if the amount has at most twelve digits
+   *     before and behind the point
+   */
+  public ReadyMadeDraft toDraft() {
+    return ReadyMadeDraft.of(this);
   }
 }

@@ -54,8 +54,12 @@ public final class UnitPrice implements Comparable<UnitPrice> {
    * @throws ProblemException if the amount is below zero or the mass is not above zero
    */
   public static UnitPrice of(BigMoneyProvider amount, Quantity<Mass> per) {
-    double kilograms = CHECK.between(per, LEAST_KILOGRAMS, MOST_KILOGRAMS, "mass of a price");
-    return of(amount.toBigMoney(), Ratio.decimal(kilograms));
+    BigDecimal kilograms = Ratio.decimal(QuantityKind.MASS.toSi(per));
+    double digits = kilograms.doubleValue();
+    if (digits < LEAST_KILOGRAMS || digits > MOST_KILOGRAMS) {
+      CHECK.between(per, LEAST_KILOGRAMS, MOST_KILOGRAMS, "mass of a price");
+    }
+    return of(amount.toBigMoney(), kilograms);
   }
 
   /**
@@ -208,7 +212,7 @@ public final class UnitPrice implements Comparable<UnitPrice> {
    */
   @Override
   public String toString() {
-    return amount.getAmount().toPlainString() + " " + currency().getCode() + "/" + massText();
+    return MoneyText.digits(amount.getAmount()) + " " + currency().getCode() + "/" + massText();
   }
 
   private String massText() {

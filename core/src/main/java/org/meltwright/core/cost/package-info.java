@@ -10,6 +10,8 @@
  *   <li>{@link org.meltwright.core.cost.CostRollUp} — the cost of a batch, down to its lines.
  *   <li>{@link org.meltwright.core.cost.LandedCost} — what an order costs at the door.
  *   <li>{@link org.meltwright.core.cost.MakeOrBuy} — own against ready-made, on one basis.
+ *   <li>{@link org.meltwright.core.cost.PriceDraft} and {@link
+ *       org.meltwright.core.cost.ReadyMadeDraft} — how a price and an offer are written down.
  * </ol>
  *
  * <p>Results leave as plain data in {@link org.meltwright.core.cost.CostTreeData} and {@link

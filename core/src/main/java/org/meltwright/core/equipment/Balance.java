@@ -27,11 +27,15 @@ import org.meltwright.units.ScaleInterval;
  */
 public record Balance(String name, double capacityKilograms, double intervalKilograms) {
 
+  static final double MOST = 1e6;
+
+  private static final double LEAST = 1e-9;
+
   /** Draws a problem if a figure cannot be, or the name is blank. */
   public Balance {
     CHECK.named(name, "balance");
-    CHECK.between(capacityKilograms, 1e-9, 1e6, "capacity of the balance in kg");
-    CHECK.between(intervalKilograms, 1e-9, capacityKilograms, "scale interval in kg");
+    CHECK.between(capacityKilograms, LEAST, MOST, "capacity of the balance in kg");
+    CHECK.between(intervalKilograms, LEAST, capacityKilograms, "scale interval in kg");
   }
 
   /**
@@ -44,8 +48,8 @@ public record Balance(String name, double capacityKilograms, double intervalKilo
    * @throws org.meltwright.units.ProblemException if a figure cannot be, or the name is blank
    */
   public static Balance of(String name, Quantity<Mass> capacity, Quantity<Mass> interval) {
-    double most = CHECK.between(capacity, 1e-9, 1e6, "capacity of the balance");
-    return new Balance(name, most, CHECK.between(interval, 1e-9, most, "scale interval"));
+    double most = checkedCapacity(capacity);
+    return new Balance(name, most, checkedInterval(interval, most));
   }
 
   /**
@@ -55,5 +59,22 @@ public record Balance(String name, double capacityKilograms, double intervalKilo
    */
   public ScaleInterval interval() {
     return ScaleInterval.ofKilograms(intervalKilograms);
+  }
+
+  /**
+   * Returns this balance as it is written down.
+   *
+   * @return the draft, which reads back as an equal balance
+   */
+  public BalanceDraft toDraft() {
+    return BalanceDraft.of(this);
+  }
+
+  static double checkedCapacity(Quantity<Mass> capacity) {
+    return CHECK.between(capacity, LEAST, MOST, "capacity of the balance");
+  }
+
+  static double checkedInterval(Quantity<Mass> interval, double capacityKilograms) {
+    return CHECK.between(interval, LEAST, capacityKilograms, "scale interval");
   }
 }

@@ -6,6 +6,8 @@ import static org.meltwright.core.equipment.EquipmentProblem.CHECK;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import javax.measure.Quantity;
+import javax.measure.quantity.Power;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -80,6 +82,9 @@ public final class HeatSource {
       return this != RING_WITH_NUMBERS;
     }
   }
+
+  private static final double LEAST_WATTS = 1e-3;
+  private static final double MOST_WATTS = 1e6;
 
   private final String name;
   private final Kind kind;
@@ -184,8 +189,7 @@ public final class HeatSource {
    */
   public HeatSource withOvershoot(TemperatureDifference difference) {
     requireDegrees(difference.toString());
-    CHECK.between(difference.kelvin(), 0, 1000, "overshoot in K");
-    return new HeatSource(name, kind, setPoint, difference, powerWatts);
+    return new HeatSource(name, kind, setPoint, checkedOvershoot(difference), powerWatts);
   }
 
   /**
@@ -201,7 +205,7 @@ public final class HeatSource {
         kind,
         setPoint,
         overshoot,
-        OptionalDouble.of(CHECK.between(watts, 1e-3, 1e6, "power in W")));
+        OptionalDouble.of(CHECK.between(watts, LEAST_WATTS, MOST_WATTS, "power in W")));
   }
 
   private void requireDegrees(String found) {
@@ -245,5 +249,23 @@ public final class HeatSource {
         + ")"
         + setPoint().map(t -> ", set to " + t).orElse("")
         + overshoot().map(d -> ", overshoot " + d).orElse("");
+  }
+
+  /**
+   * Returns this heat source as it is written down.
+   *
+   * @return the draft, which reads back as an equal heat source
+   */
+  public HeatSourceDraft toDraft() {
+    return HeatSourceDraft.of(this);
+  }
+
+  static TemperatureDifference checkedOvershoot(TemperatureDifference difference) {
+    CHECK.between(difference.kelvin(), 0, 1000, "overshoot in K");
+    return difference;
+  }
+
+  static double checkedPower(Quantity<Power> power) {
+    return CHECK.between(power, LEAST_WATTS, MOST_WATTS, "power");
   }
 }

@@ -30,7 +30,7 @@ public record Mould(String name, VesselMaterial material, int cups, double cupCu
   /** Draws a problem if number or volume cannot be, or the name is blank. */
   public Mould {
     CHECK.named(name, "mould");
-    CHECK.between(cups, 1, 1e6, "number of cups");
+    checkedCups(cups);
     CHECK.between(cupCubicMetres, 1e-9, 1e3, "volume of a cup in m³");
   }
 
@@ -46,7 +46,7 @@ public record Mould(String name, VesselMaterial material, int cups, double cupCu
    *     blank
    */
   public static Mould of(String name, VesselMaterial material, int cups, Quantity<Volume> cup) {
-    return new Mould(name, material, cups, CHECK.between(cup, 1e-9, 1e3, "volume of a cup"));
+    return new Mould(name, material, cups, checkedCup(cup));
   }
 
   /**
@@ -71,5 +71,22 @@ public record Mould(String name, VesselMaterial material, int cups, double cupCu
    */
   public Quantity<Volume> cup() {
     return QuantityKind.VOLUME.ofSi(cupCubicMetres);
+  }
+
+  /**
+   * Returns this mould as it is written down.
+   *
+   * @return the draft, which reads back as an equal mould
+   */
+  public MouldDraft toDraft() {
+    return MouldDraft.of(this);
+  }
+
+  static int checkedCups(int cups) {
+    return (int) CHECK.between(cups, 1, 1e6, "number of cups");
+  }
+
+  static double checkedCup(Quantity<Volume> cup) {
+    return CHECK.between(cup, 1e-9, 1e3, "volume of a cup");
   }
 }

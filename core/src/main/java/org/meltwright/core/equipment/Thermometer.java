@@ -43,7 +43,26 @@ public record Thermometer(
    */
   public Thermometer {
     CHECK.named(name, "thermometer");
+    checkedInterval(interval);
+    checkedTolerance(tolerance);
+  }
+
+  /**
+   * Returns this thermometer as it is written down.
+   *
+   * @return the draft, which reads back as an equal thermometer
+   */
+  public ThermometerDraft toDraft() {
+    return ThermometerDraft.of(this);
+  }
+
+  static TemperatureDifference checkedInterval(TemperatureDifference interval) {
     CHECK.between(interval.kelvin(), 1e-6, 1000, "scale interval in K");
+    return interval;
+  }
+
+  static TemperatureDifference checkedTolerance(TemperatureDifference tolerance) {
     CHECK.between(tolerance.kelvin(), 0, 1000, "tolerance in K");
+    return tolerance;
   }
 }

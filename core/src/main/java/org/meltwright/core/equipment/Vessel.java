@@ -75,13 +75,7 @@ public record Vessel(
       Bottom bottom,
       Quantity<Volume> capacity,
       Quantity<Mass> mass) {
-    return new Vessel(
-        name,
-        material,
-        lining,
-        bottom,
-        CHECK.between(capacity, 1e-9, 1e3, "capacity"),
-        CHECK.between(mass, 0, 1e6, "mass of the vessel"));
+    return new Vessel(name, material, lining, bottom, checkedCapacity(capacity), checkedMass(mass));
   }
 
   /**
@@ -114,5 +108,22 @@ public record Vessel(
   public double fillLevel(double volumeCubicMetres) {
     return CHECK.between(volumeCubicMetres, 0, 1e6, "volume in the vessel in m³")
         / capacityCubicMetres;
+  }
+
+  /**
+   * Returns this vessel as it is written down.
+   *
+   * @return the draft, which reads back as an equal vessel
+   */
+  public VesselDraft toDraft() {
+    return VesselDraft.of(this);
+  }
+
+  static double checkedCapacity(Quantity<Volume> capacity) {
+    return CHECK.between(capacity, 1e-9, 1e3, "capacity");
+  }
+
+  static double checkedMass(Quantity<Mass> mass) {
+    return CHECK.between(mass, 0, 1e6, "mass of the vessel");
   }
 }

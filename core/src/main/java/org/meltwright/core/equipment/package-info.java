@@ -9,6 +9,8 @@
  *   <li>{@link org.meltwright.core.equipment.Balance} and {@link
  *       org.meltwright.core.equipment.Thermometer} — what measures.
  *   <li>{@link org.meltwright.core.equipment.HeatSource} — what heats.
+ *   <li>Each has a draft, such as {@link org.meltwright.core.equipment.VesselDraft}: how it is
+ *       written down, saved and read again.
  * </ol>
  */
 @NullMarked

@@ -33,12 +33,14 @@ public record People(
   /** From this age on a person counts as an adult, in years. */
   public static final int ADULT = 18;
 
+  private static final int MOST = 10_000;
+
   /** Draws a problem if a number is negative or beyond all measure. */
   public People {
-    CHECK.between(teachers, 0, 10_000, "number of teachers");
-    CHECK.between(adults, 0, 10_000, "number of adults");
-    CHECK.between(minors, 0, 10_000, "number of minors");
-    youngest.ifPresent(age -> CHECK.between(age, 0, 150, "age in years"));
+    checkedTeachers(teachers);
+    checkedAdults(adults);
+    checkedMinors(minors);
+    youngest.ifPresent(People::checkedAge);
   }
 
   /**
@@ -105,5 +107,30 @@ public record People(
     return youngest.isPresent() && !potHandledByAdults
         ? HeatingLimits.forYoungest(youngest.getAsInt())
         : HeatingLimits.standard();
+  }
+
+  /**
+   * Returns these people as they are written down.
+   *
+   * @return the draft, which reads back as equal people
+   */
+  public PeopleDraft toDraft() {
+    return PeopleDraft.of(this);
+  }
+
+  static int checkedTeachers(int teachers) {
+    return (int) CHECK.between(teachers, 0, MOST, "number of teachers");
+  }
+
+  static int checkedAdults(int adults) {
+    return (int) CHECK.between(adults, 0, MOST, "number of adults");
+  }
+
+  static int checkedMinors(int minors) {
+    return (int) CHECK.between(minors, 0, MOST, "number of minors");
+  }
+
+  static int checkedAge(int years) {
+    return (int) CHECK.between(years, 0, 150, "age in years");
   }
 }

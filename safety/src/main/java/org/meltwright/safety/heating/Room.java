@@ -32,9 +32,12 @@ public record Room(double volumeCubicMetres, OptionalDouble extractionCubicMetre
 
   private static final double LARGEST = 1e7;
 
+  private static final double MOST_AIR = 1e8;
+
   public Room {
     CHECK.between(volumeCubicMetres, SMALLEST, LARGEST, "volume of the room in m³");
-    extractionCubicMetresPerHour.ifPresent(air -> CHECK.between(air, 0, 1e8, "extraction in m³/h"));
+    extractionCubicMetresPerHour.ifPresent(
+        air -> CHECK.between(air, 0, MOST_AIR, "extraction in m³/h"));
   }
 
   /**
@@ -45,8 +48,7 @@ public record Room(double volumeCubicMetres, OptionalDouble extractionCubicMetre
    * @throws org.meltwright.units.ProblemException if it lies outside, as that of a pot does
    */
   public static Room of(Quantity<Volume> volume) {
-    return new Room(
-        CHECK.between(volume, SMALLEST, LARGEST, "volume of the room"), OptionalDouble.empty());
+    return new Room(checkedVolume(volume), OptionalDouble.empty());
   }
 
   /**
@@ -69,5 +71,22 @@ public record Room(double volumeCubicMetres, OptionalDouble extractionCubicMetre
    */
   public Room withExtractionCubicMetresPerHour(double cubicMetresPerHour) {
     return new Room(volumeCubicMetres, OptionalDouble.of(cubicMetresPerHour));
+  }
+
+  /**
+   * Returns this room as it is written down.
+   *
+   * @return the draft, which reads back as an equal room
+   */
+  public RoomDraft toDraft() {
+    return RoomDraft.of(this);
+  }
+
+  static double checkedVolume(Quantity<Volume> volume) {
+    return CHECK.between(volume, SMALLEST, LARGEST, "volume of the room");
+  }
+
+  static double checkedExtraction(Quantity<Volume> perHour) {
+    return CHECK.between(perHour, 0, MOST_AIR, "extraction in an hour");
   }
 }

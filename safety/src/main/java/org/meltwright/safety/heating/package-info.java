@@ -11,6 +11,8 @@
  *   <li>{@link org.meltwright.safety.heating.TemperatureTable} — the one temperature table.
  *   <li>{@link org.meltwright.safety.heating.HeatingReading} — what to do about a reading, now and
  *       later.
+ *   <li>{@link org.meltwright.safety.heating.RoomDraft} and {@link
+ *       org.meltwright.safety.heating.PeopleDraft} — how a room and people are written down.
  * </ol>
  *
  * <p>A review leaves as plain data in {@link org.meltwright.safety.heating.HeatingReviewData}:

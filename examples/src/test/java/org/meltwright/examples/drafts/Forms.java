@@ -1,0 +1,184 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.drafts;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import org.joda.money.BigMoney;
+import org.joda.money.CurrencyUnit;
+import org.meltwright.core.cost.Price;
+import org.meltwright.core.cost.PriceDraft;
+import org.meltwright.core.cost.Rate;
+import org.meltwright.core.cost.ReadyMade;
+import org.meltwright.core.cost.ReadyMadeDraft;
+import org.meltwright.core.cost.UnitPrice;
+import org.meltwright.core.cost.Vat;
+import org.meltwright.core.equipment.Balance;
+import org.meltwright.core.equipment.BalanceDraft;
+import org.meltwright.core.equipment.HeatSource;
+import org.meltwright.core.equipment.HeatSourceDraft;
+import org.meltwright.core.equipment.Lining;
+import org.meltwright.core.equipment.Mould;
+import org.meltwright.core.equipment.MouldDraft;
+import org.meltwright.core.equipment.Thermometer;
+import org.meltwright.core.equipment.ThermometerDraft;
+import org.meltwright.core.equipment.Vessel;
+import org.meltwright.core.equipment.VesselDraft;
+import org.meltwright.core.equipment.VesselMaterial;
+import org.meltwright.safety.heating.People;
+import org.meltwright.safety.heating.PeopleDraft;
+import org.meltwright.safety.heating.Room;
+import org.meltwright.safety.heating.RoomDraft;
+import org.meltwright.units.QuantityKind;
+import org.meltwright.units.TemperatureDifference;
+import org.meltwright.units.TemperaturePoint;
+
+/** The written forms of the library, each with random things. */
+final class Forms {
+
+  private Forms() {}
+
+  static List<Form<?, ?>> all() {
+    return List.of(
+        new Form<>(VesselDraft.class, vessels(), Vessel::toDraft, VesselDraft::toVessel),
+        new Form<>(BalanceDraft.class, balances(), Balance::toDraft, BalanceDraft::toBalance),
+        new Form<>(MouldDraft.class, moulds(), Mould::toDraft, MouldDraft::toMould),
+        new Form<>(
+            ThermometerDraft.class,
+            thermometers(),
+            Thermometer::toDraft,
+            ThermometerDraft::toThermometer),
+        new Form<>(
+            HeatSourceDraft.class, sources(), HeatSource::toDraft, HeatSourceDraft::toHeatSource),
+        new Form<>(RoomDraft.class, rooms(), Room::toDraft, RoomDraft::toRoom),
+        new Form<>(PeopleDraft.class, people(), People::toDraft, PeopleDraft::toPeople),
+        new Form<>(PriceDraft.class, prices(), Price::toDraft, PriceDraft::toPrice),
+        new Form<>(
+            ReadyMadeDraft.class, offers(), ReadyMade::toDraft, ReadyMadeDraft::toReadyMade));
+  }
+
+  /** Names as people give them: any letters, blanks around them, quotes, no name alone. */
+  private static Arbitrary<String> names() {
+    return Arbitraries.oneOf(
+        Arbitraries.of("pot", " pot 2 ", "Größe „L“", "1.5 l", "null", "a/b~c", "釜"),
+        Arbitraries.strings().ofMinLength(1).ofMaxLength(20).filter(text -> !text.isBlank()));
+  }
+
+  /** Any number between two, large and small ones as often. */
+  private static Arbitrary<Double> between(double low, double high) {
+    return Arbitraries.oneOf(
+        Arbitraries.of(low, high),
+        Arbitraries.longs()
+            .between(Double.doubleToLongBits(low), Double.doubleToLongBits(high))
+            .map(Double::longBitsToDouble));
+  }
+
+  private static Arbitrary<Vessel> vessels() {
+    return Combinators.combine(
+            names(),
+            Arbitraries.of(VesselMaterial.class),
+            Arbitraries.of(Lining.class),
+            Arbitraries.of(Vessel.Bottom.class),
+            between(1e-9, 1e3),
+            between(0, 1e6))
+        .as(Vessel::new);
+  }
+
+  private static Arbitrary<Balance> balances() {
+    return Combinators.combine(names(), between(1e-9, 1e6), between(1e-9, 1e6))
+        .as((name, a, b) -> new Balance(name, Math.max(a, b), Math.min(a, b)));
+  }
+
+  private static Arbitrary<Mould> moulds() {
+    return Combinators.combine(
+            names(),
+            Arbitraries.of(VesselMaterial.class),
+            Arbitraries.integers().between(1, 1_000_000),
+            between(1e-9, 1e3))
+        .as(Mould::new);
+  }
+
+  private static Arbitrary<TemperatureDifference> differences(double low, double high) {
+    return between(low, high).map(TemperatureDifference::ofKelvin);
+  }
+
+  private static Arbitrary<Thermometer> thermometers() {
+    return Combinators.combine(
+            names(),
+            Arbitraries.of(Thermometer.Place.class),
+            differences(1e-6, 1000),
+            differences(0, 1000))
+        .as(Thermometer::new);
+  }
+
+  private static Arbitrary<HeatSource> sources() {
+    Arbitrary<TemperaturePoint> points = between(0, 2000).map(TemperaturePoint::ofCelsius);
+    return Combinators.combine(
+            names(),
+            Arbitraries.of(HeatSource.Kind.class),
+            points.optional(),
+            differences(0, 1000).optional(),
+            between(1e-3, 1e6).optional())
+        .as(
+            (name, kind, point, overshoot, watts) -> {
+              HeatSource source = HeatSource.of(name, kind);
+              if (kind.hasDegrees()) {
+                source = point.map(source::withSetPoint).orElse(source);
+                source = overshoot.map(source::withOvershoot).orElse(source);
+              }
+              return watts.map(source::withPowerWatts).orElse(source);
+            });
+  }
+
+  private static Arbitrary<Room> rooms() {
+    Arbitrary<OptionalDouble> air =
+        between(0, 1e8)
+            .optional()
+            .map(a -> a.map(OptionalDouble::of).orElse(OptionalDouble.empty()));
+    return Combinators.combine(between(1, 1e7), air).as(Room::new);
+  }
+
+  private static Arbitrary<People> people() {
+    Arbitrary<Integer> number = Arbitraries.integers().between(0, 10_000);
+    Arbitrary<OptionalInt> age =
+        Arbitraries.integers()
+            .between(0, 150)
+            .optional()
+            .map(a -> a.map(OptionalInt::of).orElse(OptionalInt.empty()));
+    return Combinators.combine(number, number, number, age, Arbitraries.of(true, false))
+        .as(People::new);
+  }
+
+  private static Arbitrary<BigMoney> money() {
+    return Combinators.combine(
+            Arbitraries.of("EUR", "GBP", "JPY", "USD", "KWD"),
+            Arbitraries.longs().between(0, 999_999_999_999L),
+            Arbitraries.integers().between(0, 12))
+        .as((code, units, scale) -> BigMoney.ofScale(CurrencyUnit.of(code), units, scale));
+  }
+
+  private static Arbitrary<UnitPrice> unitPrices() {
+    return Combinators.combine(money(), between(1e-9, 1e9).map(QuantityKind.MASS::ofSi))
+        .as(UnitPrice::of);
+  }
+
+  private static Arbitrary<Price> prices() {
+    Arbitrary<Rate> rates =
+        Combinators.combine(
+                Arbitraries.longs().between(0, 99_999), Arbitraries.integers().between(-2, 12))
+            .as((units, scale) -> Rate.ofPercent(BigDecimal.valueOf(units, scale)));
+    Arbitrary<Vat> taxes =
+        Combinators.combine(Arbitraries.of(true, false), rates, Arbitraries.of(true, false))
+            .as(Vat::new);
+    return Combinators.combine(money(), between(1e-9, 1e9).map(QuantityKind.MASS::ofSi), taxes)
+        .as((amount, mass, tax) -> Price.of(amount, mass).withVat(tax));
+  }
+
+  private static Arbitrary<ReadyMade> offers() {
+    return Combinators.combine(names(), unitPrices()).as(ReadyMade::new);
+  }
+}

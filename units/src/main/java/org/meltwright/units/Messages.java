@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.units;
 
+import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.MissingResourceException;
@@ -99,6 +100,23 @@ public final class Messages {
    */
   public String text(String key, Locale locale) {
     return text(key, locale, Map.of());
+  }
+
+  /**
+   * Returns a text with its places filled, in both languages.
+   *
+   * @param key the key in the bundle
+   * @param values what stands in the places, by name
+   * @return the text in English and in German
+   * @throws MissingResourceException if the bundle lacks the key, which is a defect of ours
+   */
+  public Bilingual both(String key, Map<String, Bilingual> values) {
+    return Bilingual.of(
+        reader -> {
+          Map<String, String> said = new HashMap<>();
+          values.forEach((place, value) -> said.put(place, value.in(reader)));
+          return text(key, reader, said);
+        });
   }
 
   /**

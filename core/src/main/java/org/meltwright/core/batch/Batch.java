@@ -6,7 +6,6 @@ import static org.meltwright.core.batch.BatchProblem.CHECK;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
@@ -307,24 +306,7 @@ public final class Batch {
    * @return the explanation
    */
   public Explanation explanation() {
-    Explanation.Builder text = Explanation.builder("Batch of " + recipe.name());
-    lines().forEach(l -> text.given(l.ingredient().name() + " " + grams(l.massKilograms())));
-    return text.formula("net = pot − insolubles − straining − film")
-        .step(
-            grams(chargeKilograms)
-                + " − "
-                + grams(insolublesKilograms())
-                + " − "
-                + grams(strainingKilograms())
-                + " − "
-                + grams(filmKilograms())
-                + " = "
-                + grams(net.massKilograms()))
-        .build();
-  }
-
-  private static String grams(double kilograms) {
-    return String.format(Locale.ROOT, "%.2f g", kilograms * 1000);
+    return BatchWorking.of(this);
   }
 
   @Override

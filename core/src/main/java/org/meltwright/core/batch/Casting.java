@@ -5,7 +5,6 @@ import static org.meltwright.core.batch.BatchProblem.CHECK;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
@@ -54,7 +53,7 @@ import org.meltwright.units.VolumeFraction;
 public final class Casting {
 
   /** A last cake below this share of a whole one is nothing but rounding. */
-  private static final double NOTHING = 1e-9;
+  static final double NOTHING = 1e-9;
 
   /** The lightest density in kg/m³ that is computed with: below that of any gas in a room. */
   private static final double LEAST_DENSITY = 1e-3;
@@ -359,18 +358,14 @@ public final class Casting {
    * @return the explanation
    */
   public Explanation explanation() {
-    return Explanation.builder("Casting into " + mould.name())
-        .given("melt " + grams(netKilograms))
-        .given(
-            String.format(
-                Locale.ROOT,
-                "cup %.1f ml, filled to %.0f %%",
-                mould.cupCubicMetres() * 1e6,
-                fillLevel * 100))
-        .given(String.format(Locale.ROOT, "density of the melt %.0f kg/m³", hot.centralSi()))
-        .formula("cake = cup × fill level × density of the melt")
-        .step("one cake " + grams(cakeKilograms()))
-        .step(wholeCakes() + " whole cakes and a part cake of " + grams(partCakeKilograms()))
+    return BatchWorking.builder("working.casting", Bilingual.of(mould.name()))
+        .given(BatchWorking.NET, netKilograms)
+        .stated(BatchWorking.CUP, mould.cupCubicMetres())
+        .stated(BatchWorking.FILL_LEVEL, fillLevel)
+        .given(BatchWorking.MELT_DENSITY, hot.centralSi())
+        .step(BatchWorking.CAKES, cakeKilograms())
+        .step(BatchWorking.WHOLE_CAKES, (double) wholeCakes())
+        .step(BatchWorking.PART_CAKES, partCakeKilograms())
         .build();
   }
 
@@ -380,10 +375,6 @@ public final class Casting {
         kilograms / density.highSi(),
         kilograms / density.centralSi(),
         kilograms / density.lowSi());
-  }
-
-  private static String grams(double kilograms) {
-    return String.format(Locale.ROOT, "%.1f g", kilograms * 1000);
   }
 
   @Override

@@ -10,8 +10,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.Composition;
+import org.meltwright.units.Bilingual;
 
 /**
  * What is in a pot, and how much of each material in it has not been strained yet.
@@ -87,6 +90,19 @@ final class Contents {
 
   private double behind(Losses losses, int line) {
     return raw[line] * losses.insolublesValue(composition.materials().get(line));
+  }
+
+  /** Tells of each material that leaves something behind how much of it there is and stays. */
+  void explain(Losses losses, Explanation.Builder text, Symbol content, Symbol behind) {
+    List<Bilingual> names =
+        Explanation.lines(
+            composition.materials().stream().map(m -> Bilingual.of(m::name)).toList());
+    for (int i = 0; i < raw.length; i++) {
+      if (behind(losses, i) > 0) {
+        text.given(content.of(names.get(i)), composition.massFractionValue(i))
+            .given(behind.of(names.get(i)), behind(losses, i));
+      }
+    }
   }
 
   /** What is left when all that does not dissolve has been taken out. */

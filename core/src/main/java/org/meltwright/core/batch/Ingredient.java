@@ -4,6 +4,7 @@ package org.meltwright.core.batch;
 import java.util.Optional;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.Composition;
+import org.meltwright.units.Bilingual;
 
 /**
  * What a line of a recipe calls for: a material from the shelf, or something made by another
@@ -85,6 +86,17 @@ public sealed interface Ingredient {
    * @return the id of the material, with its lot if it names one, or the name of the recipe
    */
   String name();
+
+  /**
+   * Returns what a reader calls it.
+   *
+   * @return the name of the material, with its lot if it names one, or the name of the recipe
+   */
+  default Bilingual inWords() {
+    return material()
+        .map(m -> Bilingual.of(m::name).plus(m.lot().map(lot -> " (" + lot + ")").orElse("")))
+        .orElseGet(() -> Bilingual.of(name()));
+  }
 
   /**
    * Returns what it is made of.

@@ -8,6 +8,8 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.material.ByMaterial;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.PropertyKey;
@@ -186,6 +188,13 @@ public final class Losses {
               .with("lost", Bilingual.of((1 - kept + filmShare) * 100).plus(" %")));
     }
     return Math.max((netKilograms + fixedFilmKilograms) / kept, netKilograms / (kept - filmShare));
+  }
+
+  /** Tells what was stated. */
+  void explain(Explanation.Builder text, Symbol strained, Symbol leastFilm, Symbol ofPot) {
+    text.stated(strained, strainingShare)
+        .stated(leastFilm, fixedFilmKilograms)
+        .stated(ofPot, filmShare);
   }
 
   private static double mass(double kilograms) {

@@ -13,6 +13,7 @@ import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.mixture.Mixture;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.Limit;
 import org.meltwright.units.VolumeFraction;
@@ -144,23 +145,13 @@ public record VesselRoom(Vessel vessel, Estimate<Volume> melt) {
    * @return the explanation
    */
   public Explanation explanation() {
-    return Explanation.builder("Room in " + vessel.name())
-        .given(
-            String.format(
-                java.util.Locale.ROOT,
-                "melt %.0f to %.0f ml",
-                melt.lowSi() * 1e6,
-                melt.highSi() * 1e6))
-        .given(
-            String.format(
-                java.util.Locale.ROOT, "capacity %.0f ml", vessel.capacityCubicMetres() * 1e6))
-        .formula("fill level = volume of the melt ÷ capacity to the brim")
-        .step(
-            String.format(
-                java.util.Locale.ROOT,
-                "%.0f %%, at most %.0f %%",
-                fillLevel() * 100,
-                highestFillLevel() * 100))
+    Bilingual highest = CHECK.name("highest");
+    return BatchWorking.builder("working.room", Bilingual.of(vessel.name()))
+        .given(BatchWorking.MELT_VOLUME, melt.centralSi())
+        .given(BatchWorking.MELT_VOLUME.of(highest), melt.highSi())
+        .stated(BatchWorking.CAPACITY, vessel.capacityCubicMetres())
+        .step(BatchWorking.FILL, fillLevel())
+        .step(BatchWorking.FILL, highest, highestFillLevel())
         .build();
   }
 }

@@ -5,6 +5,7 @@ import static org.meltwright.core.cost.CostProblem.CHECK;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
 import org.joda.money.BigMoneyProvider;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
@@ -152,12 +153,12 @@ public final class BreakEven {
    * @return fixed costs, price and cost of one unit, and the quotient
    */
   public Explanation explanation() {
-    return Explanation.builder("Units to break even")
-        .given("fixed costs " + fixed)
-        .given("price " + price)
-        .given("cost of one unit " + perUnit)
-        .formula("units = fixed costs ÷ (price − cost of one unit)")
-        .step(fixed + " ÷ " + contribution() + " = " + units() + ", so " + wholeUnits())
+    return CostWorking.builder("working.break-even", Map.of())
+        .stated(fixed.figure(CostWorking.FIXED))
+        .stated(price.figure(CostWorking.PRICE))
+        .stated(perUnit.figure(CostWorking.PER_UNIT))
+        .step(CostWorking.UNITS_EVEN, units())
+        .step(CostWorking.WHOLE_EVEN, (double) wholeUnits())
         .build();
   }
 

@@ -11,7 +11,7 @@ import javax.measure.quantity.Area;
 import javax.measure.quantity.Mass;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.EnglishExplanation;
 import org.meltwright.units.ProblemException;
 
 /**
@@ -170,9 +170,9 @@ public final class CostRollUp {
    *
    * @return the lines with their exact costs and their cents
    */
-  public Explanation explanation() {
-    Explanation.Builder builder =
-        Explanation.builder("Cost of " + root.label())
+  public EnglishExplanation explanation() {
+    EnglishExplanation.Builder builder =
+        EnglishExplanation.builder("Cost of " + root.label())
             .formula("total = sum of mass × unit price and of the other costs, rounded once");
     for (CostLine leaf : leaves()) {
       builder.given(

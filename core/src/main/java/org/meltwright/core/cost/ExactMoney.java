@@ -10,6 +10,8 @@ import org.joda.money.BigMoneyProvider;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.explain.Figure;
+import org.meltwright.core.explain.Symbol;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityParser;
 
@@ -263,6 +265,17 @@ public final class ExactMoney implements BigMoneyProvider, Comparable<ExactMoney
         .toDecimal()
         .map(decimal -> BigMoney.of(currency, decimal))
         .orElseThrow(() -> CostProblem.exception(CostProblem.ENDLESS, toString()));
+  }
+
+  /**
+   * Returns the amount as a number of an explanation.
+   *
+   * @param symbol what it stands for, with {@code money} where the currency stands in its unit
+   * @return the figure, to the nearest double
+   */
+  public Figure figure(Symbol symbol) {
+    return new Figure(
+        symbol, amount.toDouble(), symbol.unit().replace("money", currency.getCode()));
   }
 
   /**

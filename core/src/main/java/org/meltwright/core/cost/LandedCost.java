@@ -4,7 +4,7 @@ package org.meltwright.core.cost;
 import java.util.List;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.EnglishExplanation;
 
 /**
  * What an order costs at the door: goods, freight, insurance, duty, handling and tax, shared out to
@@ -102,8 +102,9 @@ public final class LandedCost {
    *
    * @return lines, parts and, for an import, both bases and the regime's source
    */
-  public Explanation explanation() {
-    Explanation.Builder builder = Explanation.builder("Landed cost of an order of " + order.date());
+  public EnglishExplanation explanation() {
+    EnglishExplanation.Builder builder =
+        EnglishExplanation.builder("Landed cost of an order of " + order.date());
     order.lines().forEach(l -> builder.given(l.count() + " × " + l.label() + " at " + l.price()));
     LandedLine.paidParts().forEach(p -> builder.step(p + " " + total(p)));
     order

@@ -19,9 +19,9 @@ import org.joda.money.BigMoneyProvider;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Drivers;
+import org.meltwright.core.explain.EnglishExplanation;
 import org.meltwright.core.explain.EstimateInput;
 import org.meltwright.core.explain.EstimateInput.Direction;
-import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.explain.Spread;
 import org.meltwright.core.explain.Symbol;
 import org.meltwright.units.MetricUnits;
@@ -265,9 +265,9 @@ public final class MakeOrBuy {
    *
    * @return both costs on their one basis, and the break-even
    */
-  public Explanation explanation() {
-    Explanation.Builder builder =
-        Explanation.builder("Making " + batch.root().label() + " or buying it")
+  public EnglishExplanation explanation() {
+    EnglishExplanation.Builder builder =
+        EnglishExplanation.builder("Making " + batch.root().label() + " or buying it")
             .given("own batch " + batch.total() + " for " + netKilograms + " kg net")
             .formula("saving = ready-made − own, both per kilogram of net product");
     offers.forEach(o -> builder.given(o.label() + " " + o.landed() + " landed"));

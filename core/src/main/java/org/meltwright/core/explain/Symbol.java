@@ -32,11 +32,15 @@ import org.meltwright.units.Messages;
  *
  * <p>Immutable and thread-safe.
  */
-public final class Symbol {
+public final class Symbol implements Expr {
+
+  private static final int USUAL_DIGITS = 5;
+  private static final int MOST_DIGITS = 17;
 
   private final Class<?> anchor;
   private final String english;
   private final String unit;
+  private final int digits;
   private final @Nullable Bilingual whose;
 
   /**
@@ -49,13 +53,15 @@ public final class Symbol {
    * @throws org.meltwright.units.ProblemException if the name is blank
    */
   public static Symbol beside(Class<?> anchor, String name, String unit) {
-    return new Symbol(anchor, name, unit, null);
+    return new Symbol(anchor, name, unit, USUAL_DIGITS, null);
   }
 
-  private Symbol(Class<?> anchor, String english, String unit, @Nullable Bilingual whose) {
+  private Symbol(
+      Class<?> anchor, String english, String unit, int digits, @Nullable Bilingual whose) {
     this.anchor = anchor;
     this.english = EstimateInput.CHECK.named(english, "name");
     this.unit = unit;
+    this.digits = (int) EstimateInput.CHECK.between(digits, 1, MOST_DIGITS, "digits");
     this.whose = whose;
   }
 
@@ -66,7 +72,46 @@ public final class Symbol {
    * @return the symbol of that thing
    */
   public Symbol of(Bilingual thing) {
-    return new Symbol(anchor, english, unit, thing);
+    return new Symbol(anchor, english, unit, digits, thing);
+  }
+
+  /**
+   * Returns the same of which another number of digits is worth showing.
+   *
+   * @param shown the significant digits, from 1 to 17; 5 if nothing else is said
+   * @return the symbol
+   * @throws org.meltwright.units.ProblemException if the number of digits lies outside that range
+   */
+  public Symbol withDigits(int shown) {
+    return new Symbol(anchor, english, unit, shown, whose);
+  }
+
+  /**
+   * Returns how many significant digits are worth showing.
+   *
+   * @return the digits
+   */
+  public int digits() {
+    return digits;
+  }
+
+  /**
+   * Returns whose it is.
+   *
+   * @return one of several things; empty if there is but one
+   */
+  public Optional<Bilingual> whose() {
+    return Optional.ofNullable(whose);
+  }
+
+  /**
+   * Tells whether another symbol is this one of one of several things.
+   *
+   * @param other the other symbol
+   * @return for example true for the mass of a line, asked of the mass
+   */
+  public boolean isOneOf(Symbol other) {
+    return other.whose != null && of(other.whose).equals(other) && whose == null;
   }
 
   /**
@@ -102,7 +147,7 @@ public final class Symbol {
   }
 
   private List<@Nullable Object> stated() {
-    return Arrays.asList(anchor.getPackageName(), english, unit, whose);
+    return Arrays.asList(anchor.getPackageName(), english, unit, digits, whose);
   }
 
   @Override

@@ -21,7 +21,8 @@ final class Written {
     return number(value, 3, unit, reader);
   }
 
-  private static String number(double value, int digits, String unit, Locale reader) {
+  /** One number with its unit. */
+  static String number(double value, int digits, String unit, Locale reader) {
     Shown shown = shown(Math.abs(value), unit);
     return behind(digits(value / shown.size, digits, reader), shown.unit);
   }
@@ -61,6 +62,11 @@ final class Written {
       case "J/kg" -> new Shown("kJ/kg", 1000);
       case "kg" -> size < 1 ? new Shown("g", 1e-3) : new Shown("kg", 1);
       case "m³" -> size < 1e-3 ? new Shown("ml", 1e-6) : new Shown("l", 1e-3);
+      case "1" -> new Shown("%", 0.01);
+      case "kg/m²" -> size < 1 ? new Shown("g/m²", 1e-3) : new Shown(unit, 1);
+      case "m/s" -> size < 1e-3 ? new Shown("mm/h", 1e-3 / 3600) : new Shown(unit, 1);
+      case "m³/s" -> new Shown("m³/h", 1.0 / 3600);
+      case "kg/s" -> new Shown("g/h", 1e-3 / 3600);
       case "Pa s" -> size < 1 ? milli("Pa s") : new Shown("Pa s", 1);
       default -> new Shown(unit, 1);
     };

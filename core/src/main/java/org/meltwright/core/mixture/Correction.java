@@ -10,7 +10,7 @@ import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.EnglishExplanation;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.units.Bilingual;
@@ -353,9 +353,9 @@ public final class Correction {
    *
    * @return the explanation
    */
-  public Explanation explanation() {
-    Explanation.Builder text =
-        Explanation.builder("Correction of a pot")
+  public EnglishExplanation explanation() {
+    EnglishExplanation.Builder text =
+        EnglishExplanation.builder("Correction of a pot")
             .given("pot " + line(pot))
             .formula(
                 takenOut.isPresent()

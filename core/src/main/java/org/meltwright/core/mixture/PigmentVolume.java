@@ -5,7 +5,7 @@ import static org.meltwright.core.mixture.MixtureProblem.CHECK;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.EnglishExplanation;
 import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
@@ -203,9 +203,9 @@ public final class PigmentVolume {
    *
    * @return the explanation; without the critical value where an oil absorption is missing
    */
-  public Explanation explanation() {
-    Explanation.Builder text =
-        Explanation.builder("Pigment volume concentration")
+  public EnglishExplanation explanation() {
+    EnglishExplanation.Builder text =
+        EnglishExplanation.builder("Pigment volume concentration")
             .given("dry solids " + solids)
             .formula("volume of pigments and fillers ÷ volume of dry solids")
             .step(percent(low) + " to " + percent(high) + ", middle " + percent(central));

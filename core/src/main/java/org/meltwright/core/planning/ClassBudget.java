@@ -142,12 +142,12 @@ public final class ClassBudget {
    * @return the parts and the quotient
    */
   public Explanation explanation() {
-    return Explanation.builder("Cost of a student")
-        .given("materials bought " + materials)
-        .given("for each student " + perStudent)
-        .given("however many come " + fixed)
-        .formula("cost = (materials + students × each + fixed) ÷ students")
-        .step(total() + " ÷ " + students + " = " + costPerStudent().toMoney())
+    return PlanningWorking.builder("working.budget")
+        .stated(PlanningWorking.STUDENTS, students)
+        .stated(materials.figure(PlanningWorking.MATERIALS))
+        .stated(perStudent.figure(PlanningWorking.EACH))
+        .stated(fixed.figure(PlanningWorking.FIXED))
+        .step(PlanningWorking.BUDGET, costPerStudent().figure(PlanningWorking.COST))
         .build();
   }
 

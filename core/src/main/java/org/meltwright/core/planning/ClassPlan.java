@@ -5,12 +5,12 @@ import static org.meltwright.core.planning.PlanningProblem.CHECK;
 
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.Figure;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.units.Limit;
 import org.meltwright.units.ProblemException;
@@ -198,23 +198,20 @@ public final class ClassPlan {
     }
   }
 
-  private static String kilograms(double value) {
-    return String.format(Locale.ROOT, "%.4f kg", value);
-  }
-
   /**
    * Explains the total.
    *
    * @return the inputs, the formula and the mass
    */
   public Explanation explanation() {
-    return Explanation.builder("Mass for a class")
-        .given(people + " people, " + squareMetres() + " m² in all")
-        .given("left in the tins of each " + leftInTinsKilograms + " kg")
-        .given("spare " + spare)
-        .formula("total = (area × mass per area + people × left in tins) × (1 + spare)")
-        .step(kilograms(coverage.kilograms(squareMetres())) + " for the area, losses included")
-        .step(kilograms(totalKilograms()) + " in all")
+    double area = squareMetres();
+    return PlanningWorking.builder("working.class")
+        .stated(PlanningWorking.PEOPLE, people)
+        .stated(PlanningWorking.LEFT, leftInTinsKilograms)
+        .stated(PlanningWorking.SPARE, spare)
+        .given(
+            Figure.of(PlanningWorking.USED, coverage.kilograms(area)), coverage.explanation(area))
+        .step(PlanningWorking.CLASS, totalKilograms())
         .build();
   }
 

@@ -3,7 +3,6 @@ package org.meltwright.core.planning;
 
 import static org.meltwright.core.planning.PlanningProblem.CHECK;
 
-import java.util.Locale;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
@@ -210,14 +209,20 @@ public final class Coverage {
    * @throws ProblemException if the area is not above zero
    */
   public Explanation explanation(Quantity<Area> area) {
-    return Explanation.builder("Mass for an area")
-        .given("area " + squareMetres(area) + " m²")
-        .given("film " + film.metres + " m, layers " + film.layers)
-        .given("density " + film.density + " kg/m³")
-        .given("drunk by the ground " + way.drunk + " kg/m²")
-        .given("share that reaches the ground " + way.transferred + ", that stays " + film.solids)
-        .formula("mass = area × (density × film × layers ÷ solids + drunk) ÷ transferred")
-        .step(String.format(Locale.ROOT, "%.4f kg", kilograms(squareMetres(area))))
+    return explanation(squareMetres(area));
+  }
+
+  Explanation explanation(double squareMetres) {
+    return PlanningWorking.builder("working.coverage")
+        .stated(PlanningWorking.AREA, squareMetres)
+        .stated(PlanningWorking.FILM, film.metres)
+        .stated(PlanningWorking.LAYERS, film.layers)
+        .stated(PlanningWorking.DENSITY, film.density)
+        .stated(PlanningWorking.SOLIDS, film.solids)
+        .stated(PlanningWorking.DRUNK, way.drunk)
+        .stated(PlanningWorking.REACHES, way.transferred)
+        .step(PlanningWorking.COVERAGE, kilograms(squareMetres))
+        .caution("working.coverage.even")
         .build();
   }
 

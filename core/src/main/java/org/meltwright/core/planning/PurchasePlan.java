@@ -4,7 +4,7 @@ package org.meltwright.core.planning;
 import java.util.List;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.EnglishExplanation;
 
 /**
  * The packages to buy, what they cost landed, what remains, and how sure it is that no other choice
@@ -140,8 +140,8 @@ public final class PurchasePlan {
    *
    * @return the packages, carriage, what remains, and a warning if the plan is not proved
    */
-  public Explanation explanation() {
-    Explanation.Builder builder = Explanation.builder("What to buy");
+  public EnglishExplanation explanation() {
+    EnglishExplanation.Builder builder = EnglishExplanation.builder("What to buy");
     for (SupplierOrder order : orders) {
       order
           .lines()

@@ -173,8 +173,9 @@ class BatchTest {
 
   @Test
   void explanation_batch_addsUp() {
-    assertThat(Batch.ofIngredient(MEDIUM, WAX, grams(730), LOSSES).explanation().text())
-        .contains("821.25 g − 3.65 g − 0.00 g − 16.43 g = 801.18 g");
+    assertThat(
+            Batch.ofIngredient(MEDIUM, WAX, grams(730), LOSSES).explanation().text(Locale.ENGLISH))
+        .contains("= 821.25 g − 3.65 g − 0 g − 16.425 g\n    = 801.18 g");
   }
 
   @Test

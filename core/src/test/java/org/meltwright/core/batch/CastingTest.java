@@ -11,6 +11,7 @@ import static org.meltwright.units.MetricUnits.gramsPerMillilitre;
 import static org.meltwright.units.MetricUnits.millilitres;
 
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -45,7 +46,8 @@ class CastingTest {
     assertThat(casting.cups()).isEqualTo(12);
     assertThat(casting.pours()).isEqualTo(1);
     assertThat(casting.shrinkage()).isEmpty();
-    assertThat(casting.explanation().text()).contains("11 whole cakes and a part cake of 17.9 g");
+    assertThat(casting.explanation().shortText(Locale.ENGLISH))
+        .contains("whole cakes: 11", "mass of the part cake: 17.887 g");
   }
 
   @Test
@@ -122,7 +124,7 @@ class CastingTest {
     VesselRoom fuller = VesselRoom.of(pot, full.times(1.1), DensityBasis.MELT);
     assertThat(fuller.exceeds(TWO_THIRDS)).isTrue();
     assertThat(fuller.shareThatFits(TWO_THIRDS)).isCloseTo(1 / 1.1, within(1e-12));
-    assertThat(fuller.explanation().text()).contains("73 %");
+    assertThat(fuller.explanation().text(Locale.GERMAN)).contains("73,333 %");
   }
 
   private static Estimate<Density> density(double low, double central, double high) {

@@ -8,6 +8,8 @@
  *   <li>{@link org.meltwright.core.laws.MixtureArbitraries} — random compositions, mixtures and
  *       recipes.
  *   <li>{@link org.meltwright.core.laws.MixtureLaws} — what holds for all of them.
+ *   <li>{@link org.meltwright.core.laws.ExplanationLaws} — what holds for the working of every
+ *       result.
  * </ol>
  */
 @NullMarked

@@ -4,6 +4,7 @@ package org.meltwright.examples.program;
 import static org.meltwright.units.MetricUnits.grams;
 import static org.meltwright.units.TemperaturePoint.ofCelsius;
 
+import java.util.Locale;
 import java.util.Map;
 import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.Losses;
@@ -34,7 +35,7 @@ public final class FirstLook {
 
     Losses losses = Losses.NONE.withInsolubles(resin, MassFraction.ofPercent(4));
     Batch batch = Batch.usingUp(medium, wax, grams(730), losses);
-    System.out.println(batch.explanation().text());
+    System.out.println(batch.explanation().text(Locale.ENGLISH));
 
     HeatingPlan plan =
         HeatingPlan.builder(medium.composition()).liquidReading(ofCelsius(97)).build();

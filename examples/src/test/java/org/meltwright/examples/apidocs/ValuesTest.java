@@ -199,7 +199,6 @@ class ValuesTest {
           "RuleSet.entries",
           "RuleSet.rules",
           "ScaleInterval.step",
-          "Symbol.anchor", // its package counts
           "VolumeView.density",
           "VolumeView.volumes");
 
@@ -225,6 +224,7 @@ class ValuesTest {
           "PurchaseOrder.handling",
           "RuleSet.head",
           "ShareOf.counted",
+          "Symbol.anchor", // its package counts
           "ThermometerCalibration.line");
 
   /** Each field of each class in turn, but what is worked out from the others. */

@@ -6,10 +6,12 @@ import static org.meltwright.safety.exposure.ExposureProblem.CHECK;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Explanation;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Limit;
 import org.meltwright.units.Messages;
 
@@ -278,17 +280,31 @@ public final class CircuitLoad {
    * @return inputs, formula, result and whom to ask
    */
   public Explanation explanation() {
+    List<Bilingual> names =
+        Explanation.lines(devices.stream().map(d -> Bilingual.of(d.name())).toList());
     Explanation.Builder text =
-        Explanation.builder("Load on one circuit").given(volts + " V, " + ratedAmperes + " A");
-    devices.forEach(
-        d ->
-            text.given(
-                d.name() + (d.watts().isPresent() ? " " + d.knownWatts() + " W" : ", not known")));
-    return text.given("factor on continuous loads " + continuousFactor)
-        .formula("I = (sum of other loads + factor x sum of continuous loads) / V")
-        .step("I " + (unknown().isEmpty() ? "= " : "is at least ") + requiredAmperes() + " A")
-        .warning(text(Locale.ENGLISH))
-        .build();
+        ExposureWorking.builder("working.circuit", Map.of())
+            .stated(ExposureWorking.VOLTAGE, volts)
+            .stated(ExposureWorking.RATING, ratedAmperes)
+            .stated(ExposureWorking.CONTINUOUS, continuousFactor);
+    for (int i = 0; i < devices.size(); i++) {
+      explain(devices.get(i), names.get(i), text);
+    }
+    if (!devices.isEmpty()) {
+      text.step(ExposureWorking.CIRCUIT, requiredAmperes());
+    }
+    return text.caution(Bilingual.of(this::text)).build();
+  }
+
+  /**
+   * What is not known is told as such and counts as nothing, so that the current is a least one.
+   */
+  private void explain(Device device, Bilingual name, Explanation.Builder text) {
+    text.stated(ExposureWorking.POWER.of(name), device.knownWatts())
+        .given(ExposureWorking.FACTOR.of(name), device.isContinuous() ? continuousFactor : 1);
+    if (device.watts().isEmpty()) {
+      text.conclusion("working.circuit.not-known", Map.of("name", name));
+    }
   }
 
   @Override

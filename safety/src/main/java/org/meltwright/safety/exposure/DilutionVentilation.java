@@ -3,7 +3,9 @@ package org.meltwright.safety.exposure;
 
 import static org.meltwright.safety.exposure.ExposureProblem.CHECK;
 
+import java.util.Map;
 import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.Figure;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.SourceKind;
 import org.meltwright.units.Bilingual;
@@ -120,15 +122,22 @@ public record DilutionVentilation(
    * @return inputs, formula, result and warnings
    */
   public Explanation explanation() {
-    return Explanation.builder("Air to thin " + limit.agent().name())
-        .given(evaporationGramsPerHour + " g/h evaporate")
-        .given(limit.partsPerMillion() + " ppm, " + limit.jurisdiction() + ", " + limit.asOf())
-        .given("mixing factor " + mixingFactor)
-        .formula("Q = G K / C")
-        .step("Q = " + flowCubicMetresPerHour() + " m³/h")
-        .warning(
-            "The average of a room is not the air before a face: draw vapour away at its source.")
-        .source(FORM)
+    return ExposureWorking.builder(
+            "working.dilution", Map.of("agent", Bilingual.of(limit.agent().name())))
+        .stated(ExposureWorking.EVAPORATION, evaporationGramsPerHour)
+        .stated(ExposureWorking.MOLAR_MASS, limit.agent().molarMassGrams())
+        .given(Figure.of(ExposureWorking.MOLAR_VOLUME, Agent.LITRES_PER_MOLE), FORM)
+        .stated(ExposureWorking.LIMIT, limit.partsPerMillion())
+        .stated(ExposureWorking.MIXING, mixingFactor)
+        .step(ExposureWorking.DILUTION, flowCubicMetresPerHour())
+        .conclusion(
+            "working.dilution.limit",
+            Map.of(
+                "jurisdiction",
+                Bilingual.of(limit.jurisdiction()),
+                "day",
+                Bilingual.of(limit.asOf().toString())))
+        .caution("working.dilution.face")
         .build();
   }
 }

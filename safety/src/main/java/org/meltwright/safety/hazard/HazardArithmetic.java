@@ -2,14 +2,14 @@
 package org.meltwright.safety.hazard;
 
 import java.util.Locale;
-import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.EnglishExplanation;
 
 /** Writes the arithmetic of an answer, on demand. */
 final class HazardArithmetic {
 
   private HazardArithmetic() {}
 
-  static void describe(Working w, Explanation.Builder b) {
+  static void describe(Working w, EnglishExplanation.Builder b) {
     w.contributions().forEach(c -> b.step(step(w, c)));
     switch (w.kind()) {
       case SUM -> {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.EnglishExplanation;
 import org.meltwright.core.source.Source;
 
 /**
@@ -135,9 +135,9 @@ public record HazardFinding(
    *
    * @return inputs, arithmetic, warnings and the paragraph, in English
    */
-  public Explanation explanation() {
-    Explanation.Builder b =
-        Explanation.builder(hazardClass.name(Locale.ENGLISH) + ": " + outcome());
+  public EnglishExplanation explanation() {
+    EnglishExplanation.Builder b =
+        EnglishExplanation.builder(hazardClass.name(Locale.ENGLISH) + ": " + outcome());
     workings.forEach(w -> HazardArithmetic.describe(w, b));
     assumptions.forEach(a -> b.given(a.text(Locale.ENGLISH)));
     remarks.forEach(r -> b.warning(r.text(Locale.ENGLISH)));

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.EnglishExplanation;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.units.Limit;
@@ -193,8 +193,8 @@ public final class HazardLabel {
    *
    * @return the explanation, in English
    */
-  public Explanation explanation() {
-    Explanation.Builder b = Explanation.builder("Precautionary statements");
+  public EnglishExplanation explanation() {
+    EnglishExplanation.Builder b = EnglishExplanation.builder("Precautionary statements");
     b.formula("a core that is never cut, then a list that fills up to six");
     choice.forEach(p -> b.step(p.code() + ": " + p.reason(Locale.ENGLISH)));
     if (printed().count() > PrecautionChoice.usualNumber(review.rules().day())) {

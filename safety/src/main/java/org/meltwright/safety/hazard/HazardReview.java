@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.EnglishExplanation;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
@@ -295,7 +295,7 @@ public final class HazardReview {
    *
    * @return one explanation a class that has any arithmetic, gap or remark, in English
    */
-  public List<Explanation> explanations() {
+  public List<EnglishExplanation> explanations() {
     return findings.stream()
         .filter(f -> !f.workings().isEmpty() || !f.open().isEmpty() || !f.remarks().isEmpty())
         .map(HazardFinding::explanation)

@@ -9,7 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.EnglishExplanation;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.thermal.melting.WorkingWindow;
 import org.meltwright.units.TemperatureDifference;
@@ -282,8 +282,8 @@ public final class HeatingReview {
    *
    * @return temperature, margins, findings and sources
    */
-  public Explanation explanation() {
-    Explanation.Builder text = Explanation.builder("Heating review");
+  public EnglishExplanation explanation() {
+    EnglishExplanation.Builder text = EnglishExplanation.builder("Heating review");
     bindingTemperature().ifPresent(t -> text.given("wax " + t));
     potFloor().ifPresent(f -> text.given("pot floor " + Texts.write(f, Locale.ENGLISH)));
     plan.liquidReading().ifPresent(t -> text.given("read in the liquid " + t));

@@ -250,7 +250,8 @@ class AirTest {
   void dilution_in_metric_is_the_same_arithmetic() {
     DilutionVentilation dilution = new DilutionVentilation(limit(ETHANOL, 200), 86, 5);
     assertThat(dilution.flowCubicMetresPerHour()).isCloseTo(1141, within(0.5));
-    assertThat(dilution.explanation().text()).contains("a made-up list", "2026-01-01", "source: ");
+    assertThat(dilution.explanation().text(Locale.ENGLISH))
+        .contains("a made-up list", "2026-01-01", "source: ");
   }
 
   /**

@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.cost.ExactMoney;
-import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.EnglishExplanation;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.Mixture;
 import org.meltwright.core.planning.PlanningProblem;
@@ -319,9 +319,9 @@ public sealed interface BlendAnswer {
      *
      * @return the amounts, the proof, and what to take care of
      */
-    public Explanation explanation() {
-      Explanation.Builder text =
-          Explanation.builder("Blend to wishes")
+    public EnglishExplanation explanation() {
+      EnglishExplanation.Builder text =
+          EnglishExplanation.builder("Blend to wishes")
               .formula("least c·x, each wish a sum over the parts x");
       for (BlendLine line : proved.lines) {
         if (line.share() > 0) {

@@ -14,9 +14,9 @@ import org.meltwright.core.equipment.Vessel;
 import org.meltwright.core.explain.Drivers;
 import org.meltwright.core.explain.Drivers.Model;
 import org.meltwright.core.explain.Drivers.Values;
+import org.meltwright.core.explain.EnglishExplanation;
 import org.meltwright.core.explain.EstimateInput;
 import org.meltwright.core.explain.EstimateInput.Direction;
-import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.mixture.Mixture;
 import org.meltwright.core.numeric.Texts;
@@ -367,9 +367,9 @@ public final class HeatDemand {
    *
    * @return inputs, parts, assumptions and sources
    */
-  public Explanation explanation() {
-    Explanation.Builder builder =
-        Explanation.builder("Heat from " + from + " to " + to)
+  public EnglishExplanation explanation() {
+    EnglishExplanation.Builder builder =
+        EnglishExplanation.builder("Heat from " + from + " to " + to)
             .given(Texts.three(mixture.massKilograms()) + " kg")
             .formula("Q = m Σ wᵢ hᵢ + C (T₁ − T₀)");
     inputs().forEach(i -> builder.given(i.toString()));

@@ -3,7 +3,7 @@ package org.meltwright.core.thermal.melting;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.EnglishExplanation;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.PropertyKey;
@@ -140,8 +140,8 @@ public record MeltingReport(
    *
    * @return every figure with its definition and source, and what is missing
    */
-  public Explanation explanation() {
-    Explanation.Builder builder = Explanation.builder("How the mix melts");
+  public EnglishExplanation explanation() {
+    EnglishExplanation.Builder builder = EnglishExplanation.builder("How the mix melts");
     melting.forEach(m -> explain(m, builder));
     dissolving.forEach(d -> explain(d, builder));
     unknown().stream()
@@ -151,7 +151,7 @@ public record MeltingReport(
     return builder.warning("Melting points of a blend do not average.").build();
   }
 
-  private static void explain(ComponentMelting component, Explanation.Builder builder) {
+  private static void explain(ComponentMelting component, EnglishExplanation.Builder builder) {
     component
         .figures()
         .forEach(
@@ -161,7 +161,7 @@ public record MeltingReport(
             });
   }
 
-  private static void explain(DissolvingBound bound, Explanation.Builder builder) {
+  private static void explain(DissolvingBound bound, EnglishExplanation.Builder builder) {
     if (!bound.dissolves() || bound.isAboveCeiling()) {
       builder.warning(bound + ".");
       return;

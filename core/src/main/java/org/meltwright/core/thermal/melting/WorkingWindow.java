@@ -11,9 +11,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Drivers;
+import org.meltwright.core.explain.EnglishExplanation;
 import org.meltwright.core.explain.EstimateInput;
 import org.meltwright.core.explain.EstimateInput.Direction;
-import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.Composition;
@@ -397,9 +397,9 @@ public final class WorkingWindow {
    *
    * @return bounds, width, assumptions and what to change
    */
-  public Explanation explanation() {
-    Explanation.Builder builder =
-        Explanation.builder("Between which temperatures the mix can be worked")
+  public EnglishExplanation explanation() {
+    EnglishExplanation.Builder builder =
+        EnglishExplanation.builder("Between which temperatures the mix can be worked")
             .given("ceiling " + ceiling)
             .given("margin " + margin + ", least width " + leastWidth)
             .formula("width = ceiling − (clear point + margin)")
@@ -411,7 +411,7 @@ public final class WorkingWindow {
     return advice.isEmpty() ? builder.build() : builder.warning(advice).build();
   }
 
-  private static void explain(IdealLiquidus liquidus, Explanation.Builder builder) {
+  private static void explain(IdealLiquidus liquidus, EnglishExplanation.Builder builder) {
     builder
         .step("low end: ideal solubility of " + liquidus.governing())
         .step("high end: top of the range of " + liquidus.highestMelting())

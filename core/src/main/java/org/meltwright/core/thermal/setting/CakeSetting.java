@@ -10,9 +10,9 @@ import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Drivers;
 import org.meltwright.core.explain.Drivers.Values;
+import org.meltwright.core.explain.EnglishExplanation;
 import org.meltwright.core.explain.EstimateInput;
 import org.meltwright.core.explain.EstimateInput.Direction;
-import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.numeric.Texts;
 import org.meltwright.core.thermal.ThermalProblem;
@@ -210,9 +210,9 @@ public final class CakeSetting {
    *
    * @return inputs, both times, and what was assumed
    */
-  public Explanation explanation() {
-    Explanation.Builder builder =
-        Explanation.builder("How long a cake takes until it can leave its mould")
+  public EnglishExplanation explanation() {
+    EnglishExplanation.Builder builder =
+        EnglishExplanation.builder("How long a cake takes until it can leave its mould")
             .given("poured at " + pour + ", air at " + air + ", faces: " + faces)
             .formula("∂H/∂t = ∂/∂x (k ∂T/∂x), implicit finite volumes on enthalpy");
     inputs().forEach(i -> builder.given(i.toString()));

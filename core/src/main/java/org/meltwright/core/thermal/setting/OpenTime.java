@@ -8,9 +8,9 @@ import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Drivers;
 import org.meltwright.core.explain.Drivers.Values;
+import org.meltwright.core.explain.EnglishExplanation;
 import org.meltwright.core.explain.EstimateInput;
 import org.meltwright.core.explain.EstimateInput.Direction;
-import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.numeric.Texts;
 import org.meltwright.core.thermal.ThermalProblem;
@@ -218,9 +218,9 @@ public final class OpenTime {
    *
    * @return inputs, both times, and what was assumed
    */
-  public Explanation explanation() {
-    Explanation.Builder builder =
-        Explanation.builder("How long a film stays workable")
+  public EnglishExplanation explanation() {
+    EnglishExplanation.Builder builder =
+        EnglishExplanation.builder("How long a film stays workable")
             .given("melt at " + film.temperature() + ", panel at " + panel.temperature())
             .given("air at " + surroundings.air())
             .formula("∂H/∂t = ∂/∂x (k ∂T/∂x), implicit finite volumes on enthalpy");

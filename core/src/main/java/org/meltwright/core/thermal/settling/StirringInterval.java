@@ -10,9 +10,9 @@ import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Drivers;
 import org.meltwright.core.explain.Drivers.Values;
+import org.meltwright.core.explain.EnglishExplanation;
 import org.meltwright.core.explain.EstimateInput;
 import org.meltwright.core.explain.EstimateInput.Direction;
-import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.PropertyKey;
@@ -251,9 +251,9 @@ public final class StirringInterval {
    *
    * @return inputs, velocity, both times and what was assumed
    */
-  public Explanation explanation() {
-    Explanation.Builder builder =
-        Explanation.builder("How long " + particles + " may stand before stirring")
+  public EnglishExplanation explanation() {
+    EnglishExplanation.Builder builder =
+        EnglishExplanation.builder("How long " + particles + " may stand before stirring")
             .given("share lost " + Texts.three(share * 100) + " %")
             .formula("v = (ρp − ρf) g d²/(18 μ) (1 − φ)^4.65; quiet x δ/v; mixed −(h/v) ln(1 − x)");
     inputs().forEach(i -> builder.given(i.toString()));

@@ -24,9 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.BatchLine;
 import org.meltwright.core.batch.Recipe;
-import org.meltwright.core.batch.RecipeBook;
 import org.meltwright.core.batch.RecipeDraft;
-import org.meltwright.core.batch.RecipePartDraft;
 import org.meltwright.core.batch.VesselRoom;
 import org.meltwright.core.batch.WeighingSheet;
 import org.meltwright.core.batch.WeighingSheetData;
@@ -123,16 +121,11 @@ class UseCasesTest {
 
   @Test
   void a_recipe_saved_and_read() {
-    RecipeDraft draft =
-        new RecipeDraft(
-            "medium",
-            List.of(
-                new RecipePartDraft(RESIN.id(), null, 1.0),
-                new RecipePartDraft(WAX.id(), null, 8.0)));
+    String json = JSON.writeValueAsString(MEDIUM.toDraft());
 
-    RecipeDraft read = JSON.readValue(JSON.writeValueAsString(draft), RecipeDraft.class);
+    RecipeDraft read = JSON.readValue(json, RecipeDraft.class);
 
-    assertThat(RecipeBook.of(List.of(read), SHELF::find).find("medium")).contains(MEDIUM);
+    assertThat(read.toRecipe(QuantityParser.localeFree(), SHELF::require)).isEqualTo(MEDIUM);
   }
 
   /** A studio that stops earlier than the library does. */

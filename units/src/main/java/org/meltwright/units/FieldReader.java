@@ -3,13 +3,14 @@ package org.meltwright.units;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -91,6 +92,11 @@ public final class FieldReader {
     return path;
   }
 
+  /** {@return what reads the texts} */
+  public QuantityParser parser() {
+    return parser;
+  }
+
   /** {@return what was found so far} */
   public Problems problems() {
     return problems;
@@ -159,23 +165,34 @@ public final class FieldReader {
    * @return the constant; empty if there is none or the word stands for none
    */
   public <E extends Enum<E>> Optional<E> word(String name, @Nullable String word, Class<E> type) {
-    return read(name, word, w -> constant(w.strip(), type));
+    Map<String, E> words = new LinkedHashMap<>();
+    Arrays.stream(type.getEnumConstants()).forEach(e -> words.put(wordOf(e), e));
+    return oneOf(name, word, words);
   }
 
-  private static <E extends Enum<E>> E constant(String word, Class<E> type) {
-    E[] all = type.getEnumConstants();
-    return Arrays.stream(all)
-        .filter(constant -> wordOf(constant).equals(word))
-        .findFirst()
-        .orElseThrow(() -> new ProblemException(unknown(word, all)));
+  /**
+   * Reads one of several words.
+   *
+   * @param <T> the type of what they stand for
+   * @param name the name of the field
+   * @param word the word; null or blank is none
+   * @param words what each word stands for, in the order in which they are told
+   * @return what it stands for; empty if there is none or the word is not among them
+   */
+  public <T> Optional<T> oneOf(String name, @Nullable String word, Map<String, T> words) {
+    return read(name, word, w -> meaning(w.strip(), words));
   }
 
-  private static Problem unknown(String word, Enum<?>[] all) {
-    List<String> words = Arrays.stream(all).map(FieldReader::wordOf).toList();
-    String nearest = Nearest.of(word, words);
-    return Problem.of(UnitsProblem.WORD_UNKNOWN, word)
-        .with("words", words.stream().collect(Collectors.joining(", ")))
-        .with("nearest", nearest == null ? "" : nearest);
+  private static <T> T meaning(String word, Map<String, T> words) {
+    T meaning = words.get(word);
+    if (meaning != null) {
+      return meaning;
+    }
+    String nearest = Nearest.of(word, words.keySet());
+    throw new ProblemException(
+        Problem.of(UnitsProblem.WORD_UNKNOWN, word)
+            .with("words", String.join(", ", words.keySet()))
+            .with("nearest", nearest == null ? "" : nearest));
   }
 
   /**
@@ -204,10 +221,24 @@ public final class FieldReader {
       missing(name);
       return List.of();
     }
-    FieldReader list = field(name);
+    return field(name).entries(entries, reader);
+  }
+
+  /**
+   * Reads the list that this reader stands at, each entry at its place; an entry that is null or
+   * blank is a problem.
+   *
+   * @param <V> the type of the entries
+   * @param <T> the type of what they become
+   * @param entries the entries
+   * @param reader makes a value of an entry
+   * @return the values that could be read, in order; unmodifiable
+   */
+  public <V, T> List<T> entries(
+      List<? extends @Nullable V> entries, Function<? super V, T> reader) {
     List<T> values = new ArrayList<>();
     for (int i = 0; i < entries.size(); i++) {
-      list.entry(i, entries.get(i), reader).ifPresent(values::add);
+      entry(i, entries.get(i), reader).ifPresent(values::add);
     }
     return List.copyOf(values);
   }

@@ -52,8 +52,10 @@ public enum BatchProblem implements ProblemCode {
   UNKNOWN_ITEM("batch.unknown-item"),
   /** A line that names none or both of two things. */
   ONE_OF_TWO("batch.one-of-two"),
-  /** A line without an amount. */
-  PARTS_MISSING("batch.parts-missing"),
+  /** A line that states no amount, or several. */
+  AMOUNT_ONCE("batch.amount-once"),
+  /** A recipe with a ratio and lines. */
+  RATIO_OR_PARTS("batch.ratio-or-parts"),
   /** A form of another version. */
   VERSION("batch.version"),
   /** A text that is not a point in time. */

@@ -19,6 +19,7 @@ import org.meltwright.core.material.MaterialProblem;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
+import org.meltwright.units.UnitsProblem;
 
 /** Turns drafts of batch records into records, or finds all that is wrong; for one reading. */
 final class BatchRecordReader {
@@ -135,7 +136,10 @@ final class BatchRecordReader {
     Optional<Instant> at = time(draft.at(), path + "/at");
     Double mass = draft.massKilograms();
     if (mass == null) {
-      problem(BatchProblem.PARTS_MISSING, "", path + "/massKilograms");
+      problems.add(
+          Problem.of(UnitsProblem.FIELD_MISSING, "")
+              .with("field", "massKilograms")
+              .under(path + "/massKilograms"));
     }
     String material = draft.material();
     String batch = draft.batch();

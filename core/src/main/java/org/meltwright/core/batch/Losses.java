@@ -4,6 +4,7 @@ package org.meltwright.core.batch;
 import static org.meltwright.core.batch.BatchProblem.CHECK;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
@@ -106,7 +107,7 @@ public final class Losses {
    * @throws ProblemException if the fixed mass is negative or not finite
    */
   public Losses withFilm(Quantity<Mass> fixed, MassFraction ofPot) {
-    double kilograms = CHECK.between(fixed, 0, HEAVIEST_FILM, "film loss");
+    double kilograms = checkedFilm(fixed);
     return new Losses(insolubles, kilograms, ofPot.value(), strainingShare);
   }
 
@@ -195,6 +196,35 @@ public final class Losses {
     text.stated(strained, strainingShare)
         .stated(leastFilm, fixedFilmKilograms)
         .stated(ofPot, filmShare);
+  }
+
+  /**
+   * Returns these losses as they are written down.
+   *
+   * @return the draft, which reads back as equal losses
+   */
+  public LossesDraft toDraft() {
+    return LossesDraft.of(this);
+  }
+
+  static double checkedFilm(Quantity<Mass> fixed) {
+    return CHECK.between(fixed, 0, HEAVIEST_FILM, "film loss");
+  }
+
+  Map<Material, Double> insolubles() {
+    return insolubles.toMap();
+  }
+
+  double fixedFilmKilograms() {
+    return fixedFilmKilograms;
+  }
+
+  double filmShare() {
+    return filmShare;
+  }
+
+  double strainingShare() {
+    return strainingShare;
   }
 
   private static double mass(double kilograms) {

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.StringJoiner;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.Composition;
@@ -156,6 +157,24 @@ public final class Recipe {
   double[] lineShares() {
     double total = Arrays.stream(masses).sum();
     return Arrays.stream(masses).map(mass -> mass / total).toArray();
+  }
+
+  /** What the lines weigh, in a unit of their own. */
+  double[] lineMasses() {
+    return masses.clone();
+  }
+
+  /**
+   * Returns this recipe as it is written down; other recipes that it calls for stand by name.
+   *
+   * <p>Its lines are as they were stated. Where volumes were counted with densities of one's own,
+   * which a draft does not hold, they are parts by mass that come to the same composition.
+   *
+   * @return the draft; {@link RecipeBook#toDrafts} writes those of all that it needs
+   * @throws ProblemException if two materials of one id and lot are in its lines
+   */
+  public RecipeDraft toDraft() {
+    return RecipeDraft.of(this, UnaryOperator.identity());
   }
 
   /**

@@ -1,7 +1,11 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.batch;
 
-import java.util.ArrayList;
+import java.util.ArrayDeque;
+import java.util.Collection;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -9,11 +13,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.material.Material;
-import org.meltwright.core.material.MaterialProblem;
+import org.meltwright.core.material.MaterialLookup;
+import org.meltwright.units.FieldReader;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.Problems;
+import org.meltwright.units.QuantityParser;
 
 /**
  * Recipes made of drafts that name each other.
@@ -25,16 +34,18 @@ import org.meltwright.units.ProblemException;
  * <p>For example, cakes stand in the file before the medium that they are made of:
  *
  * <pre>{@code
- * RecipePartDraft ofMedium = new RecipePartDraft(null, "medium", 9.0);
- * RecipePartDraft ofWhite = new RecipePartDraft("titanium-white-rutile", null, 1.0);
- * RecipePartDraft ofWax = new RecipePartDraft("beeswax-yellow", null, 8.0);
- * RecipePartDraft ofResin = new RecipePartDraft("damar", null, 1.0);
- * RecipeDraft cakes = new RecipeDraft("white cakes", List.of(ofMedium, ofWhite));
- * RecipeDraft medium = new RecipeDraft("medium", List.of(ofResin, ofWax));
+ * RecipePartDraft ofMedium = RecipePartDraft.named("medium").withShare("90 %");
+ * RecipePartDraft ofWhite = RecipePartDraft.named("titanium-white-rutile").withShare("10 %");
+ * RecipeDraft cakes = new RecipeDraft(null, "white cakes", null, List.of(ofMedium, ofWhite));
+ * RecipeDraft medium = new RecipeDraft("medium", "Medium", "1:8 damar:beeswax-yellow", null);
  * RecipeBook book =
- *     RecipeBook.of(List.of(cakes, medium), MaterialCatalogue.standard()::find);
+ *     RecipeBook.of(
+ *         List.of(cakes, medium),
+ *         QuantityParser.localeFree(),
+ *         MaterialCatalogue.standard()::require);
  * book.recipes().keySet(); // [medium, white cakes]
- * book.find("medium"); // medium = 1.0 damar + 8.0 beeswax-yellow
+ * book.find("medium"); // Medium = 1.0 damar + 8.0 beeswax-yellow
+ * book.toDrafts().get(1).parts().get(0).of(); // medium
  * }</pre>
  *
  * <p>Immutable and thread-safe.
@@ -47,13 +58,46 @@ public final class RecipeBook {
    * Returns the recipes of drafts, in any order.
    *
    * @param drafts the drafts
-   * @param materials finds a material by its id
+   * @param parser reads the amounts
+   * @param materials finds the materials
    * @return the book
    * @throws ProblemException if anything is wrong; it carries all problems found
    */
   public static RecipeBook of(
-      List<RecipeDraft> drafts, Function<String, Optional<Material>> materials) {
-    return new Reader(drafts, materials).read();
+      List<RecipeDraft> drafts, QuantityParser parser, MaterialLookup materials) {
+    return new Reader(drafts, parser, materials).read();
+  }
+
+  /**
+   * Returns the book of recipes, and of all those that they need.
+   *
+   * @param recipes the recipes
+   * @return the book
+   * @throws ProblemException if two recipes have one name
+   */
+  public static RecipeBook of(Collection<Recipe> recipes) {
+    Map<String, Recipe> all = new LinkedHashMap<>();
+    Map<String, Set<String>> needs = new LinkedHashMap<>();
+    Problems twice = new Problems();
+    Deque<Recipe> waiting = new ArrayDeque<>(recipes);
+    while (!waiting.isEmpty()) {
+      Recipe recipe = waiting.remove();
+      Recipe known = all.putIfAbsent(recipe.name(), recipe);
+      if (known == null) {
+        List<Recipe> parts =
+            recipe.parts().stream().flatMap(p -> p.ingredient().recipe().stream()).toList();
+        needs.put(
+            recipe.name(),
+            parts.stream().map(Recipe::name).collect(Collectors.toCollection(LinkedHashSet::new)));
+        waiting.addAll(parts);
+      } else if (!known.equals(recipe)) {
+        twice.add(Problem.of(BatchProblem.NAME_TWICE, recipe.name()).under("/" + recipe.name()));
+      }
+    }
+    twice.throwIfAny();
+    Map<String, Recipe> inOrder = new LinkedHashMap<>();
+    DraftOrder.of(needs).order().forEach(name -> inOrder.put(name, all.get(name)));
+    return new RecipeBook(inOrder);
   }
 
   private RecipeBook(Map<String, Recipe> recipes) {
@@ -63,20 +107,42 @@ public final class RecipeBook {
   /**
    * Returns all recipes.
    *
-   * @return the recipes by name, each after those that it needs
+   * @return the recipes by what others call them, each after those that it needs
    */
   public Map<String, Recipe> recipes() {
     return recipes;
   }
 
   /**
-   * Returns the recipe of a name.
+   * Returns the recipe of an id or a name.
    *
-   * @param name the name
+   * @param name what other recipes call it
    * @return the recipe; empty if the book holds none of this name
    */
   public Optional<Recipe> find(String name) {
     return Optional.ofNullable(recipes.get(name));
+  }
+
+  /**
+   * Returns all recipes as they are written down.
+   *
+   * @return the drafts, each after those that it needs; read again they are an equal book
+   * @throws ProblemException if two materials have one id and lot, or a material and a recipe one
+   *     name
+   */
+  public List<RecipeDraft> toDrafts() {
+    Map<String, String> references = new HashMap<>();
+    recipes.forEach((reference, recipe) -> references.put(recipe.name(), reference));
+    UnaryOperator<String> referenceOf = name -> references.getOrDefault(name, name);
+    OneReference.require(
+        recipes.values().stream()
+            .flatMap(
+                recipe ->
+                    Stream.concat(
+                        Stream.of(Ingredient.of(recipe)),
+                        recipe.parts().stream().map(RecipePart::ingredient))),
+        referenceOf);
+    return recipes.values().stream().map(r -> RecipeDraft.of(r, referenceOf)).toList();
   }
 
   @Override
@@ -98,60 +164,69 @@ public final class RecipeBook {
   private static final class Reader {
 
     private final List<RecipeDraft> drafts;
-    private final Function<String, Optional<Material>> materials;
+    private final MaterialLookup materials;
+    private final Problems problems = new Problems();
+    private final FieldReader at;
     private final Map<String, Integer> places = new LinkedHashMap<>();
-    private final List<Problem> problems = new ArrayList<>();
+    private final Map<String, RecipeReader.Unmade> unmade = new HashMap<>();
+    private final Map<String, Set<String>> needs = new LinkedHashMap<>();
 
-    Reader(List<RecipeDraft> drafts, Function<String, Optional<Material>> materials) {
+    Reader(List<RecipeDraft> drafts, QuantityParser parser, MaterialLookup materials) {
       this.drafts = drafts;
       this.materials = materials;
+      this.at = FieldReader.of(parser, problems);
     }
 
     RecipeBook read() {
+      at.entries(drafts, Function.identity());
+      name();
       for (int i = 0; i < drafts.size(); i++) {
-        checkName(i);
+        if (drafts.get(i) != null) {
+          read(i, drafts.get(i));
+        }
       }
-      DraftOrder order = DraftOrder.of(needs());
+      DraftOrder order = DraftOrder.of(needs);
       order.circles().forEach(this::report);
       Map<String, Recipe> built = new LinkedHashMap<>();
       for (String name : order.order()) {
-        build(name, built);
+        Optional.ofNullable(unmade.get(name))
+            .flatMap(u -> u.make(built))
+            .ifPresent(recipe -> built.put(name, recipe));
       }
-      if (!problems.isEmpty()) {
-        throw new ProblemException(problems);
-      }
+      problems.throwIfAny();
       return new RecipeBook(built);
     }
 
-    private void checkName(int index) {
-      String name = drafts.get(index).name();
-      if (name == null || name.isBlank()) {
-        problems.add(
-            Problem.of(BatchProblem.NAME_MISSING, name == null ? "" : name)
-                .under("/" + index + "/name"));
-      } else if (places.putIfAbsent(name, index) != null) {
-        problems.add(Problem.of(BatchProblem.NAME_TWICE, name).under("/" + index + "/name"));
+    private void name() {
+      Set<String> names = new HashSet<>();
+      for (int i = 0; i < drafts.size(); i++) {
+        RecipeDraft draft = drafts.get(i);
+        if (draft != null && draft.name() != null && !names.add(draft.name())) {
+          twice(i, "name", draft.name());
+        } else if (draft != null && draft.reference().isPresent()) {
+          String reference = draft.reference().get();
+          if (places.putIfAbsent(reference, i) != null) {
+            twice(i, draft.id() == null ? "name" : "id", reference);
+          }
+        }
       }
     }
 
-    private Map<String, Set<String>> needs() {
-      Map<String, Set<String>> needs = new LinkedHashMap<>();
-      places.forEach(
-          (name, index) -> {
-            Set<String> own = new LinkedHashSet<>();
-            for (RecipePartDraft part : parts(index)) {
-              if (part.recipe() != null) {
-                own.add(part.recipe());
-              }
-            }
-            needs.put(name, own);
-          });
-      return needs;
+    private void twice(int place, String field, String found) {
+      problems.add(Problem.of(BatchProblem.NAME_TWICE, found).under("/" + place + "/" + field));
     }
 
-    private List<RecipePartDraft> parts(int index) {
-      List<RecipePartDraft> parts = drafts.get(index).parts();
-      return parts == null ? List.of() : parts;
+    private void read(int place, RecipeDraft draft) {
+      RecipeReader reader = new RecipeReader(at.field("" + place), materials, places.keySet());
+      Optional<RecipeReader.Unmade> read = reader.read(draft);
+      draft
+          .reference()
+          .filter(reference -> places.getOrDefault(reference, -1) == place)
+          .ifPresent(
+              reference -> {
+                needs.put(reference, reader.needs());
+                read.ifPresent(u -> unmade.put(reference, u));
+              });
     }
 
     private void report(List<String> circle) {
@@ -159,74 +234,6 @@ public final class RecipeBook {
       problems.add(
           Problem.of(BatchProblem.CIRCLE, String.join(" → ", circle) + " → " + first)
               .under("/" + places.getOrDefault(first, 0) + "/parts"));
-    }
-
-    private void build(String name, Map<String, Recipe> built) {
-      int index = places.getOrDefault(name, 0);
-      int before = problems.size();
-      List<RecipePart> parts = new ArrayList<>();
-      List<RecipePartDraft> given = parts(index);
-      for (int i = 0; i < given.size(); i++) {
-        part(given.get(i), "/" + index + "/parts/" + i, built).ifPresent(parts::add);
-      }
-      if (problems.size() > before || parts.size() < given.size()) {
-        return;
-      }
-      try {
-        built.put(name, Recipe.of(name, parts));
-      } catch (ProblemException e) {
-        problems.addAll(e.under("/" + index).problems());
-      }
-    }
-
-    private Optional<RecipePart> part(
-        RecipePartDraft draft, String path, Map<String, Recipe> built) {
-      Optional<Ingredient> ingredient = ingredient(draft, path, built);
-      Double parts = draft.parts();
-      if (parts == null) {
-        problems.add(Problem.of(BatchProblem.PARTS_MISSING, "").under(path + "/parts"));
-        return Optional.empty();
-      }
-      try {
-        return ingredient.map(i -> new RecipePart(i, parts));
-      } catch (ProblemException e) {
-        problems.addAll(e.under(path + "/parts").problems());
-        return Optional.empty();
-      }
-    }
-
-    private Optional<Ingredient> ingredient(
-        RecipePartDraft draft, String path, Map<String, Recipe> built) {
-      String material = draft.material();
-      String recipe = draft.recipe();
-      if ((material == null) == (recipe == null)) {
-        problems.add(
-            Problem.of(BatchProblem.ONE_OF_TWO, material == null ? "" : material + ", " + recipe)
-                .under(path));
-        return Optional.empty();
-      }
-      return material != null ? shelf(material, path) : made(recipe, path, built);
-    }
-
-    private Optional<Ingredient> shelf(String id, String path) {
-      Optional<Material> found = materials.apply(id);
-      if (found.isEmpty()) {
-        problems.add(Problem.of(MaterialProblem.UNKNOWN, id).under(path + "/material"));
-      }
-      return found.map(Ingredient::of);
-    }
-
-    /** A recipe that has problems of its own is missing here without another problem. */
-    private Optional<Ingredient> made(
-        @org.jspecify.annotations.Nullable String name, String path, Map<String, Recipe> built) {
-      if (name == null || !places.containsKey(name)) {
-        problems.add(
-            Problem.of(BatchProblem.UNKNOWN_RECIPE, "" + name)
-                .with("known", String.join(", ", places.keySet().stream().limit(12).toList()))
-                .under(path + "/recipe"));
-        return Optional.empty();
-      }
-      return Optional.ofNullable(built.get(name)).map(Ingredient::of);
     }
   }
 }

@@ -22,7 +22,7 @@
  * <p>What to weigh leaves as plain data in {@link org.meltwright.core.batch.WeighingSheetData}.
  * Masses there are full numbers in kilograms, as the names say; what is absent is null.
  *
- * <p>Beside recipes and records stand their drafts, as files hold them; {@link
+ * <p>Beside recipes, losses and records stand their drafts, as files hold them; {@link
  * org.meltwright.core.batch.RecipeBook} and the ledger check them, all problems at once.
  */
 @NullMarked

@@ -2,7 +2,9 @@
 package org.meltwright.core.material;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -119,6 +121,18 @@ public final class ByMaterial<V> {
       }
     }
     return Optional.ofNullable(general);
+  }
+
+  /**
+   * Returns all that is stated.
+   *
+   * @return an unmodifiable map in the order of id and lot; a material in it stands for its id and
+   *     lot alone
+   */
+  public Map<Material, V> toMap() {
+    Map<Material, V> all = new LinkedHashMap<>();
+    entries.forEach(e -> all.put(e.material, e.value));
+    return Collections.unmodifiableMap(all);
   }
 
   private Optional<V> at(Material material) {

@@ -57,6 +57,8 @@ public enum MaterialProblem implements ProblemCode {
   CYCLE("material.cycle"),
   /** Two values for one material, or for one lot of it. */
   STATED_TWICE("material.stated-twice"),
+  /** Two materials of one id and lot, or a material and a recipe of one name, in one draft. */
+  REFERENCE_SHARED("material.reference-shared"),
   /** A file that cannot be read. */
   FILE("material.file"),
   /** A flash point or another figure of fire as a measurement of one's own. */

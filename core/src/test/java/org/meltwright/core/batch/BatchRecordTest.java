@@ -225,7 +225,7 @@ class BatchRecordTest {
             "/3/recipe batch.unknown-recipe",
             "/3/startedAt batch.time",
             "/3/lines/0/material material.unknown",
-            "/3/lines/1/massKilograms batch.parts-missing",
+            "/3/lines/1/massKilograms field.missing",
             "/3/lines/2/massKilograms value.out-of-range",
             "/3/lines/3/massKilograms number.not-finite",
             "/3/lines/4/batch batch.unknown-batch",

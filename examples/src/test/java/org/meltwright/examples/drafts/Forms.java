@@ -3,13 +3,25 @@ package org.meltwright.examples.drafts;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
+import org.jspecify.annotations.Nullable;
+import org.meltwright.core.batch.Ingredient;
+import org.meltwright.core.batch.Losses;
+import org.meltwright.core.batch.LossesDraft;
+import org.meltwright.core.batch.Recipe;
+import org.meltwright.core.batch.RecipeBook;
+import org.meltwright.core.batch.RecipeDraft;
+import org.meltwright.core.batch.RecipePart;
+import org.meltwright.core.batch.StatedAmount;
 import org.meltwright.core.cost.Price;
 import org.meltwright.core.cost.PriceDraft;
 import org.meltwright.core.cost.Rate;
@@ -29,13 +41,24 @@ import org.meltwright.core.equipment.ThermometerDraft;
 import org.meltwright.core.equipment.Vessel;
 import org.meltwright.core.equipment.VesselDraft;
 import org.meltwright.core.equipment.VesselMaterial;
+import org.meltwright.core.laws.MixtureArbitraries;
+import org.meltwright.core.laws.SampleMaterials;
+import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialProblem;
+import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.safety.heating.People;
 import org.meltwright.safety.heating.PeopleDraft;
 import org.meltwright.safety.heating.Room;
 import org.meltwright.safety.heating.RoomDraft;
+import org.meltwright.units.FieldReader;
+import org.meltwright.units.MassFraction;
+import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
+import org.meltwright.units.QuantityParser;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
+import org.meltwright.units.VolumeFraction;
 
 /** The written forms of the library, each with random things. */
 final class Forms {
@@ -57,8 +80,18 @@ final class Forms {
         new Form<>(RoomDraft.class, rooms(), Room::toDraft, RoomDraft::toRoom),
         new Form<>(PeopleDraft.class, people(), People::toDraft, PeopleDraft::toPeople),
         new Form<>(PriceDraft.class, prices(), Price::toDraft, PriceDraft::toPrice),
+        new Form<>(ReadyMadeDraft.class, offers(), ReadyMade::toDraft, ReadyMadeDraft::toReadyMade),
         new Form<>(
-            ReadyMadeDraft.class, offers(), ReadyMade::toDraft, ReadyMadeDraft::toReadyMade));
+            LossesDraft.class,
+            MixtureArbitraries.losses(),
+            Losses::toDraft,
+            (draft, parser) -> draft.toLosses(parser, Forms::material)),
+        new Form<>(
+            RecipeDraft.class,
+            recipes(),
+            Recipe::toDraft,
+            (draft, parser) -> draft.toRecipe(parser, Forms::material)),
+        new Form<>(Book.class, books(), Book::of, Book::toBook));
   }
 
   /** Names as people give them: any letters, blanks around them, quotes, no name alone. */
@@ -180,5 +213,109 @@ final class Forms {
 
   private static Arbitrary<ReadyMade> offers() {
     return Combinators.combine(names(), unitPrices()).as(ReadyMade::new);
+  }
+
+  private static final List<Material> MATERIALS =
+      Stream.concat(
+              SampleMaterials.all().stream(),
+              Stream.of(SampleMaterials.WAX.withLot("7"), SampleMaterials.RESIN.withLot("7 a")))
+          .toList();
+
+  static Material material(String id) {
+    return SampleMaterials.all().stream()
+        .filter(material -> material.id().equals(id))
+        .findFirst()
+        .orElseThrow(() -> new ProblemException(Problem.of(MaterialProblem.UNKNOWN, id)));
+  }
+
+  /** Two to four lines, of every way to state an amount. */
+  private static Arbitrary<Recipe> recipes() {
+    return Combinators.combine(
+            names(),
+            Arbitraries.of(MATERIALS).list().ofMinSize(2).ofMaxSize(4).uniqueElements(),
+            Arbitraries.of(Stated.class),
+            Arbitraries.doubles().between(1e-6, 0.2).ofScale(9).list().ofSize(4),
+            Arbitraries.of(DensityBasis.SOLID, DensityBasis.MELT, OWN_DENSITY))
+        .as(
+            (name, materials, stated, numbers, basis) ->
+                Recipe.of(
+                    name,
+                    IntStream.range(0, materials.size())
+                        .mapToObj(
+                            i ->
+                                new RecipePart(
+                                    Ingredient.of(materials.get(i)),
+                                    stated.amount(i, materials.size(), numbers.get(i), basis)))
+                        .toList()));
+  }
+
+  private static final DensityBasis OWN_DENSITY =
+      DensityBasis.SOLID.with(SampleMaterials.WAX, QuantityKind.DENSITY.ofSi(876.5));
+
+  /** The ways to state the amounts of one recipe. */
+  private enum Stated {
+    PARTS,
+    VOLUME_PARTS,
+    AMOUNTS,
+    SHARES,
+    UP_TO_MASS,
+    UP_TO_VOLUME;
+
+    StatedAmount amount(int line, int lines, double number, DensityBasis basis) {
+      boolean isLast = line == lines - 1;
+      boolean isFirst = line == 0;
+      return switch (this) {
+        case PARTS -> StatedAmount.parts(number);
+        case VOLUME_PARTS -> StatedAmount.volumeParts(number, basis);
+        case AMOUNTS -> isFirst ? mass(number) : volume(number, basis);
+        case SHARES ->
+            isLast
+                ? StatedAmount.rest()
+                : isFirst
+                    ? StatedAmount.of(MassFraction.of(number))
+                    : StatedAmount.of(VolumeFraction.of(number), basis);
+        case UP_TO_MASS -> isLast ? StatedAmount.upTo(QuantityKind.MASS.ofSi(1)) : mass(number);
+        case UP_TO_VOLUME ->
+            isLast
+                ? StatedAmount.upTo(QuantityKind.VOLUME.ofSi(0.01), basis)
+                : isFirst
+                    ? StatedAmount.inEach(QuantityKind.DENSITY.ofSi(number * 100), basis)
+                    : mass(number);
+      };
+    }
+
+    private static StatedAmount mass(double kilograms) {
+      return StatedAmount.of(QuantityKind.MASS.ofSi(kilograms));
+    }
+
+    private static StatedAmount volume(double litres, DensityBasis basis) {
+      return StatedAmount.of(QuantityKind.VOLUME.ofSi(litres / 1000), basis);
+    }
+  }
+
+  /** Recipes of recipes, as one file would hold them. */
+  public record Book(@Nullable List<RecipeDraft> recipes) {
+
+    static Book of(RecipeBook book) {
+      return new Book(book.toDrafts());
+    }
+
+    RecipeBook toBook(QuantityParser parser) {
+      FieldReader at = FieldReader.of(parser);
+      Optional<RecipeBook> book =
+          at.read("recipes", recipes, all -> RecipeBook.of(all, parser, Forms::material));
+      return at.make(book::get);
+    }
+  }
+
+  private static Arbitrary<RecipeBook> books() {
+    return Combinators.combine(MixtureArbitraries.recipes(), MixtureArbitraries.losses())
+        .as(
+            (recipe, losses) ->
+                RecipeBook.of(
+                    List.of(
+                        Recipe.builder("strained")
+                            .part(Ingredient.of(recipe, losses), 1)
+                            .build())));
   }
 }

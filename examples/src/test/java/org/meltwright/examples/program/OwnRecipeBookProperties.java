@@ -24,6 +24,7 @@ import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.mixture.Mixture;
+import org.meltwright.units.QuantityParser;
 
 /** Test an app's own recipe book with the published laws: here a medium and what is made of it. */
 class OwnRecipeBookProperties {
@@ -31,21 +32,18 @@ class OwnRecipeBookProperties {
   private static final RecipeBook BOOK =
       RecipeBook.of(
           List.of(
-              draft("medium", material("damar", 1), material("beeswax-yellow", 8)),
-              draft("harder", recipe("medium", 95), material("carnauba", 5)),
-              draft("white", recipe("medium", 8), material("titanium-white-rutile", 2))),
-          MaterialCatalogue.standard()::find);
+              draft("medium", part("damar", "1"), part("beeswax-yellow", "8")),
+              draft("harder", part("medium", "95"), part("carnauba", "5")),
+              draft("white", part("medium", "8"), part("titanium-white-rutile", "2"))),
+          QuantityParser.localeFree(),
+          MaterialCatalogue.standard()::require);
 
   private static RecipeDraft draft(String name, RecipePartDraft... parts) {
-    return new RecipeDraft(name, List.of(parts));
+    return new RecipeDraft(null, name, null, List.of(parts));
   }
 
-  private static RecipePartDraft material(String id, double parts) {
-    return new RecipePartDraft(id, null, parts);
-  }
-
-  private static RecipePartDraft recipe(String name, double parts) {
-    return new RecipePartDraft(null, name, parts);
+  private static RecipePartDraft part(String of, String parts) {
+    return RecipePartDraft.named(of).withParts(parts);
   }
 
   @Provide

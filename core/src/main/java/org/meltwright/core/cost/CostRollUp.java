@@ -11,7 +11,7 @@ import javax.measure.quantity.Area;
 import javax.measure.quantity.Mass;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.explain.EnglishExplanation;
+import org.meltwright.core.explain.Explanation;
 import org.meltwright.units.ProblemException;
 
 /**
@@ -170,19 +170,8 @@ public final class CostRollUp {
    *
    * @return the lines with their exact costs and their cents
    */
-  public EnglishExplanation explanation() {
-    EnglishExplanation.Builder builder =
-        EnglishExplanation.builder("Cost of " + root.label())
-            .formula("total = sum of mass × unit price and of the other costs, rounded once");
-    for (CostLine leaf : leaves()) {
-      builder.given(
-          (leaf.massKilograms() > 0 ? leaf.massKilograms() + " kg " : "")
-              + leaf.label()
-              + ": "
-              + leaf.exact());
-      builder.step(leaf.label() + ": " + leaf.amount());
-    }
-    return builder.step(exactTotal() + " is rounded to " + total()).build();
+  public Explanation explanation() {
+    return CostWorking.of(this);
   }
 
   @Override

@@ -2,9 +2,13 @@
 package org.meltwright.core.cost;
 
 import java.util.List;
+import java.util.Map;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.explain.EnglishExplanation;
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.Figure;
+import org.meltwright.core.explain.Symbol;
+import org.meltwright.units.Bilingual;
 
 /**
  * What an order costs at the door: goods, freight, insurance, duty, handling and tax, shared out to
@@ -102,21 +106,49 @@ public final class LandedCost {
    *
    * @return lines, parts and, for an import, both bases and the regime's source
    */
-  public EnglishExplanation explanation() {
-    EnglishExplanation.Builder builder =
-        EnglishExplanation.builder("Landed cost of an order of " + order.date());
-    order.lines().forEach(l -> builder.given(l.count() + " × " + l.label() + " at " + l.price()));
-    LandedLine.paidParts().forEach(p -> builder.step(p + " " + total(p)));
-    order
-        .regime()
-        .ifPresent(
-            r ->
-                builder
-                    .formula("duty of " + r.dutyBase() + ", tax of " + r.taxBase())
-                    .step("customs value " + customsValue)
-                    .step(r.taxRate() + " of " + taxBase)
-                    .source(r.source()));
-    return builder.step("paid " + paid() + ", borne " + borne()).build();
+  public Explanation explanation() {
+    Explanation.Builder text =
+        CostWorking.builder("working.landed", Map.of("day", Bilingual.of("" + order.date())));
+    List<Bilingual> names =
+        Explanation.lines(order.lines().stream().map(l -> Bilingual.of(l.label())).toList());
+    for (int i = 0; i < lines.size(); i++) {
+      Money goods = lines.get(i).goods();
+      text.given(ExactMoney.of(goods).figure(CostWorking.GOODS.of(names.get(i))));
+    }
+    text.step(CostWorking.GOODS_SUM, figure(CostPart.GOODS, CostWorking.GOODS))
+        .given(figure(CostPart.FREIGHT, CostWorking.FREIGHT))
+        .given(figure(CostPart.INSURANCE, CostWorking.INSURANCE))
+        .given(figure(CostPart.HANDLING, CostWorking.HANDLING));
+    taxes(text);
+    Money recovered = paid().minus(borne());
+    return text.step(CostWorking.PAY, ExactMoney.of(paid()).figure(CostWorking.PAID))
+        .given(ExactMoney.of(recovered).figure(CostWorking.RECOVERED))
+        .step(CostWorking.BEAR, ExactMoney.of(borne()).figure(CostWorking.BORNE))
+        .build();
+  }
+
+  private Figure figure(CostPart part, Symbol symbol) {
+    return ExactMoney.of(total(part)).figure(symbol);
+  }
+
+  /** At a border the tax is worked out; inland it is what gross and net prices leave. */
+  private void taxes(Explanation.Builder text) {
+    text.given(figure(CostPart.DUTY, CostWorking.DUTY));
+    if (order.regime().isEmpty()) {
+      text.given(figure(CostPart.TAX, CostWorking.TAX));
+      return;
+    }
+    ImportRegime regime = order.regime().get();
+    Money imported = regime.taxRate().of(taxBase).toMoney();
+    ExactMoney onFees = ExactMoney.of(total(CostPart.TAX)).minus(imported);
+    text.given(customsValue.figure(CostWorking.CUSTOMS_VALUE))
+        .given(taxBase.figure(CostWorking.TAX_BASE))
+        .stated(CostWorking.TAX_RATE, regime.taxRate().percent().doubleValue() / 100)
+        .given(CostWorking.coin(paid().getCurrencyUnit()))
+        .step(CostWorking.IMPORT, ExactMoney.of(imported).figure(CostWorking.IMPORT_TAX))
+        .given(onFees.figure(CostWorking.FEE_TAX))
+        .step(CostWorking.TAXES, figure(CostPart.TAX, CostWorking.TAX))
+        .source(regime.source());
   }
 
   @Override

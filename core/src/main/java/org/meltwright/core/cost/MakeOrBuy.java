@@ -19,11 +19,12 @@ import org.joda.money.BigMoneyProvider;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Drivers;
-import org.meltwright.core.explain.EnglishExplanation;
 import org.meltwright.core.explain.EstimateInput;
 import org.meltwright.core.explain.EstimateInput.Direction;
+import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.explain.Spread;
 import org.meltwright.core.explain.Symbol;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.MetricUnits;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
@@ -265,19 +266,22 @@ public final class MakeOrBuy {
    *
    * @return both costs on their one basis, and the break-even
    */
-  public EnglishExplanation explanation() {
-    EnglishExplanation.Builder builder =
-        EnglishExplanation.builder("Making " + batch.root().label() + " or buying it")
-            .given("own batch " + batch.total() + " for " + netKilograms + " kg net")
-            .formula("saving = ready-made − own, both per kilogram of net product");
-    offers.forEach(o -> builder.given(o.label() + " " + o.landed() + " landed"));
-    builder.step("own " + own().perKilogramRounded() + " per kg");
-    builder.step("saving " + savingPerKilogram().toMoney() + " per kg");
+  public Explanation explanation() {
+    Explanation.Builder text =
+        CostWorking.builder(
+                "working.make-or-buy", Map.of("name", Bilingual.of(batch.root().label())))
+            .given(ExactMoney.of(batch.total()).figure(CostWorking.BATCH), batch.explanation())
+            .stated(CostWorking.NET, netKilograms)
+            .stated(best().landed().perKilogram().figure(CostWorking.READY_MADE))
+            .stated(fixedPerYear.figure(CostWorking.FIXED))
+            .step(CostWorking.OWN_COST, own().perKilogram().figure(CostWorking.OWN))
+            .step(CostWorking.SAVES, savingPerKilogram().figure(CostWorking.SAVING))
+            .conclusion("working.make-or-buy.best", Map.of("name", Bilingual.of(best().label())));
     breakEvenKilogramsPerYear()
         .ifPresentOrElse(
-            kg -> builder.step("even at " + kg + " kg a year, fixed cost " + fixedPerYear),
-            () -> builder.warning("Making saves nothing, however much is made."));
-    return builder.build();
+            kilograms -> text.step(CostWorking.EVEN, kilograms),
+            () -> text.caution("working.make-or-buy.nothing"));
+    return text.build();
   }
 
   @Override

@@ -65,6 +65,7 @@ final class Written {
       case "1" -> new Shown("%", 0.01);
       case "kg/m²" -> size < 1 ? new Shown("g/m²", 1e-3) : new Shown(unit, 1);
       case "m/s" -> size < 1e-3 ? new Shown("mm/h", 1e-3 / 3600) : new Shown(unit, 1);
+      case "m³/kg" -> new Shown("l/kg", 1e-3);
       case "m³/s" -> new Shown("m³/h", 1.0 / 3600);
       case "kg/s" -> new Shown("g/h", 1e-3 / 3600);
       case "Pa s" -> size < 1 ? milli("Pa s") : new Shown("Pa s", 1);

@@ -4,13 +4,12 @@ package org.meltwright.core.mixture;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.explain.EnglishExplanation;
+import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.units.Bilingual;
@@ -62,6 +61,9 @@ public final class Correction {
   private final Optional<Mixture> takenOut;
   private final Mixture result;
 
+  /** What was asked, to tell how it came about. */
+  private final Aim aim;
+
   /**
    * Returns what to add to reach one share.
    *
@@ -84,7 +86,10 @@ public final class Correction {
       double nearest = Math.abs(added - wanted) < Math.abs(missing) ? added : present;
       throw new ProblemException(ShareSystem.outOfReach(new ShareTarget(what, target), nearest));
     }
-    return new Correction(pot, List.of(new Mixture(addition, pot.massKilograms() * perKilogram)));
+    return new Correction(
+        pot,
+        List.of(new Mixture(addition, pot.massKilograms() * perKilogram)),
+        Aim.byMass(what, wanted, present, added));
   }
 
   private static boolean isReached(double perKilogram) {
@@ -131,7 +136,10 @@ public final class Correction {
       throw new ProblemException(
           ShareSystem.outOfReach(what, target, present.share(), added.share()));
     }
-    return new Correction(pot, List.of(new Mixture(addition, pot.massKilograms() * perKilogram)));
+    return new Correction(
+        pot,
+        List.of(new Mixture(addition, pot.massKilograms() * perKilogram)),
+        Aim.byVolume(what, target, present, added));
   }
 
   /**
@@ -147,7 +155,7 @@ public final class Correction {
   public static Correction toShares(
       Mixture pot, List<ShareTarget> targets, List<Composition> additions) {
     if (targets.isEmpty()) {
-      return new Correction(pot, List.of());
+      return new Correction(pot, List.of(), Aim.of(targets));
     }
     List<Composition> all = new ArrayList<>(List.of(pot.composition()));
     all.addAll(additions);
@@ -156,7 +164,8 @@ public final class Correction {
     if (!(shares[0] > NOTHING)) {
       List<Problem> approached = onlyApproached(targets, system);
       if (approached.isEmpty()) {
-        return new Correction(pot, additions.stream().map(a -> new Mixture(a, 0)).toList());
+        return new Correction(
+            pot, additions.stream().map(a -> new Mixture(a, 0)).toList(), Aim.of(targets));
       }
       throw new ProblemException(approached);
     }
@@ -165,7 +174,7 @@ public final class Correction {
       double perKilogram = shares[i + 1] / shares[0];
       added.add(new Mixture(additions.get(i), pot.massKilograms() * perKilogram));
     }
-    return new Correction(pot, added);
+    return new Correction(pot, added, Aim.of(targets));
   }
 
   /**
@@ -211,7 +220,11 @@ public final class Correction {
           ShareSystem.outOfReach(
               new ShareTarget(what, target), nearest(pot, what, leaves, wanted)));
     }
-    return new Correction(pot, QuantityKind.MASS.ofSi(Math.min(taken, held)), leaves);
+    return new Correction(
+        pot,
+        QuantityKind.MASS.ofSi(Math.min(taken, held)),
+        leaves,
+        Aim.byMass(what, wanted, present, leaving));
   }
 
   /** What is there, or what is there without all that may leave. */
@@ -278,7 +291,8 @@ public final class Correction {
     return problems;
   }
 
-  private Correction(Mixture pot, List<Mixture> additions) {
+  private Correction(Mixture pot, List<Mixture> additions, Aim aim) {
+    this.aim = aim;
     this.pot = pot;
     this.additions = List.copyOf(additions);
     this.takenOut = Optional.empty();
@@ -287,7 +301,8 @@ public final class Correction {
     this.result = Mixture.blend(all);
   }
 
-  private Correction(Mixture pot, Quantity<Mass> taken, Material leaves) {
+  private Correction(Mixture pot, Quantity<Mass> taken, Material leaves, Aim aim) {
+    this.aim = aim;
     this.pot = pot;
     this.additions = List.of();
     this.takenOut = Optional.of(Mixture.of(leaves, taken));
@@ -353,22 +368,8 @@ public final class Correction {
    *
    * @return the explanation
    */
-  public EnglishExplanation explanation() {
-    EnglishExplanation.Builder text =
-        EnglishExplanation.builder("Correction of a pot")
-            .given("pot " + line(pot))
-            .formula(
-                takenOut.isPresent()
-                    ? "taken out = pot × (present − target) ÷ (share in what is taken out − target)"
-                    : "added = pot × (present − target) ÷ (target − share in the addition)");
-    additions.forEach(a -> text.step("add " + line(a)));
-    takenOut.ifPresent(t -> text.step("take out " + line(t)));
-    return text.step("gives " + line(result)).build();
-  }
-
-  private static String line(Mixture mixture) {
-    return String.format(
-        Locale.ROOT, "%.2f g of %s", mixture.massKilograms() * 1000, mixture.composition());
+  public Explanation explanation() {
+    return MixtureWorking.of(this, aim);
   }
 
   @Override

@@ -4,8 +4,11 @@ package org.meltwright.core.mixture;
 import static org.meltwright.core.mixture.MixtureProblem.CHECK;
 
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.explain.EnglishExplanation;
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.Figure;
+import org.meltwright.core.explain.Formula;
 import org.meltwright.core.material.Constituent;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
@@ -14,6 +17,9 @@ import org.meltwright.core.material.NumberRange;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.SourceKind;
+import org.meltwright.core.source.Sourced;
+import org.meltwright.units.Bilingual;
+import org.meltwright.units.Messages;
 import org.meltwright.units.VolumeFraction;
 
 /**
@@ -203,24 +209,62 @@ public final class PigmentVolume {
    *
    * @return the explanation; without the critical value where an oil absorption is missing
    */
-  public EnglishExplanation explanation() {
-    EnglishExplanation.Builder text =
-        EnglishExplanation.builder("Pigment volume concentration")
-            .given("dry solids " + solids)
-            .formula("volume of pigments and fillers ÷ volume of dry solids")
-            .step(percent(low) + " to " + percent(high) + ", middle " + percent(central));
+  public Explanation explanation() {
+    Explanation.Builder text = MixtureWorking.builder("working.pigment-volume", Map.of());
+    List<Bilingual> names =
+        Explanation.lines(solids.materials().stream().map(m -> Bilingual.of(m::name)).toList());
+    DensityTable densities = basis.table(solids.materials());
+    for (int i = 0; i < names.size(); i++) {
+      Formula part =
+          isPigment(solids.materials().get(i))
+              ? MixtureWorking.PIGMENT_VOLUME
+              : MixtureWorking.BINDER_VOLUME;
+      double share = solids.massFractionValue(i);
+      double density = densities.middle(i);
+      text.given(MixtureWorking.SHARE.of(names.get(i)), share)
+          .given(MixtureWorking.DENSITY.of(names.get(i)), density)
+          .step(part, names.get(i), share / density);
+    }
+    text.step(MixtureWorking.BY_VOLUME, central).method(ends());
     if (solids.materials().stream()
         .filter(PigmentVolume::isPigment)
         .allMatch(m -> m.find(PropertyKey.OIL_ABSORPTION).isPresent())) {
-      text.step("critical " + percent(critical().value()))
-          .warning("The critical value is an upper limit.")
-          .source(CRITICAL_SOURCE);
+      explainCritical(names, text);
     }
     return text.build();
   }
 
-  private static String percent(double share) {
-    return String.format(java.util.Locale.ROOT, "%.2f %% by volume", share * 100);
+  private Explanation.Method ends() {
+    Messages words = Messages.beside(PigmentVolume.class);
+    return new Explanation.Method(
+        words.both("working.pigment-volume.ends", Map.of()),
+        List.of(
+            Figure.of(MixtureWorking.CONCENTRATION.of(CHECK.name("at least")), low),
+            Figure.of(MixtureWorking.CONCENTRATION.of(CHECK.name("at most")), high)),
+        words.both("working.pigment-volume.checked", Map.of()));
+  }
+
+  private void explainCritical(List<Bilingual> names, Explanation.Builder text) {
+    text.given(Figure.of(MixtureWorking.OF_OIL, OIL_KILOGRAMS_PER_CUBIC_METRE), CRITICAL_SOURCE);
+    boolean any = false;
+    for (int i = 0; i < names.size(); i++) {
+      Material material = solids.materials().get(i);
+      double mass = solids.massFractionValue(i);
+      if (isPigment(material) && mass > 0) {
+        Sourced<NumberRange> figure = material.require(PropertyKey.OIL_ABSORPTION);
+        double absorption = figure.value().middle();
+        any = true;
+        text.given(
+                Figure.of(MixtureWorking.ABSORPTION.of(names.get(i)), absorption), figure.source())
+            .step(
+                MixtureWorking.FILLS,
+                names.get(i),
+                mass * absorption / 100 / OIL_KILOGRAMS_PER_CUBIC_METRE);
+      }
+    }
+    if (any) {
+      text.step(MixtureWorking.AT_MOST, critical().value()).caution("working.critical.limit");
+    }
   }
 
   private static boolean isPigment(Material material) {

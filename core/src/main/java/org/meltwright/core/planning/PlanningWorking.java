@@ -1,16 +1,22 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.planning;
 
+import java.util.List;
 import java.util.Map;
+import org.meltwright.core.cost.ExactMoney;
 import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.explain.Expr;
+import org.meltwright.core.explain.Figure;
 import org.meltwright.core.explain.Formula;
 import org.meltwright.core.explain.Symbol;
+import org.meltwright.units.Bilingual;
+import org.meltwright.units.Messages;
 
 /** The formulas of this package, loaded when somebody asks how a number came about. */
 final class PlanningWorking {
 
   private static final int WHOLE = 9;
+  private static final Messages WORDS = Messages.beside(PlanningWorking.class);
 
   static final Symbol AREA = symbol("area", "m²");
   static final Symbol FILM = symbol("thickness of a film", "m");
@@ -41,7 +47,53 @@ final class PlanningWorking {
   static final Formula BUDGET =
       new Formula(COST, MATERIALS.plus(STUDENTS.times(EACH)).plus(FIXED).over(STUDENTS));
 
+  static final Symbol GOODS = money("amount");
+  static final Symbol PAID = money("total of the purchase");
+
+  private static final Symbol CARRIAGE = money("carriage");
+  private static final Symbol HANDLING = money("handling fee");
+  private static final Symbol FLAT_DUTY = money("flat duty");
+  private static final Symbol LEAST = money("no plan costs less than");
+  private static final Symbol LEFT_OVER = symbol("mass left", "kg");
+  private static final Symbol WORTH = money("worth of what is left");
+
+  static final Formula PURCHASE =
+      new Formula(
+          PAID,
+          new Expr.Total(GOODS, GOODS)
+              .plus(new Expr.Total(CARRIAGE, CARRIAGE.plus(HANDLING).plus(FLAT_DUTY))));
+
   private PlanningWorking() {}
+
+  static void charges(SupplierOrder order, Explanation.Builder text) {
+    Bilingual supplier = Bilingual.of(order.supplier());
+    text.given(ExactMoney.of(order.freight()).figure(CARRIAGE.of(supplier)))
+        .given(ExactMoney.of(order.handling()).figure(HANDLING.of(supplier)))
+        .given(ExactMoney.of(order.flatDuty()).figure(FLAT_DUTY.of(supplier)));
+  }
+
+  static void leftOver(LeftOver left, Explanation.Builder text) {
+    Figure mass = Figure.of(LEFT_OVER, left.massKilograms());
+    Figure worth = ExactMoney.of(left.worth()).figure(WORTH);
+    text.conclusion(
+        "working.purchase.left",
+        Map.of(
+            "name",
+            Bilingual.of(left.material()),
+            "mass",
+            Bilingual.of(mass::number),
+            "worth",
+            Bilingual.of(worth::number)));
+  }
+
+  /** The plan was searched for; the bound is its certificate. */
+  static Explanation.Method search(boolean isProved, ExactMoney bound) {
+    String key = isProved ? "working.purchase.proved" : "working.purchase.not-proved";
+    return new Explanation.Method(
+        WORDS.both("working.purchase.search", Map.of()),
+        List.of(bound.figure(LEAST)),
+        WORDS.both(key, Map.of()));
+  }
 
   static Explanation.Builder builder(String title) {
     return Explanation.builder(PlanningWorking.class, title, Map.of());

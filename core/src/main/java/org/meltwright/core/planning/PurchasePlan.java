@@ -4,7 +4,9 @@ package org.meltwright.core.planning;
 import java.util.List;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.explain.EnglishExplanation;
+import org.meltwright.core.cost.ExactMoney;
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.units.Bilingual;
 
 /**
  * The packages to buy, what they cost landed, what remains, and how sure it is that no other choice
@@ -140,26 +142,25 @@ public final class PurchasePlan {
    *
    * @return the packages, carriage, what remains, and a warning if the plan is not proved
    */
-  public EnglishExplanation explanation() {
-    EnglishExplanation.Builder builder = EnglishExplanation.builder("What to buy");
-    for (SupplierOrder order : orders) {
-      order
-          .lines()
-          .forEach(
-              l ->
-                  builder.step(l.count() + " × " + l.offer().material() + " " + l.offer().price()));
-      builder.step("carriage by " + order.supplier() + " " + order.freight());
-      if (!order.flatDuty().isZero()) {
-        builder.step("flat duty on goods of " + order.supplier() + " " + order.flatDuty());
-      }
+  public Explanation explanation() {
+    Explanation.Builder text = PlanningWorking.builder("working.purchase");
+    List<Bilingual> names =
+        Explanation.lines(
+            lines().stream()
+                .map(l -> Bilingual.of(l.count() + " × " + l.offer().material()))
+                .toList());
+    for (int i = 0; i < names.size(); i++) {
+      Money amount = lines().get(i).amount();
+      text.given(ExactMoney.of(amount).figure(PlanningWorking.GOODS.of(names.get(i))));
     }
-    builder.step("total " + total);
-    leftOver.forEach(
-        l -> builder.step(l.massKilograms() + " kg " + l.material() + " left, " + l.worth()));
+    orders.forEach(order -> PlanningWorking.charges(order, text));
+    leftOver.forEach(left -> PlanningWorking.leftOver(left, text));
     if (!isProvedOptimal) {
-      builder.warning("Not proved the best; no plan costs less than " + lowerBound + ".");
+      text.caution("working.purchase.not-proved");
     }
-    return builder.build();
+    return text.method(PlanningWorking.search(isProvedOptimal, ExactMoney.of(lowerBound)))
+        .step(PlanningWorking.PURCHASE, ExactMoney.of(total).figure(PlanningWorking.PAID))
+        .build();
   }
 
   @Override

@@ -7,6 +7,7 @@ import static org.meltwright.units.MetricUnits.grams;
 import static org.meltwright.units.MetricUnits.kilograms;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.NoSuchElementException;
 import org.assertj.core.data.Offset;
 import org.joda.money.Money;
@@ -49,7 +50,8 @@ class MakeOrBuyTest {
     assertThat(withPlate.breakEvenKilogramsPerYear()).hasValue(2);
     assertThat(withPlate.savingPerYear(kilograms(3))).hasToString("35 EUR");
     assertThat(CHOICE.breakEvenKilogramsPerYear()).hasValue(0);
-    assertThat(withPlate.explanation().text()).contains("even at 2.0 kg a year");
+    assertThat(withPlate.explanation().shortText(Locale.ENGLISH))
+        .contains("mass a year from which making pays: 2 kg");
   }
 
   @Test
@@ -61,7 +63,7 @@ class MakeOrBuyTest {
             List.of(ReadyMade.of("gift", Money.parse("EUR 25.00"), kilograms(1))));
     assertThat(dear.isMakingCheaper()).isFalse();
     assertThat(dear.breakEvenKilogramsPerYear()).isEmpty();
-    assertThat(dear.explanation().warnings()).isNotEmpty();
+    assertThat(dear.explanation().cautions()).isNotEmpty();
   }
 
   @Test

@@ -45,6 +45,7 @@ public final class ExplanationLaws {
           Map.entry("1 %", 1e-2),
           Map.entry("kg/m² g/m²", 1e-3),
           Map.entry("m/s mm/h", 1e-3 / 3600),
+          Map.entry("m³/kg l/kg", 1e-3),
           Map.entry("m³/s m³/h", 1.0 / 3600),
           Map.entry("kg/s g/h", 1e-3 / 3600));
 

@@ -90,7 +90,8 @@ class CorrectionTest {
             MassFraction.of(1 / (1 + target)),
             Composition.of(addResin ? RESIN : WAX));
     assertThat(correction.addedKilograms() * 1000).isCloseTo(added, within(1e-6));
-    assertThat(correction.explanation().text()).contains("add ").contains("gives ");
+    assertThat(correction.explanation().text(Locale.GERMAN))
+        .contains("zuzugebende Masse = Masse des Topfinhalts × ", "Masse danach");
   }
 
   @Test

@@ -10,6 +10,7 @@ import static org.meltwright.core.laws.SampleMaterials.WHITE_PAINT;
 import static org.meltwright.core.laws.SampleMaterials.withDensity;
 
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -70,7 +71,9 @@ class PigmentVolumeTest {
     assertThat(volume.concentration().value()).isCloseTo(0.02069554, within(1e-8));
     assertThat(volume.ofWhole()).isEqualTo(volume.concentration());
     assertThat(volume.reducedConcentration()).isCloseTo(0.04891673, within(1e-8));
-    assertThat(volume.explanation().text()).contains("2.07 %").contains("Lewarchik");
+    assertThat(volume.explanation().text(Locale.ENGLISH))
+        .contains("= 2.0696 %")
+        .contains("Lewarchik");
   }
 
   @Test
@@ -103,7 +106,7 @@ class PigmentVolumeTest {
         .isInstanceOf(ProblemException.class)
         .hasMessageContaining("white")
         .hasMessageContaining("oil-absorption");
-    assertThat(volume.explanation().text()).doesNotContain("critical");
+    assertThat(volume.explanation().text(Locale.ENGLISH)).doesNotContain("critical");
   }
 
   private static double byVolume(double pigment) {

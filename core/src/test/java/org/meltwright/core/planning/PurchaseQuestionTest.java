@@ -52,7 +52,8 @@ class PurchaseQuestionTest {
     assertThat(plan.gap()).isZero();
     assertThat(plan.leftOver().get(0).massKilograms()).isCloseTo(0.3, Offset.offset(1e-12));
     assertThat(plan.leftOver().get(0).worth()).isEqualTo(eur("4.54"));
-    assertThat(plan.explanation().text()).contains("total EUR 106.00");
+    assertThat(plan.explanation().text(Locale.ENGLISH))
+        .contains("total of the purchase = ", "    = 106 EUR");
   }
 
   @Test
@@ -198,7 +199,7 @@ class PurchaseQuestionTest {
     assertThat(plan.total()).isEqualTo(eur("43.00"));
     assertThat(plan.orders()).hasSize(1);
     assertThat(plan.orders().get(0).flatDuty()).isEqualTo(eur("3.00"));
-    assertThat(plan.explanation().text()).contains("flat duty on goods of abroad EUR 3.00");
+    assertThat(plan.explanation().text(Locale.ENGLISH)).contains("flat duty (abroad): 3 EUR");
     List<SupplierTerms> apart =
         abroadWith(FlatDuty.of(eur("3.00"), "damar"), FlatDuty.of(eur("1.50"), "rosin"));
     assertThat(PurchaseQuestion.of(needs, fromBoth(), apart, DAY).cheapest().total())
@@ -271,7 +272,7 @@ class PurchaseQuestionTest {
         PurchaseInstance.of(7, 12, 3, 6, 9000).question().withTimeLimit(Duration.ZERO).cheapest();
     assertThat(hasty.isProvedOptimal()).isFalse();
     assertThat(hasty.gap()).isGreaterThan(0);
-    assertThat(hasty.explanation().warnings()).hasSize(1);
+    assertThat(hasty.explanation().cautions()).hasSize(1);
   }
 
   @Test

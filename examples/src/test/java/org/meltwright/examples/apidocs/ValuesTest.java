@@ -162,6 +162,7 @@ class ValuesTest {
           "CakeSetting.conduction",
           "CakeSetting.plank",
           "Contents.materials",
+          "Correction.aim", // tells how it came about
           "Correction.result",
           "HazardLabel.choice",
           "HazardLabel.elements",

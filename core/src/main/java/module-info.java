@@ -47,6 +47,7 @@ module org.meltwright.core {
   opens org.meltwright.core.batch;
   opens org.meltwright.core.cost;
   opens org.meltwright.core.equipment;
+  opens org.meltwright.core.mixture;
 
   // the one look-up of texts reads the bundles that stand beside the problem codes
   opens org.meltwright.core.explain to
@@ -54,8 +55,6 @@ module org.meltwright.core {
   opens org.meltwright.core.material to
       org.meltwright.units;
   opens org.meltwright.core.measurement to
-      org.meltwright.units;
-  opens org.meltwright.core.mixture to
       org.meltwright.units;
   opens org.meltwright.core.planning to
       org.meltwright.units;

@@ -13,10 +13,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialLookup;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityParser;
 
 /**
  * The batches of a studio: from a cake to all lots that are in it, from a lot to all cakes that
@@ -83,16 +86,34 @@ public final class BatchLedger {
    * Returns the ledger of drafts, in any order.
    *
    * @param drafts the drafts
+   * @param parser reads the masses
    * @param recipes finds a recipe by its name
-   * @param materials finds a material by its id
+   * @param materials finds the materials
    * @return the ledger
    * @throws ProblemException if anything is wrong; it carries all problems found
    */
   public static BatchLedger ofDrafts(
       List<BatchRecordDraft> drafts,
+      QuantityParser parser,
       Function<String, Optional<Recipe>> recipes,
-      Function<String, Optional<Material>> materials) {
-    return of(new BatchRecordReader(drafts, recipes, materials).read());
+      MaterialLookup materials) {
+    return of(new BatchRecordReader(drafts, parser, recipes, materials).read());
+  }
+
+  /**
+   * Returns all batches as they are written down.
+   *
+   * @return the drafts; read again they are an equal ledger
+   * @throws ProblemException if two materials have one id and lot
+   */
+  public List<BatchRecordDraft> toDrafts() {
+    OneReference.require(
+        batches.values().stream()
+            .flatMap(batch -> batch.lines().stream())
+            .filter(line -> line.batch().isEmpty())
+            .map(WeighedLine::ingredient),
+        UnaryOperator.identity());
+    return batches.values().stream().map(BatchRecord::toDraft).toList();
   }
 
   private BatchLedger(Map<String, BatchRecord> batches, Map<String, BatchRecord> byCake) {

@@ -4,12 +4,16 @@ package org.meltwright.core.batch;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.Mixture;
+import org.meltwright.units.MetricUnits;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityFormatter;
+import org.meltwright.units.QuantityKind;
 
 /**
  * What was really made: what was weighed, when, from which lots, and the cakes that came of it.
@@ -211,17 +215,21 @@ public final class BatchRecord {
   /**
    * Returns the form for files: materials, recipe and earlier batches by name.
    *
-   * @return the draft
+   * @return the draft; {@link BatchLedger#toDrafts} writes those of all batches
+   * @throws ProblemException if two materials of one id and lot are in its lines
    */
   public BatchRecordDraft toDraft() {
+    OneReference.require(
+        lines.stream().filter(l -> l.batch().isEmpty()).map(WeighedLine::ingredient),
+        UnaryOperator.identity());
     return new BatchRecordDraft(
         BatchRecordDraft.VERSION,
         id,
         recipe.name(),
         startedAt.toString(),
         lines.stream().map(BatchRecord::draft).toList(),
-        cakes,
-        note);
+        cakes.isEmpty() ? null : cakes,
+        note.isEmpty() ? null : note);
   }
 
   private static WeighedLineDraft draft(WeighedLine line) {
@@ -229,7 +237,7 @@ public final class BatchRecord {
         line.ingredient().material().map(Material::id).orElse(null),
         line.ingredient().material().flatMap(Material::lot).orElse(null),
         line.batch().map(BatchRecord::id).orElse(null),
-        line.massKilograms(),
+        QuantityFormatter.exact().format(QuantityKind.MASS, line.massKilograms(), MetricUnits.GRAM),
         line.at().toString());
   }
 

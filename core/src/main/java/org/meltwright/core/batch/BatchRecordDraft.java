@@ -2,7 +2,12 @@
 package org.meltwright.core.batch;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.material.MaterialLookup;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityParser;
 
 /**
  * A batch record as it stands in a file, not checked yet; free of annotations, so that any JSON
@@ -18,8 +23,12 @@ import org.jspecify.annotations.Nullable;
  * BatchRecordDraft draft = BatchRecord.of("B12", plain, at, List.of(weighed)).toDraft();
  * draft.recipe(); // plain cakes
  * draft.startedAt(); // 2026-03-14T09:30:00Z
+ * draft.lines().get(0).mass(); // 150 g
  * BatchLedger.ofDrafts(
- *         List.of(draft), name -> Optional.of(plain), MaterialCatalogue.standard()::find)
+ *         List.of(draft),
+ *         QuantityParser.localeFree(),
+ *         name -> Optional.of(plain),
+ *         MaterialCatalogue.standard()::require)
  *     .batches().keySet(); // [B12]
  * }</pre>
  *
@@ -44,4 +53,20 @@ public record BatchRecordDraft(
 
   /** The version of this form that is written and read. */
   public static final int VERSION = 1;
+
+  /**
+   * Returns the record, if it holds materials alone; what holds earlier batches is read by {@link
+   * BatchLedger#ofDrafts}.
+   *
+   * @param parser reads the masses
+   * @param recipes finds a recipe by its name
+   * @param materials finds the materials
+   * @return the record
+   * @throws ProblemException if a field is missing or wrong; it carries all problems found, each at
+   *     its field
+   */
+  public BatchRecord toRecord(
+      QuantityParser parser, Function<String, Optional<Recipe>> recipes, MaterialLookup materials) {
+    return BatchRecordReader.alone(this, parser, recipes, materials);
+  }
 }

@@ -73,6 +73,10 @@ public final class WeighedLine {
     this.at = at;
   }
 
+  static double checkedMass(Quantity<Mass> mass) {
+    return CHECK.between(mass, 0, MOST, "mass");
+  }
+
   /**
    * Returns what was weighed.
    *

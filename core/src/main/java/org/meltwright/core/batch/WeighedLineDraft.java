@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>{@code
  * WeighedLineDraft line =
- *     new WeighedLineDraft("beeswax-yellow", "bag 7", null, 0.15, "2026-03-14");
+ *     new WeighedLineDraft("beeswax-yellow", "bag 7", null, "150 g", "2026-03-14");
  * BatchRecordDraft draft =
  *     new BatchRecordDraft(
  *         1, "B12", "plain cakes", "2026-03-14T09:30:00Z", List.of(line), null, null);
@@ -19,8 +19,9 @@ import org.jspecify.annotations.Nullable;
  * Recipe plain = Recipe.builder("plain cakes").part(wax, 1).build();
  * BatchLedger.ofDrafts(
  *     List.of(draft),
+ *     QuantityParser.localeFree(),
  *     name -> Optional.of(plain),
- *     MaterialCatalogue.standard()::find); // throws ProblemException
+ *     MaterialCatalogue.standard()::require); // throws ProblemException
  * }</pre>
  *
  * <p>Immutable.
@@ -28,12 +29,12 @@ import org.jspecify.annotations.Nullable;
  * @param material the id of the material; absent if the line names a batch
  * @param lot the lot of the material; absent or empty if unknown
  * @param batch the number of the earlier batch; absent if the line names a material
- * @param massKilograms how much was weighed, in kg
+ * @param mass how much was weighed, such as "150 g"
  * @param at when, for example {@code 2026-03-14T09:41:00Z} (ISO 8601)
  */
 public record WeighedLineDraft(
     @Nullable String material,
     @Nullable String lot,
     @Nullable String batch,
-    @Nullable Double massKilograms,
+    @Nullable String mass,
     @Nullable String at) {}

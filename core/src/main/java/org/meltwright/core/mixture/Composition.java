@@ -54,6 +54,9 @@ public final class Composition {
 
   private static final double PERCENT_SLACK = 0.1;
 
+  /** What normalised shares may miss the whole by. */
+  private static final double WHOLE_SLACK = 1e-13;
+
   private final Lines lines;
   private final double[] massFractions;
 
@@ -104,6 +107,14 @@ public final class Composition {
           Problem.of(MixtureProblem.NOT_A_WHOLE, Bilingual.of(total).plus(" %")));
     }
     return ofParts(materials, percents);
+  }
+
+  /** The composition of shares as they are, if they are one: no rounding is added to them. */
+  static Composition ofShares(List<Material> materials, double... shares) {
+    boolean isWhole = Math.abs(ExactSum.of(shares) - 1) <= WHOLE_SLACK;
+    return isWhole && Lines.areDifferent(materials)
+        ? new Composition(new Lines(materials), shares.clone())
+        : ofPercents(materials, Arrays.stream(shares).map(share -> share * 100).toArray());
   }
 
   /**

@@ -49,6 +49,16 @@ public record Mixture(Composition composition, double massKilograms) {
   }
 
   /**
+   * Returns this mixture as it is written down.
+   *
+   * @return the draft, which reads back as an equal mixture
+   * @throws ProblemException if two materials of one id and lot are in it
+   */
+  public MixtureDraft toDraft() {
+    return MixtureDraft.of(this);
+  }
+
+  /**
    * Returns an amount of a composition.
    *
    * @param composition what it is made of

@@ -17,6 +17,7 @@
  *   <li>{@link org.meltwright.core.mixture.Correction} — what to add or to take out to reach a
  *       share; beside it {@link org.meltwright.core.mixture.Scrap}. Which parts to take is a
  *       question of planning.
+ *   <li>{@link org.meltwright.core.mixture.MixtureDraft} — how a mixture is written down.
  * </ol>
  */
 @NullMarked

@@ -18,8 +18,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.meltwright.core.laws.SampleMaterials;
 import org.meltwright.core.material.Material;
+import org.meltwright.core.material.MaterialProblem;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityParser;
 import tools.jackson.databind.json.JsonMapper;
 
 class BatchRecordTest {
@@ -170,7 +172,11 @@ class BatchRecordTest {
             .map(text -> json.readValue(text, BatchRecordDraft.class))
             .toList();
     BatchLedger back =
-        BatchLedger.ofDrafts(drafts, BatchRecordTest::recipe, BatchRecordTest::material);
+        BatchLedger.ofDrafts(
+            drafts,
+            QuantityParser.localeFree(),
+            BatchRecordTest::recipe,
+            BatchRecordTest::material);
     BatchRecord sky = back.batches().get("S-1");
     assertThat(sky).isEqualTo(S1);
     assertThat(sky.lines()).isEqualTo(S1.lines());
@@ -188,23 +194,23 @@ class BatchRecordTest {
         problems(
             List.of(
                 new BatchRecordDraft(
-                    2, "a", "medium", nine, List.of(shelf("wax", 1.0, nine)), null, null),
+                    2, "a", "medium", nine, List.of(shelf("wax", "1 kg", nine)), null, null),
                 new BatchRecordDraft(
-                    1, "a", "medium", nine, List.of(shelf("wax", 1.0, nine)), null, null),
+                    1, "a", "medium", nine, List.of(shelf("wax", "1 kg", nine)), null, null),
                 new BatchRecordDraft(
-                    1, " ", "medium", nine, List.of(shelf("wax", 1.0, nine)), null, null),
+                    1, " ", "medium", nine, List.of(shelf("wax", "1 kg", nine)), null, null),
                 new BatchRecordDraft(
                     1,
                     "b",
                     "pink",
                     "yesterday",
                     List.of(
-                        shelf("waxx", 1.0, nine),
+                        shelf("waxx", "1 kg", nine),
                         shelf("wax", null, nine),
-                        shelf("wax", -1.0, nine),
-                        shelf("wax", Double.NaN, nine),
-                        new WeighedLineDraft(null, null, "nowhere", 1.0, nine),
-                        new WeighedLineDraft("wax", null, "a", 1.0, nine)),
+                        shelf("wax", "-1 kg", nine),
+                        shelf("wax", "1", nine),
+                        new WeighedLineDraft(null, null, "nowhere", "1 kg", nine),
+                        new WeighedLineDraft("wax", null, "a", "1 kg", nine)),
                     null,
                     null),
                 new BatchRecordDraft(1, "c", "medium", nine, null, null, null),
@@ -213,7 +219,7 @@ class BatchRecordTest {
                     "d",
                     "medium",
                     nine,
-                    List.of(new WeighedLineDraft(null, null, "d", 1.0, nine)),
+                    List.of(new WeighedLineDraft(null, null, "d", "1 kg", nine)),
                     null,
                     null)));
     assertThat(problems)
@@ -221,16 +227,16 @@ class BatchRecordTest {
         .containsExactlyInAnyOrder(
             "/0/version batch.version",
             "/1/id batch.name-twice",
-            "/2/id batch.name-missing",
+            "/2/id field.missing",
             "/3/recipe batch.unknown-recipe",
             "/3/startedAt batch.time",
             "/3/lines/0/material material.unknown",
-            "/3/lines/1/massKilograms field.missing",
-            "/3/lines/2/massKilograms value.out-of-range",
-            "/3/lines/3/massKilograms number.not-finite",
+            "/3/lines/1/mass field.missing",
+            "/3/lines/2/mass value.out-of-range",
+            "/3/lines/3/mass quantity.missing-unit",
             "/3/lines/4/batch batch.unknown-batch",
             "/3/lines/5 batch.one-of-two",
-            "/4/lines mixture.no-parts",
+            "/4/lines field.missing",
             "/5/lines batch.circle");
   }
 
@@ -258,11 +264,16 @@ class BatchRecordTest {
   private static List<Problem> problems(List<BatchRecordDraft> drafts) {
     return catchThrowableOfType(
             ProblemException.class,
-            () -> BatchLedger.ofDrafts(drafts, BatchRecordTest::recipe, BatchRecordTest::material))
+            () ->
+                BatchLedger.ofDrafts(
+                    drafts,
+                    QuantityParser.localeFree(),
+                    BatchRecordTest::recipe,
+                    BatchRecordTest::material))
         .problems();
   }
 
-  private static WeighedLineDraft shelf(String material, Double mass, String at) {
+  private static WeighedLineDraft shelf(String material, String mass, String at) {
     return new WeighedLineDraft(material, "L1", null, mass, at);
   }
 
@@ -270,7 +281,10 @@ class BatchRecordTest {
     return List.of(MEDIUM, SKY).stream().filter(r -> r.name().equals(name)).findFirst();
   }
 
-  private static Optional<Material> material(String id) {
-    return SampleMaterials.all().stream().filter(m -> m.id().equals(id)).findFirst();
+  private static Material material(String id) {
+    return SampleMaterials.all().stream()
+        .filter(m -> m.id().equals(id))
+        .findFirst()
+        .orElseThrow(() -> new ProblemException(Problem.of(MaterialProblem.UNKNOWN, id)));
   }
 }

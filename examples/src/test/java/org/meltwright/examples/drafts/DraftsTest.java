@@ -20,9 +20,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.meltwright.core.batch.BatchRecordDraft;
 import org.meltwright.core.batch.LossesDraft;
-import org.meltwright.core.batch.WeighedLineDraft;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
@@ -54,8 +52,6 @@ class DraftsTest {
                     .importPackages("org.meltwright.core", "org.meltwright.safety")
                     .stream()
                     .filter(c -> c.isRecord() && c.getSimpleName().endsWith("Draft"))
-                    .filter(c -> !c.isAssignableTo(BatchRecordDraft.class))
-                    .filter(c -> !c.isAssignableTo(WeighedLineDraft.class))
                     .map(JavaClass::getName)
                     .collect(Collectors.toCollection(TreeSet::new)));
   }

@@ -2,6 +2,7 @@
 package org.meltwright.examples.drafts;
 
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,6 +15,8 @@ import net.jqwik.api.Combinators;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.batch.BatchRecord;
+import org.meltwright.core.batch.BatchRecordDraft;
 import org.meltwright.core.batch.Ingredient;
 import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.LossesDraft;
@@ -22,6 +25,7 @@ import org.meltwright.core.batch.RecipeBook;
 import org.meltwright.core.batch.RecipeDraft;
 import org.meltwright.core.batch.RecipePart;
 import org.meltwright.core.batch.StatedAmount;
+import org.meltwright.core.batch.WeighedLine;
 import org.meltwright.core.cost.Price;
 import org.meltwright.core.cost.PriceDraft;
 import org.meltwright.core.cost.Rate;
@@ -46,6 +50,8 @@ import org.meltwright.core.laws.SampleMaterials;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialProblem;
 import org.meltwright.core.mixture.DensityBasis;
+import org.meltwright.core.mixture.Mixture;
+import org.meltwright.core.mixture.MixtureDraft;
 import org.meltwright.safety.heating.People;
 import org.meltwright.safety.heating.PeopleDraft;
 import org.meltwright.safety.heating.Room;
@@ -91,7 +97,21 @@ final class Forms {
             recipes(),
             Recipe::toDraft,
             (draft, parser) -> draft.toRecipe(parser, Forms::material)),
-        new Form<>(Book.class, books(), Book::of, Book::toBook));
+        new Form<>(
+            MixtureDraft.class,
+            mixtures(),
+            Mixture::toDraft,
+            (draft, parser) -> draft.toMixture(parser, Forms::material)),
+        new Form<>(Book.class, books(), Book::of, Book::toBook),
+        new Form<>(
+            BatchRecordDraft.class,
+            records(),
+            BatchRecord::toDraft,
+            (draft, parser) ->
+                draft.toRecord(
+                    parser,
+                    name -> Optional.of(MEDIUM).filter(r -> r.name().equals(name)),
+                    Forms::material)));
   }
 
   /** Names as people give them: any letters, blanks around them, quotes, no name alone. */
@@ -317,5 +337,31 @@ final class Forms {
                         Recipe.builder("strained")
                             .part(Ingredient.of(recipe, losses), 1)
                             .build())));
+  }
+
+  private static final Recipe MEDIUM =
+      Recipe.builder("medium").part(SampleMaterials.RESIN, 1).part(SampleMaterials.WAX, 8).build();
+
+  private static Arbitrary<BatchRecord> records() {
+    Arbitrary<Instant> times =
+        Arbitraries.longs().between(0, 4_000_000_000_000L).map(Instant::ofEpochMilli);
+    Arbitrary<WeighedLine> lines =
+        Combinators.combine(Arbitraries.of(MATERIALS), between(1e-9, 1e5), times)
+            .as((material, kg, at) -> WeighedLine.of(material, QuantityKind.MASS.ofSi(kg), at));
+    return Combinators.combine(
+            names(),
+            times,
+            lines.list().ofMinSize(1).ofMaxSize(4),
+            names().list().ofMaxSize(3),
+            Arbitraries.strings().ofMaxLength(9))
+        .as(
+            (id, at, weighed, cakes, note) ->
+                BatchRecord.of(id, MEDIUM, at, weighed).withCakes(cakes).withNote(note));
+  }
+
+  private static Arbitrary<Mixture> mixtures() {
+    return Combinators.combine(
+            MixtureArbitraries.compositions(MATERIALS), MixtureArbitraries.kilograms())
+        .as(Mixture::new);
   }
 }

@@ -182,6 +182,8 @@ public record Explanation(
    */
   public static final class Builder {
 
+    private static final Messages RANGES = Messages.beside(Explanation.class);
+
     private final Bilingual title;
     private final Messages words;
     private final Map<Symbol, Given> givens = new LinkedHashMap<>();
@@ -262,6 +264,24 @@ public record Explanation(
 
     private Builder given(Given given) {
       givens.put(given.figure.symbol(), given);
+      return this;
+    }
+
+    /**
+     * Adds the inputs of an estimate: each at the middle of its range, and their ranges in words.
+     *
+     * @param inputs the inputs
+     * @return this builder
+     */
+    public Builder inputs(List<EstimateInput> inputs) {
+      inputs.forEach(input -> given(input.symbol(), input.central()));
+      inputs.stream()
+          .filter(input -> !input.isExact())
+          .forEach(
+              input ->
+                  conclusion(
+                      RANGES.both(
+                          "explanation.range", Map.of("input", Bilingual.of(input::text)))));
       return this;
     }
 
@@ -351,7 +371,18 @@ public record Explanation(
      * @return this builder
      */
     public Builder caution(String key) {
-      return caution(words.both(key, Map.of()));
+      return caution(key, Map.of());
+    }
+
+    /**
+     * Adds where to take care.
+     *
+     * @param key the key of a sentence in the bundle
+     * @param values what stands in its places, by name
+     * @return this builder
+     */
+    public Builder caution(String key, Map<String, Bilingual> values) {
+      return caution(words.both(key, values));
     }
 
     /**

@@ -90,10 +90,8 @@ final class ExprWriter {
     return each.isEmpty()
         ? word("total") + "(" + write(total.each()) + ")"
         : each.stream()
-            .map(line -> line.within(total.each(), PRODUCT))
-            .collect(
-                Collectors.joining(
-                    " + ", each.size() == 1 ? "" : "(", each.size() == 1 ? "" : ")"));
+            .map(line -> line.within(total.each(), SUM))
+            .collect(Collectors.joining(" + "));
   }
 
   private String joined(List<Expr> parts, String between, int bond) {
@@ -111,7 +109,10 @@ final class ExprWriter {
     return isNegative || (bond == ATOM && part instanceof Symbol && text.contains(" "));
   }
 
-  private static int bond(Expr tree) {
+  private int bond(Expr tree) {
+    if (tree instanceof Expr.Total total) {
+      return bond(total);
+    }
     if (tree instanceof Expr.Sum || tree instanceof Expr.Difference) {
       return SUM;
     }
@@ -119,6 +120,12 @@ final class ExprWriter {
       return PRODUCT;
     }
     return tree instanceof Expr.Power ? FACTOR : ATOM;
+  }
+
+  /** Written line by line it is a sum, and one line is what it adds. */
+  private int bond(Expr.Total total) {
+    int count = lines.apply(total).size();
+    return count > 1 ? SUM : count == 1 ? bond(total.each()) : ATOM;
   }
 
   private String word(String key) {

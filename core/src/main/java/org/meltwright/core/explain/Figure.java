@@ -1,7 +1,12 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.explain;
 
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import org.meltwright.units.Bilingual;
+import org.meltwright.units.Estimate;
 
 /**
  * A symbol and its number. For example:
@@ -20,6 +25,15 @@ import java.util.Locale;
  */
 public record Figure(Symbol symbol, double value, String unit) {
 
+  /** The line of an estimate that has every input at the end that makes it small. */
+  public static final Bilingual LOW = EstimateInput.CHECK.name("low");
+
+  /** The line of an estimate that has every input at the middle of its range. */
+  public static final Bilingual CENTRAL = EstimateInput.CHECK.name("central");
+
+  /** The line of an estimate that has every input at the end that makes it large. */
+  public static final Bilingual HIGH = EstimateInput.CHECK.name("high");
+
   /** Draws a problem if the number is not finite. */
   public Figure {
     EstimateInput.CHECK.finite(value, symbol.toString());
@@ -35,6 +49,22 @@ public record Figure(Symbol symbol, double value, String unit) {
    */
   public static Figure of(Symbol symbol, double value) {
     return new Figure(symbol, value, symbol.unit());
+  }
+
+  /**
+   * Returns the three numbers of an estimate, as lines of their own.
+   *
+   * @param symbol what is estimated, in the SI unit of the estimate
+   * @param estimate the estimate
+   * @return {@link #LOW}, {@link #CENTRAL} and {@link #HIGH}; what has no end is left out
+   */
+  public static List<Figure> ends(Symbol symbol, Estimate<?> estimate) {
+    Map<Bilingual, Double> ends = new LinkedHashMap<>();
+    ends.put(LOW, estimate.lowSi());
+    ends.put(CENTRAL, estimate.centralSi());
+    ends.put(HIGH, estimate.highSi());
+    ends.values().removeIf(end -> end.isInfinite());
+    return ends.entrySet().stream().map(e -> of(symbol.of(e.getKey()), e.getValue())).toList();
   }
 
   /**

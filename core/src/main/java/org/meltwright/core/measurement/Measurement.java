@@ -13,7 +13,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.apache.commons.numbers.gamma.RegularizedBeta;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.explain.EnglishExplanation;
+import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
@@ -312,16 +312,8 @@ public final class Measurement {
    *
    * @return what was read, what each input adds to the doubt, and the result
    */
-  public EnglishExplanation explanation() {
-    EnglishExplanation.Builder builder =
-        EnglishExplanation.builder(name).formula("u² = Σ (c u)², U = k u (JCGM 100:2008)");
-    contributions.forEach(c -> builder.given(c.input.toString()));
-    contributions()
-        .forEach(c -> builder.step(c.input.name() + " adds " + three(c.uncertainty) + " " + unit));
-    return builder
-        .step("u " + three(uncertainty) + ", k " + three(coverageFactor()))
-        .step(text())
-        .build();
+  public Explanation explanation() {
+    return MeasurementWorking.of(this);
   }
 
   private static String tenths(double number) {

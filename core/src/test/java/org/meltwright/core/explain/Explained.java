@@ -98,7 +98,14 @@ record Explained(String name, Function<Random, Explanation> drawn) {
         new Explained("Correction to a share by volume", Explained::correctionByVolume),
         new Explained("Correction to several shares", Explained::corrections),
         new Explained("Correction by draining", Explained::draining),
-        new Explained("PigmentVolume", Explained::pigmentVolume));
+        new Explained("PigmentVolume", Explained::pigmentVolume),
+        new Explained("HeatDemand", ExplainedHeat::demand),
+        new Explained("CakeSetting", ExplainedHeat::cake),
+        new Explained("OpenTime", ExplainedHeat::openTime),
+        new Explained("StirringInterval", ExplainedHeat::stirring),
+        new Explained("WorkingWindow", ExplainedHeat::window),
+        new Explained("MeltingReport", ExplainedHeat::melting),
+        new Explained("Measurement", ExplainedHeat::measurement));
   }
 
   private static Explanation batch(Random r) {

@@ -99,7 +99,7 @@ class ExplanationTest {
     assertThat(lines).extracting(Bilingual::english).containsExactly("a", "a 2", "b");
     assertThat(sum.text(Locale.ENGLISH))
         .contains("range = sum over all lines (distance × name)")
-        .contains("= (3 m × 2 kg/m + 3 m × 2 kg/m + 3 m × 2 kg/m)")
+        .contains("= 3 m × 2 kg/m + 3 m × 2 kg/m + 3 m × 2 kg/m\n")
         .contains("= 18 kg");
     ExplanationLaws.canBeWorkedOutAnew(sum);
   }

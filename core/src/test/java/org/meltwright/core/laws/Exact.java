@@ -109,7 +109,7 @@ record Exact(double value, double size) {
       return switch (call.function()) {
         case EXP -> x.mapped(Math.exp(v), Math.exp(v));
         case LOG -> x.mapped(Math.log(v), 1 / v);
-        case ROOT -> x.mapped(Math.sqrt(v), 0.5 / Math.sqrt(v));
+        case ROOT -> v == 0 ? of(Expr.of(0)) : x.mapped(Math.sqrt(v), 0.5 / Math.sqrt(v));
         case ERF -> x.mapped(Erf.value(v), 1.2);
         case MIN -> all.stream().reduce((a, b) -> a.value <= b.value ? a : b).orElseThrow();
         case MAX -> all.stream().reduce((a, b) -> a.value >= b.value ? a : b).orElseThrow();

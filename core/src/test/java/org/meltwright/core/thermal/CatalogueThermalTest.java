@@ -142,7 +142,8 @@ class CatalogueThermalTest {
         .isEqualTo(undissolved);
     assertThat(window.advice(Locale.GERMAN).contains("löst sich erst oberhalb"))
         .isEqualTo(undissolved);
-    assertThat(window.explanation().text().contains("dissolves only above")).isEqualTo(undissolved);
+    assertThat(window.explanation().text(Locale.ENGLISH).contains("dissolves only above"))
+        .isEqualTo(undissolved);
   }
 
   @Test
@@ -214,6 +215,6 @@ class CatalogueThermalTest {
 
     assertThat(demand.totalHeat().centralSi()).isBetween(260e3, 320e3);
     assertThat(demand.assumed()).contains("damar liquid-specific-heat");
-    assertThat(demand.explanation().text()).contains("Assumed, not stated: damar");
+    assertThat(demand.explanation().text(Locale.ENGLISH)).contains("Assumed, not stated: damar");
   }
 }

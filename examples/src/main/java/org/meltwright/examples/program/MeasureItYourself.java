@@ -3,6 +3,7 @@ package org.meltwright.examples.program;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import org.meltwright.core.material.Comparison;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialCatalogue;
@@ -40,7 +41,7 @@ public final class MeasureItYourself {
             Reading.shown(218.0, 0.1),
             hot.reading());
     Measurement melt = cup.density();
-    System.out.println(melt.explanation().text());
+    System.out.println(melt.explanation().text(Locale.ENGLISH));
 
     Material wax = MaterialCatalogue.standard().require("beeswax-yellow").withLot("7");
     var own = melt.figure(PropertyKey.LIQUID_DENSITY, "Ada", LocalDate.of(2026, 3, 14));

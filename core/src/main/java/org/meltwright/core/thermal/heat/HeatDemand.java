@@ -6,6 +6,7 @@ import static org.meltwright.core.thermal.ThermalProblem.CHECK;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.measure.quantity.Energy;
 import javax.measure.quantity.Time;
@@ -14,14 +15,14 @@ import org.meltwright.core.equipment.Vessel;
 import org.meltwright.core.explain.Drivers;
 import org.meltwright.core.explain.Drivers.Model;
 import org.meltwright.core.explain.Drivers.Values;
-import org.meltwright.core.explain.EnglishExplanation;
 import org.meltwright.core.explain.EstimateInput;
 import org.meltwright.core.explain.EstimateInput.Direction;
+import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.mixture.Mixture;
-import org.meltwright.core.numeric.Texts;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.thermal.ThermalProblem;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
@@ -367,25 +368,17 @@ public final class HeatDemand {
    *
    * @return inputs, parts, assumptions and sources
    */
-  public EnglishExplanation explanation() {
-    EnglishExplanation.Builder builder =
-        EnglishExplanation.builder("Heat from " + from + " to " + to)
-            .given(Texts.three(mixture.massKilograms()) + " kg")
-            .formula("Q = m Σ wᵢ hᵢ + C (T₁ − T₀)");
-    inputs().forEach(i -> builder.given(i.toString()));
-    builder
-        .step("warm the solid: " + kilojoules(solidHeat()))
-        .step("melt: " + kilojoules(fusionHeat()))
-        .step("warm the melt: " + kilojoules(meltHeat()))
-        .step("warm the vessel: " + kilojoules(vesselHeat()))
-        .step("in all: " + kilojoules(totalHeat()));
-    assumed().forEach(a -> builder.warning("Assumed, not stated: " + a + "."));
-    sources().forEach(builder::source);
-    return builder.build();
-  }
-
-  private static String kilojoules(Estimate<Energy> heat) {
-    return Texts.estimate(heat, 1000, "kJ (low / central / high)");
+  public Explanation explanation() {
+    Explanation.Builder text =
+        HeatWorking.builder(
+                "working.heat", Map.of("from", Bilingual.of(from), "to", Bilingual.of(to)))
+            .stated(HeatWorking.MASS, mixture.massKilograms())
+            .inputs(inputs())
+            .method(HeatWorking.curve(this));
+    HeatWorking.total(totalHeat(), text);
+    assumed().forEach(a -> text.caution("working.assumed", Map.of("what", Bilingual.of(a))));
+    sources().forEach(text::source);
+    return text.build();
   }
 
   private double vesselCapacity(Values values) {

@@ -3,11 +3,13 @@ package org.meltwright.core.thermal.melting;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.meltwright.core.explain.EnglishExplanation;
+import java.util.Map;
+import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.mixture.Composition;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.TemperaturePoint;
 
@@ -140,38 +142,14 @@ public record MeltingReport(
    *
    * @return every figure with its definition and source, and what is missing
    */
-  public EnglishExplanation explanation() {
-    EnglishExplanation.Builder builder = EnglishExplanation.builder("How the mix melts");
-    melting.forEach(m -> explain(m, builder));
-    dissolving.forEach(d -> explain(d, builder));
+  public Explanation explanation() {
+    Explanation.Builder text = MeltingWorking.builder("working.melting", Map.of());
+    MeltingWorking.melting(melting, text);
+    dissolving.forEach(bound -> MeltingWorking.dissolving(bound, ceiling, text));
     unknown().stream()
-        .map(m -> "No figure is known for " + m + ".")
         .distinct()
-        .forEach(builder::warning);
-    return builder.warning("Melting points of a blend do not average.").build();
-  }
-
-  private static void explain(ComponentMelting component, EnglishExplanation.Builder builder) {
-    component
-        .figures()
         .forEach(
-            f -> {
-              builder.given(component.material() + " melts " + f.value());
-              builder.source(f.source());
-            });
-  }
-
-  private static void explain(DissolvingBound bound, EnglishExplanation.Builder builder) {
-    if (!bound.dissolves() || bound.isAboveCeiling()) {
-      builder.warning(bound + ".");
-      return;
-    }
-    bound
-        .figure()
-        .ifPresent(
-            f -> {
-              builder.given(bound + " (a lower bound; crush finer, stir, wait)");
-              builder.source(f.source());
-            });
+            m -> text.caution("working.melting.unknown", Map.of("name", Bilingual.of(m::name))));
+    return text.caution("working.melting.no-average").build();
   }
 }

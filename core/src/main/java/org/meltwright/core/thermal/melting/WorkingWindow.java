@@ -11,15 +11,16 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Drivers;
-import org.meltwright.core.explain.EnglishExplanation;
 import org.meltwright.core.explain.EstimateInput;
 import org.meltwright.core.explain.EstimateInput.Direction;
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.Figure;
 import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.Composition;
-import org.meltwright.core.numeric.Texts;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.thermal.ThermalProblem;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Limit;
 import org.meltwright.units.Messages;
 import org.meltwright.units.TemperatureDifference;
@@ -397,32 +398,31 @@ public final class WorkingWindow {
    *
    * @return bounds, width, assumptions and what to change
    */
-  public EnglishExplanation explanation() {
-    EnglishExplanation.Builder builder =
-        EnglishExplanation.builder("Between which temperatures the mix can be worked")
-            .given("ceiling " + ceiling)
-            .given("margin " + margin + ", least width " + leastWidth)
-            .formula("width = ceiling − (clear point + margin)")
-            .step("clear point between " + Texts.range(clear))
-            .step("lower bound between " + Texts.range(lowerBound()))
-            .step("width " + Texts.range(narrowestWidth(), widestWidth()) + ": " + state());
-    liquidus().ifPresentOrElse(l -> explain(l, builder), () -> builder.source(Source.USER));
-    String advice = advice(Locale.ENGLISH);
-    return advice.isEmpty() ? builder.build() : builder.warning(advice).build();
+  public Explanation explanation() {
+    Explanation.Builder text =
+        MeltingWorking.builder("working.window", Map.of())
+            .stated(MeltingWorking.CEILING, ceiling.celsius())
+            .stated(MeltingWorking.MARGIN, margin.kelvin())
+            .stated(MeltingWorking.LEAST_WIDTH, leastWidth.kelvin());
+    clearPoint(text);
+    TemperatureRange lower = lowerBound();
+    text.step(MeltingWorking.LOWER, Figure.LOW, lower.low().celsius())
+        .step(MeltingWorking.LOWER, Figure.HIGH, lower.high().celsius())
+        .step(MeltingWorking.ROOM, Figure.LOW, widestWidth().kelvin())
+        .step(MeltingWorking.ROOM, Figure.HIGH, narrowestWidth().kelvin())
+        .conclusion("working.window." + state(), Map.of());
+    Bilingual advice = Bilingual.of(this::advice);
+    return advice.english().isEmpty() ? text.build() : text.caution(advice).build();
   }
 
-  private static void explain(IdealLiquidus liquidus, EnglishExplanation.Builder builder) {
-    builder
-        .step("low end: ideal solubility of " + liquidus.governing())
-        .step("high end: top of the range of " + liquidus.highestMelting())
-        .warning("Ideal solubility is an estimate; natural materials may crystallise higher.");
-    liquidus.assumed().stream()
-        .map(m -> "The heat of fusion of " + m + " is assumed.")
-        .distinct()
-        .forEach(builder::warning);
-    if (liquidus.mixedDefinitions()) {
-      builder.warning("The melting ranges compared have different definitions.");
-    }
+  private void clearPoint(Explanation.Builder text) {
+    Figure low = Figure.of(MeltingWorking.CLEAR.of(Figure.LOW), clear.low().celsius());
+    Figure high = Figure.of(MeltingWorking.CLEAR.of(Figure.HIGH), clear.high().celsius());
+    liquidus()
+        .ifPresentOrElse(
+            l -> text.method(MeltingWorking.solubility(l, low, high)),
+            () -> text.stated(low).stated(high).source(Source.USER));
+    liquidus().ifPresent(l -> MeltingWorking.cautions(l, text));
   }
 
   @Override

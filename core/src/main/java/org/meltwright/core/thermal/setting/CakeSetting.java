@@ -5,16 +5,16 @@ import static org.meltwright.core.thermal.ThermalProblem.CHECK;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Drivers;
 import org.meltwright.core.explain.Drivers.Values;
-import org.meltwright.core.explain.EnglishExplanation;
 import org.meltwright.core.explain.EstimateInput;
 import org.meltwright.core.explain.EstimateInput.Direction;
+import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.explain.Symbol;
-import org.meltwright.core.numeric.Texts;
 import org.meltwright.core.thermal.ThermalProblem;
 import org.meltwright.core.thermal.setting.FreezeClock.Resolution;
 import org.meltwright.units.Estimate;
@@ -210,20 +210,17 @@ public final class CakeSetting {
    *
    * @return inputs, both times, and what was assumed
    */
-  public EnglishExplanation explanation() {
-    EnglishExplanation.Builder builder =
-        EnglishExplanation.builder("How long a cake takes until it can leave its mould")
-            .given("poured at " + pour + ", air at " + air + ", faces: " + faces)
-            .formula("∂H/∂t = ∂/∂x (k ∂T/∂x), implicit finite volumes on enthalpy");
-    inputs().forEach(i -> builder.given(i.toString()));
-    builder
-        .step("by conduction: " + Texts.estimate(conduction, 60, "min (low / central / high)"))
-        .step("by Plank: " + Texts.estimate(byPlank(), 60, "min (low / central / high)"))
-        .warning("Assumed: a slab without heat through its rim, no contact resistance, no pipe.")
-        .warning("Plank's formula knows one melting point and ends early for a melting range.");
-    melt.assumed().forEach(a -> builder.warning("Assumed, not stated: " + a + "."));
-    melt.sources().forEach(builder::source);
-    return builder.build();
+  public Explanation explanation() {
+    Explanation.Builder text =
+        SettingWorking.builder("working.cake")
+            .stated(SettingWorking.POURED, pour.celsius())
+            .stated(SettingWorking.AIR, air.celsius())
+            .inputs(inputs())
+            .method(SettingWorking.conduction(conduction, byPlank()))
+            .conclusion("working.cake." + faces, Map.of())
+            .caution("working.cake.assumed")
+            .caution("working.cake.plank");
+    return SettingWorking.finish(text, melt, conduction);
   }
 
   @Override

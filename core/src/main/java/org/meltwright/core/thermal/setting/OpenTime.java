@@ -8,11 +8,10 @@ import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Drivers;
 import org.meltwright.core.explain.Drivers.Values;
-import org.meltwright.core.explain.EnglishExplanation;
 import org.meltwright.core.explain.EstimateInput;
 import org.meltwright.core.explain.EstimateInput.Direction;
+import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.explain.Symbol;
-import org.meltwright.core.numeric.Texts;
 import org.meltwright.core.thermal.ThermalProblem;
 import org.meltwright.core.thermal.setting.FreezeClock.Resolution;
 import org.meltwright.units.Estimate;
@@ -218,22 +217,18 @@ public final class OpenTime {
    *
    * @return inputs, both times, and what was assumed
    */
-  public EnglishExplanation explanation() {
-    EnglishExplanation.Builder builder =
-        EnglishExplanation.builder("How long a film stays workable")
-            .given("melt at " + film.temperature() + ", panel at " + panel.temperature())
-            .given("air at " + surroundings.air())
-            .formula("∂H/∂t = ∂/∂x (k ∂T/∂x), implicit finite volumes on enthalpy");
-    inputs().forEach(i -> builder.given(i.toString()));
-    builder
-        .step("half set after " + Texts.estimate(halfSet(), 1, "s (low / central / high)"))
-        .step("fully set after " + Texts.estimate(fullySet(), 1, "s (low / central / high)"))
-        .warning("The model itself is good to a factor of two; ratios of two set-ups to 20–30 %.")
-        .warning("Assumed: a tool drags when half of the film is solid.")
-        .warning("Not in it: cooling on the tool, draughts, a panel that cools before the film.");
-    film.melt().assumed().forEach(a -> builder.warning("Assumed, not stated: " + a + "."));
-    film.melt().sources().forEach(builder::source);
-    return builder.build();
+  public Explanation explanation() {
+    Explanation.Builder text =
+        SettingWorking.builder("working.open-time")
+            .stated(SettingWorking.LAID, film.temperature().celsius())
+            .stated(SettingWorking.PANEL, panel.temperature().celsius())
+            .stated(SettingWorking.AIR, surroundings.air().celsius())
+            .inputs(inputs())
+            .method(SettingWorking.freezing(halfSet(), fullySet()))
+            .caution("working.open-time.model")
+            .caution("working.open-time.drags")
+            .caution("working.open-time.left-out");
+    return SettingWorking.finish(text, film.melt(), fullySet());
   }
 
   @Override

@@ -5,19 +5,21 @@ import static org.meltwright.core.thermal.ThermalProblem.CHECK;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.explain.Drivers;
 import org.meltwright.core.explain.Drivers.Values;
-import org.meltwright.core.explain.EnglishExplanation;
 import org.meltwright.core.explain.EstimateInput;
 import org.meltwright.core.explain.EstimateInput.Direction;
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.Figure;
 import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.PropertyKey;
-import org.meltwright.core.numeric.Texts;
 import org.meltwright.core.thermal.ThermalProblem;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Density;
 import org.meltwright.units.Estimate;
 import org.meltwright.units.QuantityKind;
@@ -251,27 +253,39 @@ public final class StirringInterval {
    *
    * @return inputs, velocity, both times and what was assumed
    */
-  public EnglishExplanation explanation() {
-    EnglishExplanation.Builder builder =
-        EnglishExplanation.builder("How long " + particles + " may stand before stirring")
-            .given("share lost " + Texts.three(share * 100) + " %")
-            .formula("v = (ρp − ρf) g d²/(18 μ) (1 − φ)^4.65; quiet x δ/v; mixed −(h/v) ln(1 − x)");
-    inputs().forEach(i -> builder.given(i.toString()));
-    builder
-        .step("falls " + Texts.three(centralVelocity() * 3.6e6) + " mm an hour")
-        .step("quiet pot: " + Texts.estimate(quiet(), 60, "min (low / central / high)"))
-        .step("mixed pot: " + Texts.estimate(convecting(), 60, "min (low / central / high)"))
-        .warning("Assumed: round pieces of one size, no flocs forming, nothing stirred up again.");
+  public Explanation explanation() {
+    Bilingual name = Bilingual.of(particles::name);
+    Explanation.Builder text =
+        SettlingWorking.builder("working.stirring", Map.of("name", name))
+            .stated(SettlingWorking.LOST, share)
+            .stated(SettlingWorking.DEPTH, bath.depthMetres())
+            .stated(SettlingWorking.LAYER, bath.layerMetres())
+            .given(SettlingWorking.GRAVITY, Settling.GRAVITY)
+            .given(SettlingWorking.CROWDING, hindrance);
+    explain(Figure.LOW, EstimateInput::forLow, text);
+    explain(Figure.CENTRAL, EstimateInput::central, text);
+    explain(Figure.HIGH, EstimateInput::forHigh, text);
+    text.caution("working.stirring.assumed");
     if (density.high() <= meltDensity.low()) {
-      builder.warning("It is no denser than the melt: it does not settle, it floats up.");
+      text.caution("working.stirring.floats");
     } else if (neverSettles()) {
-      builder.warning("Diffusion holds pieces of this size up: they do not settle.");
+      text.caution("working.stirring.never");
     }
     if (largestReynolds() > STOKES_REYNOLDS) {
-      builder.warning("Pieces this large leave Stokes's law: the largest settle later than said.");
+      text.caution("working.stirring.large");
     }
-    particles.find(PropertyKey.SOLID_DENSITY).ifPresent(f -> builder.source(f.source()));
-    return builder.build();
+    particles.find(PropertyKey.SOLID_DENSITY).ifPresent(f -> text.source(f.source()));
+    return text.build();
+  }
+
+  private void explain(Bilingual end, Values values, Explanation.Builder text) {
+    inputs().forEach(input -> text.given(input.symbol().of(end), values.of(input)));
+    double velocity = velocity(values);
+    text.step(SettlingWorking.STOKES, end, velocity);
+    if (velocity > 0) {
+      text.step(SettlingWorking.IN_QUIET, end, quietSeconds(velocity))
+          .step(SettlingWorking.MIXED, end, convectingSeconds(velocity));
+    }
   }
 
   @Override

@@ -249,9 +249,9 @@ class HeatDemandTest {
 
   @Test
   void explanation_names_parts_and_sources() {
-    assertThat(KILOGRAM.explanation().text())
-        .contains("melt: 140 / 172 / 203 kJ")
-        .contains("heat of fusion (Beeswax) 140–203 kJ/kg")
+    assertThat(KILOGRAM.explanation().text(Locale.ENGLISH))
+        .contains("heat that melts (low): 140 kJ", "heat that melts (high): 203.2 kJ")
+        .contains("heat of fusion (Beeswax) 140 to 203 kJ/kg")
         .contains("source:");
   }
 }

@@ -173,7 +173,7 @@ class OpenTimeTest {
             Surroundings.stillRoom(ROOM));
 
     assertThat(time.halfSet().centralSi()).isInfinite();
-    assertThat(time.explanation().text()).contains("without end");
+    assertThat(time.explanation().text(Locale.ENGLISH)).contains("without end");
   }
 
   @ParameterizedTest

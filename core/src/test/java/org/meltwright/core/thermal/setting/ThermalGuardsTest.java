@@ -218,8 +218,9 @@ class ThermalGuardsTest {
 
   @Test
   void pieces_beyond_the_law_of_stokes_carry_a_warning() {
-    assertThat(stirring(1e-3).explanation().toString()).contains("leave Stokes's law");
-    assertThat(stirring(1e-6).explanation().toString()).doesNotContain("leave Stokes's law");
+    assertThat(stirring(1e-3).explanation().text(Locale.ENGLISH)).contains("leave Stokes's law");
+    assertThat(stirring(1e-6).explanation().text(Locale.ENGLISH))
+        .doesNotContain("leave Stokes's law");
   }
 
   private static StirringInterval stirring(double metres) {

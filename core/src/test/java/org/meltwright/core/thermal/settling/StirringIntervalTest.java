@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialCatalogue;
@@ -55,7 +56,8 @@ class StirringIntervalTest {
 
     assertThat(interval(white, 5e-9, 1e-8).neverSettles()).isTrue();
     assertThat(interval(white, 1e-6, 2e-6).neverSettles()).isFalse();
-    assertThat(interval(white, 5e-9, 1e-8).explanation().text()).contains("do not settle");
+    assertThat(interval(white, 5e-9, 1e-8).explanation().text(Locale.ENGLISH))
+        .contains("do not settle");
   }
 
   @Test
@@ -70,9 +72,12 @@ class StirringIntervalTest {
 
   @Test
   void explanation_gives_both_pots() {
-    assertThat(interval(CATALOGUE.require("red-iron-oxide"), 1e-6, 2e-6).explanation().text())
-        .contains("quiet pot:")
-        .contains("mixed pot:")
-        .contains("mm an hour");
+    assertThat(
+            interval(CATALOGUE.require("red-iron-oxide"), 1e-6, 2e-6)
+                .explanation()
+                .text(Locale.ENGLISH))
+        .contains("time between two stirrings, quiet (central) = ")
+        .contains("time between two stirrings, mixed (central) = ")
+        .contains(" mm/h\n");
   }
 }

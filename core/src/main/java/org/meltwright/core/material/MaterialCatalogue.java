@@ -322,6 +322,26 @@ public final class MaterialCatalogue {
     }
   }
 
+  /**
+   * Returns this catalogue as a file, in the format of the catalogue's own files.
+   *
+   * <p>For one material of yours: {@code MaterialCatalogue.empty().with(material).toText()}.
+   *
+   * @return the text; {@link #parse} makes equal materials of it
+   * @throws ProblemException if a file cannot hold them: a text has a line break or a sign that the
+   *     format needs, a part is no material of this catalogue, or two sources have one id
+   */
+  public String toText() {
+    String text = new MaterialsWriter(sources).write(materials.values());
+    MaterialCatalogue again = parse(text);
+    for (Material material : materials.values()) {
+      if (!material.equals(again.materials.get(material.toString()))) {
+        throw new ProblemException(Problem.of(MaterialProblem.NOT_WRITABLE, material.toString()));
+      }
+    }
+    return text;
+  }
+
   private MaterialCatalogue plus(String name, String text) {
     MaterialsReader reader = new MaterialsReader(sources);
     reader.read(name, text.getBytes(StandardCharsets.UTF_8));

@@ -59,6 +59,8 @@ public enum MaterialProblem implements ProblemCode {
   STATED_TWICE("material.stated-twice"),
   /** Two materials of one id and lot, or a material and a recipe of one name, in one draft. */
   REFERENCE_SHARED("material.reference-shared"),
+  /** A material that a materials file cannot hold. */
+  NOT_WRITABLE("material.not-writable"),
   /** A file that cannot be read. */
   FILE("material.file"),
   /** A flash point or another figure of fire as a measurement of one's own. */

@@ -165,9 +165,22 @@ public final class FieldReader {
    * @return the constant; empty if there is none or the word stands for none
    */
   public <E extends Enum<E>> Optional<E> word(String name, @Nullable String word, Class<E> type) {
+    return read(name, word, w -> constant(w, type));
+  }
+
+  /**
+   * Returns the constant of an enum that a word stands for, as in a list of words.
+   *
+   * @param <E> the enum
+   * @param word for example "stainless-steel"
+   * @param type the enum
+   * @return the constant
+   * @throws ProblemException if the word stands for none
+   */
+  public static <E extends Enum<E>> E constant(String word, Class<E> type) {
     Map<String, E> words = new LinkedHashMap<>();
     Arrays.stream(type.getEnumConstants()).forEach(e -> words.put(wordOf(e), e));
-    return oneOf(name, word, words);
+    return meaning(word.strip(), words);
   }
 
   /**

@@ -90,6 +90,16 @@ public final class Composition {
   }
 
   /**
+   * Returns this composition as it is written down.
+   *
+   * @return the draft, which reads back as an equal composition
+   * @throws ProblemException if two materials of one id and lot are in it
+   */
+  public CompositionDraft toDraft() {
+    return CompositionDraft.of(this);
+  }
+
+  /**
    * Returns the composition with shares in per cent by mass.
    *
    * @param materials the materials, as in {@link #ofParts}

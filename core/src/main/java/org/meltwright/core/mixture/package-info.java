@@ -17,7 +17,8 @@
  *   <li>{@link org.meltwright.core.mixture.Correction} — what to add or to take out to reach a
  *       share; beside it {@link org.meltwright.core.mixture.Scrap}. Which parts to take is a
  *       question of planning.
- *   <li>{@link org.meltwright.core.mixture.MixtureDraft} — how a mixture is written down.
+ *   <li>{@link org.meltwright.core.mixture.CompositionDraft} and {@link
+ *       org.meltwright.core.mixture.MixtureDraft} — how both are written down.
  * </ol>
  */
 @NullMarked

@@ -49,13 +49,20 @@ import org.meltwright.core.laws.MixtureArbitraries;
 import org.meltwright.core.laws.SampleMaterials;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialProblem;
+import org.meltwright.core.mixture.Composition;
+import org.meltwright.core.mixture.CompositionDraft;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.mixture.Mixture;
 import org.meltwright.core.mixture.MixtureDraft;
+import org.meltwright.safety.heating.Circumstance;
+import org.meltwright.safety.heating.HeatingPlan;
+import org.meltwright.safety.heating.HeatingPlanBuilder;
+import org.meltwright.safety.heating.HeatingPlanDraft;
 import org.meltwright.safety.heating.People;
 import org.meltwright.safety.heating.PeopleDraft;
 import org.meltwright.safety.heating.Room;
 import org.meltwright.safety.heating.RoomDraft;
+import org.meltwright.safety.heating.SurfaceMethod;
 import org.meltwright.units.FieldReader;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
@@ -97,6 +104,16 @@ final class Forms {
             recipes(),
             Recipe::toDraft,
             (draft, parser) -> draft.toRecipe(parser, Forms::material)),
+        new Form<>(
+            CompositionDraft.class,
+            MixtureArbitraries.compositions(MATERIALS),
+            Composition::toDraft,
+            (draft, parser) -> draft.toComposition(parser, Forms::material)),
+        new Form<>(
+            HeatingPlanDraft.class,
+            plans(),
+            HeatingPlan::toDraft,
+            (draft, parser) -> draft.toPlan(parser, Forms::material)),
         new Form<>(
             MixtureDraft.class,
             mixtures(),
@@ -363,5 +380,53 @@ final class Forms {
     return Combinators.combine(
             MixtureArbitraries.compositions(MATERIALS), MixtureArbitraries.kilograms())
         .as(Mixture::new);
+  }
+
+  /** Of each thing that may be stated, half the plans state it. */
+  private static Arbitrary<HeatingPlan> plans() {
+    Arbitrary<HeatingPlanBuilder> bare =
+        MixtureArbitraries.compositions(MATERIALS).map(HeatingPlan::builder);
+    Arbitrary<Optional<Thermometer>> probes =
+        thermometers().filter(t -> t.place() == Thermometer.Place.LIQUID).map(Optional::of);
+    Arbitrary<Circumstance> circumstances = Arbitraries.of(Circumstance.class);
+    Arbitrary<HeatingPlanBuilder> equipped =
+        Combinators.combine(
+                bare,
+                sources().optional(0.5),
+                sources().list().ofMaxSize(2),
+                vessels().optional(0.5),
+                probes,
+                rooms().optional(0.5),
+                people().optional(0.5))
+            .as(
+                (plan, heat, tools, vessel, probe, room, people) -> {
+                  heat.ifPresent(plan::heat);
+                  tools.forEach(plan::tool);
+                  vessel.ifPresent(plan::vessel);
+                  probe.ifPresent(plan::thermometer);
+                  room.ifPresent(plan::room);
+                  people.ifPresent(plan::people);
+                  return plan;
+                });
+    Arbitrary<TemperaturePoint> readings = between(20, 200).map(TemperaturePoint::ofCelsius);
+    return Combinators.combine(
+            equipped,
+            readings.optional(0.5),
+            readings,
+            Arbitraries.of(SurfaceMethod.class).optional(0.5),
+            between(0, 2).optional(0.5),
+            between(0, 1e5).optional(0.5),
+            circumstances.set().ofMaxSize(3),
+            circumstances.set().ofMaxSize(3))
+        .as(
+            (plan, liquid, surface, method, level, hours, stated, denied) -> {
+              liquid.ifPresent(plan::liquidReading);
+              method.ifPresent(how -> plan.surfaceReading(surface, how));
+              level.ifPresent(plan::fillLevel);
+              hours.ifPresent(plan::hoursHeld);
+              stated.forEach(plan::circumstance);
+              denied.forEach(plan::without);
+              return plan.build();
+            });
   }
 }

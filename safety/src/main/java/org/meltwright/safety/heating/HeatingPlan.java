@@ -16,6 +16,7 @@ import org.meltwright.core.equipment.Vessel;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.thermal.melting.WorkingWindow;
 import org.meltwright.units.Bilingual;
+import org.meltwright.units.ProblemException;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
 
@@ -406,6 +407,20 @@ public final class HeatingPlan {
     HeatingPlanBuilder copy = toBuilder();
     copy.mix = other;
     return copy.build();
+  }
+
+  /**
+   * Returns this plan as it is written down, without the limits that it is held against.
+   *
+   * @return the draft, which reads back as an equal plan before a review
+   * @throws ProblemException if two materials of one id and lot are in the mix
+   */
+  public HeatingPlanDraft toDraft() {
+    return HeatingPlanDraft.of(this);
+  }
+
+  Set<Circumstance> denied() {
+    return denied;
   }
 
   /** This plan, held against the limits of a rule set and of the age of the youngest too. */

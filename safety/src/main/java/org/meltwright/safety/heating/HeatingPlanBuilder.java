@@ -108,7 +108,7 @@ public final class HeatingPlanBuilder {
    * @throws ProblemException if it lies outside
    */
   public HeatingPlanBuilder fillLevel(double level) {
-    fillLevel = OptionalDouble.of(CHECK.between(level, 0, 2, "fill level (1 is full)"));
+    fillLevel = OptionalDouble.of(checkedFill(level));
     return this;
   }
 
@@ -193,7 +193,7 @@ public final class HeatingPlanBuilder {
    * @throws ProblemException if they lie outside
    */
   public HeatingPlanBuilder hoursHeld(double hours) {
-    hoursHeld = OptionalDouble.of(CHECK.between(hours, 0, 1e5, "hours held"));
+    hoursHeld = OptionalDouble.of(checkedHours(hours));
     return this;
   }
 
@@ -270,5 +270,13 @@ public final class HeatingPlanBuilder {
     HeatingPlan plan = new HeatingPlan(this);
     BindingTemperature.plateAndOffset(plan);
     return plan;
+  }
+
+  static double checkedFill(double level) {
+    return CHECK.between(level, 0, 2, "fill level (1 is full)");
+  }
+
+  static double checkedHours(double hours) {
+    return CHECK.between(hours, 0, 1e5, "hours held");
   }
 }

@@ -11,8 +11,9 @@
  *   <li>{@link org.meltwright.safety.heating.TemperatureTable} — the one temperature table.
  *   <li>{@link org.meltwright.safety.heating.HeatingReading} — what to do about a reading, now and
  *       later.
- *   <li>{@link org.meltwright.safety.heating.RoomDraft} and {@link
- *       org.meltwright.safety.heating.PeopleDraft} — how a room and people are written down.
+ *   <li>{@link org.meltwright.safety.heating.HeatingPlanDraft} — how a plan is written down; its
+ *       room and its people by themselves are a {@link org.meltwright.safety.heating.RoomDraft} and
+ *       a {@link org.meltwright.safety.heating.PeopleDraft}.
  * </ol>
  *
  * <p>A review leaves as plain data in {@link org.meltwright.safety.heating.HeatingReviewData}:

@@ -10,8 +10,6 @@
  *   <li>{@link org.meltwright.core.explain.Expr} — a formula as a tree of {@link
  *       org.meltwright.core.explain.Symbol}s; {@link org.meltwright.core.explain.Figure} is a
  *       symbol with its number.
- *   <li>{@link org.meltwright.core.explain.EnglishExplanation} — the working as English lines, of
- *       results that do not yet tell it as data.
  *   <li>{@link org.meltwright.core.explain.Drivers} — worst and likely range of an estimate, what
  *       each input does to them, and how well it must be known.
  *   <li>{@link org.meltwright.core.explain.EstimateInput} — an input: what it stands for ({@link

@@ -44,7 +44,7 @@ public final class LabelForASmallTin {
     HazardLabel label = HazardLabel.of(HazardReview.of(polish, rules), details());
 
     System.out.println(label.text(Locale.ENGLISH));
-    System.out.println(label.explanation().text());
+    System.out.println(label.explanation().text(Locale.ENGLISH));
     System.out.println("Pack: " + label.packaging());
     LabelFormat tin = LabelFormat.on(LocalDate.of(2026, 11, 30), 0.1);
     System.out.println(tin);

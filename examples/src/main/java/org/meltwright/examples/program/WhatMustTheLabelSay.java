@@ -40,7 +40,8 @@ public final class WhatMustTheLabelSay {
 
     System.out.println(label.text(Locale.ENGLISH));
     System.out.println(label.text(Locale.GERMAN));
-    System.out.println(review.finding(HazardClass.AQUATIC_CHRONIC).explanation().text());
+    System.out.println(
+        review.finding(HazardClass.AQUATIC_CHRONIC).explanation().text(Locale.ENGLISH));
   }
 
   private static LabelDetails details() {

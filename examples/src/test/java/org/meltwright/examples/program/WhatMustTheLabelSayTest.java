@@ -23,7 +23,7 @@ class WhatMustTheLabelSayTest {
             "Hazard to water, long-term: category 1 (H410)");
     assertThat(output)
         .contains("Zinc white (PW4) 30 %")
-        .contains("30 % / 25 % = 1.2")
+        .contains("= 30 % ÷ 25 %")
         .contains("Not assessed:")
         .doesNotContain("INCOMPLETE");
   }

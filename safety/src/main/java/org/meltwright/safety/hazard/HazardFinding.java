@@ -3,10 +3,13 @@ package org.meltwright.safety.hazard;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.meltwright.core.explain.EnglishExplanation;
+import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.source.Source;
+import org.meltwright.units.Bilingual;
+import org.meltwright.units.Messages;
 
 /**
  * The answer for one hazard class: status, categories, paragraph, arithmetic, and what is open.
@@ -49,6 +52,8 @@ public record HazardFinding(
     List<HazardIngredient> open,
     List<HazardRemark> remarks,
     List<Assumption> assumptions) {
+
+  private static final Messages WORDS = Messages.beside(HazardFinding.class);
 
   public HazardFinding {
     categories = List.copyOf(categories);
@@ -135,32 +140,40 @@ public record HazardFinding(
    *
    * @return inputs, arithmetic, warnings and the paragraph, in English
    */
-  public EnglishExplanation explanation() {
-    EnglishExplanation.Builder b =
-        EnglishExplanation.builder(hazardClass.name(Locale.ENGLISH) + ": " + outcome());
-    workings.forEach(w -> HazardArithmetic.describe(w, b));
-    assumptions.forEach(a -> b.given(a.text(Locale.ENGLISH)));
-    remarks.forEach(r -> b.warning(r.text(Locale.ENGLISH)));
+  public Explanation explanation() {
+    Explanation.Builder text =
+        Explanation.builder(
+            HazardFinding.class,
+            "working.finding",
+            Map.of(
+                "class", Bilingual.of(hazardClass::name), "outcome", Bilingual.of(this::outcome)));
+    HazardArithmetic.describe(workings, text);
+    assumptions.forEach(a -> text.conclusion(Bilingual.of(a::text)));
+    remarks.forEach(r -> text.caution(Bilingual.of(r::text)));
     if (!open.isEmpty()) {
       boolean untested = remarks.contains(HazardRemark.TEST_MISSING);
-      b.warning((untested ? "in this class: " : "nothing known for this class of ") + names(open));
+      text.caution(
+          untested ? "working.finding.in-class" : "working.finding.nothing-known",
+          Map.of("names", Bilingual.of(reader -> names(open, reader))));
     }
-    contributors().forEach(i -> b.source(i.hazards().source()));
-    return b.source(rule).build();
+    contributors().forEach(i -> text.source(i.hazards().source()));
+    return text.source(rule).build();
   }
 
-  private String outcome() {
-    return switch (status) {
-      case CLASSIFIED ->
-          categories.stream()
-              .map(c -> ("category " + c.category().id()).strip() + " (" + c.statement() + ")")
-              .collect(Collectors.joining(", "));
-      case NOT_CLASSIFIED -> "not classified";
-      case INSUFFICIENT_DATA -> "insufficient data";
-    };
+  private String outcome(Locale reader) {
+    return status == HazardStatus.CLASSIFIED
+        ? categories.stream()
+            .map(
+                c ->
+                    WORDS.text(
+                        "working.finding.category",
+                        reader,
+                        Map.of("id", c.category().id(), "statement", c.statement())))
+            .collect(Collectors.joining(", "))
+        : WORDS.text("working.finding." + status, reader);
   }
 
-  private static String names(List<HazardIngredient> ingredients) {
-    return ingredients.stream().map(i -> i.name(Locale.ENGLISH)).collect(Collectors.joining(", "));
+  private static String names(List<HazardIngredient> ingredients, Locale reader) {
+    return ingredients.stream().map(i -> i.name(reader)).collect(Collectors.joining(", "));
   }
 }

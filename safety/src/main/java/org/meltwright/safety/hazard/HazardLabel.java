@@ -11,9 +11,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.explain.EnglishExplanation;
+import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.source.Knowledge;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Limit;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -193,14 +194,15 @@ public final class HazardLabel {
    *
    * @return the explanation, in English
    */
-  public EnglishExplanation explanation() {
-    EnglishExplanation.Builder b = EnglishExplanation.builder("Precautionary statements");
-    b.formula("a core that is never cut, then a list that fills up to six");
-    choice.forEach(p -> b.step(p.code() + ": " + p.reason(Locale.ENGLISH)));
+  public Explanation explanation() {
+    Explanation.Builder text =
+        Explanation.builder(HazardLabel.class, "working.label", Map.of())
+            .conclusion("working.label.rule", Map.of());
+    choice.forEach(p -> text.conclusion(Bilingual.of(r -> p.code() + ": " + p.reason(r))));
     if (printed().count() > PrecautionChoice.usualNumber(review.rules().day())) {
-      b.warning(HazardTexts.label("precaution.more-than-six", Locale.ENGLISH));
+      text.caution(Bilingual.of(reader -> HazardTexts.label("precaution.more-than-six", reader)));
     }
-    return b.source(review.rules().source("Articles 22 and 28", Knowledge.READ)).build();
+    return text.source(review.rules().source("Articles 22 and 28", Knowledge.READ)).build();
   }
 
   /**

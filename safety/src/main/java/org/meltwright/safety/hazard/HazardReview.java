@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.explain.EnglishExplanation;
+import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
@@ -293,9 +293,9 @@ public final class HazardReview {
   /**
    * Explains all answers.
    *
-   * @return one explanation a class that has any arithmetic, gap or remark, in English
+   * @return one explanation a class that has any arithmetic, gap or remark
    */
-  public List<EnglishExplanation> explanations() {
+  public List<Explanation> explanations() {
     return findings.stream()
         .filter(f -> !f.workings().isEmpty() || !f.open().isEmpty() || !f.remarks().isEmpty())
         .map(HazardFinding::explanation)

@@ -198,7 +198,7 @@ public record BindingTemperature(TemperaturePoint value, Basis basis) {
   }
 
   /** What the offset was measured from: the dial, or the surface where that reads more. */
-  private static Optional<TemperaturePoint> plateReading(HeatingPlan plan) {
+  static Optional<TemperaturePoint> plateReading(HeatingPlan plan) {
     return Stream.of(plan.heat().flatMap(HeatSource::setPoint), plan.surfaceReading())
         .flatMap(Optional::stream)
         .max(TemperaturePoint::compareTo);

@@ -3,15 +3,15 @@ package org.meltwright.safety.heating;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.explain.EnglishExplanation;
+import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.thermal.melting.WorkingWindow;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.VolumeFraction;
@@ -282,26 +282,46 @@ public final class HeatingReview {
    *
    * @return temperature, margins, findings and sources
    */
-  public EnglishExplanation explanation() {
-    EnglishExplanation.Builder text = EnglishExplanation.builder("Heating review");
-    bindingTemperature().ifPresent(t -> text.given("wax " + t));
-    potFloor().ifPresent(f -> text.given("pot floor " + Texts.write(f, Locale.ENGLISH)));
-    plan.liquidReading().ifPresent(t -> text.given("read in the liquid " + t));
-    plan.surfaceReading().ifPresent(t -> text.given("read on the surface " + t));
-    switchedOff.forEach((rule, why) -> text.warning("switched off: " + rule + ", " + why));
-    marginToTarget()
-        .ifPresent(m -> text.step("margin to the target " + Texts.write(m, Locale.ENGLISH)));
-    marginToHardCeiling()
-        .ifPresent(m -> text.step("margin to the hard ceiling " + Texts.write(m, Locale.ENGLISH)));
+  public Explanation explanation() {
+    Explanation.Builder text = Explanation.builder(HeatingReview.class, "working.review", Map.of());
+    temperatures(text);
+    switchedOff.forEach(
+        (rule, why) ->
+            text.caution(
+                "working.review.switched-off",
+                Map.of("rule", Bilingual.of(rule), "why", Bilingual.of(why))));
     for (Finding finding : findings) {
-      text.warning(finding.severity() + ": " + finding.summary(Locale.ENGLISH))
+      text.caution(Bilingual.of(r -> finding.severity().word(r) + ": " + finding.summary(r)))
           .source(finding.source());
     }
-    notAssessed.forEach(n -> text.warning("not assessed: " + n.what(Locale.ENGLISH)));
+    notAssessed.forEach(
+        n -> text.caution("working.review.not-assessed", Map.of("what", Bilingual.of(n::what))));
     if (!notAsked.isEmpty()) {
-      text.warning(NotAsked.line(notAsked, Locale.ENGLISH));
+      text.caution(Bilingual.of(reader -> NotAsked.line(notAsked, reader)));
     }
     return text.build();
+  }
+
+  private void temperatures(Explanation.Builder text) {
+    plan.liquidReading().ifPresent(t -> text.stated(ReviewWorking.IN_LIQUID, t.celsius()));
+    plan.surfaceReading().ifPresent(t -> text.stated(ReviewWorking.ON_SURFACE, t.celsius()));
+    bindingTemperature().ifPresent(wax -> ReviewWorking.binding(plan, wax, text));
+    potFloor()
+        .ifPresent(
+            floor ->
+                text.conclusion(
+                    "working.review.floor",
+                    Map.of("floor", Bilingual.of(reader -> Texts.write(floor, reader)))));
+    marginToTarget()
+        .ifPresent(
+            margin ->
+                text.given(ReviewWorking.TARGET, target().celsius())
+                    .step(ReviewWorking.TO_TARGET, margin.kelvin()));
+    marginToHardCeiling()
+        .ifPresent(
+            margin ->
+                text.given(ReviewWorking.CEILING, hardCeiling().celsius())
+                    .step(ReviewWorking.TO_CEILING, margin.kelvin()));
   }
 
   /**

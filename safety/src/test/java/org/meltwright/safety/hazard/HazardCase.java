@@ -273,7 +273,7 @@ record HazardCase(
           case NOT_CLASSIFIED -> "-";
           case INSUFFICIENT_DATA -> "?";
         };
-    assertThat(found).as(finding.explanation().text()).isEqualTo(value);
+    assertThat(found).as(finding.explanation().text(Locale.ENGLISH)).isEqualTo(value);
   }
 
   @Override

@@ -272,7 +272,7 @@ class HazardLabelTest {
   @Test
   void labelOfTurpentine_saysWhyEachStatementIsThere() {
     HazardLabel label = turpentine(RULES.find("8006-64-2").orElseThrow());
-    assertThat(label.explanation().text())
+    assertThat(label.explanation().text(Locale.ENGLISH))
         .contains("P210: never left out: Flammable liquids")
         .contains("P102: for the public")
         .contains("left out, the usual number was reached")

@@ -150,7 +150,7 @@ class HazardLawTest {
     assertThat(review.assumptions())
         .extracting(Assumption::kind)
         .contains(Assumption.Kind.FORM_NOT_STATED);
-    assertThat(inhaled.explanation().text()).contains("is not stated");
+    assertThat(inhaled.explanation().text(Locale.ENGLISH)).contains("is not stated");
   }
 
   @Test
@@ -159,7 +159,7 @@ class HazardLawTest {
     assertThat(review.assumptions())
         .extracting(Assumption::kind)
         .contains(Assumption.Kind.REST_NOT_CLASSIFIED);
-    assertThat(review.finding(HazardClass.SKIN_SENSITISATION).explanation().text())
+    assertThat(review.finding(HazardClass.SKIN_SENSITISATION).explanation().text(Locale.ENGLISH))
         .contains("held to be in no class");
     assertThat(review.mixture().declared()).hasSize(2);
     assertThat(HazardMixture.builder(RULES).cas("8050-09-7", 100).restNotClassified().build())

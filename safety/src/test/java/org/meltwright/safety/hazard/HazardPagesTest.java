@@ -4,6 +4,8 @@ package org.meltwright.safety.hazard;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -198,7 +200,7 @@ class HazardPagesTest {
   }
 
   private static String figure(double value) {
-    return HazardArithmetic.number(value);
+    return number(value);
   }
 
   private static Stream<String> tail(RuleRow r) {
@@ -461,5 +463,13 @@ class HazardPagesTest {
   void labelElements_haveTheirParagraph() {
     assertThat(TextTable.rows("label-elements.txt"))
         .allSatisfy(r -> assertThat(r.get(7)).matches(WHERE));
+  }
+
+  /** Four significant figures, without an exponent for the sizes met here. */
+  private static String number(double value) {
+    if (Double.isInfinite(value)) {
+      return "without limit";
+    }
+    return new BigDecimal(value).round(new MathContext(4)).stripTrailingZeros().toPlainString();
   }
 }

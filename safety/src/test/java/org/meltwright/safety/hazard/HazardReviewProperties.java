@@ -81,7 +81,7 @@ class HazardReviewProperties {
     for (HazardFinding f : milder.findings()) {
       HazardFinding other = worse.finding(f.hazardClass());
       assertThat(severity(f))
-          .as("%s against %s", f.explanation().text(), other.explanation().text())
+          .as("%s against %s", f.explanation(), other.explanation())
           .isLessThanOrEqualTo(severity(other));
     }
   }

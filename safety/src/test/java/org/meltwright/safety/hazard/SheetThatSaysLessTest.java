@@ -81,7 +81,7 @@ class SheetThatSaysLessTest {
     assertThat(s.isOpenFor(HazardClass.CARCINOGENICITY)).isFalse();
     HazardReview review = half(s);
     assertThat(review.open()).extracting(HazardFinding::hazardClass).contains(c);
-    assertThat(review.finding(c).explanation().text()).contains("in this class: S");
+    assertThat(review.finding(c).explanation().text(Locale.ENGLISH)).contains("In this class: S");
     HazardLabel label = HazardLabel.of(review, LabelDetails.builder().build());
     assertThat(label.text(Locale.ENGLISH).lines())
         .anyMatch(l -> l.startsWith("  - " + english) && l.endsWith(": S"));

@@ -258,7 +258,9 @@ class EveryDoubleTest {
     all.append(NotAsked.line(review.notAsked(), reader));
     all.append(HeatingReviewData.of(review, reader).findings().size());
     all.append(review.plan().otherScale().map(words -> words.in(reader)).orElse(""));
-    all.append(review.explanation().text()).append(review.workingCeiling()).append(review.limits());
+    all.append(review.explanation().text(reader))
+        .append(review.workingCeiling())
+        .append(review.limits());
     return all.append(review.workingWindow()).append(review.marginToHardCeiling()).toString();
   }
 

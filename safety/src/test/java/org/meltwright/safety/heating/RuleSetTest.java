@@ -164,11 +164,12 @@ class RuleSetTest {
 
   @Test
   void explanation_tells_temperature_margins_findings_and_sources() {
-    String text = HeatingRules.standard().review(HOT).explanation().text();
+    String text = HeatingRules.standard().review(HOT).explanation().text(Locale.ENGLISH);
     assertThat(text)
         .contains(
-            "97.0 °C (measured in the liquid)",
-            "margin to the target -7.0 K",
+            "The wax counts as 97 °C: measured in the liquid.",
+            "margin to the target = target − temperature of the wax",
+            "    = -7 K",
             "DANGER",
             "source: ");
   }

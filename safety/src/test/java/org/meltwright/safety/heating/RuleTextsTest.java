@@ -142,8 +142,9 @@ class RuleTextsTest {
   @Test
   void explanation_speaks_of_all_rules() {
     HeatingRule rule = new Wants("a-rule", "batch-number", "nothing", "");
-    String text = HeatingRules.standard().with(rule).review(LONG).explanation().text();
-    assertThat(text).contains("WARNING: The rule \"a-rule\"", "not assessed: Of Beeswax, yellow");
+    String text =
+        HeatingRules.standard().with(rule).review(LONG).explanation().text(Locale.ENGLISH);
+    assertThat(text).contains("WARNING: The rule \"a-rule\"", "Not assessed: Of Beeswax, yellow");
   }
 
   @ParameterizedTest
@@ -175,6 +176,6 @@ class RuleTextsTest {
         open.notAsked().stream().filter(n -> n.id().equals("hours-held")).findFirst().orElseThrow();
     assertThat(hours.ruleIds()).contains("long-day");
     assertThat(hours.text(Locale.GERMAN)).isEqualTo("wie lange das Wachs heiß bleibt");
-    assertThat(open.explanation().text()).contains("how long the wax is kept hot");
+    assertThat(open.explanation().text(Locale.ENGLISH)).contains("how long the wax is kept hot");
   }
 }

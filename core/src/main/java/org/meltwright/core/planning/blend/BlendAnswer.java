@@ -4,12 +4,13 @@ package org.meltwright.core.planning.blend;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.cost.ExactMoney;
-import org.meltwright.core.explain.EnglishExplanation;
+import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.core.mixture.Mixture;
 import org.meltwright.core.planning.PlanningProblem;
@@ -319,25 +320,18 @@ public sealed interface BlendAnswer {
      *
      * @return the amounts, the proof, and what to take care of
      */
-    public EnglishExplanation explanation() {
-      EnglishExplanation.Builder text =
-          EnglishExplanation.builder("Blend to wishes")
-              .formula("least c·x, each wish a sum over the parts x");
-      for (BlendLine line : proved.lines) {
-        if (line.share() > 0) {
-          text.step(
-              Figures.kilograms(line.weighedKilograms())
-                  + " of "
-                  + line.part().name()
-                  + ", "
-                  + Figures.share(line.share()));
-        }
-      }
-      proved.binding.forEach(b -> text.step(b.inWords().english()));
-      text.step(proved.certificate.inWords().english());
-      proved.concessions.forEach(c -> text.warning(c.inWords().english()));
+    public Explanation explanation() {
+      Explanation.Builder text =
+          Explanation.builder(BlendTexts.class, "working.blend", Map.of())
+              .method(
+                  new Explanation.Method(
+                      BlendTexts.text("working.blend.least"),
+                      BlendWorking.lines(proved.lines),
+                      proved.certificate.inWords()));
+      proved.binding.forEach(b -> text.conclusion(b.inWords()));
+      proved.concessions.forEach(c -> text.caution(c.inWords()));
       proved.brokenByWeighing.forEach(
-          w -> text.warning(BlendTexts.text("found.broken", "wish", w.inWords()).english()));
+          w -> text.caution(BlendTexts.text("found.broken", "wish", w.inWords())));
       return text.build();
     }
 

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.meltwright.core.cost.UnitPrice;
+import org.meltwright.core.laws.ExplanationLaws;
 import org.meltwright.core.material.MassFractionRange;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialCatalogue;
@@ -72,6 +73,7 @@ class BlendQuestionTest {
     assertThat(found.composition().massFractionValue(RESIN)).isCloseTo(0.11, within(1e-12));
     // arithmetic: 12.50 + 0.11 · 19.50
     assertThat(found.value()).isCloseTo(14.645, within(1e-12));
+    ExplanationLaws.speaksBothLanguages(found.explanation());
     BindingWish binding = found.binding().get(0);
     assertThat(binding.worth()).isCloseTo(0.195, within(1e-12));
     assertThat(binding.from()).isCloseTo(0, within(1e-9));

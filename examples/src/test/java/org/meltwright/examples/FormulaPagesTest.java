@@ -12,16 +12,21 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.meltwright.core.explain.Explanation;
+import org.meltwright.core.explain.Expr;
+import org.meltwright.core.explain.Symbol;
 
 /**
  * The formula pages have one form, and every worked number on them is computed anew by the library.
@@ -108,6 +113,80 @@ class FormulaPagesTest {
           .containsExactlyElementsOf(LABELS);
       assertThat(WORKED.matcher(section.group(2)).find()).as(section.group(1)).isTrue();
     }
+  }
+
+  /** Formula and symbols of a section, as its working has them. */
+  private static String lines(Explanation working) {
+    Set<Symbol> symbols = new LinkedHashSet<>();
+    List<String> formulas = new ArrayList<>();
+    for (Explanation.Step step : working.steps()) {
+      if (!formulas.contains(step.formula().signs())) {
+        formulas.add(step.formula().signs());
+        symbols.add(step.formula().result());
+        symbols(step.formula().tree(), symbols);
+      }
+    }
+    return symbols.stream()
+        .map(s -> s.sign() + " " + s.name().english() + " [" + unit(s) + "]")
+        .collect(
+            Collectors.joining(
+                "; ", "- **Formula** " + String.join("; ", formulas) + "\n- **Symbols** ", ".\n"));
+  }
+
+  private static String unit(Symbol symbol) {
+    return symbol.unit().isEmpty() || symbol.unit().equals("1") ? "–" : symbol.unit();
+  }
+
+  private static void symbols(Expr tree, Set<Symbol> found) {
+    if (tree instanceof Symbol symbol) {
+      found.add(symbol);
+    } else if (tree instanceof Expr.Sum sum) {
+      sum.terms().forEach(t -> symbols(t, found));
+    } else if (tree instanceof Expr.Product product) {
+      product.factors().forEach(f -> symbols(f, found));
+    } else if (tree instanceof Expr.Call call) {
+      call.arguments().forEach(a -> symbols(a, found));
+    } else {
+      List.of(parts(tree)).forEach(part -> symbols(part, found));
+    }
+  }
+
+  private static Expr[] parts(Expr tree) {
+    if (tree instanceof Expr.Difference d) {
+      return new Expr[] {d.from(), d.taken()};
+    } else if (tree instanceof Expr.Quotient q) {
+      return new Expr[] {q.over(), q.under()};
+    } else if (tree instanceof Expr.Power p) {
+      return new Expr[] {p.base(), p.exponent()};
+    } else if (tree instanceof Expr.Total t) {
+      return new Expr[] {t.each()};
+    } else if (tree instanceof Expr.Choice c) {
+      return new Expr[] {c.left(), c.right(), c.reached(), c.below()};
+    }
+    return new Expr[] {};
+  }
+
+  private static Set<String> explained() {
+    return new TreeSet<>(WorkedFormulas.ALL.keySet());
+  }
+
+  @ParameterizedTest
+  @MethodSource("explained")
+  void formula_and_symbols_are_those_that_results_explain_themselves_with(String section)
+      throws IOException {
+    String[] place = section.split(": ", 2);
+    Path page = REFERENCE.resolve("formulas-" + place[0] + ".md");
+    String text = read(page);
+    int start = text.indexOf("- **Formula**", text.indexOf("## " + place[1] + "\n"));
+    int end = text.indexOf("- **Valid**", start);
+    String lines = lines(WorkedFormulas.ALL.get(section));
+
+    if (Boolean.getBoolean("pages.write")) {
+      text = text.substring(0, start) + lines + text.substring(end);
+      Files.writeString(page, text, StandardCharsets.UTF_8);
+      return;
+    }
+    assertThat(text.substring(start, end)).isEqualTo(lines);
   }
 
   @Test

@@ -16,16 +16,17 @@ final class BatchWorking {
 
   private static final int WHOLE = 16;
 
-  static final Symbol MELT_VOLUME = symbol("volume of the melt", "m³");
-  static final Symbol CAPACITY = symbol("capacity to the brim", "m³");
-  static final Symbol FILL_LEVEL = symbol("fill level", "1");
-  static final Symbol NET = symbol("net mass", "kg");
-  static final Symbol CUP = symbol("volume of a cup", "m³");
-  static final Symbol MELT_DENSITY = symbol("density of the melt", "kg/m³");
+  static final Symbol MELT_VOLUME = symbol("volume of the melt", "m³").withSign("V");
+  static final Symbol CAPACITY = symbol("capacity to the brim", "m³").withSign("C");
+  static final Symbol FILL_LEVEL = symbol("fill level", "1").withSign("φ");
+  static final Symbol NET = symbol("net mass", "kg").withSign("N");
+  static final Symbol CUP = symbol("volume of a cup", "m³").withSign("V");
+  static final Symbol MELT_DENSITY = symbol("density of the melt", "kg/m³").withSign("ρ");
 
-  private static final Symbol CAKE = symbol("mass of a cake", "kg");
-  private static final Symbol CAKE_COUNT = symbol("whole cakes", "").withDigits(WHOLE);
-  private static final Symbol PART_CAKE = symbol("mass of the part cake", "kg");
+  private static final Symbol CAKE = symbol("mass of a cake", "kg").withSign("m");
+  private static final Symbol CAKE_COUNT =
+      symbol("whole cakes", "").withDigits(WHOLE).withSign("n");
+  private static final Symbol PART_CAKE = symbol("mass of the part cake", "kg").withSign("r");
   private static final Symbol POT = symbol("mass in the pot", "kg");
   private static final Symbol LINE = symbol("mass to weigh", "kg");
   private static final Symbol LINE_SHARE = symbol("share of the recipe", "1");

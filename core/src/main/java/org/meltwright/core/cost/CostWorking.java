@@ -18,21 +18,21 @@ final class CostWorking {
 
   private static final int EXACT = 9;
 
-  static final Symbol FIXED = money("fixed cost");
-  static final Symbol PRICE = money("price");
-  static final Symbol PER_UNIT = money("cost of one unit");
-  static final Symbol UNITS = symbol("number of units", "");
-  static final Symbol WHOLE = symbol("whole units", "").withDigits(16);
+  static final Symbol FIXED = money("fixed cost").withSign("F");
+  static final Symbol PRICE = money("price").withSign("p");
+  static final Symbol PER_UNIT = money("cost of one unit").withSign("v");
+  static final Symbol UNITS = symbol("number of units", "").withSign("n");
+  static final Symbol WHOLE = symbol("whole units", "").withDigits(16).withSign("N");
 
   static final Formula UNITS_EVEN = new Formula(UNITS, FIXED.over(PRICE.minus(PER_UNIT)));
   static final Formula WHOLE_EVEN =
       new Formula(WHOLE, Expr.call(Function.CEILING, FIXED.over(PRICE.minus(PER_UNIT))));
 
-  static final Symbol BATCH = money("cost of the batch");
-  static final Symbol NET = symbol("mass of net product", "kg");
-  static final Symbol READY_MADE = perKilogram("ready-made, per kilogram");
-  static final Symbol OWN = perKilogram("own, per kilogram");
-  static final Symbol SAVING = perKilogram("saving per kilogram");
+  static final Symbol BATCH = money("cost of the batch").withSign("C");
+  static final Symbol NET = symbol("mass of net product", "kg").withSign("N");
+  static final Symbol READY_MADE = perKilogram("ready-made, per kilogram").withSign("b");
+  static final Symbol OWN = perKilogram("own, per kilogram").withSign("c");
+  static final Symbol SAVING = perKilogram("saving per kilogram").withSign("S");
   static final Symbol GOODS = money("goods");
   static final Symbol FREIGHT = money("freight");
   static final Symbol INSURANCE = money("insurance");
@@ -54,7 +54,8 @@ final class CostWorking {
   private static final Symbol TOTAL = money("exact total");
   private static final Symbol ROUNDED = money("total");
   private static final Symbol COIN = money("smallest coin");
-  private static final Symbol YEARLY = symbol("mass a year from which making pays", "kg");
+  private static final Symbol YEARLY =
+      symbol("mass a year from which making pays", "kg").withSign("Q");
 
   static final Formula OWN_COST = new Formula(OWN, BATCH.over(NET));
   static final Formula SAVES = new Formula(SAVING, READY_MADE.minus(OWN));

@@ -23,18 +23,34 @@ final class ExprWriter {
   private final Locale reader;
   private final Function<Symbol, String> leaf;
   private final Function<Expr.Total, List<ExprWriter>> lines;
+  private final String sum;
 
   /** Writes symbols as they are told, and sums over lines as such. */
   ExprWriter(Locale reader, Function<Symbol, String> leaf) {
     this(reader, leaf, total -> List.of());
   }
 
+  /** Writes the signs of symbols, for who reads formulas. */
+  static String signs(Expr tree) {
+    Function<Symbol, String> sign = Symbol::sign;
+    return new ExprWriter(Locale.ENGLISH, sign, total -> List.of(), "Σ ").write(tree);
+  }
+
   /** Writes a sum over lines line by line, each by a writer of its own. */
   ExprWriter(
       Locale reader, Function<Symbol, String> leaf, Function<Expr.Total, List<ExprWriter>> lines) {
+    this(reader, leaf, lines, WORDS.text("formula.total", reader));
+  }
+
+  private ExprWriter(
+      Locale reader,
+      Function<Symbol, String> leaf,
+      Function<Expr.Total, List<ExprWriter>> lines,
+      String sum) {
     this.reader = reader;
     this.leaf = leaf;
     this.lines = lines;
+    this.sum = sum;
   }
 
   String write(Expr tree) {
@@ -88,7 +104,7 @@ final class ExprWriter {
   private String total(Expr.Total total) {
     List<ExprWriter> each = lines.apply(total);
     return each.isEmpty()
-        ? word("total") + "(" + write(total.each()) + ")"
+        ? sum + "(" + write(total.each()) + ")"
         : each.stream()
             .map(line -> line.within(total.each(), SUM))
             .collect(Collectors.joining(" + "));

@@ -24,6 +24,15 @@ public record Formula(Symbol result, Expr tree) {
     return result.name().in(reader) + " = " + tree.text(reader);
   }
 
+  /**
+   * Returns the formula with the signs of its symbols.
+   *
+   * @return for example "m = A × f × ρ"
+   */
+  public String signs() {
+    return result.sign() + " = " + ExprWriter.signs(tree);
+  }
+
   @Override
   public String toString() {
     return text(Locale.ENGLISH);

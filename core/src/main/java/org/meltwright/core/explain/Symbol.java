@@ -42,6 +42,7 @@ public final class Symbol implements Expr {
   private final String unit;
   private final int digits;
   private final @Nullable Bilingual whose;
+  private final String sign;
 
   /**
    * Returns what a number stands for.
@@ -53,16 +54,22 @@ public final class Symbol implements Expr {
    * @throws org.meltwright.units.ProblemException if the name is blank
    */
   public static Symbol beside(Class<?> anchor, String name, String unit) {
-    return new Symbol(anchor, name, unit, USUAL_DIGITS, null);
+    return new Symbol(anchor, name, unit, USUAL_DIGITS, null, name);
   }
 
   private Symbol(
-      Class<?> anchor, String english, String unit, int digits, @Nullable Bilingual whose) {
+      Class<?> anchor,
+      String english,
+      String unit,
+      int digits,
+      @Nullable Bilingual whose,
+      String sign) {
     this.anchor = anchor;
     this.english = EstimateInput.CHECK.named(english, "name");
     this.unit = unit;
     this.digits = (int) EstimateInput.CHECK.between(digits, 1, MOST_DIGITS, "digits");
     this.whose = whose;
+    this.sign = sign;
   }
 
   /**
@@ -72,7 +79,7 @@ public final class Symbol implements Expr {
    * @return the symbol of that thing
    */
   public Symbol of(Bilingual thing) {
-    return new Symbol(anchor, english, unit, digits, thing);
+    return new Symbol(anchor, english, unit, digits, thing, sign);
   }
 
   /**
@@ -83,7 +90,27 @@ public final class Symbol implements Expr {
    * @throws org.meltwright.units.ProblemException if the number of digits lies outside that range
    */
   public Symbol withDigits(int shown) {
-    return new Symbol(anchor, english, unit, shown, whose);
+    return new Symbol(anchor, english, unit, shown, whose, sign);
+  }
+
+  /**
+   * Returns the same with the letter that stands for it in a formula.
+   *
+   * @param letter the letter, such as "ρ"
+   * @return the symbol, equal to this one
+   */
+  public Symbol withSign(String letter) {
+    return new Symbol(anchor, english, unit, digits, whose, letter);
+  }
+
+  /**
+   * Returns what stands for it in a formula.
+   *
+   * @return a letter, or the English name if there is none; how it is written, not what it is: it
+   *     does not count when two symbols are compared
+   */
+  public String sign() {
+    return sign;
   }
 
   /**

@@ -28,23 +28,24 @@ final class MixtureWorking {
 
   private static final Symbol VOIDS = symbol("volume of oil that fills the voids", "m³/kg");
   private static final Symbol CRITICAL = symbol("critical concentration", "1");
-  private static final Symbol POT = symbol("mass of the pot", "kg");
-  private static final Symbol PRESENT = symbol("share in the pot", "1");
-  private static final Symbol TARGET = symbol("share that is wanted", "1");
-  private static final Symbol IN_ADDITION = symbol("share in the addition", "1");
-  private static final Symbol IN_TAKEN = symbol("share in what is taken out", "1");
-  private static final Symbol HELD = symbol("mass that may leave", "kg");
-  private static final Symbol ADDED = symbol("mass to add", "kg");
-  private static final Symbol TAKEN = symbol("mass to take out", "kg");
-  private static final Symbol RESULT = symbol("mass afterwards", "kg");
-  private static final Symbol COUNTED = symbol("volume of it in a kilogram of the pot", "m³/kg");
+  private static final Symbol POT = symbol("mass of the pot", "kg").withSign("M");
+  private static final Symbol PRESENT = symbol("share in the pot", "1").withSign("p");
+  private static final Symbol TARGET = symbol("share that is wanted", "1").withSign("t");
+  private static final Symbol IN_ADDITION = symbol("share in the addition", "1").withSign("q");
+  private static final Symbol IN_TAKEN = symbol("share in what is taken out", "1").withSign("q");
+  private static final Symbol HELD = symbol("mass that may leave", "kg").withSign("h");
+  private static final Symbol ADDED = symbol("mass to add", "kg").withSign("a");
+  private static final Symbol TAKEN = symbol("mass to take out", "kg").withSign("a");
+  private static final Symbol RESULT = symbol("mass afterwards", "kg").withSign("R");
+  private static final Symbol COUNTED =
+      symbol("volume of it in a kilogram of the pot", "m³/kg").withSign("c");
   private static final Symbol OTHER =
-      symbol("volume of the rest in a kilogram of the pot", "m³/kg");
+      symbol("volume of the rest in a kilogram of the pot", "m³/kg").withSign("o");
   private static final Symbol COUNTED_ADDED =
-      symbol("volume of it in a kilogram of the addition", "m³/kg");
+      symbol("volume of it in a kilogram of the addition", "m³/kg").withSign("c′");
   private static final Symbol OTHER_ADDED =
-      symbol("volume of the rest in a kilogram of the addition", "m³/kg");
-  private static final Symbol WANTED = symbol("share by volume that is wanted", "1");
+      symbol("volume of the rest in a kilogram of the addition", "m³/kg").withSign("o′");
+  private static final Symbol WANTED = symbol("share by volume that is wanted", "1").withSign("φ");
 
   static final Formula PIGMENT_VOLUME = new Formula(PIGMENT, SHARE.over(DENSITY));
   static final Formula BINDER_VOLUME = new Formula(BINDER, SHARE.over(DENSITY));

@@ -18,23 +18,24 @@ final class PlanningWorking {
   private static final int WHOLE = 9;
   private static final Messages WORDS = Messages.beside(PlanningWorking.class);
 
-  static final Symbol AREA = symbol("area", "m²");
-  static final Symbol FILM = symbol("thickness of a film", "m");
-  static final Symbol LAYERS = symbol("number of layers", "").withDigits(WHOLE);
-  static final Symbol DENSITY = symbol("density", "kg/m³");
-  static final Symbol SOLIDS = symbol("share of volume that stays", "1");
-  static final Symbol DRUNK = symbol("mass that the ground drinks per area", "kg/m²");
-  static final Symbol REACHES = symbol("share of the mass that reaches the ground", "1");
-  static final Symbol USED = symbol("mass for the area", "kg");
-  static final Symbol PEOPLE = symbol("number of people", "").withDigits(WHOLE);
-  static final Symbol LEFT = symbol("mass left in tins", "kg");
-  static final Symbol SPARE = symbol("spare share", "1");
-  static final Symbol TOTAL = symbol("mass in all", "kg");
-  static final Symbol STUDENTS = symbol("number of students", "").withDigits(WHOLE);
-  static final Symbol MATERIALS = money("materials bought");
-  static final Symbol EACH = money("spent on each");
-  static final Symbol FIXED = money("spent however many come");
-  static final Symbol COST = money("cost of a student");
+  static final Symbol AREA = symbol("area", "m²").withSign("A");
+  static final Symbol FILM = symbol("thickness of a film", "m").withSign("f");
+  static final Symbol LAYERS = symbol("number of layers", "").withDigits(WHOLE).withSign("n");
+  static final Symbol DENSITY = symbol("density", "kg/m³").withSign("ρ");
+  static final Symbol SOLIDS = symbol("share of volume that stays", "1").withSign("s");
+  static final Symbol DRUNK = symbol("mass that the ground drinks per area", "kg/m²").withSign("a");
+  static final Symbol REACHES =
+      symbol("share of the mass that reaches the ground", "1").withSign("τ");
+  static final Symbol USED = symbol("mass for the area", "kg").withSign("m");
+  static final Symbol PEOPLE = symbol("number of people", "").withDigits(WHOLE).withSign("n");
+  static final Symbol LEFT = symbol("mass left in tins", "kg").withSign("r");
+  static final Symbol SPARE = symbol("spare share", "1").withSign("e");
+  static final Symbol TOTAL = symbol("mass in all", "kg").withSign("M");
+  static final Symbol STUDENTS = symbol("number of students", "").withDigits(WHOLE).withSign("n");
+  static final Symbol MATERIALS = money("materials bought").withSign("B");
+  static final Symbol EACH = money("spent on each").withSign("e");
+  static final Symbol FIXED = money("spent however many come").withSign("F");
+  static final Symbol COST = money("cost of a student").withSign("c");
 
   static final Formula COVERAGE =
       new Formula(

@@ -200,6 +200,7 @@ class ValuesTest {
           "RuleSet.entries",
           "RuleSet.rules",
           "ScaleInterval.step",
+          "Symbol.sign", // how it is written, not what it is
           "VolumeView.density",
           "VolumeView.volumes");
 

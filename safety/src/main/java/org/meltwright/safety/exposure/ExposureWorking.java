@@ -11,19 +11,20 @@ import org.meltwright.units.Bilingual;
 /** The formulas of this package, loaded when somebody asks how a number came about. */
 final class ExposureWorking {
 
-  static final Symbol EVAPORATION = symbol("evaporation", "g/h");
-  static final Symbol MOLAR_MASS = symbol("molar mass", "g/mol");
-  static final Symbol MOLAR_VOLUME = symbol("molar volume of a gas at 25 °C", "l/mol");
-  static final Symbol LIMIT = symbol("limit value", "ppm");
-  static final Symbol MIXING = symbol("mixing factor", "");
-  static final Symbol VOLTAGE = symbol("voltage", "V");
+  static final Symbol EVAPORATION = symbol("evaporation", "g/h").withSign("g");
+  static final Symbol MOLAR_MASS = symbol("molar mass", "g/mol").withSign("M");
+  static final Symbol MOLAR_VOLUME =
+      symbol("molar volume of a gas at 25 °C", "l/mol").withSign("v");
+  static final Symbol LIMIT = symbol("limit value", "ppm").withSign("C");
+  static final Symbol MIXING = symbol("mixing factor", "").withSign("K");
+  static final Symbol VOLTAGE = symbol("voltage", "V").withSign("U");
   static final Symbol RATING = symbol("rating", "A");
   static final Symbol CONTINUOUS = symbol("factor on continuous loads", "");
-  static final Symbol POWER = symbol("power", "W");
-  static final Symbol FACTOR = symbol("factor on its load", "");
+  static final Symbol POWER = symbol("power", "W").withSign("P");
+  static final Symbol FACTOR = symbol("factor on its load", "").withSign("φ");
 
-  private static final Symbol FLOW = symbol("flow of air", "m³/h");
-  private static final Symbol CURRENT = symbol("current, at least", "A");
+  private static final Symbol FLOW = symbol("flow of air", "m³/h").withSign("Q");
+  private static final Symbol CURRENT = symbol("current, at least", "A").withSign("I");
 
   /** Litres of vapour are thousandths, parts per million are millionths of a cubic metre. */
   static final Formula DILUTION =

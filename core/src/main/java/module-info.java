@@ -48,6 +48,7 @@ module org.meltwright.core {
   opens org.meltwright.core.cost;
   opens org.meltwright.core.equipment;
   opens org.meltwright.core.mixture;
+  opens org.meltwright.core.planning;
 
   // the one look-up of texts reads the bundles that stand beside the problem codes
   opens org.meltwright.core.explain to
@@ -55,8 +56,6 @@ module org.meltwright.core {
   opens org.meltwright.core.material to
       org.meltwright.units;
   opens org.meltwright.core.measurement to
-      org.meltwright.units;
-  opens org.meltwright.core.planning to
       org.meltwright.units;
   opens org.meltwright.core.planning.blend to
       org.meltwright.units;

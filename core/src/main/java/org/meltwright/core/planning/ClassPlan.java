@@ -55,8 +55,7 @@ public final class ClassPlan {
    * @throws ProblemException if nobody comes
    */
   public static ClassPlan of(int people, List<Piece> pieces, Coverage coverage) {
-    CHECK.between(people, 1, 1e6, "number of people");
-    return new ClassPlan(people, List.copyOf(pieces), coverage, 0, 0, List.of());
+    return new ClassPlan(checkedPeople(people), List.copyOf(pieces), coverage, 0, 0, List.of());
   }
 
   private ClassPlan(
@@ -82,7 +81,7 @@ public final class ClassPlan {
    * @throws ProblemException if the mass is below zero
    */
   public ClassPlan withLeftInTins(Quantity<Mass> perPerson) {
-    double kilograms = CHECK.between(perPerson, 0, 1e3, "mass left in tins");
+    double kilograms = QuantityKind.MASS.toSi(checkedLeft(perPerson));
     return new ClassPlan(people, pieces, coverage, kilograms, spare, colours);
   }
 
@@ -94,8 +93,8 @@ public final class ClassPlan {
    * @throws ProblemException if the share is below zero
    */
   public ClassPlan withSpare(double share) {
-    CHECK.between(share, 0, 10, "spare share");
-    return new ClassPlan(people, pieces, coverage, leftInTinsKilograms, share, colours);
+    double more = checkedSpare(share);
+    return new ClassPlan(people, pieces, coverage, leftInTinsKilograms, more, colours);
   }
 
   /**
@@ -111,6 +110,45 @@ public final class ClassPlan {
       throw PlanningProblem.exception(PlanningProblem.SHARES, sum);
     }
     return new ClassPlan(people, pieces, coverage, leftInTinsKilograms, spare, List.copyOf(shares));
+  }
+
+  static int checkedPeople(int people) {
+    return (int) CHECK.between(people, 1, 1e6, "number of people");
+  }
+
+  static Quantity<Mass> checkedLeft(Quantity<Mass> perPerson) {
+    CHECK.between(perPerson, 0, 1e3, "mass left in tins");
+    return perPerson;
+  }
+
+  static double checkedSpare(double share) {
+    return CHECK.between(share, 0, 10, "spare share");
+  }
+
+  /**
+   * Returns this plan as it is written down.
+   *
+   * @return the draft, which reads back as an equal plan if there are pieces
+   * @throws ProblemException if two materials of one id and lot are in a colour
+   */
+  public ClassPlanDraft toDraft() {
+    return ClassPlanDraft.of(this);
+  }
+
+  List<Piece> pieces() {
+    return pieces;
+  }
+
+  Coverage coverage() {
+    return coverage;
+  }
+
+  double leftInTinsKilograms() {
+    return leftInTinsKilograms;
+  }
+
+  double spare() {
+    return spare;
   }
 
   private static double coloured(List<ColourShare> shares) {

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.planning;
 
+import static org.meltwright.core.planning.PlanningProblem.CHECK;
+
 import org.meltwright.core.mixture.Composition;
 import org.meltwright.units.MassFraction;
 
@@ -24,8 +26,14 @@ import org.meltwright.units.MassFraction;
  *
  * <p>Immutable and thread-safe.
  *
- * @param name what the colour is called
+ * @param name what the colour is called, not blank
  * @param share its share of the mass of all paint
  * @param composition what it is made of
  */
-public record ColourShare(String name, MassFraction share, Composition composition) {}
+public record ColourShare(String name, MassFraction share, Composition composition) {
+
+  /** Draws a problem if the name is blank. */
+  public ColourShare {
+    CHECK.named(name, "colour");
+  }
+}

@@ -55,9 +55,9 @@ public final class Coverage {
   public static Coverage of(Quantity<Length> film, int layers, Quantity<Density> density) {
     return new Coverage(
         new Film(
-            CHECK.between(film, 1e-9, 1, "thickness of a film"),
-            (int) CHECK.between(layers, 1, 1e6, "number of layers"),
-            CHECK.between(density, 1, 1e5, "density"),
+            QuantityKind.LENGTH.toSi(checkedFilm(film)),
+            checkedLayers(layers),
+            QuantityKind.DENSITY.toSi(checkedDensity(density)),
             1),
         new Way(0, 1));
   }
@@ -76,8 +76,7 @@ public final class Coverage {
    * @throws ProblemException if the share cannot be
    */
   public Coverage withLoss(double lostShare) {
-    CHECK.between(lostShare, 0, 0.99, "share that is lost");
-    return new Coverage(film, new Way(way.drunk, 1 - lostShare));
+    return new Coverage(film, new Way(way.drunk, 1 - checkedLoss(lostShare)));
   }
 
   /**
@@ -89,7 +88,7 @@ public final class Coverage {
    * @throws ProblemException if the mass is below zero or the area not above zero
    */
   public Coverage withAbsorbentGround(Quantity<Mass> mass, Quantity<Area> area) {
-    double kilograms = CHECK.between(mass, 0, 1e6, "mass that the ground drinks");
+    double kilograms = QuantityKind.MASS.toSi(checkedDrunk(mass));
     return new Coverage(film, new Way(kilograms / squareMetres(area), way.transferred));
   }
 
@@ -101,8 +100,70 @@ public final class Coverage {
    * @throws ProblemException if the share is zero
    */
   public Coverage withSolids(VolumeFraction stays) {
+    double share = checkedSolids(stays).value();
+    return new Coverage(new Film(film.metres, film.layers, film.density, share), way);
+  }
+
+  static Quantity<Length> checkedFilm(Quantity<Length> film) {
+    CHECK.between(film, 1e-9, 1, "thickness of a film");
+    return film;
+  }
+
+  static int checkedLayers(int layers) {
+    return (int) CHECK.between(layers, 1, 1e6, "number of layers");
+  }
+
+  static Quantity<Density> checkedDensity(Quantity<Density> density) {
+    CHECK.between(density, 1, 1e5, "density");
+    return density;
+  }
+
+  static double checkedLoss(double share) {
+    return CHECK.between(share, 0, 0.99, "share that is lost");
+  }
+
+  static Quantity<Mass> checkedDrunk(Quantity<Mass> mass) {
+    CHECK.between(mass, 0, 1e6, "mass that the ground drinks");
+    return mass;
+  }
+
+  static VolumeFraction checkedSolids(VolumeFraction stays) {
     CHECK.between(stays.value(), 1e-6, 1, "share of volume that stays");
-    return new Coverage(new Film(film.metres, film.layers, film.density, stays.value()), way);
+    return stays;
+  }
+
+  /**
+   * Returns this coverage as it is written down.
+   *
+   * @return the draft, which reads back as an equal coverage if the ground drinks at most 1e6 kg on
+   *     each square metre
+   */
+  public CoverageDraft toDraft() {
+    return CoverageDraft.of(this);
+  }
+
+  double filmMetres() {
+    return film.metres;
+  }
+
+  int layers() {
+    return film.layers;
+  }
+
+  double density() {
+    return film.density;
+  }
+
+  double solidsShare() {
+    return film.solids;
+  }
+
+  double drunkKilogramsPerSquareMetre() {
+    return way.drunk;
+  }
+
+  double transferredShare() {
+    return way.transferred;
   }
 
   private static double squareMetres(Quantity<Area> area) {

@@ -7,6 +7,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.QuantityKind;
 
 /**
  * Pieces of one size that each person of a class makes.
@@ -28,7 +29,7 @@ public record Piece(int count, double squareMetres) {
 
   /** Draws a problem if there is none or it has no area. */
   public Piece {
-    CHECK.between(count, 1, 1e6, "number of pieces");
+    checkedCount(count);
     CHECK.between(squareMetres, 1e-9, 1e6, "area of a piece in m²");
   }
 
@@ -41,7 +42,7 @@ public record Piece(int count, double squareMetres) {
    * @throws ProblemException if there is none or it has no area
    */
   public static Piece of(int count, Quantity<Area> area) {
-    return new Piece(count, CHECK.between(area, 1e-9, 1e6, "area of a piece"));
+    return new Piece(count, QuantityKind.AREA.toSi(checkedArea(area)));
   }
 
   /**
@@ -58,6 +59,15 @@ public record Piece(int count, double squareMetres) {
         count,
         CHECK.between(width, 1e-6, 1e6, "width of a piece")
             * CHECK.between(height, 1e-6, 1e6, "height of a piece"));
+  }
+
+  static int checkedCount(int count) {
+    return (int) CHECK.between(count, 1, 1e6, "number of pieces");
+  }
+
+  static Quantity<Area> checkedArea(Quantity<Area> area) {
+    CHECK.between(area, 1e-9, 1e6, "area of a piece");
+    return area;
   }
 
   /**

@@ -12,6 +12,8 @@
  *   <li>{@link org.meltwright.core.planning.PurchasePlan} — the packages to buy, and how sure it is
  *       that no other choice is better.
  *   <li>{@link org.meltwright.core.planning.blend} — which parts make a blend that meets wishes.
+ *   <li>{@link org.meltwright.core.planning.CoverageDraft} and {@link
+ *       org.meltwright.core.planning.ClassPlanDraft} — how a coverage and a class are written down.
  * </ol>
  *
  * <p>Plans leave as plain data in {@link org.meltwright.core.planning.ClassPlanData} and {@link

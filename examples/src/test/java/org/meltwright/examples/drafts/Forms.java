@@ -54,6 +54,12 @@ import org.meltwright.core.mixture.CompositionDraft;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.core.mixture.Mixture;
 import org.meltwright.core.mixture.MixtureDraft;
+import org.meltwright.core.planning.ClassPlan;
+import org.meltwright.core.planning.ClassPlanDraft;
+import org.meltwright.core.planning.ColourShare;
+import org.meltwright.core.planning.Coverage;
+import org.meltwright.core.planning.CoverageDraft;
+import org.meltwright.core.planning.Piece;
 import org.meltwright.safety.heating.Circumstance;
 import org.meltwright.safety.heating.HeatingPlan;
 import org.meltwright.safety.heating.HeatingPlanBuilder;
@@ -109,6 +115,12 @@ final class Forms {
             MixtureArbitraries.compositions(MATERIALS),
             Composition::toDraft,
             (draft, parser) -> draft.toComposition(parser, Forms::material)),
+        new Form<>(CoverageDraft.class, coverages(), Coverage::toDraft, CoverageDraft::toCoverage),
+        new Form<>(
+            ClassPlanDraft.class,
+            classes(),
+            ClassPlan::toDraft,
+            (draft, parser) -> draft.toPlan(parser, Forms::material)),
         new Form<>(
             HeatingPlanDraft.class,
             plans(),
@@ -428,5 +440,54 @@ final class Forms {
               denied.forEach(plan::without);
               return plan.build();
             });
+  }
+
+  private static Arbitrary<Coverage> coverages() {
+    return Combinators.combine(
+            between(1e-9, 1),
+            Arbitraries.integers().between(1, 1_000_000),
+            between(1, 1e5),
+            Arbitraries.oneOf(Arbitraries.of(0.0), between(1e-9, 0.99)),
+            between(0, 1e6).optional(0.5),
+            between(1e-6, 1).optional(0.5))
+        .as(
+            (film, layers, density, lost, drunk, solids) -> {
+              Coverage coverage =
+                  Coverage.of(
+                          QuantityKind.LENGTH.ofSi(film),
+                          layers,
+                          QuantityKind.DENSITY.ofSi(density))
+                      .withLoss(lost)
+                      .withSolids(VolumeFraction.of(solids.orElse(1.0)));
+              return drunk.isPresent()
+                  ? coverage.withAbsorbentGround(
+                      QuantityKind.MASS.ofSi(drunk.get()), QuantityKind.AREA.ofSi(1))
+                  : coverage;
+            });
+  }
+
+  private static Arbitrary<ClassPlan> classes() {
+    Arbitrary<Piece> pieces =
+        Combinators.combine(Arbitraries.integers().between(1, 1_000_000), between(1e-9, 1e6))
+            .as(Piece::new);
+    Arbitrary<ColourShare> colours =
+        Combinators.combine(
+                names(),
+                between(0, 0.3).map(MassFraction::of),
+                MixtureArbitraries.compositions(MATERIALS))
+            .as(ColourShare::new);
+    return Combinators.combine(
+            Arbitraries.integers().between(1, 1_000_000),
+            pieces.list().ofMinSize(1).ofMaxSize(3),
+            coverages(),
+            between(0, 1e3),
+            between(0, 10),
+            colours.list().ofMaxSize(3))
+        .as(
+            (people, made, coverage, left, spare, coloured) ->
+                ClassPlan.of(people, made, coverage)
+                    .withLeftInTins(QuantityKind.MASS.ofSi(left))
+                    .withSpare(spare)
+                    .withColours(coloured));
   }
 }

@@ -7,7 +7,18 @@ import java.util.Locale;
  * What a number is, as a tree of what it hangs on.
  *
  * <p>A formula is one constant beside the type whose result it explains; explanation and page take
- * it from there. Immutable and thread-safe.
+ * it from there. For example:
+ *
+ * <pre>{@code
+ * Symbol area = Symbol.beside(Formula.class, "area", "m²").withSign("A");
+ * Symbol film = Symbol.beside(Formula.class, "film", "m").withSign("f");
+ * Symbol volume = Symbol.beside(Formula.class, "volume", "m³").withSign("V");
+ * Formula spread = new Formula(volume, area.times(film));
+ * spread.text(Locale.ENGLISH); // volume = area × film
+ * spread.signs(); // V = A × f
+ * }</pre>
+ *
+ * <p>Immutable and thread-safe.
  *
  * @param result what it gives
  * @param tree how

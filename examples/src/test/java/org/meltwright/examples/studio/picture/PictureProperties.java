@@ -72,7 +72,10 @@ class PictureProperties {
         CostRollUp.of(
             "batch", List.of(cost(CostKind.MATERIAL, materials), cost(CostKind.LABOUR, work)));
     List<ReadyMade> offers =
-        labels.stream().map(l -> new ReadyMade(l, UnitPrice.parse("65.00 EUR/kg"))).toList();
+        labels.stream()
+            .filter(label -> !label.isBlank())
+            .map(label -> new ReadyMade(label, UnitPrice.parse("65.00 EUR/kg")))
+            .toList();
 
     Looks.arePicturesOfOurs(CostBars.of(Say.ENGLISH, cost, QuantityKind.MASS.ofSi(0.7), offers));
   }

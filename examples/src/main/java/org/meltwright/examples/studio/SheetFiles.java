@@ -1,12 +1,15 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples.studio;
 
+import static org.meltwright.examples.studio.file.StudioProblem.CHECK;
+
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.meltwright.examples.studio.file.StudioProblem;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -34,8 +37,7 @@ final class SheetFiles {
 
   private static void requireOther(Path place, Path other, String what) {
     if (whole(place).equals(whole(other)) || isSame(place, other)) {
-      throw unwritable(
-          Bilingual.list(Bilingual.of(place.toString()), StudioProblem.CHECK.name(what)));
+      throw unwritable(Bilingual.list(Bilingual.of(place.toString()), CHECK.name(what)));
     }
   }
 

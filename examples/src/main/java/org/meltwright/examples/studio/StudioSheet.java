@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples.studio;
 
+import static org.meltwright.examples.studio.file.StudioProblem.CHECK;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStreamWriter;
@@ -19,11 +21,17 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.examples.json.JsonProblem;
+import org.meltwright.examples.studio.day.Sheet;
+import org.meltwright.examples.studio.day.Studio;
+import org.meltwright.examples.studio.file.StudioFile;
+import org.meltwright.examples.studio.file.StudioProblem;
 import org.meltwright.examples.studio.page.Edition;
 import org.meltwright.examples.studio.page.HtmlPage;
 import org.meltwright.examples.studio.page.Page;
 import org.meltwright.examples.studio.page.Say;
 import org.meltwright.examples.studio.page.TextPage;
+import org.meltwright.examples.studio.sheet.ClassSheetPage;
+import org.meltwright.examples.studio.sheet.SheetPage;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import picocli.CommandLine;
@@ -206,8 +214,7 @@ public final class StudioSheet implements Callable<Integer> {
 
   private static ProblemException noClass() {
     return new ProblemException(
-        Problem.of(StudioProblem.CLASS_MISSING, StudioProblem.CHECK.name("nothing"))
-            .under("/classDay"));
+        Problem.of(StudioProblem.CLASS_MISSING, CHECK.name("nothing")).under("/classDay"));
   }
 
   /** Sheet, cards, class sheet and results, each under a name of its own. */

@@ -2,16 +2,15 @@
 /**
  * The studio sheet: from a studio file to what to weigh, whether to heat, and what it costs.
  *
+ * <p>{@link org.meltwright.examples.studio.StudioSheet} is the program. Data flows one way through
+ * it:
+ *
  * <ol>
- *   <li>{@link org.meltwright.examples.studio.StudioSheet} — the program: a file in, a sheet and a
- *       page out.
- *   <li>{@link org.meltwright.examples.studio.StudioDraft} — the file as it is written.
- *   <li>{@link org.meltwright.examples.studio.StudioBinder} — the draft becomes a {@link
- *       org.meltwright.examples.studio.Studio}, or all its problems.
- *   <li>{@link org.meltwright.examples.studio.JobSheet} — the answers for one thing to be made.
- *   <li>{@link org.meltwright.examples.studio.SheetPage} — the answers for people to read: {@link
- *       org.meltwright.examples.studio.CardPage} for the bench, {@link
- *       org.meltwright.examples.studio.WorkingPage} for who asks why.
+ *   <li>{@link org.meltwright.examples.studio.file} reads the file,
+ *   <li>{@link org.meltwright.examples.studio.day} holds what it says and works out the answers,
+ *   <li>{@link org.meltwright.examples.studio.sheet} lays them out, with the blocks of {@link
+ *       org.meltwright.examples.studio.page} and the drawings of {@link
+ *       org.meltwright.examples.studio.picture}.
  * </ol>
  */
 @NullMarked

@@ -13,6 +13,9 @@ import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
+import org.meltwright.examples.studio.day.ClassSheet;
+import org.meltwright.examples.studio.day.Sheet;
+import org.meltwright.examples.studio.file.StudioFile;
 import org.meltwright.examples.studio.page.Say;
 
 /** The class of the demo file: its sheet, what the program prints, and what changes make of it. */

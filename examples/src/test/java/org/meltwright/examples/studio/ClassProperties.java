@@ -10,6 +10,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.meltwright.core.planning.Need;
+import org.meltwright.examples.studio.day.Provisions;
 
 class ClassProperties {
 

@@ -7,6 +7,9 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import org.junit.jupiter.api.Test;
 import org.meltwright.core.planning.Need;
+import org.meltwright.examples.studio.day.ClassSheet;
+import org.meltwright.examples.studio.day.PaintNeed;
+import org.meltwright.examples.studio.day.Provisions;
 
 /** What the class of the demo uses, makes, buys and costs; its numbers are worked out anew here. */
 class ClassProvisionsTest extends ClassOfTheDemo {

@@ -21,10 +21,16 @@ import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.source.Knowledge;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.Sourced;
+import org.meltwright.examples.studio.day.JobSheet;
+import org.meltwright.examples.studio.day.NotKnown;
+import org.meltwright.examples.studio.day.Provisions;
+import org.meltwright.examples.studio.day.Sheet;
 import org.meltwright.examples.studio.page.HtmlPage;
 import org.meltwright.examples.studio.page.Phrase;
 import org.meltwright.examples.studio.page.Say;
 import org.meltwright.examples.studio.page.TextPage;
+import org.meltwright.examples.studio.sheet.ClassSheetPage;
+import org.meltwright.examples.studio.sheet.SheetPage;
 
 /** What cannot be worked out is "not known" in its place, with the reason and what to do. */
 class NotKnownTest {

@@ -10,7 +10,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.meltwright.core.material.MaterialCatalogue;
+import org.meltwright.examples.studio.day.Sheet;
 import org.meltwright.examples.studio.page.HtmlPage;
+import org.meltwright.examples.studio.sheet.ClassSheetPage;
+import org.meltwright.examples.studio.sheet.SheetPage;
 
 /** What the review of a job says of its temperatures, in print and on the page. */
 class ReviewNotesTest {

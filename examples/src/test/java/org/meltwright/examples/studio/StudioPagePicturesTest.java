@@ -15,10 +15,13 @@ import org.jsoup.select.Elements;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.meltwright.examples.studio.day.Sheet;
+import org.meltwright.examples.studio.file.StudioFile;
 import org.meltwright.examples.studio.page.HtmlPage;
 import org.meltwright.examples.studio.page.Page;
 import org.meltwright.examples.studio.page.Say;
 import org.meltwright.examples.studio.page.TextPage;
+import org.meltwright.examples.studio.sheet.SheetPage;
 
 class StudioPagePicturesTest {
 

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.meltwright.examples.studio.file.StudioSchema;
 
 /** The JSON Schema, the draft records, the reference page and the shipped files agree. */
 class StudioSchemaTest {
@@ -43,7 +44,7 @@ class StudioSchemaTest {
   @Test
   void the_reference_page_explains_every_field_in_the_words_of_the_schema() throws IOException {
     String page = Files.readString(REFERENCE.resolve("studio-file.md"), StandardCharsets.UTF_8);
-    ResourceBundle fields = ResourceBundle.getBundle("org.meltwright.examples.studio.fields");
+    ResourceBundle fields = ResourceBundle.getBundle("org.meltwright.examples.studio.file.fields");
 
     for (String key : fields.keySet()) {
       String field = key.substring(key.indexOf('.') + 1);

@@ -26,6 +26,10 @@ import org.meltwright.core.batch.WeighingLine;
 import org.meltwright.core.cost.CostLine;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.thermal.heat.HeatDemand;
+import org.meltwright.examples.studio.day.BatchSheet;
+import org.meltwright.examples.studio.day.Known;
+import org.meltwright.examples.studio.day.Sheet;
+import org.meltwright.examples.studio.file.StudioFile;
 import org.meltwright.examples.studio.page.Say;
 
 class StudioSheetTest {

@@ -8,9 +8,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.meltwright.core.material.MaterialCatalogue;
+import org.meltwright.examples.studio.day.Sheet;
+import org.meltwright.examples.studio.file.StudioFile;
 import org.meltwright.examples.studio.page.Edition;
 import org.meltwright.examples.studio.page.Say;
 import org.meltwright.examples.studio.page.TextPage;
+import org.meltwright.examples.studio.sheet.SheetPage;
 
 /** A small studio file, put together part by part; all of it is invented. */
 final class StudioText {

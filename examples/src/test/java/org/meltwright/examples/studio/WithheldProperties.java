@@ -23,10 +23,17 @@ import net.jqwik.api.constraints.IntRange;
 import org.jsoup.Jsoup;
 import org.meltwright.core.batch.WeighingLine;
 import org.meltwright.core.cost.CostLine;
+import org.meltwright.examples.studio.day.BatchSheet;
+import org.meltwright.examples.studio.day.JobSheet;
+import org.meltwright.examples.studio.day.Sheet;
+import org.meltwright.examples.studio.day.ShelfItem;
+import org.meltwright.examples.studio.file.StudioFile;
 import org.meltwright.examples.studio.page.HtmlPage;
 import org.meltwright.examples.studio.page.Page;
 import org.meltwright.examples.studio.page.Say;
 import org.meltwright.examples.studio.page.TextPage;
+import org.meltwright.examples.studio.sheet.ClassSheetPage;
+import org.meltwright.examples.studio.sheet.SheetPage;
 
 /** A blocked job keeps its weights to itself, on its own chapter and on every other. */
 class WithheldProperties {

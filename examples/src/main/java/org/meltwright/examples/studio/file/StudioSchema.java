@@ -1,0 +1,34 @@
+// Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
+package org.meltwright.examples.studio.file;
+
+import java.util.ResourceBundle;
+import org.meltwright.examples.json.RecordSchema;
+
+/** Prints the JSON Schema of the studio file, generated from the draft records. */
+public final class StudioSchema {
+
+  private StudioSchema() {}
+
+  /**
+   * Prints the schema.
+   *
+   * @param args none
+   */
+  public static void main(String[] args) {
+    System.out.print(text());
+  }
+
+  /**
+   * Returns the schema.
+   *
+   * @return the schema, indented, ending with a line break
+   */
+  public static String text() {
+    return RecordSchema.of(StudioDraft.class, "Studio file", StudioSchema::field);
+  }
+
+  /** Returns what a field means, asked as {@code RecordName.field}. */
+  static String field(String key) {
+    return ResourceBundle.getBundle("org.meltwright.examples.studio.file.fields").getString(key);
+  }
+}

@@ -17,8 +17,9 @@ import org.jspecify.annotations.Nullable;
  * Reads the fields of a draft, a record of what was written, and collects what is wrong with each
  * at its place.
  *
- * <p>A field that is missing is a problem, unless it is read by {@link #optional()}. A field with a
- * problem is empty, and the thing is made only when no field has one.
+ * <p>A field that is missing is a problem, unless it is read by {@link #optional()} or a problem of
+ * it was found before, such as a text where a list belongs. A field with a problem is empty, and
+ * the thing is made only when no field has one.
  *
  * <p>For example, a tin read from a draft whose capacity is a mass and whose kind is missing:
  *
@@ -121,7 +122,7 @@ public final class FieldReader {
   }
 
   private void missing(String name) {
-    if (required) {
+    if (required && !problems.hasBelow(path + "/" + name)) {
       problems.add(
           Problem.of(UnitsProblem.FIELD_MISSING, "").with("field", name).under(path + "/" + name));
     }

@@ -8,9 +8,12 @@ import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.DensityBasis;
+import org.meltwright.units.FieldReader;
 import org.meltwright.units.MetricUnits;
+import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityFormatter;
 import org.meltwright.units.QuantityKind;
+import org.meltwright.units.QuantityParser;
 
 /**
  * A line of a recipe as it is written down, not checked yet: what is taken, and how much of it.
@@ -89,6 +92,20 @@ public record RecipePartDraft(
    */
   public RecipePartDraft withShare(String ofWhole) {
     return new RecipePartDraft(of, lot, parts, ofWhole, amount, inEach, upTo, rest, state, losses);
+  }
+
+  /**
+   * Returns how much of it the line takes, volumes counted with the densities of the materials.
+   *
+   * @param parser reads the amount
+   * @return the amount
+   * @throws ProblemException if none is stated, several are, or it cannot be read; it carries all
+   *     problems found, each at its field
+   */
+  public StatedAmount toAmount(QuantityParser parser) {
+    FieldReader at = FieldReader.of(parser);
+    Optional<StatedAmount> amount = RecipeReader.amount(at, this);
+    return at.make(amount::orElseThrow);
   }
 
   /** The lines; in parts by mass where volumes were counted with densities of one's own. */

@@ -20,8 +20,10 @@ import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.units.FieldReader;
 import org.meltwright.units.MixingRatio;
 import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemCode;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityParser;
+import org.meltwright.units.UnitsProblem;
 
 /** Reads the fields of one recipe's draft; what calls for other recipes waits until they are. */
 final class RecipeReader {
@@ -163,7 +165,8 @@ final class RecipeReader {
     return new Taken(Optional.of(lot.map(material::withLot).orElse(material)), of, Losses.NONE);
   }
 
-  private static Optional<StatedAmount> amount(FieldReader part, RecipePartDraft draft) {
+  /** Reads how much a line takes. */
+  static Optional<StatedAmount> amount(FieldReader part, RecipePartDraft draft) {
     Optional<DensityBasis> stated = part.optional().oneOf("state", draft.state(), STATES);
     DensityBasis basis = stated.orElse(DensityBasis.SOLID);
     boolean byVolume = stated.isPresent();
@@ -248,9 +251,14 @@ final class RecipeReader {
     } catch (ProblemException noMass) {
       try {
         return volume.apply(text);
-      } catch (ProblemException neither) {
-        throw noMass;
+      } catch (ProblemException noVolume) {
+        throw isOfAnotherKind(noMass) ? noVolume : noMass;
       }
     }
+  }
+
+  private static boolean isOfAnotherKind(ProblemException e) {
+    ProblemCode code = e.problems().get(0).code();
+    return code == UnitsProblem.WRONG_KIND || code == UnitsProblem.FRACTION_WRONG_BASIS;
   }
 }

@@ -4,6 +4,7 @@ package org.meltwright.core.batch;
 import static org.meltwright.core.batch.BatchProblem.CHECK;
 
 import java.util.Locale;
+import java.util.function.UnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
@@ -192,6 +193,16 @@ public sealed interface StatedAmount {
   }
 
   /**
+   * Returns the same amount, its volume counted with other densities.
+   *
+   * @param densities gives what is counted with instead of the densities that were stated
+   * @return the new amount; this one if it is stated by mass
+   */
+  default StatedAmount withDensities(UnaryOperator<DensityBasis> densities) {
+    return this;
+  }
+
+  /**
    * Parts by mass.
    *
    * @param parts how many
@@ -225,6 +236,11 @@ public sealed interface StatedAmount {
     }
 
     @Override
+    public StatedAmount withDensities(UnaryOperator<DensityBasis> densities) {
+      return new VolumeParts(parts, densities.apply(basis));
+    }
+
+    @Override
     public String toString() {
       return parts + " by volume, " + basis.state().name().toLowerCase(Locale.ROOT);
     }
@@ -250,6 +266,11 @@ public sealed interface StatedAmount {
    * @param basis the state that all volumes are measured in
    */
   record VolumeShare(VolumeFraction share, DensityBasis basis) implements StatedAmount {
+
+    @Override
+    public StatedAmount withDensities(UnaryOperator<DensityBasis> densities) {
+      return new VolumeShare(share, densities.apply(basis));
+    }
 
     @Override
     public String toString() {
@@ -293,6 +314,11 @@ public sealed interface StatedAmount {
     }
 
     @Override
+    public StatedAmount withDensities(UnaryOperator<DensityBasis> densities) {
+      return new InVolume(cubicMetres, densities.apply(basis));
+    }
+
+    @Override
     public String toString() {
       return cubicMetres + " m³, " + basis.state().name().toLowerCase(Locale.ROOT);
     }
@@ -311,6 +337,11 @@ public sealed interface StatedAmount {
     /** Draws a problem if it is negative, not finite or beyond 1e5 kg/m³. */
     public MassInVolume {
       CHECK.between(kilogramsPerCubicMetre, 0, MOST, "mass per volume in kg/m³");
+    }
+
+    @Override
+    public StatedAmount withDensities(UnaryOperator<DensityBasis> densities) {
+      return new MassInVolume(kilogramsPerCubicMetre, densities.apply(basis));
     }
 
     @Override
@@ -354,6 +385,11 @@ public sealed interface StatedAmount {
     /** Draws a problem if it is below 1e-12 m³ or beyond 1e6 m³. */
     public UpToVolume {
       CHECK.between(cubicMetres, LEAST, InVolume.MOST, "volume in m³");
+    }
+
+    @Override
+    public StatedAmount withDensities(UnaryOperator<DensityBasis> densities) {
+      return new UpToVolume(cubicMetres, densities.apply(basis));
     }
 
     @Override

@@ -23,9 +23,9 @@ import tools.jackson.databind.json.JsonMapper;
 /**
  * Reads JSON into a draft record and reports all problems at once.
  *
- * <p>The text is read as a tree, held against the record's shape, bound, and then checked by Bean
- * Validation. A problem in one place does not hide those in others: what does not fit is taken out,
- * and the rest is checked on.
+ * <p>The text is read as a tree, held against the record's shape and bound; then, if asked for, the
+ * record is checked by Bean Validation. A problem in one place does not hide those in others: what
+ * does not fit is taken out, and the rest is checked on.
  *
  * @param <T> the draft record
  */
@@ -60,20 +60,33 @@ public final class DraftReader<T extends Record> {
       Set.of(NotNull.class, NotBlank.class, NotEmpty.class);
 
   private final Class<T> type;
+  private final boolean isValidating;
 
   /**
-   * Returns a reader for a draft record.
+   * Returns a reader for a draft record that says itself what is wrong with it.
    *
    * @param <T> the draft record
    * @param type the draft record's class
    * @return the reader
    */
   public static <T extends Record> DraftReader<T> of(Class<T> type) {
-    return new DraftReader<>(type);
+    return new DraftReader<>(type, false);
   }
 
-  private DraftReader(Class<T> type) {
+  /**
+   * Returns a reader for a record with constraints of Bean Validation, which are checked.
+   *
+   * @param <T> the record
+   * @param type the record's class
+   * @return the reader
+   */
+  public static <T extends Record> DraftReader<T> validating(Class<T> type) {
+    return new DraftReader<>(type, true);
+  }
+
+  private DraftReader(Class<T> type, boolean isValidating) {
     this.type = type;
+    this.isValidating = isValidating;
   }
 
   /**
@@ -92,7 +105,9 @@ public final class DraftReader<T extends Record> {
       throw new ProblemException(problems);
     }
     T draft = MAPPER.treeToValue(tree.root(), type);
-    problems.addAll(missed(validate(draft), problems));
+    if (isValidating) {
+      problems.addAll(missed(validate(draft), problems));
+    }
     return new Reading<>(draft, problems);
   }
 

@@ -54,7 +54,7 @@ public final class JsonEndpoint<T extends Record> implements HttpHandler {
    */
   public static <T extends Record> JsonEndpoint<T> of(
       Class<T> draft, BiFunction<T, Locale, ? extends Record> work) {
-    return new JsonEndpoint<>(DraftReader.of(draft), work);
+    return new JsonEndpoint<>(DraftReader.validating(draft), work);
   }
 
   private JsonEndpoint(DraftReader<T> reader, BiFunction<T, Locale, ? extends Record> work) {

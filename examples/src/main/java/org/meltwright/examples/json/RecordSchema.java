@@ -1,13 +1,10 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples.json;
 
-import jakarta.validation.constraints.NotBlank;
-import jakarta.validation.constraints.NotEmpty;
-import jakarta.validation.constraints.NotNull;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
-import java.util.stream.Stream;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -16,13 +13,14 @@ import tools.jackson.databind.node.ObjectNode;
 /**
  * The JSON Schema (draft 2020-12) of a draft record, so that schema and code cannot differ.
  *
- * <p>A component that must be there is required; no others are allowed than the record has.
+ * <p>What a draft asks for is required; no fields are allowed but those of the record.
  */
 public final class RecordSchema {
 
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
   private final UnaryOperator<String> description;
+  private final Predicate<String> isNeeded;
 
   /**
    * Returns the schema of a draft record.
@@ -30,20 +28,25 @@ public final class RecordSchema {
    * @param type the draft record's class
    * @param title the title of the schema
    * @param description gives the text of a field, asked as {@code RecordName.field}
+   * @param isNeeded whether a field has to be there, asked in the same way
    * @return the schema as indented JSON, ending with a line break
    */
   public static String of(
-      Class<? extends Record> type, String title, UnaryOperator<String> description) {
+      Class<? extends Record> type,
+      String title,
+      UnaryOperator<String> description,
+      Predicate<String> isNeeded) {
     ObjectNode root = NODES.objectNode();
     root.put("$schema", "https://json-schema.org/draft/2020-12/schema");
     root.put("title", title);
-    root.setAll(new RecordSchema(description).schema(type));
+    root.setAll(new RecordSchema(description, isNeeded).schema(type));
     return JsonMapper.builder().build().writerWithDefaultPrettyPrinter().writeValueAsString(root)
         + "\n";
   }
 
-  private RecordSchema(UnaryOperator<String> description) {
+  private RecordSchema(UnaryOperator<String> description, Predicate<String> isNeeded) {
     this.description = description;
+    this.isNeeded = isNeeded;
   }
 
   private ObjectNode schema(Type type) {
@@ -65,23 +68,14 @@ public final class RecordSchema {
     ArrayNode required = NODES.arrayNode();
     for (RecordComponent component : type.getRecordComponents()) {
       ObjectNode field = schema(component.getGenericType());
-      field.put("description", description.apply(type.getSimpleName() + "." + component.getName()));
+      String key = type.getSimpleName() + "." + component.getName();
+      field.put("description", description.apply(key));
       properties.set(component.getName(), field);
-      if (isRequired(type, component)) {
+      if (isNeeded.test(key)) {
         required.add(component.getName());
       }
     }
     node.set("required", required);
     node.put("additionalProperties", false);
-  }
-
-  private static boolean isRequired(Class<?> type, RecordComponent component) {
-    try {
-      var field = type.getDeclaredField(component.getName());
-      return Stream.of(NotNull.class, NotBlank.class, NotEmpty.class)
-          .anyMatch(field::isAnnotationPresent);
-    } catch (NoSuchFieldException e) {
-      throw new IllegalStateException(e); // a record component has a field of its name
-    }
   }
 }

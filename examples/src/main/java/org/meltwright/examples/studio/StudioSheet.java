@@ -250,7 +250,9 @@ public final class StudioSheet implements Callable<Integer> {
       err.println();
       err.println(problem.path().isEmpty() ? language.words("problems.file") : problem.path());
       err.println("  " + problem.what(reader) + " [" + problem.code().id() + "]");
-      err.println("  " + language.words("problems.found", "found", problem.found(reader)));
+      if (!problem.found(reader).isEmpty()) {
+        err.println("  " + language.words("problems.found", "found", problem.found(reader)));
+      }
       err.println("  " + language.words("problems.allowed", "allowed", problem.allowed(reader)));
       err.println("  " + language.words("problems.do", "remedy", problem.remedy(reader)));
     }

@@ -202,7 +202,7 @@ final class Forms {
     String text = "{\"name\":\"\",\"mass\":\"8 fl oz US\",\"target\":\"90\",\"colour\":\"red\"}";
     try {
       var in = new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8));
-      return ProblemData.allOf(DraftReader.of(Wanted.class).read(in).problems(), locale);
+      return ProblemData.allOf(DraftReader.validating(Wanted.class).read(in).problems(), locale);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -32,7 +32,7 @@ class DraftReaderTest {
       @Nullable Map<String, String> notes) {}
 
   private static Reading<ShelfDraft> read(String json) throws IOException {
-    return DraftReader.of(ShelfDraft.class)
+    return DraftReader.validating(ShelfDraft.class)
         .read(new ByteArrayInputStream(json.getBytes(StandardCharsets.UTF_8)));
   }
 

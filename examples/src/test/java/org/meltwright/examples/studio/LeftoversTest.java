@@ -112,10 +112,10 @@ class LeftoversTest {
           "from": [ "strong", | "from": [ "stronk", | studio.unknown-name        | /recipes/3/wishes/from/0
           "from": [ "strong", | "from": [ "usual",  | studio.nothing-left-over   | /recipes/3/wishes/from/0
           "first": [ "strong" | "first": [ "usual"  | studio.unknown-name        | /recipes/3/wishes/first/0
-          "from": [ "strong", | "from": [ null,     | json.missing-field         | /recipes/3/wishes/from/0
+          "from": [ "strong", | "from": [ null,     | entry.missing              | /recipes/3/wishes/from/0
           "make": "900 g"     | "make": "900"       | quantity.missing-unit      | /recipes/3/wishes/make
           "make": "900 g"     | "make": "0 g"       | value.out-of-range         | /recipes/3/wishes/make
-          "make": "900 g",    |                     | json.missing-field         | /recipes/3/wishes/make
+          "make": "900 g",    |                     | field.missing              | /recipes/3/wishes/make
           "make": "900 g"     | "make": "9 kg"      | planning.wishes-conflict   | /recipes/3/wishes
           "atLeast": "11 %"   | "atLeast": "110 %"  | value.out-of-range         | /recipes/3/wishes/resin/atLeast
           "atLeast": "11 %"   | "atLeast": "15 %"   | range.reversed             | /recipes/3/wishes/resin
@@ -123,7 +123,7 @@ class LeftoversTest {
           "usual": "usual" }  | "usual": "medium" } | studio.unknown-name        | /recipes/3/wishes/usual
           "usual": "usual" }  | "usual": "from-left" } | studio.recipe-in-itself | /recipes/3/wishes/usual
           "usual": "usual" }  | "costAtMost": "12 USD/kg" } | studio.currency    | /recipes/3/wishes/costAtMost
-          "usual": "usual" }  | "partsAtMost": 0 }  | json.invalid-value         | /recipes/3/wishes/partsAtMost
+          "usual": "usual" }  | "partsAtMost": 0 }  | value.out-of-range         | /recipes/3/wishes/partsAtMost
           "mass": "400 g"     | "mass": "-1 g"      | value.out-of-range         | /leftovers/1/mass
           "recipe": "scrapings" | "recipe": "scraps" | studio.unknown-name       | /leftovers/1/recipe
           "wishes": {         | "ratio": "1:7 resin:wax", "wishes": { | studio.one-of | /recipes/3
@@ -163,6 +163,6 @@ class LeftoversTest {
   void jobOfAnOrdinaryRecipe_stillHasToSayHowMuch() throws IOException {
     Run run = runWith("{ \"recipe\": \"from-left\",", "{ \"recipe\": \"usual\",");
     assertThat(run.exitCode()).isEqualTo(StudioSheet.BAD_INPUT);
-    assertThat(run.err()).contains("json.missing-field").contains("/today/0/make");
+    assertThat(run.err()).contains("field.missing").contains("/today/0/make");
   }
 }

@@ -7,19 +7,35 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ResourceBundle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.meltwright.examples.studio.file.StudioFile;
 import org.meltwright.examples.studio.file.StudioSchema;
+import org.meltwright.units.ProblemException;
+import org.meltwright.units.UnitsProblem;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
 
 /** The JSON Schema, the draft records, the reference page and the shipped files agree. */
 class StudioSchemaTest {
+
+  private static final JsonMapper MAPPER = JsonMapper.shared();
+
+  /** Wishes say how much is made; of any other recipe it is asked for. */
+  private static final String ASKED_UNLESS_WISHED = "JobDraft.make";
 
   private static final Path REFERENCE = Path.of("..", "docs", "reference");
 
@@ -42,13 +58,53 @@ class StudioSchemaTest {
   }
 
   @Test
-  void the_reference_page_explains_every_field_in_the_words_of_the_schema() throws IOException {
-    String page = Files.readString(REFERENCE.resolve("studio-file.md"), StandardCharsets.UTF_8);
-    ResourceBundle fields = ResourceBundle.getBundle("org.meltwright.examples.studio.file.fields");
+  void the_reference_page_has_the_fields_of_each_record() throws IOException {
+    Path file = REFERENCE.resolve("studio-file.md");
+    String page = Files.readString(file, StandardCharsets.UTF_8);
+    String written = page;
+    for (Class<?> type : StudioRecords.all()) {
+      Matcher table =
+          Pattern.compile("(<!-- fields of " + type.getSimpleName() + " -->\n)(?:\\|[^\n]*\n)+")
+              .matcher(written);
+      assertThat(table.find()).as("a table of " + type.getSimpleName()).isTrue();
+      written = table.replaceAll("$1" + Matcher.quoteReplacement(StudioRecords.table(type)));
+    }
+    if (Boolean.getBoolean("pages.write")) {
+      Files.writeString(file, written, StandardCharsets.UTF_8);
+    } else {
+      assertThat(page).isEqualTo(written);
+    }
+  }
 
-    for (String key : fields.keySet()) {
-      String field = key.substring(key.indexOf('.') + 1);
-      assertThat(page).contains("| `" + field + "` | ").contains(fields.getString(key));
+  /** A field that is dropped is asked for, or it is not needed. */
+  @ParameterizedTest
+  @ValueSource(strings = {"demo-studio.json", "leftovers-studio.json"})
+  void a_dropped_field_is_asked_for_where_it_is_needed(String name) throws IOException {
+    JsonNode whole =
+        MAPPER.readTree(Files.readString(Run.STUDIOS.resolve(name), StandardCharsets.UTF_8));
+    List<String> dropped = new ArrayList<>();
+    StudioRecords.walk(
+        whole,
+        (pointer, field) -> {
+          JsonNode less = whole.deepCopy();
+          String parent = pointer.substring(0, pointer.lastIndexOf('/'));
+          ((ObjectNode) less.at(parent)).remove(pointer.substring(parent.length() + 1));
+          boolean isNeeded = StudioRecords.isNeeded(field) || field.equals(ASKED_UNLESS_WISHED);
+          assertThat(missingAt(less, pointer)).as(pointer).isEqualTo(isNeeded);
+          dropped.add(field);
+        });
+    assertThat(dropped).hasSizeGreaterThan(80);
+  }
+
+  private static boolean missingAt(JsonNode tree, String pointer) {
+    try {
+      StudioFile.read(new ByteArrayInputStream(tree.toString().getBytes(StandardCharsets.UTF_8)));
+      return false;
+    } catch (ProblemException e) {
+      return e.problems().stream()
+          .anyMatch(p -> p.code() == UnitsProblem.FIELD_MISSING && p.path().equals(pointer));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 

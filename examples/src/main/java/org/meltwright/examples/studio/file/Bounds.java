@@ -2,10 +2,15 @@
 package org.meltwright.examples.studio.file;
 
 import java.math.BigDecimal;
+import java.util.function.BiFunction;
+import javax.measure.Quantity;
+import org.meltwright.examples.studio.day.Costing;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
+import org.meltwright.units.QuantityParser;
+import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.UnitsProblem;
 
 /**
@@ -37,6 +42,40 @@ record Bounds(double low, double high, Bilingual lowText, Bilingual highText, St
       case "density" -> DENSITY;
       default -> throw new IllegalArgumentException("no bounds of " + kind.id());
     };
+  }
+
+  private static final double HOTTEST_CELSIUS = 400;
+  private static final int MOST_THINGS = 100_000_000;
+
+  private static final Bounds MOLTEN = between(Costing.ROOM.celsius(), HOTTEST_CELSIUS, "°C");
+
+  /** Reads an amount above zero, in the SI unit of its kind. */
+  static <Q extends Quantity<Q>> BiFunction<QuantityParser, String, Double> amount(
+      QuantityKind<Q> kind) {
+    return of(kind).reader(kind);
+  }
+
+  /** Reads an amount that may be nothing, in the SI unit of its kind. */
+  static <Q extends Quantity<Q>> BiFunction<QuantityParser, String, Double> amountOrNone(
+      QuantityKind<Q> kind) {
+    return of(kind).fromZero().reader(kind);
+  }
+
+  private <Q extends Quantity<Q>> BiFunction<QuantityParser, String, Double> reader(
+      QuantityKind<Q> kind) {
+    return (parser, text) -> require(kind.toSi(parser.parse(text, kind)), text, kind.id());
+  }
+
+  /** Nothing of this trade is molten at room temperature, and no reading of it is above 400 °C. */
+  static TemperaturePoint molten(QuantityParser parser, String text) {
+    TemperaturePoint reading = parser.parseTemperature(text);
+    MOLTEN.require(reading.celsius(), text, "temperature");
+    return reading;
+  }
+
+  /** A number of things that are counted, at least one. */
+  static int count(int number, String things) {
+    return (int) between(1, MOST_THINGS, things).require(number, "number");
   }
 
   private static Bounds said(

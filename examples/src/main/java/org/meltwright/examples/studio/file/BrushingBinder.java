@@ -1,9 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples.studio.file;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Recipe;
@@ -14,55 +14,60 @@ import org.meltwright.examples.studio.day.Brushing;
 import org.meltwright.examples.studio.day.Costing;
 import org.meltwright.examples.studio.day.Known;
 import org.meltwright.examples.studio.day.NotKnown;
+import org.meltwright.examples.studio.file.BrushingDraft.GroundDraft;
 import org.meltwright.examples.studio.page.Phrase;
 import org.meltwright.safety.heating.HeatingLimits;
-import org.meltwright.units.Problems;
+import org.meltwright.units.FieldReader;
 import org.meltwright.units.QuantityKind;
+import org.meltwright.units.QuantityParser;
 import org.meltwright.units.QuantityRange;
 import org.meltwright.units.TemperaturePoint;
 
 /** Makes what is brushed from its draft. */
 final class BrushingBinder {
 
-  private static final String PATH = "/brushing";
   private static final double COLDEST_CELSIUS = -20;
   private static final double MILLIMETRES = 1000;
   private static final Bounds STROKE = Bounds.between(0.001, 10, "mm");
 
   private final StudioRecipes book;
-  private final Leaves leaves;
-  private final Problems problems;
 
-  BrushingBinder(StudioRecipes book, Leaves leaves, Problems problems) {
+  BrushingBinder(StudioRecipes book) {
     this.book = book;
-    this.leaves = leaves;
-    this.problems = problems;
   }
 
-  Optional<Known<Brushing>> brushing(@Nullable BrushingDraft d) {
-    if (d == null) {
-      return Optional.empty();
-    }
-    Optional<Recipe> recipe = book.named(PATH + "/recipe", d.recipe());
-    double room = Costing.ROOM.celsius();
-    List<TemperaturePoint> melts = temperatures("/melts", d.melts(), room);
-    List<TemperaturePoint> panels = temperatures("/panels", d.panels(), COLDEST_CELSIUS);
-    Optional<PanelKind> kind = leaves.word(PATH + "/panel", d.panel(), PanelKind.class);
-    Optional<QuantityRange<Length>> stroke = stroke(d.stroke());
-    Optional<PanelKind> ground = ground(d);
-    Optional<Panel> panel = panel(d, kind).flatMap(p -> onGround(d, ground, p));
-    if (recipe.isEmpty()
-        || melts.isEmpty()
-        || panels.isEmpty()
-        || stroke.isEmpty()
-        || panel.isEmpty()) {
+  Optional<Known<Brushing>> brushing(FieldReader file, @Nullable BrushingDraft draft) {
+    return draft == null ? Optional.empty() : brushed(file.field("brushing"), draft);
+  }
+
+  private Optional<Known<Brushing>> brushed(FieldReader at, BrushingDraft d) {
+    Optional<Recipe> recipe = book.named(at, "recipe", d.recipe());
+    BiFunction<QuantityParser, String, TemperaturePoint> melt = from(Costing.ROOM.celsius());
+    BiFunction<QuantityParser, String, TemperaturePoint> cold = from(COLDEST_CELSIUS);
+    List<TemperaturePoint> melts = at.each("melts", d.melts(), t -> melt.apply(at.parser(), t));
+    List<TemperaturePoint> panels = at.each("panels", d.panels(), t -> cold.apply(at.parser(), t));
+    Optional<PanelKind> kind = at.word("panel", d.panel(), PanelKind.class);
+    Optional<QuantityRange<Length>> stroke = at.parse("stroke", d.stroke(), BrushingBinder::thin);
+    Optional<PanelKind> ground = ground(at, d.ground());
+    Optional<Panel> panel = panel(at, d, kind).flatMap(p -> onGround(at, d.ground(), ground, p));
+    if (recipe.isEmpty()) {
       return Optional.empty();
     }
     String name = recipe.get().name();
-    PanelKind of = kind.orElseThrow();
-    return Optional.of(
-        figures(recipe.get())
-            .map(f -> new Brushing(name, f, stroke.get(), panel.get(), of, ground, melts, panels)));
+    return at.attempt(
+        () ->
+            figures(recipe.get())
+                .map(
+                    f ->
+                        new Brushing(
+                            name,
+                            f,
+                            stroke.get(),
+                            panel.get(),
+                            kind.get(),
+                            ground,
+                            melts,
+                            panels)));
   }
 
   /** The figures of a mix, what no material states taken from natural waxes. */
@@ -83,37 +88,34 @@ final class BrushingBinder {
         Phrase.of("not-known.brushing.remedy"));
   }
 
-  private Optional<Panel> panel(BrushingDraft d, Optional<PanelKind> kind) {
+  private Optional<Panel> panel(FieldReader at, BrushingDraft d, Optional<PanelKind> kind) {
     Optional<Double> thickness =
-        leaves.amount(PATH + "/thickness", d.thickness(), QuantityKind.LENGTH);
-    Optional<TemperaturePoint> air = temperature("/air", d.air(), COLDEST_CELSIUS);
+        at.parse("thickness", d.thickness(), Bounds.amount(QuantityKind.LENGTH));
+    Optional<TemperaturePoint> air = at.parse("air", d.air(), from(COLDEST_CELSIUS));
     return kind.isEmpty() || thickness.isEmpty() || air.isEmpty()
         ? Optional.empty()
-        : problems.attempt(
-            PATH + "/thickness", () -> Panel.of(kind.get(), thickness.get(), air.get()));
+        : at.read("thickness", thickness.get(), t -> Panel.of(kind.get(), t, air.get()));
   }
 
-  private Optional<PanelKind> ground(BrushingDraft d) {
-    return d.ground() == null
-        ? Optional.empty()
-        : leaves.word(PATH + "/ground/of", d.ground().of(), PanelKind.class);
+  private static Optional<PanelKind> ground(FieldReader at, @Nullable GroundDraft d) {
+    return d == null ? Optional.empty() : at.field("ground").word("of", d.of(), PanelKind.class);
   }
 
-  private Optional<Panel> onGround(BrushingDraft d, Optional<PanelKind> ground, Panel panel) {
-    if (d.ground() == null) {
+  private static Optional<Panel> onGround(
+      FieldReader at, @Nullable GroundDraft d, Optional<PanelKind> ground, Panel panel) {
+    if (d == null) {
       return Optional.of(panel);
     }
-    String field = PATH + "/ground/thickness";
-    Optional<Double> metres = leaves.amount(field, d.ground().thickness(), QuantityKind.LENGTH);
+    FieldReader field = at.field("ground");
+    Optional<Double> metres =
+        field.parse("thickness", d.thickness(), Bounds.amount(QuantityKind.LENGTH));
     return ground.isEmpty() || metres.isEmpty()
         ? Optional.empty()
-        : problems.attempt(field, () -> panel.withGround(ground.get().substance(), metres.get()));
+        : field.read("thickness", metres.get(), t -> panel.withGround(ground.get().substance(), t));
   }
 
-  private Optional<QuantityRange<Length>> stroke(@Nullable String text) {
-    return leaves
-        .read(PATH + "/stroke", text, p -> t -> p.parseRange(t, QuantityKind.LENGTH))
-        .flatMap(s -> problems.attempt(PATH + "/stroke", () -> requireThin(s)));
+  private static QuantityRange<Length> thin(QuantityParser parser, String text) {
+    return requireThin(parser.parseRange(text, QuantityKind.LENGTH));
   }
 
   private static QuantityRange<Length> requireThin(QuantityRange<Length> stroke) {
@@ -122,28 +124,13 @@ final class BrushingBinder {
     return stroke;
   }
 
-  private List<TemperaturePoint> temperatures(
-      String field, @Nullable List<String> texts, double coldest) {
-    List<TemperaturePoint> points = new ArrayList<>();
-    for (int i = 0; texts != null && i < texts.size(); i++) {
-      temperature(field + "/" + i, texts.get(i), coldest).ifPresent(points::add);
-    }
-    return points;
-  }
-
   /** Neither melt nor panel is planned hotter than the target. */
-  private Optional<TemperaturePoint> temperature(
-      String field, @Nullable String text, double coldest) {
-    return leaves
-        .read(PATH + field, text, p -> p::parseTemperature)
-        .flatMap(
-            t ->
-                problems.attempt(
-                    PATH + field,
-                    () -> {
-                      Bounds.between(coldest, HeatingLimits.standard().target().celsius(), "°C")
-                          .require(t.celsius(), "temperature");
-                      return t;
-                    }));
+  private static BiFunction<QuantityParser, String, TemperaturePoint> from(double coldest) {
+    Bounds bounds = Bounds.between(coldest, HeatingLimits.standard().target().celsius(), "°C");
+    return (parser, text) -> {
+      TemperaturePoint point = parser.parseTemperature(text);
+      bounds.require(point.celsius(), "temperature");
+      return point;
+    };
   }
 }

@@ -1,9 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples.studio.file;
 
-import jakarta.validation.Valid;
-import jakarta.validation.constraints.NotBlank;
-import jakarta.validation.constraints.NotEmpty;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -20,14 +17,14 @@ import org.jspecify.annotations.Nullable;
  * @param panels the temperatures of the panel to compare
  */
 public record BrushingDraft(
-    @NotBlank @Nullable String recipe,
-    @NotEmpty @Nullable List<@NotBlank String> melts,
-    @NotBlank @Nullable String panel,
-    @NotBlank @Nullable String thickness,
-    @Valid @Nullable GroundDraft ground,
-    @NotBlank @Nullable String stroke,
-    @NotBlank @Nullable String air,
-    @NotEmpty @Nullable List<@NotBlank String> panels) {
+    @Nullable String recipe,
+    @Nullable List<@Nullable String> melts,
+    @Nullable String panel,
+    @Nullable String thickness,
+    @Nullable GroundDraft ground,
+    @Nullable String stroke,
+    @Nullable String air,
+    @Nullable List<@Nullable String> panels) {
 
   /**
    * A ground on a panel, such as gesso on wood.
@@ -35,5 +32,5 @@ public record BrushingDraft(
    * @param of what it is made of
    * @param thickness how thick it is
    */
-  public record GroundDraft(@NotBlank @Nullable String of, @NotBlank @Nullable String thickness) {}
+  public record GroundDraft(@Nullable String of, @Nullable String thickness) {}
 }

@@ -1,15 +1,10 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples.studio.file;
 
-import jakarta.validation.Valid;
-import jakarta.validation.constraints.NotBlank;
-import jakarta.validation.constraints.NotEmpty;
-import jakarta.validation.constraints.NotNull;
-import jakarta.validation.constraints.Positive;
-import jakarta.validation.constraints.PositiveOrZero;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.examples.studio.file.StudioDraft.RoomDraft;
+import org.meltwright.safety.heating.PeopleDraft;
+import org.meltwright.safety.heating.RoomDraft;
 
 /**
  * A class that is to be held, as it was written.
@@ -29,35 +24,19 @@ import org.meltwright.examples.studio.file.StudioDraft.RoomDraft;
  * @param fee what the fee has to cover
  */
 public record ClassDraft(
-    @NotBlank @Nullable String title,
-    @NotBlank @Nullable String date,
+    @Nullable String title,
+    @Nullable String date,
     @Nullable String place,
-    @Valid @Nullable RoomDraft room,
-    @NotNull @Valid @Nullable ClassPeopleDraft people,
-    @NotBlank @Nullable String hours,
-    @NotNull @Valid @Nullable PanelsDraft panels,
-    @NotEmpty @Nullable List<@NotNull @Valid PaintDraft> paints,
-    @Nullable List<@NotBlank String> tools,
-    @Nullable List<@NotNull @Valid CircuitDraft> circuits,
+    @Nullable RoomDraft room,
+    @Nullable PeopleDraft people,
+    @Nullable String hours,
+    @Nullable PanelsDraft panels,
+    @Nullable List<@Nullable PaintDraft> paints,
+    @Nullable List<@Nullable String> tools,
+    @Nullable List<@Nullable CircuitDraft> circuits,
     @Nullable String continuousShare,
-    @Valid @Nullable FreightDraft freight,
-    @Valid @Nullable FeeDraft fee) {
-
-  /**
-   * Who comes.
-   *
-   * @param teachers how many teach or supervise
-   * @param adults how many adults learn
-   * @param minors how many under 18 learn
-   * @param youngest the age of the youngest
-   * @param potsHandledByAdults whether adults alone handle pots and palettes
-   */
-  public record ClassPeopleDraft(
-      @NotNull @PositiveOrZero @Nullable Integer teachers,
-      @NotNull @PositiveOrZero @Nullable Integer adults,
-      @NotNull @PositiveOrZero @Nullable Integer minors,
-      @Positive @Nullable Integer youngest,
-      @Nullable Boolean potsHandledByAdults) {}
+    @Nullable FreightDraft freight,
+    @Nullable FeeDraft fee) {
 
   /**
    * What each learner makes.
@@ -71,11 +50,11 @@ public record ClassDraft(
    * @param leftInTins what stays in the tins of each
    */
   public record PanelsDraft(
-      @NotNull @Positive @Nullable Integer perPerson,
-      @NotBlank @Nullable String width,
-      @NotBlank @Nullable String height,
-      @NotNull @Positive @Nullable Integer layers,
-      @NotBlank @Nullable String film,
+      @Nullable Integer perPerson,
+      @Nullable String width,
+      @Nullable String height,
+      @Nullable Integer layers,
+      @Nullable String film,
       @Nullable String loss,
       @Nullable String leftInTins) {}
 
@@ -92,7 +71,7 @@ public record ClassDraft(
    * @param reading what the thermometer is to show
    */
   public record PaintDraft(
-      @NotBlank @Nullable String recipe,
+      @Nullable String recipe,
       @Nullable String share,
       @Nullable Boolean rest,
       @Nullable String vessel,
@@ -111,10 +90,10 @@ public record ClassDraft(
    * @param others the power of all else that hangs on it
    */
   public record CircuitDraft(
-      @NotBlank @Nullable String name,
-      @NotNull @Positive @Nullable Integer volts,
-      @NotNull @Positive @Nullable Integer amperes,
-      @NotEmpty @Nullable List<@NotBlank String> sources,
+      @Nullable String name,
+      @Nullable Integer volts,
+      @Nullable Integer amperes,
+      @Nullable List<@Nullable String> sources,
       @Nullable String others) {}
 
   /**
@@ -123,7 +102,7 @@ public record ClassDraft(
    * @param perOrder what each order costs
    * @param freeFrom the value of goods from which nothing is charged
    */
-  public record FreightDraft(@NotBlank @Nullable String perOrder, @Nullable String freeFrom) {}
+  public record FreightDraft(@Nullable String perOrder, @Nullable String freeFrom) {}
 
   /**
    * What the fee has to cover beside what is bought.
@@ -134,8 +113,8 @@ public record ClassDraft(
    * @param step what the fee is rounded up to a multiple of
    */
   public record FeeDraft(
-      @NotBlank @Nullable String perPerson,
-      @NotBlank @Nullable String fixed,
-      @NotBlank @Nullable String margin,
-      @NotBlank @Nullable String step) {}
+      @Nullable String perPerson,
+      @Nullable String fixed,
+      @Nullable String margin,
+      @Nullable String step) {}
 }

@@ -9,8 +9,9 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.units.FieldReader;
 import org.meltwright.units.Problem;
-import org.meltwright.units.Problems;
+import org.meltwright.units.ProblemException;
 
 /**
  * The entries of one list of a studio file, by id; entries that could not be read keep their id, so
@@ -26,47 +27,69 @@ final class Entries<T> {
 
   /** Reads a list of drafts; an id that stands twice is a problem of the second entry. */
   static <D, T> Entries<T> read(
-      String pointer,
-      @Nullable List<D> drafts,
+      FieldReader at,
+      String name,
+      @Nullable List<@Nullable D> drafts,
       Function<D, @Nullable String> id,
-      BiFunction<String, D, Optional<T>> reader,
-      Problems problems) {
+      BiFunction<FieldReader, D, Optional<T>> reader) {
     Entries<T> entries = new Entries<>();
-    List<D> all = drafts == null ? List.of() : drafts;
-    for (int i = 0; i < all.size(); i++) {
-      D draft = all.get(i);
-      if (draft != null) {
-        entries.add(pointer + "/" + i, id.apply(draft), p -> reader.apply(p, draft), problems);
-      }
-    }
+    eachAt(at, name, drafts, (entry, d) -> entries.add(entry, id.apply(d), reader.apply(entry, d)));
     return entries;
   }
 
-  private void add(
-      String path, @Nullable String id, Function<String, Optional<T>> reader, Problems problems) {
-    Optional<T> value = reader.apply(path);
-    if (id == null) {
-      return;
-    }
-    if (byId.containsKey(id)) {
-      problems.add(Problem.of(StudioProblem.DOUBLE_ID, id).under(path + "/id"));
-    } else {
-      byId.put(id, value);
+  private void add(FieldReader entry, @Nullable String id, Optional<T> value) {
+    if (id != null && byId.putIfAbsent(id, value) != null) {
+      entry.problems().add(Problem.of(StudioProblem.DOUBLE_ID, id).under(entry.path() + "/id"));
     }
   }
 
-  /** Finds the entry that a text names; empty if there is none or it could not be read. */
-  Optional<T> named(String path, @Nullable String id, Problems problems) {
-    if (id == null || id.isBlank()) {
-      return Optional.empty();
+  /** Walks a list, each entry with a reader that stands at it; one that is null is a problem. */
+  static <D> void eachAt(
+      FieldReader at, String name, @Nullable List<@Nullable D> drafts, Walk<D> walk) {
+    List<@Nullable D> all = drafts == null ? List.of() : drafts;
+    at.each(name, all, Function.identity());
+    FieldReader list = at.field(name);
+    for (int i = 0; i < all.size(); i++) {
+      D draft = all.get(i);
+      if (draft != null) {
+        walk.step(list.field(Integer.toString(i)), draft);
+      }
     }
+  }
+
+  /** What is done with each entry. */
+  interface Walk<D> {
+
+    /** Does it with one; the reader stands at it. */
+    void step(FieldReader entry, D draft);
+  }
+
+  /** Finds the entry that a field names; empty if there is none or it could not be read. */
+  Optional<T> named(FieldReader at, String name, @Nullable String id) {
+    return at.read(name, id, this::named).flatMap(Function.identity());
+  }
+
+  /** Finds the entries that a list names, without those that are not there or not readable. */
+  List<T> allNamed(FieldReader at, String name, @Nullable List<@Nullable String> ids) {
+    return at.each(name, ids, this::named).stream().flatMap(Optional::stream).toList();
+  }
+
+  private Optional<T> named(String id) {
     if (!byId.containsKey(id)) {
-      problems.add(
-          Problem.of(StudioProblem.UNKNOWN_NAME, id)
-              .with("names", String.join(", ", byId.keySet()))
-              .under(path));
+      throw unknown(id, byId.keySet());
     }
-    return byId.getOrDefault(id, Optional.empty());
+    return get(id);
+  }
+
+  /** What is told of a name that nothing has. */
+  static ProblemException unknown(String id, Iterable<String> names) {
+    return new ProblemException(
+        Problem.of(StudioProblem.UNKNOWN_NAME, id).with("names", String.join(", ", names)));
+  }
+
+  /** Tells that two things have one name. */
+  static String isTakenTwice(String id) {
+    throw new ProblemException(Problem.of(StudioProblem.DOUBLE_ID, id));
   }
 
   boolean contains(String id) {

@@ -1,12 +1,13 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples.studio.file;
 
+import static java.util.function.Function.identity;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
@@ -20,7 +21,6 @@ import org.meltwright.core.equipment.Mould;
 import org.meltwright.core.equipment.Thermometer;
 import org.meltwright.core.equipment.Vessel;
 import org.meltwright.core.mixture.Mixture;
-import org.meltwright.examples.json.JsonProblem;
 import org.meltwright.examples.studio.day.Chosen;
 import org.meltwright.examples.studio.day.Job;
 import org.meltwright.examples.studio.day.Job.Cast;
@@ -32,11 +32,12 @@ import org.meltwright.examples.studio.file.StudioBinder.Equipment;
 import org.meltwright.examples.studio.file.StudioDraft.CastDraft;
 import org.meltwright.examples.studio.file.StudioDraft.JobDraft;
 import org.meltwright.examples.studio.file.StudioDraft.MakeDraft;
+import org.meltwright.units.FieldReader;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.Problems;
 import org.meltwright.units.QuantityKind;
+import org.meltwright.units.QuantityParser;
 import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.VolumeFraction;
 
@@ -44,112 +45,98 @@ import org.meltwright.units.VolumeFraction;
 final class JobBinder {
 
   private static final double SECONDS_PER_HOUR = 3600;
+
   private final Entries<ShelfItem> shelf;
   private final StudioRecipes book;
   private final Equipment equipment;
-  private final Leaves leaves;
-  private final Problems problems;
 
-  JobBinder(
-      Entries<ShelfItem> shelf,
-      StudioRecipes book,
-      Equipment equipment,
-      Leaves leaves,
-      Problems problems) {
+  JobBinder(Entries<ShelfItem> shelf, StudioRecipes book, Equipment equipment) {
     this.shelf = shelf;
     this.book = book;
     this.equipment = equipment;
-    this.leaves = leaves;
-    this.problems = problems;
   }
 
-  List<Job> jobs(@Nullable List<JobDraft> drafts) {
+  List<Job> jobs(FieldReader file, @Nullable List<@Nullable JobDraft> drafts) {
     List<Job> jobs = new ArrayList<>();
-    for (int i = 0; drafts != null && i < drafts.size(); i++) {
-      if (drafts.get(i) != null) {
-        job("/today/" + i, drafts.get(i)).ifPresent(jobs::add);
-      }
-    }
+    Entries.eachAt(file, "today", drafts, (at, d) -> job(at, d).ifPresent(jobs::add));
     return jobs;
   }
 
   /** Every text of a job is read, also when its recipe could not be built. */
-  private Optional<Job> job(String path, JobDraft d) {
-    Optional<Recipe> recipe = book.named(path + "/recipe", d.recipe());
-    Film film = film(path, d);
-    Optional<Heating> heating = heating(path, d);
-    CastDraft drafted = d.cast();
-    Optional<Cast> cast = drafted == null ? Optional.empty() : cast(path + "/cast", drafted);
+  private Optional<Job> job(FieldReader at, JobDraft d) {
+    FieldReader may = at.optional();
+    Optional<Recipe> recipe = book.named(at, "recipe", d.recipe());
+    Film film = film(may, d);
+    Optional<Heating> heating = heating(at, d);
+    Optional<Cast> cast =
+        may.read("cast", d.cast(), c -> cast(at.field("cast"), c)).flatMap(identity());
     Optional<Double> active =
-        leaves.amount(path + "/activeTime", d.activeTime(), QuantityKind.TIME);
-    String recipeId = d.recipe();
+        may.parse("activeTime", d.activeTime(), Bounds.amount(QuantityKind.TIME));
+    String recipeId = String.valueOf(d.recipe());
     Optional<Stated> stated =
-        d.make() == null ? wished(path, recipeId) : stated(path + "/make", d.make());
-    boolean hasBadCast = drafted != null && cast.isEmpty();
-    if (recipe.isEmpty() || stated.isEmpty() || recipeId == null || hasBadCast) {
+        d.make() == null ? wished(at, recipeId) : stated(at.field("make"), d.make());
+    boolean hasBadCast = d.cast() != null && cast.isEmpty();
+    if (recipe.isEmpty() || stated.isEmpty() || hasBadCast) {
       return Optional.empty();
     }
     Losses losses =
         book.insolubles().withFilm(QuantityKind.MASS.ofSi(film.atLeastKilograms()), film.share());
     Optional<Known<Batch>> amount =
-        amount(path + "/make", stated.get(), recipe.get(), losses, cast.orElse(null));
-    if (amount.isEmpty() || heating.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new Job(
-            recipeId,
-            recipe.get(),
-            losses,
-            amount.get(),
-            heating.get(),
-            orEmpty(active),
-            cast.orElse(null)));
+        amount(at.field("make"), stated.get(), recipe.get(), losses, cast.orElse(null));
+    return amount.isEmpty() || heating.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Job(
+                recipeId,
+                recipe.get(),
+                losses,
+                amount.get(),
+                heating.get(),
+                orEmpty(active),
+                cast.orElse(null)));
   }
 
   private record Film(MassFraction share, double atLeastKilograms) {}
 
-  private Film film(String path, JobDraft d) {
+  private static Film film(FieldReader may, JobDraft d) {
     return new Film(
-        leaves.massFraction(path + "/filmLoss", d.filmLoss()).orElse(MassFraction.ZERO),
-        leaves
-            .amount(path + "/filmLossAtLeast", d.filmLossAtLeast(), QuantityKind.MASS)
+        may.parse("filmLoss", d.filmLoss(), QuantityParser::parseMassFraction)
+            .orElse(MassFraction.ZERO),
+        may.parse("filmLossAtLeast", d.filmLossAtLeast(), Bounds.amount(QuantityKind.MASS))
             .orElse(0.0));
   }
 
-  private Optional<Heating> heating(String path, JobDraft d) {
-    Optional<Vessel> vessel = equipment.vessels().named(path + "/vessel", d.vessel(), problems);
-    Optional<HeatSource> source =
-        equipment.heatSources().named(path + "/heatSource", d.heatSource(), problems);
+  private Optional<Heating> heating(FieldReader at, JobDraft d) {
+    FieldReader may = at.optional();
+    Optional<Vessel> vessel = equipment.vessels().named(at, "vessel", d.vessel());
+    Optional<HeatSource> source = equipment.heatSources().named(at, "heatSource", d.heatSource());
     Optional<Thermometer> thermometer =
-        equipment.thermometers().named(path + "/thermometer", d.thermometer(), problems);
-    Optional<TemperaturePoint> reading = leaves.molten(path + "/reading", d.reading());
-    Optional<Double> held = leaves.amount(path + "/held", d.held(), QuantityKind.TIME);
-    if (vessel.isEmpty() || source.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new Heating(
-            vessel.get(),
-            source.get(),
-            thermometer.orElse(null),
-            reading.orElse(null),
-            orEmpty(held.map(s -> s / SECONDS_PER_HOUR))));
+        equipment.thermometers().named(may, "thermometer", d.thermometer());
+    Optional<TemperaturePoint> reading = may.parse("reading", d.reading(), Bounds::molten);
+    Optional<Double> held = may.parse("held", d.held(), Bounds.amount(QuantityKind.TIME));
+    return vessel.isEmpty() || source.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Heating(
+                vessel.get(),
+                source.get(),
+                thermometer.orElse(null),
+                reading.orElse(null),
+                orEmpty(held.map(s -> s / SECONDS_PER_HOUR))));
   }
 
   private static OptionalDouble orEmpty(Optional<Double> value) {
     return value.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
   }
 
-  private Optional<Cast> cast(String path, CastDraft d) {
-    Optional<Mould> mould = equipment.moulds().named(path + "/mould", d.mould(), problems);
-    Optional<VolumeFraction> fill = leaves.volumeFraction(path + "/fill", d.fill());
+  private Optional<Cast> cast(FieldReader at, CastDraft d) {
+    Optional<Mould> mould = equipment.moulds().named(at, "mould", d.mould());
+    Optional<VolumeFraction> fill = at.parse("fill", d.fill(), QuantityParser::parseVolumeFraction);
     Optional<Double> density =
-        leaves.amount(path + "/meltDensity", d.meltDensity(), QuantityKind.DENSITY);
-    if (mould.isEmpty() || fill.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(new Cast(mould.get(), fill.get(), orEmpty(density)));
+        at.optional().parse("meltDensity", d.meltDensity(), Bounds.amount(QuantityKind.DENSITY));
+    return mould.isEmpty() || fill.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Cast(mould.get(), fill.get(), orEmpty(density)));
   }
 
   /** The one thing that is stated of a batch; the mass of a number of cakes is their number. */
@@ -165,30 +152,32 @@ final class JobBinder {
   }
 
   /** Wishes say how much is made; of any other recipe it has to be stated. */
-  private Optional<Stated> wished(String path, @Nullable String recipeId) {
-    Chosen chosen = book.chosen().get(String.valueOf(recipeId));
+  private Optional<Stated> wished(FieldReader at, String recipeId) {
+    Chosen chosen = book.chosen().get(recipeId);
     if (chosen == null && !book.isOfWishes(recipeId)) {
-      problems.add(
-          Problem.of(JsonProblem.MISSING_FIELD, StudioProblem.CHECK.name("nothing"))
-              .under(path + "/make"));
+      at.value("make", null);
     }
     return Optional.ofNullable(chosen).map(c -> new Stated(Stated.Kind.TOTAL, c.kilograms(), null));
   }
 
-  private Optional<Stated> stated(String path, MakeDraft make) {
+  private static Optional<Stated> stated(FieldReader at, MakeDraft make) {
     long count =
         Stream.of(make.ingredient(), make.total(), make.net(), make.cakes())
             .filter(Objects::nonNull)
             .count();
-    Optional<Double> mass = leaves.amount(path + "/mass", make.mass(), QuantityKind.MASS);
-    Optional<Double> total = leaves.amount(path + "/total", make.total(), QuantityKind.MASS);
-    Optional<Double> net = leaves.amount(path + "/net", make.net(), QuantityKind.MASS);
+    FieldReader may = at.optional();
+    Optional<Double> mass = may.parse("mass", make.mass(), Bounds.amount(QuantityKind.MASS));
+    Optional<Double> total = may.parse("total", make.total(), Bounds.amount(QuantityKind.MASS));
+    Optional<Double> net = may.parse("net", make.net(), Bounds.amount(QuantityKind.MASS));
+    Optional<Integer> cakes = may.read("cakes", make.cakes(), n -> Bounds.count(n, "cakes"));
     if (count != 1 || (make.mass() != null && make.ingredient() == null)) {
-      problems.add(
-          Problem.of(
-                  StudioProblem.ONE_OF, StudioProblem.CHECK.name(count == 0 ? "none" : "several"))
-              .with("fields", "ingredient (with mass), total, net, cakes")
-              .under(path));
+      at.problems()
+          .add(
+              Problem.of(
+                      StudioProblem.ONE_OF,
+                      StudioProblem.CHECK.name(count == 0 ? "none" : "several"))
+                  .with("fields", "ingredient (with mass), total, net, cakes")
+                  .under(at.path()));
       return Optional.empty();
     }
     if (make.ingredient() != null && make.mass() == null) {
@@ -198,65 +187,63 @@ final class JobBinder {
             mass.map(m -> new Stated(Stated.Kind.INGREDIENT, m, make.ingredient())),
             total.map(m -> new Stated(Stated.Kind.TOTAL, m, null)),
             net.map(m -> new Stated(Stated.Kind.NET, m, null)),
-            Optional.ofNullable(make.cakes()).map(n -> new Stated(Stated.Kind.CAKES, n, null)))
+            cakes.map(n -> new Stated(Stated.Kind.CAKES, n, null)))
         .flatMap(Optional::stream)
         .findFirst();
   }
 
   /** How much is made; what is stated is checked also where the shares by mass are not known. */
   private Optional<Known<Batch>> amount(
-      String path, Stated stated, Recipe recipe, Losses losses, @Nullable Cast cast) {
+      FieldReader at, Stated stated, Recipe recipe, Losses losses, @Nullable Cast cast) {
     Optional<NotKnown> unknownShares = book.unknownShares(recipe);
-    return batch(path, stated, recipe, losses, cast)
+    return batch(at, stated, recipe, losses, cast)
         .map(amount -> unknownShares.map(Known::<Batch>not).orElse(amount));
   }
 
   private Optional<Known<Batch>> batch(
-      String path, Stated stated, Recipe recipe, Losses losses, @Nullable Cast cast) {
+      FieldReader at, Stated stated, Recipe recipe, Losses losses, @Nullable Cast cast) {
     Quantity<Mass> mass = QuantityKind.MASS.ofSi(stated.amount());
     return switch (stated.kind()) {
-      case TOTAL -> attempt(path + "/total", () -> Batch.ofTotal(recipe, mass, losses));
-      case NET -> attempt(path + "/net", () -> Batch.ofNet(recipe, mass, losses));
-      case CAKES -> ofCakes(path + "/cakes", (int) stated.amount(), recipe, losses, cast);
+      case TOTAL -> at.read("total", mass, m -> Known.of(Batch.ofTotal(recipe, m, losses)));
+      case NET -> at.read("net", mass, m -> Known.of(Batch.ofNet(recipe, m, losses)));
+      case CAKES -> at.read("cakes", (int) stated.amount(), n -> ofCakes(n, recipe, losses, cast));
       case INGREDIENT ->
-          book.ingredient(path + "/ingredient", stated.ingredient())
-              .flatMap(i -> attempt(path, () -> Batch.ofIngredient(recipe, i, mass, losses)));
-      case ALL_THAT_IS_LEFT -> usingUp(path, stated, recipe, losses);
+          book.ingredient(at, "ingredient", stated.ingredient())
+              .flatMap(
+                  i ->
+                      at.problems()
+                          .attempt(
+                              at.path(),
+                              () -> Known.of(Batch.ofIngredient(recipe, i, mass, losses))));
+      case ALL_THAT_IS_LEFT -> usingUp(at, stated, recipe, losses);
     };
   }
 
-  private Optional<Known<Batch>> attempt(String path, Supplier<Batch> batch) {
-    return problems.attempt(path, () -> Known.of(batch.get()));
-  }
-
-  private Optional<Known<Batch>> usingUp(String path, Stated stated, Recipe recipe, Losses losses) {
-    Optional<Ingredient> ingredient = book.ingredient(path + "/ingredient", stated.ingredient());
+  private Optional<Known<Batch>> usingUp(
+      FieldReader at, Stated stated, Recipe recipe, Losses losses) {
+    Optional<Ingredient> ingredient = book.ingredient(at, "ingredient", stated.ingredient());
     Optional<ShelfItem> item = shelf.get(String.valueOf(stated.ingredient()));
     if (ingredient.isPresent() && item.isEmpty()) {
-      problems.add(
-          Problem.of(StudioProblem.MASS_NEEDED, StudioProblem.CHECK.name("nothing"))
-              .under(path + "/mass"));
+      at.problems()
+          .add(
+              Problem.of(StudioProblem.MASS_NEEDED, StudioProblem.CHECK.name("nothing"))
+                  .under(at.path() + "/mass"));
     }
     return item.flatMap(
-        i ->
-            attempt(
-                path + "/ingredient",
-                () ->
-                    Batch.usingUp(
-                        recipe, i.material(), QuantityKind.MASS.ofSi(i.stockKilograms()), losses)));
+        shelved -> at.read("ingredient", shelved, i -> Known.of(usingUp(recipe, i, losses))));
   }
 
-  private Optional<Known<Batch>> ofCakes(
-      String path, int cakes, Recipe recipe, Losses losses, @Nullable Cast cast) {
-    return problems.attempt(
-        path,
-        () -> {
-          if (cast == null) {
-            throw new ProblemException(
-                Problem.of(StudioProblem.CAST_NEEDED, Integer.toString(cakes)));
-          }
-          Mixture sample = Batch.ofTotal(recipe, QuantityKind.MASS.ofSi(1), losses).net();
-          return cast.casting(sample).map(c -> Batch.ofCakes(recipe, cakes, c.cake(), losses));
-        });
+  private static Batch usingUp(Recipe recipe, ShelfItem item, Losses losses) {
+    return Batch.usingUp(
+        recipe, item.material(), QuantityKind.MASS.ofSi(item.stockKilograms()), losses);
+  }
+
+  private static Known<Batch> ofCakes(
+      int cakes, Recipe recipe, Losses losses, @Nullable Cast cast) {
+    if (cast == null) {
+      throw new ProblemException(Problem.of(StudioProblem.CAST_NEEDED, Integer.toString(cakes)));
+    }
+    Mixture sample = Batch.ofTotal(recipe, QuantityKind.MASS.ofSi(1), losses).net();
+    return cast.casting(sample).map(c -> Batch.ofCakes(recipe, cakes, c.cake(), losses));
   }
 }

@@ -2,8 +2,10 @@
 package org.meltwright.examples.studio.file;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.equipment.HeatSource;
@@ -12,9 +14,10 @@ import org.meltwright.core.equipment.Vessel;
 import org.meltwright.examples.studio.day.ClassDay.Paint;
 import org.meltwright.examples.studio.file.ClassDraft.PaintDraft;
 import org.meltwright.examples.studio.file.StudioBinder.Equipment;
+import org.meltwright.units.FieldReader;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
-import org.meltwright.units.Problems;
+import org.meltwright.units.QuantityParser;
 import org.meltwright.units.TemperaturePoint;
 import org.meltwright.units.VolumeFraction;
 
@@ -23,61 +26,48 @@ final class PaintBinder {
 
   private final StudioRecipes book;
   private final Equipment equipment;
-  private final Leaves leaves;
-  private final Problems problems;
 
-  PaintBinder(StudioRecipes book, Equipment equipment, Leaves leaves, Problems problems) {
+  PaintBinder(StudioRecipes book, Equipment equipment) {
     this.book = book;
     this.equipment = equipment;
-    this.leaves = leaves;
-    this.problems = problems;
   }
 
   /** Returns the paints; none if one of them could not be read. */
-  List<Paint> paints(String path, @Nullable List<PaintDraft> drafted) {
-    List<PaintDraft> drafts = drafted == null ? List.of() : drafted;
-    Portions portions = new Portions(problems);
+  List<Paint> paints(FieldReader day, @Nullable List<@Nullable PaintDraft> drafted) {
+    Portions portions = new Portions();
     List<Paint> paints = new ArrayList<>();
-    for (int i = 0; i < drafts.size(); i++) {
-      PaintDraft d = drafts.get(i);
-      if (d == null) {
-        portions.spoil();
-      } else {
-        String at = path + "/" + i;
-        portions.add(at, d.share(), d.rest(), () -> share(at, d));
-        paint(at, d).ifPresentOrElse(paints::add, portions::spoil);
-      }
-    }
-    eachRecipeOnce(path, drafts);
-    return portions.whole(path).map(shares -> withShares(paints, shares)).orElse(List.of());
+    Set<String> seen = new HashSet<>();
+    Entries.eachAt(
+        day,
+        "paints",
+        drafted,
+        (at, d) -> {
+          portions.add(at, d.share(), d.rest());
+          paint(at, d).ifPresentOrElse(paints::add, portions::spoil);
+          if (d.recipe() != null && !seen.add(d.recipe())) {
+            at.problems()
+                .add(Problem.of(StudioProblem.DOUBLE_ID, d.recipe()).under(at.path() + "/recipe"));
+          }
+        });
+    boolean isAnyMissing = drafted == null || drafted.isEmpty() || drafted.contains(null);
+    return isAnyMissing
+        ? List.of()
+        : portions
+            .whole(day.field("paints"))
+            .map(shares -> withShares(paints, shares))
+            .orElse(List.of());
   }
 
-  private Optional<Double> share(String path, PaintDraft d) {
-    return leaves.massFraction(path + "/share", d.share()).map(MassFraction::value);
-  }
-
-  private void eachRecipeOnce(String path, List<PaintDraft> drafts) {
-    List<String> seen = new ArrayList<>();
-    for (int i = 0; i < drafts.size(); i++) {
-      PaintDraft d = drafts.get(i);
-      String id = d == null ? null : d.recipe();
-      if (id != null && seen.contains(id)) {
-        problems.add(Problem.of(StudioProblem.DOUBLE_ID, id).under(path + "/" + i + "/recipe"));
-      } else if (id != null) {
-        seen.add(id);
-      }
-    }
-  }
-
-  private Optional<Paint> paint(String path, PaintDraft d) {
-    Optional<Recipe> recipe = book.named(path + "/recipe", d.recipe());
-    Optional<Vessel> vessel = equipment.vessels().named(path + "/vessel", d.vessel(), problems);
-    Optional<VolumeFraction> fill = leaves.volumeFraction(path + "/fill", d.fill());
-    Optional<HeatSource> source =
-        equipment.heatSources().named(path + "/heatSource", d.heatSource(), problems);
+  private Optional<Paint> paint(FieldReader at, PaintDraft d) {
+    FieldReader may = at.optional();
+    Optional<Recipe> recipe = book.named(at, "recipe", d.recipe());
+    Optional<Vessel> vessel = equipment.vessels().named(may, "vessel", d.vessel());
+    Optional<VolumeFraction> fill =
+        may.parse("fill", d.fill(), QuantityParser::parseVolumeFraction);
+    Optional<HeatSource> source = equipment.heatSources().named(may, "heatSource", d.heatSource());
     Optional<Thermometer> thermometer =
-        equipment.thermometers().named(path + "/thermometer", d.thermometer(), problems);
-    Optional<TemperaturePoint> reading = leaves.molten(path + "/reading", d.reading());
+        equipment.thermometers().named(may, "thermometer", d.thermometer());
+    Optional<TemperaturePoint> reading = may.parse("reading", d.reading(), Bounds::molten);
     return recipe.map(
         r ->
             new Paint(

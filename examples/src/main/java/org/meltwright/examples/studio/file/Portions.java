@@ -7,11 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.units.Bilingual;
+import org.meltwright.units.FieldReader;
 import org.meltwright.units.Problem;
-import org.meltwright.units.Problems;
+import org.meltwright.units.QuantityParser;
 
 /** Shares of a whole, in the order of their parts; one of them may be the rest. */
 final class Portions {
@@ -20,40 +20,24 @@ final class Portions {
   private static final MathContext DIGITS = new MathContext(9);
 
   private final List<OptionalDouble> shares = new ArrayList<>();
-  private final Problems problems;
   private boolean areAllRead = true;
 
-  Portions(Problems problems) {
-    this.problems = problems;
-  }
-
   /** Adds a part that states its share or is the rest; a problem if it does both or neither. */
-  void add(
-      String path,
-      @Nullable String share,
-      @Nullable Boolean rest,
-      Supplier<Optional<Double>> reader) {
-    if (!isStatedOnce(path, share, rest, problems)) {
-      areAllRead = false;
-    } else if (share == null) {
-      shares.add(OptionalDouble.empty());
-    } else {
-      reader.get().ifPresentOrElse(s -> shares.add(OptionalDouble.of(s)), this::spoil);
-    }
-  }
-
-  /** Whether a part states its share or is the rest; a problem if it does both or neither. */
-  static boolean isStatedOnce(
-      String path, @Nullable String share, @Nullable Boolean rest, Problems problems) {
+  void add(FieldReader part, @Nullable String share, @Nullable Boolean rest) {
     boolean isRest = Boolean.TRUE.equals(rest);
     if (isRest == (share != null)) {
-      problems.add(
-          Problem.of(StudioProblem.ONE_OF, StudioProblem.CHECK.name(isRest ? "both" : "none"))
-              .with("fields", "share, rest")
-              .under(path));
-      return false;
+      part.problems()
+          .add(
+              Problem.of(StudioProblem.ONE_OF, StudioProblem.CHECK.name(isRest ? "both" : "none"))
+                  .with("fields", "share, rest")
+                  .under(part.path()));
+      spoil();
+    } else if (isRest) {
+      shares.add(OptionalDouble.empty());
+    } else {
+      part.parse("share", share, QuantityParser::parseMassFraction)
+          .ifPresentOrElse(s -> shares.add(OptionalDouble.of(s.value())), this::spoil);
     }
-    return true;
   }
 
   /** Notes a part that could not be read: there is no whole then. */
@@ -62,7 +46,7 @@ final class Portions {
   }
 
   /** The shares, the rest worked out; empty, with a problem told, if they make no whole. */
-  Optional<List<Double>> whole(String path) {
+  Optional<List<Double>> whole(FieldReader list) {
     if (!areAllRead) {
       return Optional.empty();
     }
@@ -70,7 +54,7 @@ final class Portions {
     long rests = shares.stream().filter(OptionalDouble::isEmpty).count();
     boolean isFull = rests == 1 ? sum < 1 : rests == 0 && Math.abs(sum - 1) <= SLACK;
     if (!isFull) {
-      problems.add(Problem.of(StudioProblem.SHARES, found(sum, rests)).under(path));
+      list.problems().add(Problem.of(StudioProblem.SHARES, found(sum, rests)).under(list.path()));
       return Optional.empty();
     }
     return Optional.of(shares.stream().map(s -> s.orElse(1 - sum)).toList());

@@ -10,18 +10,22 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.BinaryOperator;
-import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.cost.Price;
 import org.meltwright.core.cost.ReadyMade;
 import org.meltwright.core.equipment.Balance;
+import org.meltwright.core.equipment.BalanceDraft;
 import org.meltwright.core.equipment.HeatSource;
-import org.meltwright.core.equipment.Lining;
+import org.meltwright.core.equipment.HeatSourceDraft;
 import org.meltwright.core.equipment.Mould;
+import org.meltwright.core.equipment.MouldDraft;
 import org.meltwright.core.equipment.Thermometer;
+import org.meltwright.core.equipment.ThermometerDraft;
 import org.meltwright.core.equipment.Vessel;
-import org.meltwright.core.equipment.VesselMaterial;
+import org.meltwright.core.equipment.VesselDraft;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialCatalogue;
 import org.meltwright.examples.studio.day.Brushing;
@@ -31,132 +35,123 @@ import org.meltwright.examples.studio.day.Known;
 import org.meltwright.examples.studio.day.ShelfItem;
 import org.meltwright.examples.studio.day.Studio;
 import org.meltwright.examples.studio.file.StudioDraft.AboutDraft;
-import org.meltwright.examples.studio.file.StudioDraft.BalanceDraft;
-import org.meltwright.examples.studio.file.StudioDraft.HeatSourceDraft;
-import org.meltwright.examples.studio.file.StudioDraft.MouldDraft;
-import org.meltwright.examples.studio.file.StudioDraft.OfferDraft;
-import org.meltwright.examples.studio.file.StudioDraft.PeopleDraft;
 import org.meltwright.examples.studio.file.StudioDraft.ShelfDraft;
-import org.meltwright.examples.studio.file.StudioDraft.ThermometerDraft;
-import org.meltwright.examples.studio.file.StudioDraft.VesselDraft;
-import org.meltwright.examples.studio.file.WishesDraft.LeftoverDraft;
 import org.meltwright.safety.heating.People;
+import org.meltwright.safety.heating.Room;
 import org.meltwright.safety.naming.HazardNames;
+import org.meltwright.units.FieldReader;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
+import org.meltwright.units.ProblemException;
 import org.meltwright.units.Problems;
 import org.meltwright.units.QuantityKind;
+import org.meltwright.units.QuantityParser;
 
 /** Makes a studio from its draft: texts become values, names become what they name. */
 public final class StudioBinder {
 
+  private static final BinaryOperator<ReadyMade> CHEAPER =
+      BinaryOperator.minBy(Comparator.comparing(ReadyMade::landed));
+
   private final StudioDraft draft;
   private final MaterialCatalogue catalogue;
-  private final Problems problems;
-  private final Leaves leaves;
-  private final CurrencyUnit currency;
+  private final FieldReader at;
+  private final FieldReader about;
+  private final StudioCurrency currency;
+  private final Set<String> materials = new HashSet<>();
 
+  /** What was found before, in the shape of the file, is told with the rest. */
   StudioBinder(StudioDraft draft, MaterialCatalogue catalogue, Problems problems) {
     this.draft = draft;
     this.catalogue = catalogue;
-    this.problems = problems;
-    AboutDraft about = draft.studio();
-    Optional<CurrencyUnit> stated =
-        problems.read(
-            "/studio/currency", about == null ? null : about.currency(), Currencies::read);
-    boolean decimalComma = about != null && Boolean.TRUE.equals(about.decimalComma());
-    this.leaves = new Leaves(decimalComma, stated.isPresent(), problems);
-    this.currency = stated.orElse(CurrencyUnit.EUR);
+    AboutDraft stated = draft.studio();
+    boolean decimalComma = stated != null && Boolean.TRUE.equals(stated.decimalComma());
+    this.at =
+        FieldReader.of(
+            decimalComma ? QuantityParser.withDecimalComma() : QuantityParser.localeFree(),
+            problems);
+    at.value("studio", stated);
+    this.about = stated == null ? at.field("studio").optional() : at.field("studio");
+    this.currency =
+        StudioCurrency.read(about, "currency", stated == null ? null : stated.currency());
   }
 
   /** Returns the studio, or throws all problems gathered. */
   Studio bind() {
     Entries<Balance> balances =
-        Entries.read("/balances", draft.balances(), BalanceDraft::id, this::balance, problems);
-    Entries<ShelfItem> shelf =
         Entries.read(
-            "/shelf", draft.shelf(), ShelfDraft::id, (p, d) -> item(p, d, balances), problems);
-    eachMaterialOnce(shelf);
-    Map<String, Double> leftovers = leftovers();
-    WishBinder wishes =
-        new WishBinder(shelf, balances.values(), leftovers, currency, leaves, problems);
-    StudioRecipes book = new StudioRecipes(draft.recipes(), shelf, wishes, leaves, problems);
+            at, "balances", draft.balances(), BalanceDraft::id, made((p, d) -> d.toBalance(p)));
+    Entries<ShelfItem> shelf =
+        Entries.read(at, "shelf", draft.shelf(), ShelfDraft::id, (e, d) -> item(e, d, balances));
+    List<Leftover> leftovers = leftovers();
+    WishBinder wishes = new WishBinder(shelf, balances.values(), byId(leftovers), currency);
+    StudioRecipes book = new StudioRecipes(at, draft.recipes(), shelf, wishes);
     Map<String, Double> leftByName = byName(leftovers, book);
     Equipment equipment = equipment();
-    List<Job> jobs = new JobBinder(shelf, book, equipment, leaves, problems).jobs(draft.today());
-    Optional<Studio.About> about = about(draft.studio());
-    Studio.Place place =
-        new Studio.Place(leaves.room("/room", draft.room()).orElse(null), people(draft.people()));
+    List<Job> jobs = new JobBinder(shelf, book, equipment).jobs(at, draft.today());
+    Optional<Studio.About> who = draft.studio() == null ? Optional.empty() : about(draft.studio());
+    Studio.Place place = new Studio.Place(room().orElse(null), people().orElse(null));
     Map<String, ReadyMade> offers = offers(book);
-    String town = about.map(Studio.About::town).orElse("");
     Optional<Known<Brushing>> brushing =
-        new BrushingBinder(book, leaves, problems).brushing(draft.brushing());
+        new BrushingBinder(book).brushing(at.optional(), draft.brushing());
     Optional<ClassDay> classDay =
-        new ClassBinder(book, equipment, currency, leaves, problems)
-            .classDay(draft.classDay(), town, place.room());
-    problems.throwIfAny();
-    return new Studio(
-        about.orElseThrow(),
-        place,
-        shelf.values(),
-        balances.values(),
-        new Studio.Recipes(book.unknownShares(), book.chosen(), leftByName),
-        jobs,
-        offers,
-        new Studio.Plans(brushing.orElse(null), classDay.orElse(null)));
+        new ClassBinder(book, equipment, currency)
+            .classDay(
+                at.optional(),
+                draft.classDay(),
+                who.map(Studio.About::town).orElse(""),
+                place.room());
+    return at.make(
+        () ->
+            new Studio(
+                who.orElseThrow(),
+                place,
+                shelf.values(),
+                balances.values(),
+                new Studio.Recipes(book.unknownShares(), book.chosen(), leftByName),
+                jobs,
+                offers,
+                new Studio.Plans(brushing.orElse(null), classDay.orElse(null))));
   }
 
-  /** Price, stock and balance are found by material, so two entries of one would be mixed up. */
-  private void eachMaterialOnce(Entries<ShelfItem> shelf) {
-    Set<String> seen = new HashSet<>();
-    List<ShelfDraft> drafts = draft.shelf() == null ? List.of() : draft.shelf();
-    for (int i = 0; i < drafts.size(); i++) {
-      ShelfDraft d = drafts.get(i);
-      String id = d == null ? null : d.id();
-      Optional<ShelfItem> item = id == null ? Optional.empty() : shelf.get(id);
-      if (item.isPresent() && !seen.add(item.get().material().id())) {
-        problems.add(
-            Problem.of(StudioProblem.DOUBLE_MATERIAL, item.get().material().id())
-                .under("/shelf/" + i + "/material"));
-      }
-    }
+  /** What is left of an earlier batch, and where that stands. */
+  private record Leftover(FieldReader entry, @Nullable String id, double kilograms) {}
+
+  private List<Leftover> leftovers() {
+    List<Leftover> all = new ArrayList<>();
+    Entries.eachAt(
+        at.optional(),
+        "leftovers",
+        draft.leftovers(),
+        (entry, d) ->
+            entry
+                .parse("mass", d.mass(), Bounds.amountOrNone(QuantityKind.MASS))
+                .ifPresent(mass -> all.add(new Leftover(entry, d.recipe(), mass))));
+    return all;
   }
 
-  /** What is left of earlier batches, by the id of the recipe; of one id all together. */
-  private Map<String, Double> leftovers() {
+  /** By the id of the recipe; of one id all together. */
+  private static Map<String, Double> byId(List<Leftover> leftovers) {
     Map<String, Double> all = new LinkedHashMap<>();
-    List<LeftoverDraft> drafts = draft.leftovers() == null ? List.of() : draft.leftovers();
-    for (int i = 0; i < drafts.size(); i++) {
-      LeftoverDraft d = drafts.get(i);
-      String id = d == null ? null : d.recipe();
-      String path = "/leftovers/" + i + "/mass";
-      if (d != null && id != null) {
-        leaves
-            .amountOrNone(path, d.mass(), QuantityKind.MASS)
-            .ifPresent(mass -> all.merge(id, mass, Double::sum));
-      }
-    }
+    leftovers.forEach(l -> all.merge(String.valueOf(l.id()), l.kilograms(), Double::sum));
     return all;
   }
 
-  private Map<String, Double> byName(Map<String, Double> leftovers, StudioRecipes book) {
+  private static Map<String, Double> byName(List<Leftover> leftovers, StudioRecipes book) {
     Map<String, Double> all = new HashMap<>();
-    List<LeftoverDraft> drafts = draft.leftovers() == null ? List.of() : draft.leftovers();
-    for (int i = 0; i < drafts.size(); i++) {
-      String id = drafts.get(i) == null ? null : drafts.get(i).recipe();
-      book.named("/leftovers/" + i + "/recipe", id)
-          .ifPresent(r -> all.put(r.name(), leftovers.getOrDefault(String.valueOf(id), 0.0)));
+    for (Leftover left : leftovers) {
+      book.named(left.entry(), "recipe", left.id())
+          .ifPresent(r -> all.merge(r.name(), left.kilograms(), Double::sum));
     }
     return all;
   }
 
-  private @Nullable People people(@Nullable PeopleDraft d) {
-    Integer teachers = d == null ? null : d.teachers();
-    Integer adults = d == null ? null : d.adults();
-    Integer minors = d == null ? null : d.minors();
-    return teachers == null || adults == null || minors == null
-        ? null
-        : problems.attempt("/people", () -> People.classOf(teachers, adults, minors)).orElse(null);
+  private Optional<Room> room() {
+    return at.optional().read("room", draft.room(), d -> d.toRoom(at.parser()));
+  }
+
+  private Optional<People> people() {
+    return at.optional().read("people", draft.people(), d -> d.toPeople(at.parser()));
   }
 
   /** What stands in the studio, by id. */
@@ -167,183 +162,99 @@ public final class StudioBinder {
       Entries<HeatSource> heatSources) {}
 
   private Equipment equipment() {
+    FieldReader may = at.optional();
     return new Equipment(
-        Entries.read("/vessels", draft.vessels(), VesselDraft::id, this::vessel, problems),
-        Entries.read("/moulds", draft.moulds(), MouldDraft::id, this::mould, problems),
         Entries.read(
-            "/thermometers",
+            at, "vessels", draft.vessels(), VesselDraft::id, made((p, d) -> d.toVessel(p))),
+        Entries.read(may, "moulds", draft.moulds(), MouldDraft::id, made((p, d) -> d.toMould(p))),
+        Entries.read(
+            may,
+            "thermometers",
             draft.thermometers(),
             ThermometerDraft::id,
-            this::thermometer,
-            problems),
+            made((p, d) -> d.toThermometer(p))),
         Entries.read(
-            "/heatSources", draft.heatSources(), HeatSourceDraft::id, this::source, problems));
+            at,
+            "heatSources",
+            draft.heatSources(),
+            HeatSourceDraft::id,
+            made((p, d) -> d.toHeatSource(p))));
   }
 
-  private Optional<Studio.About> about(@Nullable AboutDraft about) {
-    if (about == null || about.name() == null || about.town() == null) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new Studio.About(
-            about.name(),
-            about.town(),
-            currency,
-            leaves
-                .money(
-                    "/studio/electricityPerKilowattHour",
-                    about.electricityPerKilowattHour(),
-                    currency)
-                .orElse(null),
-            leaves.money("/studio/labourPerHour", about.labourPerHour(), currency).orElse(null)));
+  /** Reads what the library has a draft of. */
+  private static <D, T> BiFunction<FieldReader, D, Optional<T>> made(
+      BiFunction<QuantityParser, D, T> maker) {
+    return (entry, d) ->
+        entry.problems().attempt(entry.path(), () -> maker.apply(entry.parser(), d));
   }
 
-  private Optional<Balance> balance(String path, BalanceDraft d) {
-    Optional<Double> capacity = leaves.amount(path + "/capacity", d.capacity(), QuantityKind.MASS);
-    Optional<Double> interval = leaves.amount(path + "/interval", d.interval(), QuantityKind.MASS);
-    if (capacity.isEmpty() || interval.isEmpty()) {
-      return Optional.empty();
-    }
-    return problems.attempt(path, () -> new Balance(name(d.id()), capacity.get(), interval.get()));
-  }
-
-  private Optional<ShelfItem> item(String path, ShelfDraft d, Entries<Balance> balances) {
-    Optional<Material> material =
-        problems.read(
-            path + "/material", d.material(), name -> HazardNames.require(catalogue, name));
-    Optional<Double> stock = leaves.amount(path + "/stock", d.stock(), QuantityKind.MASS);
-    Optional<Balance> balance = balances.named(path + "/balance", d.balance(), problems);
-    Optional<MassFraction> insolubles = leaves.massFraction(path + "/insolubles", d.insolubles());
-    List<Price> packages = packages(path + "/packages", d.packages());
-    if (material.isEmpty() || stock.isEmpty() || balance.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new ShelfItem(
-            name(d.id()),
-            material.get(),
-            name(d.form()),
-            stock.get(),
-            balance.get(),
-            insolubles,
-            packages));
-  }
-
-  private List<Price> packages(String path, @Nullable List<String> texts) {
-    List<Price> prices = new ArrayList<>();
-    for (int i = 0; texts != null && i < texts.size(); i++) {
-      leaves.price(path + "/" + i, texts.get(i), currency).ifPresent(prices::add);
-    }
-    return prices;
-  }
-
-  private Optional<Vessel> vessel(String path, VesselDraft d) {
-    var material = leaves.word(path + "/material", d.material(), VesselMaterial.class);
-    var lining = leaves.word(path + "/lining", d.lining(), Lining.class);
-    var bottom = leaves.word(path + "/bottom", d.bottom(), Vessel.Bottom.class);
-    var capacity = leaves.amount(path + "/capacity", d.capacity(), QuantityKind.VOLUME);
-    var mass = leaves.amount(path + "/mass", d.mass(), QuantityKind.MASS);
-    if (material.isEmpty()
-        || lining.isEmpty()
-        || bottom.isEmpty()
-        || capacity.isEmpty()
-        || mass.isEmpty()) {
-      return Optional.empty();
-    }
-    return problems.attempt(
-        path,
+  private Optional<Studio.About> about(AboutDraft d) {
+    Optional<String> name = about.value("name", d.name());
+    Optional<String> town = about.value("town", d.town());
+    FieldReader may = about.optional();
+    Optional<Money> perKilowattHour =
+        may.parse("electricityPerKilowattHour", d.electricityPerKilowattHour(), currency::money);
+    Optional<Money> perHour = may.parse("labourPerHour", d.labourPerHour(), currency::money);
+    return about.attempt(
         () ->
-            new Vessel(
-                name(d.id()),
-                material.get(),
-                lining.get(),
-                bottom.get(),
-                capacity.get(),
-                mass.get()));
+            new Studio.About(
+                name.get(),
+                town.get(),
+                currency.unit(),
+                perKilowattHour.orElse(null),
+                perHour.orElse(null)));
   }
 
-  private Optional<Mould> mould(String path, MouldDraft d) {
-    var material = leaves.word(path + "/material", d.material(), VesselMaterial.class);
-    var cup = leaves.amount(path + "/cup", d.cup(), QuantityKind.VOLUME);
-    Integer cups = d.cups();
-    if (material.isEmpty() || cup.isEmpty() || cups == null) {
-      return Optional.empty();
-    }
-    return problems.attempt(path, () -> new Mould(name(d.id()), material.get(), cups, cup.get()));
+  private Optional<ShelfItem> item(FieldReader entry, ShelfDraft d, Entries<Balance> balances) {
+    FieldReader may = entry.optional();
+    Optional<String> id = entry.value("id", d.id());
+    Optional<Material> material = entry.read("material", d.material(), this::onlyOnce);
+    Optional<Double> stock = entry.parse("stock", d.stock(), Bounds.amount(QuantityKind.MASS));
+    Optional<Balance> balance = balances.named(entry, "balance", d.balance());
+    Optional<MassFraction> leftBehind =
+        may.parse("insolubles", d.insolubles(), QuantityParser::parseMassFraction);
+    List<Price> packages =
+        may.each("packages", d.packages(), text -> currency.price(entry.parser(), text));
+    String form = d.form() == null ? "" : d.form();
+    return material.isEmpty() || stock.isEmpty() || balance.isEmpty() || id.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new ShelfItem(
+                id.get(), material.get(), form, stock.get(), balance.get(), leftBehind, packages));
   }
 
-  private Optional<Thermometer> thermometer(String path, ThermometerDraft d) {
-    var place = leaves.word(path + "/place", d.place(), Thermometer.Place.class);
-    var interval =
-        leaves.read(path + "/interval", d.interval(), p -> p::parseTemperatureDifference);
-    var tolerance =
-        leaves.read(path + "/tolerance", d.tolerance(), p -> p::parseTemperatureDifference);
-    if (place.isEmpty() || interval.isEmpty() || tolerance.isEmpty()) {
-      return Optional.empty();
+  /** Price, stock and balance are found by material, so two entries of one would be mixed up. */
+  private Material onlyOnce(String name) {
+    Material material = HazardNames.require(catalogue, name);
+    if (!materials.add(material.id())) {
+      throw new ProblemException(Problem.of(StudioProblem.DOUBLE_MATERIAL, material.id()));
     }
-    return problems.attempt(
-        path, () -> new Thermometer(name(d.id()), place.get(), interval.get(), tolerance.get()));
-  }
-
-  private Optional<HeatSource> source(String path, HeatSourceDraft d) {
-    var kind = leaves.word(path + "/kind", d.kind(), HeatSource.Kind.class);
-    var point = leaves.read(path + "/setPoint", d.setPoint(), p -> p::parseTemperature);
-    var overshoot =
-        leaves.read(path + "/overshoot", d.overshoot(), p -> p::parseTemperatureDifference);
-    var power = leaves.amount(path + "/power", d.power(), QuantityKind.POWER);
-    if (kind.isEmpty()) {
-      return Optional.empty();
-    }
-    return problems.attempt(
-        path,
-        () -> {
-          HeatSource source = HeatSource.of(name(d.id()), kind.get());
-          source = point.map(source::withSetPoint).orElse(source);
-          source = overshoot.map(source::withOvershoot).orElse(source);
-          return power.map(source::withPowerWatts).orElse(source);
-        });
+    return material;
   }
 
   private Map<String, ReadyMade> offers(StudioRecipes book) {
     Map<String, ReadyMade> offers = new HashMap<>();
-    List<OfferDraft> drafts = draft.readyMade() == null ? List.of() : draft.readyMade();
-    for (int i = 0; i < drafts.size(); i++) {
-      offer("/readyMade/" + i, drafts.get(i), book, offers);
-    }
+    Entries.eachAt(
+        at.optional(),
+        "readyMade",
+        draft.readyMade(),
+        (entry, d) -> {
+          book.named(entry, "forRecipe", d.forRecipe());
+          entry
+              .parse("price", d.price(), (p, t) -> aboveZero(currency.price(p, t)))
+              .ifPresent(
+                  price -> offers.merge(String.valueOf(d.forRecipe()), offer(price), CHEAPER));
+        });
     return offers;
   }
 
-  private void offer(
-      String path, @Nullable OfferDraft d, StudioRecipes book, Map<String, ReadyMade> offers) {
-    if (d == null) {
-      return;
-    }
-    Optional<Price> price =
-        leaves
-            .price(path + "/price", d.price(), currency)
-            .flatMap(p -> problems.attempt(path + "/price", () -> aboveZero(p)));
-    String id = d.forRecipe();
-    if (id != null && !book.contains(id)) {
-      problems.add(
-          Problem.of(StudioProblem.UNKNOWN_NAME, id)
-              .with("names", String.join(", ", book.ids()))
-              .under(path + "/forRecipe"));
-    }
-    if (id != null && price.isPresent()) {
-      offers.merge(
-          id,
-          new ReadyMade("ready-made", price.get().unitPrice()),
-          BinaryOperator.minBy(Comparator.comparing(ReadyMade::landed)));
-    }
+  private static ReadyMade offer(Price price) {
+    return new ReadyMade("ready-made", price.unitPrice());
   }
 
   private static Price aboveZero(Price price) {
     Bounds.between(1e-4, 1e12, price.currency().getCode())
         .require(price.amount().getAmount().doubleValue(), "price to compare with");
     return price;
-  }
-
-  private static String name(@Nullable String text) {
-    return text == null ? "" : text;
   }
 }

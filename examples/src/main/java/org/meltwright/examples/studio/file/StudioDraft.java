@@ -1,15 +1,17 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples.studio.file;
 
-import jakarta.validation.Valid;
-import jakarta.validation.constraints.NotBlank;
-import jakarta.validation.constraints.NotEmpty;
-import jakarta.validation.constraints.NotNull;
-import jakarta.validation.constraints.Positive;
-import jakarta.validation.constraints.PositiveOrZero;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.batch.RecipePartDraft;
+import org.meltwright.core.equipment.BalanceDraft;
+import org.meltwright.core.equipment.HeatSourceDraft;
+import org.meltwright.core.equipment.MouldDraft;
+import org.meltwright.core.equipment.ThermometerDraft;
+import org.meltwright.core.equipment.VesselDraft;
 import org.meltwright.examples.studio.file.WishesDraft.LeftoverDraft;
+import org.meltwright.safety.heating.PeopleDraft;
+import org.meltwright.safety.heating.RoomDraft;
 
 /**
  * A studio file as it was written: every leaf is text, a whole number, a yes or no, or missing.
@@ -31,21 +33,21 @@ import org.meltwright.examples.studio.file.WishesDraft.LeftoverDraft;
  * @param classDay a class that is to be held
  */
 public record StudioDraft(
-    @NotNull @Valid @Nullable AboutDraft studio,
-    @Valid @Nullable RoomDraft room,
-    @Valid @Nullable PeopleDraft people,
-    @NotEmpty @Nullable List<@NotNull @Valid ShelfDraft> shelf,
-    @NotEmpty @Nullable List<@NotNull @Valid BalanceDraft> balances,
-    @NotEmpty @Nullable List<@NotNull @Valid VesselDraft> vessels,
-    @Nullable List<@NotNull @Valid MouldDraft> moulds,
-    @Nullable List<@NotNull @Valid ThermometerDraft> thermometers,
-    @NotEmpty @Nullable List<@NotNull @Valid HeatSourceDraft> heatSources,
-    @Nullable List<@NotNull @Valid LeftoverDraft> leftovers,
-    @NotEmpty @Nullable List<@NotNull @Valid RecipeDraft> recipes,
-    @NotEmpty @Nullable List<@NotNull @Valid JobDraft> today,
-    @Nullable List<@NotNull @Valid OfferDraft> readyMade,
-    @Valid @Nullable BrushingDraft brushing,
-    @Valid @Nullable ClassDraft classDay) {
+    @Nullable AboutDraft studio,
+    @Nullable RoomDraft room,
+    @Nullable PeopleDraft people,
+    @Nullable List<@Nullable ShelfDraft> shelf,
+    @Nullable List<@Nullable BalanceDraft> balances,
+    @Nullable List<@Nullable VesselDraft> vessels,
+    @Nullable List<@Nullable MouldDraft> moulds,
+    @Nullable List<@Nullable ThermometerDraft> thermometers,
+    @Nullable List<@Nullable HeatSourceDraft> heatSources,
+    @Nullable List<@Nullable LeftoverDraft> leftovers,
+    @Nullable List<@Nullable RecipeDraft> recipes,
+    @Nullable List<@Nullable JobDraft> today,
+    @Nullable List<@Nullable OfferDraft> readyMade,
+    @Nullable BrushingDraft brushing,
+    @Nullable ClassDraft classDay) {
 
   /**
    * Who and where.
@@ -58,32 +60,12 @@ public record StudioDraft(
    * @param labourPerHour the worth of an hour of work, such as "18.00 EUR"
    */
   public record AboutDraft(
-      @NotBlank @Nullable String name,
-      @NotBlank @Nullable String town,
-      @NotBlank @Nullable String currency,
+      @Nullable String name,
+      @Nullable String town,
+      @Nullable String currency,
       @Nullable Boolean decimalComma,
       @Nullable String electricityPerKilowattHour,
       @Nullable String labourPerHour) {}
-
-  /**
-   * The room that is worked in.
-   *
-   * @param volume its volume
-   * @param extractionPerHour the air that is drawn out of it in an hour, a volume
-   */
-  public record RoomDraft(@NotBlank @Nullable String volume, @Nullable String extractionPerHour) {}
-
-  /**
-   * Who works.
-   *
-   * @param teachers how many teach or supervise
-   * @param adults how many other adults work
-   * @param minors how many under 18 work
-   */
-  public record PeopleDraft(
-      @NotNull @PositiveOrZero @Nullable Integer teachers,
-      @NotNull @PositiveOrZero @Nullable Integer adults,
-      @NotNull @PositiveOrZero @Nullable Integer minors) {}
 
   /**
    * A material on the shelf.
@@ -98,87 +80,13 @@ public record StudioDraft(
    *     first is the one on the shelf; without any its price is not known
    */
   public record ShelfDraft(
-      @NotBlank @Nullable String id,
-      @NotBlank @Nullable String material,
+      @Nullable String id,
+      @Nullable String material,
       @Nullable String form,
-      @NotBlank @Nullable String stock,
-      @NotBlank @Nullable String balance,
+      @Nullable String stock,
+      @Nullable String balance,
       @Nullable String insolubles,
-      @Nullable List<@NotBlank String> packages) {}
-
-  /**
-   * A balance.
-   *
-   * @param id what this file calls it
-   * @param capacity the most it carries
-   * @param interval its scale interval
-   */
-  public record BalanceDraft(
-      @NotBlank @Nullable String id,
-      @NotBlank @Nullable String capacity,
-      @NotBlank @Nullable String interval) {}
-
-  /**
-   * A vessel.
-   *
-   * @param id what this file calls it
-   * @param material what it is made of
-   * @param lining what its inside is coated with
-   * @param bottom the shape of its bottom
-   * @param capacity its volume up to the brim
-   * @param mass its own mass
-   */
-  public record VesselDraft(
-      @NotBlank @Nullable String id,
-      @NotBlank @Nullable String material,
-      @NotBlank @Nullable String lining,
-      @NotBlank @Nullable String bottom,
-      @NotBlank @Nullable String capacity,
-      @NotBlank @Nullable String mass) {}
-
-  /**
-   * A mould.
-   *
-   * @param id what this file calls it
-   * @param material what it is made of
-   * @param cups how many cups it has
-   * @param cup the volume of one cup up to the brim
-   */
-  public record MouldDraft(
-      @NotBlank @Nullable String id,
-      @NotBlank @Nullable String material,
-      @NotNull @Positive @Nullable Integer cups,
-      @NotBlank @Nullable String cup) {}
-
-  /**
-   * A thermometer.
-   *
-   * @param id what this file calls it
-   * @param place where it measures
-   * @param interval its scale interval
-   * @param tolerance how far it may be off
-   */
-  public record ThermometerDraft(
-      @NotBlank @Nullable String id,
-      @NotBlank @Nullable String place,
-      @NotBlank @Nullable String interval,
-      @NotBlank @Nullable String tolerance) {}
-
-  /**
-   * A heat source.
-   *
-   * @param id what this file calls it
-   * @param kind its kind
-   * @param setPoint what its thermostat is set to
-   * @param overshoot how far its surface rises above the set point
-   * @param power its electrical power
-   */
-  public record HeatSourceDraft(
-      @NotBlank @Nullable String id,
-      @NotBlank @Nullable String kind,
-      @Nullable String setPoint,
-      @Nullable String overshoot,
-      @Nullable String power) {}
+      @Nullable List<@Nullable String> packages) {}
 
   /**
    * A recipe: a mixing ratio, parts, or wishes for one that is to be found.
@@ -190,21 +98,11 @@ public record StudioDraft(
    * @param wishes what is wished of a recipe that is to be found
    */
   public record RecipeDraft(
-      @NotBlank @Nullable String id,
-      @NotBlank @Nullable String name,
+      @Nullable String id,
+      @Nullable String name,
       @Nullable String ratio,
-      @Nullable List<@NotNull @Valid PartDraft> parts,
-      @Valid @Nullable WishesDraft wishes) {}
-
-  /**
-   * A part of a recipe.
-   *
-   * @param of the id of a material on the shelf or of another recipe
-   * @param share its share of the whole, by mass or by volume
-   * @param rest whether it is all that the other parts leave
-   */
-  public record PartDraft(
-      @NotBlank @Nullable String of, @Nullable String share, @Nullable Boolean rest) {}
+      @Nullable List<@Nullable RecipePartDraft> parts,
+      @Nullable WishesDraft wishes) {}
 
   /**
    * Something to make today.
@@ -222,17 +120,17 @@ public record StudioDraft(
    * @param cast how it is cast
    */
   public record JobDraft(
-      @NotBlank @Nullable String recipe,
-      @Valid @Nullable MakeDraft make,
-      @NotBlank @Nullable String vessel,
-      @NotBlank @Nullable String heatSource,
+      @Nullable String recipe,
+      @Nullable MakeDraft make,
+      @Nullable String vessel,
+      @Nullable String heatSource,
       @Nullable String thermometer,
       @Nullable String reading,
       @Nullable String held,
       @Nullable String activeTime,
       @Nullable String filmLoss,
       @Nullable String filmLossAtLeast,
-      @Valid @Nullable CastDraft cast) {}
+      @Nullable CastDraft cast) {}
 
   /**
    * How much to make: exactly one of these is known.
@@ -248,7 +146,7 @@ public record StudioDraft(
       @Nullable String mass,
       @Nullable String total,
       @Nullable String net,
-      @Positive @Nullable Integer cakes) {}
+      @Nullable Integer cakes) {}
 
   /**
    * How a batch is cast.
@@ -258,9 +156,7 @@ public record StudioDraft(
    * @param meltDensity the density of the melt, if it was measured
    */
   public record CastDraft(
-      @NotBlank @Nullable String mould,
-      @NotBlank @Nullable String fill,
-      @Nullable String meltDensity) {}
+      @Nullable String mould, @Nullable String fill, @Nullable String meltDensity) {}
 
   /**
    * A ready-made offer.
@@ -268,6 +164,5 @@ public record StudioDraft(
    * @param forRecipe the id of the recipe it stands against
    * @param price its price per package, such as "32.50 EUR/500 g", with freight, duty and tax
    */
-  public record OfferDraft(
-      @NotBlank @Nullable String forRecipe, @NotBlank @Nullable String price) {}
+  public record OfferDraft(@Nullable String forRecipe, @Nullable String price) {}
 }

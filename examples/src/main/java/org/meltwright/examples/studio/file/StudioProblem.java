@@ -16,8 +16,6 @@ public enum StudioProblem implements ProblemCode {
   DOUBLE_MATERIAL("studio.double-material"),
   /** None or several of fields of which exactly one is to be there. */
   ONE_OF("studio.one-of"),
-  /** A word that is not in the list. */
-  UNKNOWN_WORD("studio.unknown-word"),
   /** A recipe that contains itself. */
   RECIPE_IN_ITSELF("studio.recipe-in-itself"),
   /** Shares that leave nothing for the rest, or do not sum to one. */

@@ -1,6 +1,9 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples.studio.file;
 
+import static java.util.Objects.requireNonNull;
+import static java.util.function.Function.identity;
+
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -11,26 +14,27 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Ingredient;
 import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.batch.RecipePart;
+import org.meltwright.core.batch.RecipePartDraft;
 import org.meltwright.core.batch.StatedAmount;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.examples.studio.day.Chosen;
 import org.meltwright.examples.studio.day.NotKnown;
 import org.meltwright.examples.studio.day.ShelfItem;
-import org.meltwright.examples.studio.file.StudioDraft.PartDraft;
 import org.meltwright.examples.studio.file.StudioDraft.RecipeDraft;
 import org.meltwright.examples.studio.page.Phrase;
+import org.meltwright.units.FieldReader;
 import org.meltwright.units.MixingRatio;
 import org.meltwright.units.Problem;
-import org.meltwright.units.Problems;
+import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
+import org.meltwright.units.QuantityParser;
 
 /**
  * The recipes of a studio file, each built after those that it calls for.
@@ -46,7 +50,7 @@ final class StudioRecipes {
   private static final double AS_WATER = 1000;
 
   private final Map<String, RecipeDraft> drafts = new HashMap<>();
-  private final Map<String, String> paths = new HashMap<>();
+  private final Map<String, FieldReader> places = new HashMap<>();
   private final Map<String, Optional<Recipe>> built = new HashMap<>();
   private final Map<String, Chosen> chosen = new HashMap<>();
   private final Map<String, List<Material>> unweighed = new HashMap<>();
@@ -55,39 +59,36 @@ final class StudioRecipes {
   private final Entries<ShelfItem> shelf;
   private final Losses insolubles;
   private final WishBinder wishes;
-  private final Leaves leaves;
-  private final Problems problems;
 
   StudioRecipes(
-      @Nullable List<RecipeDraft> recipes,
+      FieldReader file,
+      @Nullable List<@Nullable RecipeDraft> recipes,
       Entries<ShelfItem> shelf,
-      WishBinder wishes,
-      Leaves leaves,
-      Problems problems) {
+      WishBinder wishes) {
     this.shelf = shelf;
     this.insolubles = ShelfItem.leftBehind(shelf.values());
     this.wishes = wishes;
-    this.leaves = leaves;
-    this.problems = problems;
-    List<RecipeDraft> all = recipes == null ? List.of() : recipes;
-    for (int i = 0; i < all.size(); i++) {
-      RecipeDraft draft = all.get(i);
-      String id = draft == null ? null : draft.id();
-      if (draft != null && id != null) {
-        keep("/recipes/" + i, id, draft);
-      }
-    }
+    Entries.eachAt(file, "recipes", recipes, this::keep);
     List.copyOf(drafts.keySet()).forEach(this::recipe);
   }
 
-  private void keep(String path, String id, RecipeDraft draft) {
-    if (drafts.putIfAbsent(id, draft) != null || shelf.contains(id)) {
-      problems.add(Problem.of(StudioProblem.DOUBLE_ID, id).under(path + "/id"));
-    }
+  private void keep(FieldReader at, RecipeDraft draft) {
+    at.value("name", draft.name());
+    at.value("id", draft.id())
+        .ifPresent(
+            id -> {
+              if (drafts.putIfAbsent(id, draft) != null || shelf.contains(id)) {
+                isTakenTwice(at, "id", id);
+              }
+              places.putIfAbsent(id, at);
+            });
     if (draft.name() != null && !names.add(draft.name())) {
-      problems.add(Problem.of(StudioProblem.DOUBLE_ID, draft.name()).under(path + "/name"));
+      isTakenTwice(at, "name", draft.name());
     }
-    paths.putIfAbsent(id, path);
+  }
+
+  private static void isTakenTwice(FieldReader at, String field, String text) {
+    at.problems().add(Problem.of(StudioProblem.DOUBLE_ID, text).under(at.path() + "/" + field));
   }
 
   boolean contains(String id) {
@@ -98,19 +99,18 @@ final class StudioRecipes {
     return drafts.keySet().stream().sorted().toList();
   }
 
-  /** The recipe that a text names; empty if there is none or it could not be built. */
-  Optional<Recipe> named(String path, @Nullable String id) {
-    if (id == null || id.isBlank()) {
-      return Optional.empty();
-    }
-    if (!contains(id)) {
-      problems.add(
-          Problem.of(StudioProblem.UNKNOWN_NAME, id)
-              .with("names", String.join(", ", ids()))
-              .under(path));
-      return Optional.empty();
-    }
-    return recipe(id);
+  /** The recipe that a field names; empty if there is none or it could not be built. */
+  Optional<Recipe> named(FieldReader at, String name, @Nullable String id) {
+    return at.read(
+            name,
+            id,
+            text -> {
+              if (!contains(text)) {
+                throw Entries.unknown(text, ids());
+              }
+              return recipe(text);
+            })
+        .flatMap(identity());
   }
 
   /**
@@ -151,7 +151,7 @@ final class StudioRecipes {
     Optional<Recipe> known = built.get(id);
     if (known == null) {
       building.addLast(id);
-      known = build(paths.getOrDefault(id, ""), id, Objects.requireNonNull(drafts.get(id), id));
+      known = build(requireNonNull(places.get(id)), id, requireNonNull(drafts.get(id)));
       building.removeLast();
       known.ifPresent(this::keepUnweighed);
       built.put(id, known);
@@ -172,28 +172,30 @@ final class StudioRecipes {
     unweighed.put(recipe.name(), all);
   }
 
-  private Optional<Recipe> build(String path, String id, RecipeDraft draft) {
+  private Optional<Recipe> build(FieldReader at, String id, RecipeDraft draft) {
     long stated =
         Stream.of(draft.ratio(), draft.parts(), draft.wishes()).filter(Objects::nonNull).count();
     if (stated != 1) {
-      problems.add(
-          Problem.of(
-                  StudioProblem.ONE_OF, StudioProblem.CHECK.name(stated == 0 ? "none" : "several"))
-              .with("fields", "ratio, parts, wishes")
-              .under(path));
+      at.problems()
+          .add(
+              Problem.of(
+                      StudioProblem.ONE_OF,
+                      StudioProblem.CHECK.name(stated == 0 ? "none" : "several"))
+                  .with("fields", "ratio, parts, wishes")
+                  .under(at.path()));
       return Optional.empty();
     }
     String name = draft.name() == null ? "" : draft.name();
     if (draft.wishes() != null) {
-      return ofWishes(path + "/wishes", id, name, draft.wishes());
+      return ofWishes(at.field("wishes"), id, name, draft.wishes());
     }
     return draft.ratio() == null
-        ? ofParts(path, name, draft.parts())
-        : ofRatio(path, name, draft.ratio());
+        ? ofParts(at, name, draft.parts())
+        : ofRatio(at, name, draft.ratio());
   }
 
-  private Optional<Recipe> ofWishes(String path, String id, String name, WishesDraft draft) {
-    Optional<Chosen> found = wishes.chosen(path, name, draft, this);
+  private Optional<Recipe> ofWishes(FieldReader at, String id, String name, WishesDraft draft) {
+    Optional<Chosen> found = wishes.chosen(at, name, draft, this);
     found.ifPresent(f -> chosen.put(id, f));
     return found.map(Chosen::recipe);
   }
@@ -209,47 +211,47 @@ final class StudioRecipes {
     return chosen;
   }
 
-  private Optional<Recipe> ofRatio(String path, String name, @Nullable String text) {
-    Optional<MixingRatio> ratio = leaves.read(path + "/ratio", text, p -> p::parseMixingRatio);
-    if (ratio.isEmpty()) {
-      return Optional.empty();
-    }
-    Optional<Ingredient> first = ingredient(path + "/ratio", ratio.get().firstSide());
-    Optional<Ingredient> second = ingredient(path + "/ratio", ratio.get().secondSide());
-    if (first.isEmpty() || second.isEmpty()) {
-      return Optional.empty();
-    }
-    List<RecipePart> parts =
-        List.of(
-            new RecipePart(first.get(), ratio.get().firstParts()),
-            new RecipePart(second.get(), ratio.get().secondParts()));
-    return problems.attempt(path, () -> Recipe.of(name, parts));
+  private Optional<Recipe> ofRatio(FieldReader at, String name, String text) {
+    Optional<MixingRatio> ratio = at.parse("ratio", text, QuantityParser::parseMixingRatio);
+    Optional<Ingredient> first = ratio.flatMap(r -> ingredient(at, "ratio", r.firstSide()));
+    Optional<Ingredient> second = ratio.flatMap(r -> ingredient(at, "ratio", r.secondSide()));
+    return first.isEmpty() || second.isEmpty()
+        ? Optional.empty()
+        : at.problems()
+            .attempt(
+                at.path(),
+                () ->
+                    Recipe.of(
+                        name,
+                        List.of(
+                            new RecipePart(first.get(), ratio.get().firstParts()),
+                            new RecipePart(second.get(), ratio.get().secondParts()))));
   }
 
-  /** The ingredient that a name stands for: a shelf item, or what another recipe makes. */
-  Optional<Ingredient> ingredient(String path, @Nullable String id) {
-    if (id == null) {
-      return Optional.empty();
-    }
+  /** The ingredient that a field names: a shelf item, or what another recipe makes. */
+  Optional<Ingredient> ingredient(FieldReader at, String name, @Nullable String id) {
+    return at.read(name, id, this::ingredient).flatMap(identity());
+  }
+
+  /** The ingredient that a text names; a problem is thrown if nothing has the name. */
+  Optional<Ingredient> ingredient(String id) {
+    return ingredient(id, insolubles);
+  }
+
+  private Optional<Ingredient> ingredient(String id, Losses lost) {
     if (shelf.contains(id)) {
       return shelf.get(id).map(item -> Ingredient.of(item.material()));
     }
     if (!drafts.containsKey(id)) {
       List<String> names = new ArrayList<>(shelf.ids());
       names.addAll(ids());
-      problems.add(
-          Problem.of(StudioProblem.UNKNOWN_NAME, id)
-              .with("names", String.join(", ", names))
-              .under(path));
-      return Optional.empty();
+      throw Entries.unknown(id, names);
     }
     if (building.contains(id) || building.size() > MOST_LEVELS) {
-      problems.add(
-          Problem.of(StudioProblem.RECIPE_IN_ITSELF, String.join(" > ", building) + " > " + id)
-              .under(path));
-      return Optional.empty();
+      throw new ProblemException(
+          Problem.of(StudioProblem.RECIPE_IN_ITSELF, String.join(" > ", building) + " > " + id));
     }
-    return recipe(id).map(r -> Ingredient.of(r, insolubles));
+    return recipe(id).map(r -> Ingredient.of(r, lost));
   }
 
   /** What each item of the shelf leaves behind when it is dissolved. */
@@ -257,75 +259,78 @@ final class StudioRecipes {
     return insolubles;
   }
 
-  private Optional<Recipe> ofParts(String path, String name, @Nullable List<PartDraft> drafted) {
-    Lines lines = new Lines();
-    List<PartDraft> parts = drafted == null ? List.of() : drafted;
-    for (int i = 0; i < parts.size(); i++) {
-      lines.add(path + "/parts/" + i, parts.get(i));
-    }
-    return lines.recipe(path, name);
+  private Optional<Recipe> ofParts(
+      FieldReader at, String name, @Nullable List<@Nullable RecipePartDraft> drafted) {
+    List<Ingredient> ingredients = new ArrayList<>();
+    List<StatedAmount> amounts = new ArrayList<>();
+    Entries.eachAt(
+        at,
+        "parts",
+        drafted,
+        (part, d) -> {
+          line(part, d).ifPresent(ingredients::add);
+          part.problems()
+              .attempt(part.path(), () -> d.toAmount(part.parser()))
+              .ifPresent(amounts::add);
+        });
+    boolean areAllRead =
+        drafted != null && ingredients.size() == drafted.size() && amounts.size() == drafted.size();
+    return areAllRead
+        ? at.problems()
+            .attempt(at.path(), () -> Recipe.of(name, counted(name, ingredients, amounts)))
+        : Optional.empty();
   }
 
-  /** The lines of a recipe, each as it is stated. */
-  private final class Lines {
+  /** What a line takes: of a lot, if one is named, and with the losses that it states. */
+  private Optional<Ingredient> line(FieldReader part, RecipePartDraft d) {
+    FieldReader may = part.optional();
+    Optional<Losses> losses =
+        may.read("losses", d.losses(), l -> l.toLosses(part.parser(), this::onTheShelf));
+    Optional<Ingredient> taken =
+        part.read("of", d.of(), id -> ingredient(id, losses.orElse(insolubles)))
+            .flatMap(identity());
+    Optional<String> lot = may.value("lot", d.lot());
+    return taken.map(
+        in ->
+            lot.isPresent() && in.material().isPresent()
+                ? Ingredient.of(in.material().get().withLot(lot.get()))
+                : in);
+  }
 
-    private final List<Ingredient> ingredients = new ArrayList<>();
-    private final List<Function<DensityBasis, StatedAmount>> amounts = new ArrayList<>();
-    private boolean areAllRead = true;
-    private boolean isByVolume;
+  private Material onTheShelf(String id) {
+    return shelf
+        .get(id)
+        .map(ShelfItem::material)
+        .orElseThrow(() -> Entries.unknown(id, shelf.ids()));
+  }
 
-    void add(String path, @Nullable PartDraft part) {
-      Optional<Ingredient> ingredient =
-          part == null ? Optional.empty() : ingredient(path + "/of", part.of());
-      Optional<Function<DensityBasis, StatedAmount>> amount =
-          part != null && Portions.isStatedOnce(path, part.share(), part.rest(), problems)
-              ? amount(path + "/share", part.share())
-              : Optional.empty();
-      areAllRead &= ingredient.isPresent() && amount.isPresent();
-      ingredient.ifPresent(ingredients::add);
-      amount.ifPresent(amounts::add);
+  private List<RecipePart> counted(
+      String name, List<Ingredient> ingredients, List<StatedAmount> amounts) {
+    List<RecipePart> parts = new ArrayList<>();
+    for (int i = 0; i < ingredients.size(); i++) {
+      StatedAmount amount = amounts.get(i).withDensities(b -> densities(b, name, ingredients));
+      parts.add(new RecipePart(ingredients.get(i), amount));
     }
+    return parts;
+  }
 
-    private Optional<Function<DensityBasis, StatedAmount>> amount(
-        String path, @Nullable String text) {
-      if (text == null) {
-        return Optional.of(basis -> StatedAmount.rest());
-      }
-      if (text.contains("volume")) {
-        isByVolume = true;
-        return leaves
-            .volumeFraction(path, text)
-            .map(share -> basis -> StatedAmount.of(share, basis));
-      }
-      return leaves.massFraction(path, text).map(share -> basis -> StatedAmount.of(share));
+  /** The densities of the materials; what has none counts as water, and is kept in mind. */
+  private DensityBasis densities(DensityBasis stated, String name, List<Ingredient> ingredients) {
+    List<Material> unknown =
+        ingredients.stream()
+            .flatMap(i -> i.composition().materials().stream())
+            .distinct()
+            .filter(m -> stated.find(m).isEmpty())
+            .toList();
+    unweighed.merge(name, unknown, StudioRecipes::joined);
+    DensityBasis basis = stated;
+    for (Material material : unknown) {
+      basis = basis.with(material, QuantityKind.DENSITY.ofSi(AS_WATER));
     }
+    return basis;
+  }
 
-    Optional<Recipe> recipe(String path, String name) {
-      if (!areAllRead) {
-        return Optional.empty();
-      }
-      DensityBasis basis = isByVolume ? densities(name) : DensityBasis.SOLID;
-      List<RecipePart> parts = new ArrayList<>();
-      for (int i = 0; i < ingredients.size(); i++) {
-        parts.add(new RecipePart(ingredients.get(i), amounts.get(i).apply(basis)));
-      }
-      return problems.attempt(path, () -> Recipe.of(name, parts));
-    }
-
-    /** The densities of the cold materials; what has none counts as water, and is kept in mind. */
-    private DensityBasis densities(String name) {
-      List<Material> unknown =
-          ingredients.stream()
-              .flatMap(i -> i.composition().materials().stream())
-              .distinct()
-              .filter(m -> DensityBasis.SOLID.find(m).isEmpty())
-              .toList();
-      unweighed.put(name, unknown);
-      DensityBasis basis = DensityBasis.SOLID;
-      for (Material material : unknown) {
-        basis = basis.with(material, QuantityKind.DENSITY.ofSi(AS_WATER));
-      }
-      return basis;
-    }
+  private static List<Material> joined(List<Material> some, List<Material> others) {
+    return Stream.concat(some.stream(), others.stream()).distinct().toList();
   }
 }

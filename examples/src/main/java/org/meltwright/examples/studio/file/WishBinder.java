@@ -12,7 +12,6 @@ import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
-import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Batch;
@@ -35,11 +34,12 @@ import org.meltwright.examples.studio.day.Chosen;
 import org.meltwright.examples.studio.day.ShelfItem;
 import org.meltwright.examples.studio.day.Studio;
 import org.meltwright.examples.studio.file.WishesDraft.BoundsDraft;
+import org.meltwright.units.FieldReader;
 import org.meltwright.units.MassFraction;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
-import org.meltwright.units.Problems;
 import org.meltwright.units.QuantityKind;
+import org.meltwright.units.QuantityParser;
 import org.meltwright.units.ScaleInterval;
 
 /**
@@ -56,72 +56,63 @@ final class WishBinder {
   private final Entries<ShelfItem> shelf;
   private final List<Balance> balances;
   private final Map<String, Double> leftovers;
-  private final CurrencyUnit currency;
-  private final Leaves leaves;
-  private final Problems problems;
+  private final StudioCurrency currency;
 
   WishBinder(
       Entries<ShelfItem> shelf,
       List<Balance> balances,
       Map<String, Double> leftovers,
-      CurrencyUnit currency,
-      Leaves leaves,
-      Problems problems) {
+      StudioCurrency currency) {
     this.shelf = shelf;
     this.balances = balances;
     this.leftovers = leftovers;
     this.currency = currency;
-    this.leaves = leaves;
-    this.problems = problems;
   }
 
   /** Returns what was found; empty if something could not be read, or the wishes contradict. */
-  Optional<Chosen> chosen(String path, String name, WishesDraft d, StudioRecipes book) {
-    int before = problems.toList().size();
-    Map<String, Candidate> candidates = candidates(path + "/from", d.from(), book);
-    Optional<Double> make = leaves.amount(path + "/make", d.make(), QuantityKind.MASS);
-    Optional<Recipe> usual = usual(path + "/usual", d.usual(), book);
-    List<Wish> wishes = wishes(path, d, candidates);
-    if (problems.toList().size() > before || make.isEmpty() || candidates.isEmpty()) {
+  Optional<Chosen> chosen(FieldReader at, String name, WishesDraft d, StudioRecipes book) {
+    Map<String, Candidate> candidates = candidates(at, d.from(), book);
+    Optional<Double> make = at.parse("make", d.make(), Bounds.amount(QuantityKind.MASS));
+    Optional<Recipe> usual = usual(at.optional(), d.usual(), book);
+    List<Wish> wishes = wishes(at.optional(), d, candidates);
+    boolean hasUsual = d.usual() == null || usual.isPresent();
+    if (make.isEmpty() || candidates.size() < size(d.from()) || !hasUsual) {
       return Optional.empty();
     }
     Quantity<Mass> mass = QuantityKind.MASS.ofSi(make.get());
     wishes.add(0, Wish.amount(mass));
-    return problems.attempt(path, () -> found(name, candidates, wishes, usual.orElse(null), mass));
+    return at.attempt(() -> found(name, candidates, wishes, usual.orElse(null), mass));
+  }
+
+  private static long size(@Nullable List<@Nullable String> ids) {
+    return ids == null ? 1 : Math.max(1, ids.stream().distinct().count());
   }
 
   /** The usual recipe; one that leads back here is told as any part that does. */
-  private static Optional<Recipe> usual(String path, @Nullable String id, StudioRecipes book) {
+  private static Optional<Recipe> usual(FieldReader may, @Nullable String id, StudioRecipes book) {
     return id != null && book.contains(id)
-        ? book.ingredient(path, id).flatMap(Ingredient::recipe)
-        : book.named(path, id);
+        ? book.ingredient(may, "usual", id).flatMap(Ingredient::recipe)
+        : book.named(may, "usual", id);
   }
 
   private Map<String, Candidate> candidates(
-      String path, @Nullable List<String> ids, StudioRecipes book) {
+      FieldReader at, @Nullable List<@Nullable String> ids, StudioRecipes book) {
     Map<String, Candidate> all = new LinkedHashMap<>();
-    List<String> named = ids == null ? List.of() : ids;
-    for (int i = 0; i < named.size(); i++) {
-      String id = named.get(i);
-      String at = path + "/" + i;
-      book.ingredient(at, id).flatMap(in -> candidate(at, id, in)).ifPresent(c -> all.put(id, c));
-    }
+    at.each("from", ids, id -> book.ingredient(id).map(in -> all.put(id, candidate(id, in))));
     return all;
   }
 
-  private Optional<Candidate> candidate(String path, String id, Ingredient ingredient) {
+  private Candidate candidate(String id, Ingredient ingredient) {
     if (ingredient.material().isPresent()) {
-      return shelf.get(id).map(item -> fromShelf(id, ingredient, item));
+      return fromShelf(id, ingredient, shelf.get(id).orElseThrow());
     }
     Double left = leftovers.get(id);
     if (left == null) {
-      problems.add(
+      throw new ProblemException(
           Problem.of(StudioProblem.NOTHING_LEFT_OVER, id)
-              .with("names", String.join(", ", leftovers.keySet()))
-              .under(path));
-      return Optional.empty();
+              .with("names", String.join(", ", leftovers.keySet())));
     }
-    return Optional.of(leftOver(id, ingredient, left));
+    return leftOver(id, ingredient, left);
   }
 
   private static Candidate fromShelf(String id, Ingredient ingredient, ShelfItem item) {
@@ -135,40 +126,35 @@ final class WishBinder {
     BlendPart part =
         BlendPart.of(id, ingredient.composition())
             .withStock(QuantityKind.MASS.ofSi(kilograms))
-            .at(UnitPrice.perKilogram(Money.zero(currency)));
+            .at(UnitPrice.perKilogram(Money.zero(currency.unit())));
     return new Candidate(ingredient, part, Studio.largest(balances));
   }
 
-  private List<Wish> wishes(String path, WishesDraft d, Map<String, Candidate> candidates) {
+  private List<Wish> wishes(FieldReader may, WishesDraft d, Map<String, Candidate> candidates) {
     List<Wish> wishes = new ArrayList<>();
-    share(path + "/resin", d.resin(), ShareOf.RESIN).ifPresent(wishes::add);
-    share(path + "/oilPaint", d.oilPaint(), ShareOf.OIL_PAINT).ifPresent(wishes::add);
-    share(path + "/freeOil", d.freeOil(), ShareOf.FREE_OIL).ifPresent(wishes::add);
-    share(path + "/pigment", d.pigment(), ShareOf.PIGMENT).ifPresent(wishes::add);
-    leaves
-        .price(path + "/costAtMost", d.costAtMost(), currency)
+    share(may, "resin", d.resin(), ShareOf.RESIN).ifPresent(wishes::add);
+    share(may, "oilPaint", d.oilPaint(), ShareOf.OIL_PAINT).ifPresent(wishes::add);
+    share(may, "freeOil", d.freeOil(), ShareOf.FREE_OIL).ifPresent(wishes::add);
+    share(may, "pigment", d.pigment(), ShareOf.PIGMENT).ifPresent(wishes::add);
+    may.parse("costAtMost", d.costAtMost(), currency::price)
         .map(Price::unitPrice)
         .map(Wish::costAtMost)
         .ifPresent(wishes::add);
-    if (d.partsAtMost() != null) {
-      int most = d.partsAtMost();
-      problems.attempt(path + "/partsAtMost", () -> Wish.partsAtMost(most)).ifPresent(wishes::add);
-    }
-    List<String> first = d.first() == null ? List.of() : d.first();
-    for (int i = 0; i < first.size(); i++) {
-      useUp(path + "/first/" + i, first.get(i), i + 1, candidates).ifPresent(wishes::add);
-    }
+    may.read("partsAtMost", d.partsAtMost(), Wish::partsAtMost).ifPresent(wishes::add);
+    wishes.addAll(inOrder(may.each("first", d.first(), id -> named(id, candidates))));
     return wishes;
   }
 
-  private Optional<Wish> share(String path, @Nullable BoundsDraft d, ShareOf what) {
+  private static Optional<Wish> share(
+      FieldReader may, String name, @Nullable BoundsDraft d, ShareOf what) {
     if (d == null) {
       return Optional.empty();
     }
-    Optional<MassFraction> low = leaves.massFraction(path + "/atLeast", d.atLeast());
-    Optional<MassFraction> high = leaves.massFraction(path + "/atMost", d.atMost());
-    return problems.attempt(
-        path,
+    FieldReader at = may.field(name).optional();
+    Optional<MassFraction> low =
+        at.parse("atLeast", d.atLeast(), QuantityParser::parseMassFraction);
+    Optional<MassFraction> high = at.parse("atMost", d.atMost(), QuantityParser::parseMassFraction);
+    return at.attempt(
         () ->
             Wish.share(
                 what,
@@ -176,16 +162,19 @@ final class WishBinder {
                     low.orElse(MassFraction.ZERO), high.orElse(MassFraction.ONE))));
   }
 
-  private Optional<Wish> useUp(
-      String path, String id, int rank, Map<String, Candidate> candidates) {
+  private static String named(String id, Map<String, Candidate> candidates) {
     if (!candidates.containsKey(id)) {
-      problems.add(
-          Problem.of(StudioProblem.UNKNOWN_NAME, id)
-              .with("names", String.join(", ", candidates.keySet()))
-              .under(path));
-      return Optional.empty();
+      throw Entries.unknown(id, candidates.keySet());
     }
-    return Optional.of(Wish.useUp(id).ranked(rank));
+    return id;
+  }
+
+  private static List<Wish> inOrder(List<String> first) {
+    List<Wish> wishes = new ArrayList<>();
+    for (int i = 0; i < first.size(); i++) {
+      wishes.add(Wish.useUp(first.get(i)).ranked(i + 1));
+    }
+    return wishes;
   }
 
   private Chosen found(

@@ -1,11 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples.studio.file;
 
-import jakarta.validation.Valid;
-import jakarta.validation.constraints.NotBlank;
-import jakarta.validation.constraints.NotEmpty;
-import jakarta.validation.constraints.NotNull;
-import jakarta.validation.constraints.Positive;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -24,15 +19,15 @@ import org.jspecify.annotations.Nullable;
  * @param usual the recipe that it stands in for
  */
 public record WishesDraft(
-    @NotBlank @Nullable String make,
-    @NotEmpty @Nullable List<@NotBlank String> from,
-    @Nullable List<@NotBlank String> first,
-    @Valid @Nullable BoundsDraft resin,
-    @Valid @Nullable BoundsDraft oilPaint,
-    @Valid @Nullable BoundsDraft freeOil,
-    @Valid @Nullable BoundsDraft pigment,
+    @Nullable String make,
+    @Nullable List<@Nullable String> from,
+    @Nullable List<@Nullable String> first,
+    @Nullable BoundsDraft resin,
+    @Nullable BoundsDraft oilPaint,
+    @Nullable BoundsDraft freeOil,
+    @Nullable BoundsDraft pigment,
     @Nullable String costAtMost,
-    @Positive @Nullable Integer partsAtMost,
+    @Nullable Integer partsAtMost,
     @Nullable String usual) {
 
   /**
@@ -49,6 +44,5 @@ public record WishesDraft(
    * @param recipe the id of its recipe
    * @param mass how much is left
    */
-  public record LeftoverDraft(
-      @NotNull @NotBlank @Nullable String recipe, @NotBlank @Nullable String mass) {}
+  public record LeftoverDraft(@Nullable String recipe, @Nullable String mass) {}
 }

@@ -18,7 +18,6 @@ import org.hibernate.validator.engine.HibernateConstraintViolation;
 import org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
  * Reads JSON into a draft record and reports all problems at once.
@@ -47,6 +46,7 @@ public final class DraftReader<T extends Record> {
 
   /** Built when first used: it takes more than half a second. */
   private static final class Default {
+    static final Set<Class<?>> PRESENCE = Set.of(NotNull.class, NotBlank.class, NotEmpty.class);
     static final Validator VALIDATOR =
         Validation.byDefaultProvider()
             .configure()
@@ -54,10 +54,6 @@ public final class DraftReader<T extends Record> {
             .buildValidatorFactory()
             .getValidator();
   }
-
-  private static final JsonMapper MAPPER = JsonMapper.builder().build();
-  private static final Set<Class<?>> PRESENCE =
-      Set.of(NotNull.class, NotBlank.class, NotEmpty.class);
 
   private final Class<T> type;
   private final boolean isValidating;
@@ -104,7 +100,7 @@ public final class DraftReader<T extends Record> {
     if (!tree.root().isObject()) {
       throw new ProblemException(problems);
     }
-    T draft = MAPPER.treeToValue(tree.root(), type);
+    T draft = RecordShape.bind(tree.root(), type);
     if (isValidating) {
       problems.addAll(missed(validate(draft), problems));
     }
@@ -133,7 +129,8 @@ public final class DraftReader<T extends Record> {
   }
 
   private static Problem plain(ConstraintViolation<?> violation) {
-    if (PRESENCE.contains(violation.getConstraintDescriptor().getAnnotation().annotationType())) {
+    if (Default.PRESENCE.contains(
+        violation.getConstraintDescriptor().getAnnotation().annotationType())) {
       return Problem.of(JsonProblem.MISSING_FIELD, JsonProblem.CHECK.name("nothing"));
     }
     return Problem.of(JsonProblem.INVALID_VALUE, String.valueOf(violation.getInvalidValue()))

@@ -1,13 +1,16 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples.json;
 
+import java.lang.reflect.Constructor;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.meltwright.units.Problem;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
@@ -44,6 +47,48 @@ final class RecordShape {
       shape.fits(tree, type, "");
     }
     return shape.problems;
+  }
+
+  /** Makes the record of a tree that fits it; what is not there is null. */
+  static <T extends Record> T bind(JsonNode tree, Class<T> type) {
+    return type.cast(record(tree, type));
+  }
+
+  private static @Nullable Object value(@Nullable JsonNode node, Type type) {
+    Class<?> raw = raw(type);
+    if (node == null || node.isNull()) {
+      return null;
+    } else if (raw == List.class) {
+      List<@Nullable Object> values = new ArrayList<>();
+      node.forEach(element -> values.add(value(element, element(type))));
+      return Collections.unmodifiableList(values);
+    } else if (raw == Map.class) {
+      Map<String, @Nullable Object> values = new LinkedHashMap<>();
+      node.forEachEntry((key, below) -> values.put(key, value(below, element(type))));
+      return Collections.unmodifiableMap(values);
+    } else if (raw == Integer.class) {
+      return node.intValue();
+    } else if (raw == Boolean.class) {
+      return node.booleanValue();
+    }
+    return raw.isRecord() ? record(node, raw) : node.asString();
+  }
+
+  private static Object record(JsonNode node, Class<?> type) {
+    RecordComponent[] components = type.getRecordComponents();
+    @Nullable Object[] values = new @Nullable Object[components.length];
+    Class<?>[] types = new Class<?>[components.length];
+    for (int i = 0; i < components.length; i++) {
+      values[i] = value(node.get(components[i].getName()), components[i].getGenericType());
+      types[i] = components[i].getType();
+    }
+    try {
+      Constructor<?> constructor = type.getDeclaredConstructor(types);
+      constructor.setAccessible(true); // a record of an app may be private
+      return constructor.newInstance(values);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(type.getName(), e); // a draft's constructor takes anything
+    }
   }
 
   /** Returns the components of a record by name, in order. */

@@ -43,8 +43,10 @@ public final class RuleSet {
   /** The first day that the European tables here hold for. */
   public static final LocalDate FIRST_CLP_DAY = LocalDate.of(2026, 5, 1);
 
-  /** Read once: the file does not change. */
-  private static final RuleFile CLP = RuleFile.read(TextTable.text("clp-2026-05-01.txt"));
+  /** Read once, when first asked: the file does not change. */
+  private static final class Clp {
+    static final RuleFile FILE = RuleFile.read(TextTable.text("clp-2026-05-01.txt"));
+  }
 
   private final RuleFile.Head head;
   private final List<RuleRow> rows;
@@ -63,12 +65,23 @@ public final class RuleSet {
    * @throws ProblemException if the day is before {@link #FIRST_CLP_DAY}
    */
   public static RuleSet clpOn(LocalDate day) {
+    return new RuleSet(Clp.FILE, requireClpDay(day), true);
+  }
+
+  /**
+   * Guards a day that {@link #clpOn} is to be asked for later, without reading the rules.
+   *
+   * @param day the day
+   * @return the day
+   * @throws ProblemException if it is before {@link #FIRST_CLP_DAY}
+   */
+  public static LocalDate requireClpDay(LocalDate day) {
     if (day.isBefore(FIRST_CLP_DAY)) {
       throw new ProblemException(
           Problem.of(HazardProblem.DAY_TOO_EARLY, day.toString())
               .with("first", FIRST_CLP_DAY.toString()));
     }
-    return new RuleSet(CLP, day, true);
+    return day;
   }
 
   /**
@@ -255,7 +268,7 @@ public final class RuleSet {
 
   /** The UN system's own sets, or the European one, as a whole file: for pages and tests. */
   static RuleFile clpFile() {
-    return CLP;
+    return Clp.FILE;
   }
 
   private static SubstanceHazards notLookedUp(Material material) {

@@ -102,7 +102,7 @@ final class ClassBinder {
   /** A day, and one that the hazard rules hold for. */
   private static LocalDate date(String text) {
     try {
-      return RuleSet.clpOn(LocalDate.parse(text)).day();
+      return RuleSet.requireClpDay(LocalDate.parse(text));
     } catch (DateTimeException e) {
       throw new ProblemException(Problem.of(StudioProblem.DATE, text));
     }

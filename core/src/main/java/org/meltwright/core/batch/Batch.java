@@ -47,7 +47,7 @@ public final class Batch {
   /**
    * From a tenth of a microgram to a million tonnes: the guard against slips, not a craft limit.
    */
-  private static final double LIGHTEST = 1e-10;
+  static final double LIGHTEST = 1e-10;
 
   private static final double HEAVIEST = 1e9;
 

@@ -107,7 +107,7 @@ public final class BatchLedger {
    * @throws ProblemException if two materials have one id and lot
    */
   public List<BatchRecordDraft> toDrafts() {
-    OneReference.require(
+    DraftOrder.requireOneReference(
         batches.values().stream()
             .flatMap(batch -> batch.lines().stream())
             .filter(line -> line.batch().isEmpty())

@@ -219,7 +219,7 @@ public final class BatchRecord {
    * @throws ProblemException if two materials of one id and lot are in its lines
    */
   public BatchRecordDraft toDraft() {
-    OneReference.require(
+    DraftOrder.requireOneReference(
         lines.stream().filter(l -> l.batch().isEmpty()).map(WeighedLine::ingredient),
         UnaryOperator.identity());
     return new BatchRecordDraft(
@@ -232,8 +232,8 @@ public final class BatchRecord {
         note.isEmpty() ? null : note);
   }
 
-  private static WeighedLineDraft draft(WeighedLine line) {
-    return new WeighedLineDraft(
+  private static BatchRecordDraft.LineDraft draft(WeighedLine line) {
+    return new BatchRecordDraft.LineDraft(
         line.ingredient().material().map(Material::id).orElse(null),
         line.ingredient().material().flatMap(Material::lot).orElse(null),
         line.batch().map(BatchRecord::id).orElse(null),

@@ -172,7 +172,7 @@ final class BatchRecordReader {
   }
 
   private List<Line> lines(FieldReader record, BatchRecordDraft draft, Set<String> own) {
-    List<WeighedLineDraft> given = draft.lines() == null ? List.of() : draft.lines();
+    List<BatchRecordDraft.LineDraft> given = draft.lines() == null ? List.of() : draft.lines();
     FieldReader list = record.field("lines");
     record.each("lines", given, Function.identity());
     List<Line> lines = new ArrayList<>();
@@ -184,7 +184,7 @@ final class BatchRecordReader {
     return lines;
   }
 
-  private Optional<Line> line(FieldReader line, WeighedLineDraft draft, Set<String> own) {
+  private Optional<Line> line(FieldReader line, BatchRecordDraft.LineDraft draft, Set<String> own) {
     FieldReader may = line.optional();
     Optional<Material> material = may.read("material", draft.material(), materials::require);
     Optional<String> lot = may.value("lot", draft.lot());

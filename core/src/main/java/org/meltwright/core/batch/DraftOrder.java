@@ -10,8 +10,16 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.meltwright.core.material.MaterialProblem;
+import org.meltwright.units.Problem;
+import org.meltwright.units.Problems;
 
-/** The order in which things that name each other can be built, and the circles among them. */
+/**
+ * What drafts call each other: the order in which things that name each other can be built, the
+ * circles among them, and references that two things share.
+ */
 final class DraftOrder {
 
   private final List<String> order = new ArrayList<>();
@@ -78,5 +86,27 @@ final class DraftOrder {
 
   List<List<String>> circles() {
     return circles;
+  }
+
+  /** In a draft a reference names one thing: two that share it cannot be written down together. */
+  static void requireOneReference(
+      Stream<Ingredient> ingredients, UnaryOperator<String> referenceOf) {
+    Map<String, Ingredient> seen = new HashMap<>();
+    Problems problems = new Problems();
+    ingredients.forEach(
+        ingredient -> {
+          String name = ingredient.name();
+          String reference = ingredient.recipe().isPresent() ? referenceOf.apply(name) : name;
+          Ingredient before = seen.putIfAbsent(reference, ingredient);
+          if (before != null && !isSame(before, ingredient)) {
+            problems.add(
+                Problem.of(MaterialProblem.REFERENCE_SHARED, reference).under("/" + reference));
+          }
+        });
+    problems.throwIfAny();
+  }
+
+  private static boolean isSame(Ingredient one, Ingredient other) {
+    return one.material().equals(other.material()) && one.recipe().equals(other.recipe());
   }
 }

@@ -154,4 +154,12 @@ final class LineRounding {
   private BigDecimal exact(int line) {
     return BigDecimal.valueOf(lines.get(line).kilograms());
   }
+
+  /**
+   * A line to be weighed out: its exact mass, and the interval of the balance it is weighed on.
+   *
+   * @param kilograms the exact mass in kg, at least 0
+   * @param interval the interval of its balance
+   */
+  record ExactLine(double kilograms, ScaleInterval interval) {}
 }

@@ -34,8 +34,8 @@ import org.meltwright.units.QuantityParser;
  * <p>For example, cakes stand in the file before the medium that they are made of:
  *
  * <pre>{@code
- * RecipePartDraft ofMedium = RecipePartDraft.named("medium").withShare("90 %");
- * RecipePartDraft ofWhite = RecipePartDraft.named("titanium-white-rutile").withShare("10 %");
+ * RecipeDraft.PartDraft ofMedium = RecipeDraft.PartDraft.named("medium").withShare("90 %");
+ * RecipeDraft.PartDraft ofWhite = RecipeDraft.PartDraft.named("titanium-white-rutile").withShare("10 %");
  * RecipeDraft cakes = new RecipeDraft(null, "white cakes", null, List.of(ofMedium, ofWhite));
  * RecipeDraft medium = new RecipeDraft("medium", "Medium", "1:8 damar:beeswax-yellow", null);
  * RecipeBook book =
@@ -134,7 +134,7 @@ public final class RecipeBook {
     Map<String, String> references = new HashMap<>();
     recipes.forEach((reference, recipe) -> references.put(recipe.name(), reference));
     UnaryOperator<String> referenceOf = name -> references.getOrDefault(name, name);
-    OneReference.require(
+    DraftOrder.requireOneReference(
         recipes.values().stream()
             .flatMap(
                 recipe ->

@@ -125,7 +125,7 @@ final class RecipeReader {
   }
 
   private List<Line> ofParts(RecipeDraft draft) {
-    List<RecipePartDraft> parts = draft.parts() == null ? List.of() : draft.parts();
+    List<RecipeDraft.PartDraft> parts = draft.parts() == null ? List.of() : draft.parts();
     FieldReader list = at.field("parts");
     at.each("parts", parts, Function.identity());
     List<Line> lines = new ArrayList<>();
@@ -137,7 +137,7 @@ final class RecipeReader {
     return lines;
   }
 
-  private Optional<Line> line(FieldReader part, RecipePartDraft draft) {
+  private Optional<Line> line(FieldReader part, RecipeDraft.PartDraft draft) {
     FieldReader may = part.optional();
     Optional<Losses> losses =
         may.read("losses", draft.losses(), d -> d.toLosses(at.parser(), materials));
@@ -166,7 +166,7 @@ final class RecipeReader {
   }
 
   /** Reads how much a line takes. */
-  static Optional<StatedAmount> amount(FieldReader part, RecipePartDraft draft) {
+  static Optional<StatedAmount> amount(FieldReader part, RecipeDraft.PartDraft draft) {
     Optional<DensityBasis> stated = part.optional().oneOf("state", draft.state(), STATES);
     DensityBasis basis = stated.orElse(DensityBasis.SOLID);
     boolean byVolume = stated.isPresent();
@@ -194,7 +194,7 @@ final class RecipeReader {
     return amount;
   }
 
-  private static long stated(RecipePartDraft draft) {
+  private static long stated(RecipeDraft.PartDraft draft) {
     long texts =
         Stream.of(draft.parts(), draft.share(), draft.amount(), draft.inEach(), draft.upTo())
             .filter(text -> text != null && !text.isBlank())

@@ -96,10 +96,11 @@ public final class WeighingSheet {
 
   private static List<RoundedLine> rounded(
       Batch batch, List<BatchLine> exact, List<Balance> balances) {
-    List<ExactLine> weighed = new ArrayList<>();
+    List<LineRounding.ExactLine> weighed = new ArrayList<>();
     for (int i = 0; i < exact.size(); i++) {
       if (!isUsedUp(batch, exact.get(i))) {
-        weighed.add(new ExactLine(exact.get(i).massKilograms(), balances.get(i).interval()));
+        weighed.add(
+            new LineRounding.ExactLine(exact.get(i).massKilograms(), balances.get(i).interval()));
       }
     }
     var printed = LineRounding.of(weighed).iterator();

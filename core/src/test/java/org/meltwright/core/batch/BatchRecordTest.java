@@ -209,8 +209,8 @@ class BatchRecordTest {
                         shelf("wax", null, nine),
                         shelf("wax", "-1 kg", nine),
                         shelf("wax", "1", nine),
-                        new WeighedLineDraft(null, null, "nowhere", "1 kg", nine),
-                        new WeighedLineDraft("wax", null, "a", "1 kg", nine)),
+                        new BatchRecordDraft.LineDraft(null, null, "nowhere", "1 kg", nine),
+                        new BatchRecordDraft.LineDraft("wax", null, "a", "1 kg", nine)),
                     null,
                     null),
                 new BatchRecordDraft(1, "c", "medium", nine, null, null, null),
@@ -219,7 +219,7 @@ class BatchRecordTest {
                     "d",
                     "medium",
                     nine,
-                    List.of(new WeighedLineDraft(null, null, "d", "1 kg", nine)),
+                    List.of(new BatchRecordDraft.LineDraft(null, null, "d", "1 kg", nine)),
                     null,
                     null)));
     assertThat(problems)
@@ -273,8 +273,8 @@ class BatchRecordTest {
         .problems();
   }
 
-  private static WeighedLineDraft shelf(String material, String mass, String at) {
-    return new WeighedLineDraft(material, "L1", null, mass, at);
+  private static BatchRecordDraft.LineDraft shelf(String material, String mass, String at) {
+    return new BatchRecordDraft.LineDraft(material, "L1", null, mass, at);
   }
 
   private static Optional<Recipe> recipe(String name) {

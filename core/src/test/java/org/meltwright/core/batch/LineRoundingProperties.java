@@ -15,6 +15,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import net.jqwik.api.constraints.Size;
+import org.meltwright.core.batch.LineRounding.ExactLine;
 import org.meltwright.units.ScaleInterval;
 
 /** What rounding for the balances keeps, whatever is weighed. */

@@ -10,6 +10,7 @@ import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.meltwright.core.batch.LineRounding.ExactLine;
 import org.meltwright.units.ScaleInterval;
 
 class LineRoundingTest {

@@ -76,7 +76,7 @@ class RecipeBookTest {
         problems(
             Arrays.asList(
                 draft(null, part("wax", "1")),
-                draft("x", RecipePartDraft.named("wax"), part("waxx", "1")),
+                draft("x", RecipeDraft.PartDraft.named("wax"), part("waxx", "1")),
                 draft("x", part("wax", "1")),
                 draft("y", part(null, "1"), null),
                 draft("z", part("wax", "1").withShare("5 %")),
@@ -116,14 +116,15 @@ class RecipeBookTest {
 
   @Test
   void of_everyWayToStateAnAmount_isReadAndWrittenBack() {
-    RecipePartDraft wax = RecipePartDraft.named("wax");
-    List<RecipePartDraft> lines =
+    RecipeDraft.PartDraft wax = RecipeDraft.PartDraft.named("wax");
+    List<RecipeDraft.PartDraft> lines =
         List.of(
             amount("white", "40 g"),
             amount("oil", "60 ml"),
-            new RecipePartDraft(
+            new RecipeDraft.PartDraft(
                 "resin", null, null, null, null, "0.25 g/ml", null, null, "solid", null),
-            new RecipePartDraft("wax", null, null, null, null, null, "1 l", null, null, null));
+            new RecipeDraft.PartDraft(
+                "wax", null, null, null, null, null, "1 l", null, null, null));
     Recipe recipe =
         new RecipeDraft(null, "r", null, lines).toRecipe(PARSER, RecipeBookTest::material);
     assertThat(recipe.toDraft().parts())
@@ -139,12 +140,12 @@ class RecipeBookTest {
         .containsExactly("10 % by volume solid null", "null null true");
   }
 
-  private static RecipePartDraft amount(String of, String amount) {
-    return new RecipePartDraft(of, null, null, null, amount, null, null, null, null, null);
+  private static RecipeDraft.PartDraft amount(String of, String amount) {
+    return new RecipeDraft.PartDraft(of, null, null, null, amount, null, null, null, null, null);
   }
 
-  private static RecipePartDraft rest(String of) {
-    return new RecipePartDraft(of, null, null, null, null, null, null, true, null, null);
+  private static RecipeDraft.PartDraft rest(String of) {
+    return new RecipeDraft.PartDraft(of, null, null, null, null, null, null, true, null, null);
   }
 
   @Test
@@ -212,12 +213,12 @@ class RecipeBookTest {
         .problems();
   }
 
-  private static RecipeDraft draft(String name, RecipePartDraft... parts) {
+  private static RecipeDraft draft(String name, RecipeDraft.PartDraft... parts) {
     return new RecipeDraft(null, name, null, Arrays.asList(parts));
   }
 
-  private static RecipePartDraft part(String of, String parts) {
-    return RecipePartDraft.named(of).withParts(parts);
+  private static RecipeDraft.PartDraft part(String of, String parts) {
+    return RecipeDraft.PartDraft.named(of).withParts(parts);
   }
 
   private static Material material(String id) {

@@ -196,6 +196,15 @@ class StockTest {
         .containsExactlyInAnyOrder(Ingredient.of(WAX), Ingredient.of(RESIN));
   }
 
+  /** Of 100 g, 5e-11 kg are short: no batch is as light as that, so nothing is. */
+  @Test
+  void take_lessIsShortThanABatchWeighs_isComplete() {
+    Stock stock = Stock.of(List.of(item(MEDIUM, 90 - 5e-8), item(WHITE, 10)));
+    Withdrawal taken = stock.take(Batch.of(PAINT, grams(100)));
+    assertThat(taken.isComplete()).isTrue();
+    assertThat(taken.lines()).hasSize(2);
+  }
+
   /** Of the largest batch nothing is missing, and of a hair more something is. */
   @Property(tries = 200)
   void largest_withMediumInStock_isTheLargest(

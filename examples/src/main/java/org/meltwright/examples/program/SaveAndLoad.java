@@ -7,7 +7,6 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.RecipeBook;
 import org.meltwright.core.batch.RecipeDraft;
-import org.meltwright.core.batch.RecipePartDraft;
 import org.meltwright.core.equipment.Vessel;
 import org.meltwright.core.equipment.VesselDraft;
 import org.meltwright.core.material.MaterialCatalogue;
@@ -88,8 +87,8 @@ public final class SaveAndLoad {
                     "white cakes",
                     null,
                     List.of(
-                        RecipePartDraft.named("medium").withShare("90 %"),
-                        RecipePartDraft.named("titanium-white-rutile").withShare("10 %")))));
+                        RecipeDraft.PartDraft.named("medium").withShare("90 %"),
+                        RecipeDraft.PartDraft.named("titanium-white-rutile").withShare("10 %")))));
     Shelf shelf = typed.toShelf(QuantityParser.withDecimalComma());
 
     String saved = JSON.writeValueAsString(shelf.toDraft());

@@ -17,7 +17,6 @@ import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.Recipe;
 import org.meltwright.core.batch.RecipeBook;
 import org.meltwright.core.batch.RecipeDraft;
-import org.meltwright.core.batch.RecipePartDraft;
 import org.meltwright.core.laws.MixtureArbitraries;
 import org.meltwright.core.laws.MixtureLaws;
 import org.meltwright.core.material.MaterialCatalogue;
@@ -38,12 +37,12 @@ class OwnRecipeBookProperties {
           QuantityParser.localeFree(),
           MaterialCatalogue.standard()::require);
 
-  private static RecipeDraft draft(String name, RecipePartDraft... parts) {
+  private static RecipeDraft draft(String name, RecipeDraft.PartDraft... parts) {
     return new RecipeDraft(null, name, null, List.of(parts));
   }
 
-  private static RecipePartDraft part(String of, String parts) {
-    return RecipePartDraft.named(of).withParts(parts);
+  private static RecipeDraft.PartDraft part(String of, String parts) {
+    return RecipeDraft.PartDraft.named(of).withParts(parts);
   }
 
   @Provide

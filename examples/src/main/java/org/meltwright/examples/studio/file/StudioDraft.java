@@ -3,7 +3,7 @@ package org.meltwright.examples.studio.file;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.meltwright.core.batch.RecipePartDraft;
+import org.meltwright.core.batch.RecipeDraft.PartDraft;
 import org.meltwright.core.equipment.BalanceDraft;
 import org.meltwright.core.equipment.HeatSourceDraft;
 import org.meltwright.core.equipment.MouldDraft;
@@ -101,7 +101,7 @@ public record StudioDraft(
       @Nullable String id,
       @Nullable String name,
       @Nullable String ratio,
-      @Nullable List<@Nullable RecipePartDraft> parts,
+      @Nullable List<@Nullable PartDraft> parts,
       @Nullable WishesDraft wishes) {}
 
   /**

@@ -19,8 +19,8 @@ import org.jspecify.annotations.Nullable;
 import org.meltwright.core.batch.Ingredient;
 import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.Recipe;
+import org.meltwright.core.batch.RecipeDraft.PartDraft;
 import org.meltwright.core.batch.RecipePart;
-import org.meltwright.core.batch.RecipePartDraft;
 import org.meltwright.core.batch.StatedAmount;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.DensityBasis;
@@ -260,7 +260,7 @@ final class StudioRecipes {
   }
 
   private Optional<Recipe> ofParts(
-      FieldReader at, String name, @Nullable List<@Nullable RecipePartDraft> drafted) {
+      FieldReader at, String name, @Nullable List<@Nullable PartDraft> drafted) {
     List<Ingredient> ingredients = new ArrayList<>();
     List<StatedAmount> amounts = new ArrayList<>();
     Entries.eachAt(
@@ -282,7 +282,7 @@ final class StudioRecipes {
   }
 
   /** What a line takes: of a lot, if one is named, and with the losses that it states. */
-  private Optional<Ingredient> line(FieldReader part, RecipePartDraft d) {
+  private Optional<Ingredient> line(FieldReader part, PartDraft d) {
     FieldReader may = part.optional();
     Optional<Losses> losses =
         may.read("losses", d.losses(), l -> l.toLosses(part.parser(), this::onTheShelf));

@@ -4,6 +4,7 @@ package org.meltwright.core.batch;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.material.Material;
@@ -45,7 +46,7 @@ public final class BatchRecord {
   private final Instant startedAt;
   private final List<WeighedLine> lines;
   private final List<String> cakes;
-  private final String note;
+  private final Optional<String> note;
   private final Mixture charge;
 
   /**
@@ -60,7 +61,7 @@ public final class BatchRecord {
    */
   public static BatchRecord of(
       String id, Recipe recipe, Instant startedAt, List<WeighedLine> lines) {
-    return new BatchRecord(id, recipe, startedAt, lines, List.of(), "");
+    return new BatchRecord(id, recipe, startedAt, lines, List.of(), Optional.empty());
   }
 
   private BatchRecord(
@@ -69,7 +70,7 @@ public final class BatchRecord {
       Instant startedAt,
       List<WeighedLine> lines,
       List<String> cakes,
-      String note) {
+      Optional<String> note) {
     if (id.isBlank()) {
       throw new ProblemException(Problem.of(BatchProblem.NAME_MISSING, id));
     }
@@ -137,9 +138,9 @@ public final class BatchRecord {
   /**
    * Returns what else there is to say.
    *
-   * @return a text; may be empty
+   * @return a text; empty if nothing is said
    */
-  public String note() {
+  public Optional<String> note() {
     return note;
   }
 
@@ -205,11 +206,12 @@ public final class BatchRecord {
   /**
    * Returns a copy with a note.
    *
-   * @param text what else there is to say
+   * @param text what else there is to say; a blank text says nothing
    * @return the new record
    */
   public BatchRecord withNote(String text) {
-    return new BatchRecord(id, recipe, startedAt, lines, cakes, text);
+    Optional<String> said = Optional.of(text).filter(t -> !t.isBlank());
+    return new BatchRecord(id, recipe, startedAt, lines, cakes, said);
   }
 
   /**
@@ -229,7 +231,7 @@ public final class BatchRecord {
         startedAt.toString(),
         lines.stream().map(BatchRecord::draft).toList(),
         cakes.isEmpty() ? null : cakes,
-        note.isEmpty() ? null : note);
+        note.orElse(null));
   }
 
   private static BatchRecordDraft.LineDraft draft(WeighedLine line) {

@@ -44,7 +44,7 @@ final class BatchRecordReader {
       Instant startedAt,
       List<Line> lines,
       List<String> cakes,
-      String note) {
+      Optional<String> note) {
 
     /** The record; empty if it or a batch that it holds has a problem. */
     Optional<BatchRecord> make(Map<String, BatchRecord> built) {
@@ -54,7 +54,8 @@ final class BatchRecordReader {
           ? Optional.empty()
           : at.field("lines")
               .attempt(() -> BatchRecord.of(id, recipe, startedAt, weighed))
-              .map(record -> record.withCakes(cakes).withNote(note));
+              .map(record -> record.withCakes(cakes))
+              .map(record -> note.map(record::withNote).orElse(record));
     }
   }
 
@@ -145,7 +146,7 @@ final class BatchRecordReader {
         record.read("startedAt", draft.startedAt(), BatchRecordReader::time);
     List<Line> lines = lines(record, draft, own);
     List<String> cakes = record.optional().each("cakes", draft.cakes(), Function.identity());
-    String note = draft.note() == null ? "" : draft.note();
+    Optional<String> note = Optional.ofNullable(draft.note());
     return record.attempt(
         () -> new Unmade(record, id.get(), recipe.get(), startedAt.get(), lines, cakes, note));
   }

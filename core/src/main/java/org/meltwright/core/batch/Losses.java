@@ -13,7 +13,6 @@ import org.meltwright.core.explain.Explanation;
 import org.meltwright.core.explain.Symbol;
 import org.meltwright.core.material.ByMaterial;
 import org.meltwright.core.material.Material;
-import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.mixture.Mixture;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.MassFraction;
@@ -39,7 +38,7 @@ import org.meltwright.units.ProblemException;
  * Material resin = MaterialCatalogue.standard().require("damar");
  * Losses losses =
  *     Losses.NONE
- *         .withInsolublesOf(resin)
+ *         .withInsolubles(resin, MassFraction.ofPercent(3))
  *         .withFilm(grams(10), MassFraction.ofPercent(2));
  * losses.insolubles(resin).get().percent(); // 3.0 %
  * losses.filmKilograms(0.3); // 0.010 kg
@@ -83,18 +82,6 @@ public final class Losses {
   public Losses withInsolubles(Material material, MassFraction share) {
     return new Losses(
         insolubles.with(material, share.value()), fixedFilmKilograms, filmShare, strainingShare);
-  }
-
-  /**
-   * Returns a copy in which an ingredient leaves the insolubles that its own figure states, at the
-   * middle of the range.
-   *
-   * @param material the ingredient
-   * @return the new losses
-   * @throws ProblemException if nobody knows its insolubles
-   */
-  public Losses withInsolublesOf(Material material) {
-    return withInsolubles(material, material.require(PropertyKey.INSOLUBLES).value().middle());
   }
 
   /**

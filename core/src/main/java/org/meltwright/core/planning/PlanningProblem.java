@@ -62,7 +62,7 @@ public enum PlanningProblem implements ProblemCode {
   UNDECIDED("planning.undecided");
 
   /** The guards of planning; their names stand in its bundle. */
-  public static final Check CHECK = Check.beside(PlanningProblem.class);
+  static final Check CHECK = Check.beside(PlanningProblem.class);
 
   private final String id;
 

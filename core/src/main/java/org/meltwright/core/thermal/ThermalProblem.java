@@ -34,8 +34,7 @@ public enum ThermalProblem implements ProblemCode {
   /** A viscosity is asked for below the clear point, where crystals rule the flow. */
   BELOW_CLEAR_POINT("thermal.below-clear-point");
 
-  /** The guards of heat and its rooms: what they say stands in the bundle beside these codes. */
-  public static final Check CHECK = Check.beside(ThermalProblem.class);
+  private static final Check CHECK = Check.beside(ThermalProblem.class);
 
   private final String id;
 

@@ -183,7 +183,7 @@ class BatchRecordTest {
     assertThat(sky.cakes()).isEqualTo(S1.cakes());
     assertThat(sky.startedAt()).isEqualTo(S1.startedAt());
     assertThat(sky.charge()).isEqualTo(S1.charge());
-    assertThat(back.batches().get("M-1").note()).isEqualTo("strained twice");
+    assertThat(back.batches().get("M-1").note()).hasValue("strained twice");
     assertThat(sky.toDraft()).isEqualTo(S1.toDraft());
   }
 

@@ -271,15 +271,6 @@ public final class HazardReview {
   }
 
   /**
-   * Returns the share that is unknown for water.
-   *
-   * @return the sum of those ingredients that are themselves there from 1 % on, in per cent
-   */
-  public double unknownAquaticPercent() {
-    return new UnknownShares(mixture, rules).aquaticPercent();
-  }
-
-  /**
    * Returns what a data sheet says of ingredients of which nothing is known; a label carries those
    * of acute toxicity if the mixture is in a class.
    *

@@ -180,17 +180,6 @@ public final class LabelElements {
     return codes.stream().sorted().toList();
   }
 
-  /**
-   * Returns what the categories offer as precautionary statements, before a choice is made.
-   *
-   * @return the codes
-   */
-  public Set<String> offeredPrecautions() {
-    return rows()
-        .flatMap(r -> r.precautions().stream())
-        .collect(Collectors.toCollection(LinkedHashSet::new));
-  }
-
   /** The day whose table holds. */
   LocalDate day() {
     return day;

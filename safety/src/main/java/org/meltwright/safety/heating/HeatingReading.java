@@ -66,16 +66,6 @@ public record HeatingReading(
   }
 
   /**
-   * Returns a copy that says how a surface was read.
-   *
-   * @param how the method
-   * @return the new reading
-   */
-  public HeatingReading takenBy(SurfaceMethod how) {
-    return new HeatingReading(place, value, Optional.of(how), minutes);
-  }
-
-  /**
    * Returns a copy with a duration.
    *
    * @param minutesHeld for how many minutes it has shown about that

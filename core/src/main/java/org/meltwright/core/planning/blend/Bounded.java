@@ -1,8 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.planning.blend;
 
-import static org.meltwright.core.planning.PlanningProblem.CHECK;
-
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -14,6 +12,7 @@ import org.meltwright.core.material.NumberRange;
 import org.meltwright.core.material.PropertyKey;
 import org.meltwright.core.planning.PlanningProblem;
 import org.meltwright.units.Bilingual;
+import org.meltwright.units.Check;
 import org.meltwright.units.Messages;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -27,6 +26,11 @@ import org.meltwright.units.ProblemException;
  * @param place the rank by which it may give way; zero if it does not
  */
 record Bounded(Figure figure, double low, double high, int place) implements Wish {
+
+  /**
+   * The guards of this package: what they say stands in the bundle beside {@link PlanningProblem}.
+   */
+  static final Check CHECK = Check.beside(PlanningProblem.class);
 
   static final int HARD = 0;
 

@@ -1,7 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.planning.blend;
 
-import static org.meltwright.core.planning.PlanningProblem.CHECK;
+import static org.meltwright.core.planning.blend.Bounded.CHECK;
 
 import org.joda.money.Money;
 import org.meltwright.core.cost.CostProblem;

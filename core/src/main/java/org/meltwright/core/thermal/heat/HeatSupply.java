@@ -1,11 +1,11 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal.heat;
 
-import static org.meltwright.core.thermal.ThermalProblem.CHECK;
-
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.core.thermal.ThermalProblem;
+import org.meltwright.units.Check;
 import org.meltwright.units.TemperaturePoint;
 
 /**
@@ -31,6 +31,11 @@ import org.meltwright.units.TemperaturePoint;
  * <p>This class is immutable and thread-safe.
  */
 public final class HeatSupply {
+
+  /**
+   * The guards of this package: what they say stands in the bundle beside {@link ThermalProblem}.
+   */
+  static final Check CHECK = Check.beside(ThermalProblem.class);
 
   private static final double SERIES_BELOW = 0.05;
   private static final int SERIES_TERMS = 16;

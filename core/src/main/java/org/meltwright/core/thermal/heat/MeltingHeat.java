@@ -1,7 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal.heat;
 
-import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+import static org.meltwright.core.thermal.heat.HeatSupply.CHECK;
 
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.ProblemException;

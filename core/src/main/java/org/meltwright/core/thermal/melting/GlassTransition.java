@@ -1,7 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal.melting;
 
-import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+import static org.meltwright.core.thermal.melting.SolubilityAssumptions.CHECK;
 
 /**
  * The glass transition of a compatible blend of two amorphous components, such as two resins.

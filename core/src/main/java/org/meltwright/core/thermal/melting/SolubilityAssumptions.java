@@ -1,8 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal.melting;
 
-import static org.meltwright.core.thermal.ThermalProblem.CHECK;
-
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -10,6 +8,8 @@ import org.meltwright.core.material.ByMaterial;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.material.MaterialFamily;
 import org.meltwright.core.material.PropertyKey;
+import org.meltwright.core.thermal.ThermalProblem;
+import org.meltwright.units.Check;
 
 /**
  * What an ideal-solubility estimate has to assume: molar masses, and a heat of fusion where a
@@ -33,6 +33,11 @@ import org.meltwright.core.material.PropertyKey;
  * <p>This class is immutable and thread-safe.
  */
 public final class SolubilityAssumptions {
+
+  /**
+   * The guards of this package: what they say stands in the bundle beside {@link ThermalProblem}.
+   */
+  static final Check CHECK = Check.beside(ThermalProblem.class);
 
   /**
    * Molar masses of typical constituents by their atomic weights, and 175 kJ/kg.

@@ -1,7 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal.setting;
 
-import static org.meltwright.core.thermal.ThermalProblem.CHECK;
+import org.meltwright.core.thermal.ThermalProblem;
+import org.meltwright.units.Check;
 
 /**
  * What heat needs to know of a solid body, or of one state of a melt: conductivity, density,
@@ -27,6 +28,11 @@ public record Substance(
     double conductivityWattsPerMetreKelvin,
     double densityKilogramsPerCubicMetre,
     double specificHeatJoulesPerKilogramKelvin) {
+
+  /**
+   * The guards of this package: what they say stands in the bundle beside {@link ThermalProblem}.
+   */
+  static final Check CHECK = Check.beside(ThermalProblem.class);
 
   public Substance {
     CHECK.between(conductivityWattsPerMetreKelvin, 1e-6, 1e6, "conductivity in W/(m K)");

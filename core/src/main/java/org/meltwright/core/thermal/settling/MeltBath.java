@@ -1,10 +1,10 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.core.thermal.settling;
 
-import static org.meltwright.core.thermal.ThermalProblem.CHECK;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.meltwright.core.thermal.ThermalProblem;
+import org.meltwright.units.Check;
 import org.meltwright.units.Density;
 import org.meltwright.units.DynamicViscosity;
 import org.meltwright.units.QuantityRange;
@@ -43,6 +43,11 @@ public record MeltBath(
     double depthMetres,
     double layerMetres,
     TemperaturePoint temperature) {
+
+  /**
+   * The guards of this package: what they say stands in the bundle beside {@link ThermalProblem}.
+   */
+  static final Check CHECK = Check.beside(ThermalProblem.class);
 
   public MeltBath {
     CHECK.between(density.lowSi(), 1, 1e5, "density of the melt in kg/m³");

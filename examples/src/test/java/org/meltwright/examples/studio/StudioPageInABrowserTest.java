@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.meltwright.examples.studio.page.HtmlPage;
 
 /** The page of the demo studio as a browser lays it out; skipped where none works. */
@@ -126,10 +127,12 @@ class StudioPageInABrowserTest {
     assertThat(printed(unfolded(page))).hasSizeGreaterThan(10);
   }
 
-  @Test
-  void the_class_sheet_prints_on_two_pages_or_three_where_letters_are_wide() throws Exception {
-    written("en", "for-class");
+  @ParameterizedTest
+  @ValueSource(strings = {"en", "de"})
+  void the_class_sheet_prints_on_two_pages_or_three_where_letters_are_wide(String language)
+      throws Exception {
+    written(language, "for-class");
 
-    assertThat(printed(folder.resolve("en-class.html"))).hasSizeBetween(2, 3);
+    assertThat(printed(folder.resolve(language + "-class.html"))).hasSizeBetween(2, 3);
   }
 }

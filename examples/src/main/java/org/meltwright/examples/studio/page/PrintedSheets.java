@@ -22,7 +22,7 @@ final class PrintedSheets {
   /** The rules of a stylesheet; a browser that knows no margin boxes leaves them out. */
   String style() {
     StringBuilder style = new StringBuilder("@media print {\n@page { ");
-    style.append(cards.isEmpty() ? "margin: 10mm 11mm 9mm; " : "");
+    style.append(cards.isEmpty() ? "margin: 9mm; " : "");
     style.append(box("top-left", quoted(page.title())));
     style.append(box("bottom-right", pageOfPages())).append("}\n");
     for (int i = 0; i < cards.size(); i++) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.meltwright.examples.studio.day.ClassSheet;
 import org.meltwright.examples.studio.day.PaintSheet;
 import org.meltwright.examples.studio.page.Block.Grid;
+import org.meltwright.examples.studio.page.Block.Paragraph;
 import org.meltwright.examples.studio.page.Page;
 import org.meltwright.examples.studio.page.Say;
 import org.meltwright.safety.heating.HeatingReview;
@@ -26,6 +27,8 @@ final class AgeLimits {
           "minors-toxic-pigment",
           "class-size");
 
+  private static final String NOT_FOUND = "age.not-found";
+
   private final List<HeatingReview> reviews;
   private final Page.Builder page;
   private final Say say;
@@ -36,24 +39,40 @@ final class AgeLimits {
     this.say = page.say();
   }
 
-  /** Returns the table, one row for each rule. */
-  Grid grid() {
+  /** Adds the table, one row for each rule that has something to say, and the others in a line. */
+  void addTo() {
     List<List<String>> rows = new ArrayList<>();
-    ORDER.forEach(id -> HeatingRules.standard().find(id).ifPresent(rule -> rows.add(row(rule))));
-    return new Grid(say.words("age.caption"), say.all("age.who", "age.here", "age.why"), rows);
+    List<String> notFound = new ArrayList<>();
+    for (HeatingRule rule : rules()) {
+      if (state(rule.info().id()).equals(NOT_FOUND)) {
+        notFound.add(who(rule));
+      } else {
+        rows.add(row(rule));
+      }
+    }
+    page.add(new Grid(say.words("age.caption"), say.all("age.who", "age.here", "age.why"), rows));
+    if (!notFound.isEmpty()) {
+      page.add(new Paragraph(say.words(NOT_FOUND, "rules", String.join("; ", notFound))));
+    }
   }
 
-  /** What is in the risk assessment, or is not found, needs no reason here. */
+  private static List<HeatingRule> rules() {
+    return ORDER.stream().flatMap(id -> HeatingRules.standard().find(id).stream()).toList();
+  }
+
+  private String who(HeatingRule rule) {
+    return say.words("age." + rule.info().id()) + " " + page.cite(rule.info().source().citation());
+  }
+
+  /** What is in the risk assessment needs no reason here. */
   private List<String> row(HeatingRule rule) {
-    String id = rule.info().id();
-    String state = state(id);
+    String state = state(rule.info().id());
     return List.of(
-        say.words("age." + id) + " " + page.cite(rule.info().source().citation()),
+        who(rule),
         say.words(state),
         switch (state) {
           case "age.found" -> say.words("age.see-risk");
           case "age.no-powder" -> say.words("age.no-powder.why");
-          case "age.not-found" -> say.words("age.nothing");
           default -> text(rule, "reason") + " " + text(rule, "remedy");
         });
   }
@@ -72,6 +91,6 @@ final class AgeLimits {
     if (reviews.stream().anyMatch(r -> r.isNotAssessed(id))) {
       return "not-assessed.label";
     }
-    return reviews.stream().anyMatch(r -> r.isNotAsked(id)) ? "age.not-asked" : "age.not-found";
+    return reviews.stream().anyMatch(r -> r.isNotAsked(id)) ? "age.not-asked" : NOT_FOUND;
   }
 }

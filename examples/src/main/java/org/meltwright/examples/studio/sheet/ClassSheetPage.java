@@ -80,7 +80,7 @@ public final class ClassSheetPage {
     page.add(new Heading(2, say.words("circuit.plan")));
     page.add(new CircuitPlan(forClass, say).grid());
     page.add(new Heading(2, say.words("age")));
-    page.add(new AgeLimits(forClass, page).grid());
+    new AgeLimits(forClass, page).addTo();
     page.add(new Bullets(youngPeople()));
     page.add(new Heading(2, say.words("allergens")));
     Allergens allergens = new Allergens(forClass, page);

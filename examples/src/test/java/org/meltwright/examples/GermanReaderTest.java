@@ -83,7 +83,8 @@ class GermanReaderTest {
 
   private static final Pattern WORD = Pattern.compile("[\\p{L}]{3,}");
   private static final Pattern GUARD_TAKEN =
-      Pattern.compile("import static ([a-z.]+)\\.\\w+\\.CHECK;");
+      Pattern.compile("import static ([a-z.]+)\\.(\\w+)\\.CHECK;");
+  private static final Pattern BESIDE = Pattern.compile("Check\\.beside\\((\\w+)\\.class\\)");
   private static final Pattern GUARD =
       Pattern.compile("\\bCHECK\\s*\\.(?:between|finite|named|ordered|reversed|name)\\(");
 
@@ -161,10 +162,25 @@ class GermanReaderTest {
     return path.substring(path.indexOf("org/meltwright")).replace('/', '.');
   }
 
-  /** The package whose guard a file calls: its own, or the one that it takes the guard from. */
-  private static String packageThatSays(Path file, String code) {
+  /** The package whose words a file's guards say: that of the class that they stand beside. */
+  private static String packageThatSays(Path file, String code) throws IOException {
     Matcher taken = GUARD_TAKEN.matcher(code);
-    return taken.find() ? taken.group(1) : packageOf(file);
+    if (taken.find()) {
+      Path from = file.getParent();
+      while (!from.endsWith("java")) {
+        from = from.getParent();
+      }
+      Path guard =
+          from.resolve((taken.group(1) + "." + taken.group(2)).replace('.', '/') + ".java");
+      return Files.exists(guard)
+          ? packageThatSays(guard, Files.readString(guard, StandardCharsets.UTF_8))
+          : taken.group(1);
+    }
+    Matcher beside = BESIDE.matcher(code);
+    Matcher anchor =
+        Pattern.compile("import ([a-z.]+)\\." + (beside.find() ? beside.group(1) : "-") + ";")
+            .matcher(code);
+    return anchor.find() ? anchor.group(1) : packageOf(file);
   }
 
   /** Every name that a guard says stands in German in the bundle of the package that says it. */

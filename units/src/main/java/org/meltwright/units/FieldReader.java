@@ -202,11 +202,10 @@ public final class FieldReader {
     if (meaning != null) {
       return meaning;
     }
-    String nearest = Nearest.of(word, words.keySet());
     throw new ProblemException(
         Problem.of(UnitsProblem.WORD_UNKNOWN, word)
             .with("words", String.join(", ", words.keySet()))
-            .with("nearest", nearest == null ? "" : nearest));
+            .with("nearest", Nearest.of(word, words.keySet()).orElse("")));
   }
 
   /**

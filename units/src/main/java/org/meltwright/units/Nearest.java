@@ -6,7 +6,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import org.jspecify.annotations.Nullable;
+import java.util.Optional;
 
 /**
  * The known word nearest to a misspelt one, by the number of letters to change.
@@ -37,16 +37,22 @@ public final class Nearest {
 
   private Nearest() {}
 
-  /** The nearest word; null if it lies further than a fourth of the letters, or may be false. */
-  static @Nullable String of(String word, Collection<String> known) {
+  /**
+   * Returns the known word that was probably meant.
+   *
+   * @param word the word as it was written, of 5 to 24 letters; a shorter or longer one has none
+   * @param known the words that are known, in lower case where a case does not matter
+   * @return the nearest; empty if it lies further than a fourth of the letters, or may be false
+   */
+  public static Optional<String> of(String word, Collection<String> known) {
     if (word.length() < SHORTEST || word.length() > LONGEST) {
-      return null;
+      return Optional.empty();
     }
     String lower = word.toLowerCase(Locale.ROOT);
     List<String> nearest = nearest(lower, known);
     boolean sure =
         !nearest.isEmpty() && nearest.stream().allMatch(candidate -> sameHead(lower, candidate));
-    return sure ? nearest.get(0) : null;
+    return sure ? Optional.of(nearest.get(0)) : Optional.empty();
   }
 
   /** The words at the least distance, the shortest first. */

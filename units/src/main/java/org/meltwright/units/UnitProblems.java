@@ -201,11 +201,10 @@ final class UnitProblems {
 
   static Problem unknown(
       String shown, String key, String expected, List<String> words, String units) {
-    String nearest = Nearest.of(key, words);
     return Problem.of(UnitsProblem.UNKNOWN_UNIT, shown)
         .with("unit", Shown.text(key))
         .with("expected", expected)
-        .with("nearest", nearest == null ? "" : nearest)
+        .with("nearest", Nearest.of(key, words).orElse(""))
         .with("units", units);
   }
 

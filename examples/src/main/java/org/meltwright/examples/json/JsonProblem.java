@@ -12,6 +12,22 @@ public enum JsonProblem implements ProblemCode {
   TOO_LARGE("json.too-large"),
   /** The text is not JSON; the problem names line and column. */
   SYNTAX("json.syntax"),
+  /** A text in which nothing stands. */
+  EMPTY("json.empty"),
+  /** Bytes that are not UTF-8. */
+  ENCODING("json.encoding"),
+  /** A comment, which JSON has not. */
+  COMMENT("json.comment"),
+  /** Quotation marks other than the straight double ones. */
+  QUOTATION_MARKS("json.quotation-marks"),
+  /** A word without quotation marks that is none of true, false and null. */
+  BARE_WORD("json.bare-word"),
+  /** Two values with no comma between them. */
+  COMMA_MISSING("json.comma-missing"),
+  /** A comma that nothing follows. */
+  COMMA_TOO_MANY("json.comma-too-many"),
+  /** A text that ends before all that it opens is closed. */
+  ENDS_EARLY("json.ends-early"),
   /** Objects and arrays are nested deeper than allowed. */
   TOO_DEEP("json.too-deep"),
   /** A key stands twice in one object. */

@@ -12,6 +12,7 @@ import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.StreamReadConstraints;
+import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.core.exc.StreamConstraintsException;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.databind.JsonNode;
@@ -62,59 +63,48 @@ public record JsonTree(JsonNode root, List<Problem> problems) {
               .with("most", Integer.toString(MOST_BYTES)));
     }
     try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), bytes)) {
-      return new Builder(parser).build();
+      return new Builder(parser, bytes).build();
     } catch (StreamConstraintsException e) {
       throw new ProblemException(
-          Problem.of(JsonProblem.TOO_DEEP, firstLine(e.getOriginalMessage()))
+          Problem.of(JsonProblem.TOO_DEEP, JsonProblem.CHECK.name("more than that"))
               .with("most", Integer.toString(MOST_DEPTH)));
     } catch (JacksonException e) {
-      throw new ProblemException(
-          at(Problem.of(JsonProblem.SYNTAX, firstLine(e.getOriginalMessage())), e));
+      TokenStreamLocation at = e.getLocation();
+      throw new ProblemException(JsonSlip.at(bytes, at.getLineNr(), at.getColumnNr()));
     }
-  }
-
-  private static Problem at(Problem problem, JacksonException e) {
-    return problem
-        .with("line", Integer.toString(e.getLocation().getLineNr()))
-        .with("column", Integer.toString(e.getLocation().getColumnNr()));
-  }
-
-  private static String firstLine(String message) {
-    return message.lines().findFirst().orElse("");
   }
 
   /** Builds the tree from tokens, so that every double key is found and named. */
   private static final class Builder {
 
     private final JsonParser parser;
+    private final byte[] bytes;
     private final List<Problem> problems = new ArrayList<>();
 
-    Builder(JsonParser parser) {
+    Builder(JsonParser parser, byte[] bytes) {
       this.parser = parser;
+      this.bytes = bytes;
     }
 
     JsonTree build() {
       parser.nextToken();
       JsonNode root = value("");
       if (parser.nextToken() != null) {
-        throw new ProblemException(
-            Problem.of(
-                    JsonProblem.SYNTAX,
-                    JsonProblem.CHECK.name("more text after the end of the value"))
-                .with("line", Integer.toString(parser.currentTokenLocation().getLineNr()))
-                .with("column", Integer.toString(parser.currentTokenLocation().getColumnNr())));
+        TokenStreamLocation at = parser.currentTokenLocation();
+        throw new ProblemException(JsonSlip.after(bytes, at.getLineNr(), at.getColumnNr()));
       }
       return new JsonTree(root, problems);
+    }
+
+    private ProblemException slip(TokenStreamLocation at) {
+      return new ProblemException(JsonSlip.at(bytes, at.getLineNr(), at.getColumnNr()));
     }
 
     private JsonNode value(String path) {
       JsonNodeFactory nodes = JsonNodeFactory.instance;
       JsonToken token = parser.currentToken();
       if (token == null) {
-        throw new ProblemException(
-            Problem.of(JsonProblem.SYNTAX, JsonProblem.CHECK.name("an empty text"))
-                .with("line", "1")
-                .with("column", "1"));
+        throw slip(parser.currentLocation());
       }
       return switch (token) {
         case START_OBJECT -> object(path);

@@ -9,8 +9,12 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.units.Nearest;
 import org.meltwright.units.Problem;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
@@ -29,6 +33,17 @@ final class RecordShape {
    */
   private static final String DIRECTION_MARKS =
       "\u061c\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069";
+
+  /** What is written where a type of JSON is asked for. */
+  private static final Map<String, String> IN_WORDS =
+      Map.of(
+          "object", "fields in curly brackets",
+          "array", "a list in square brackets",
+          "string", "a text in quotation marks",
+          "integer", "a whole number without quotation marks",
+          "number", "a number that is not whole",
+          "boolean", "true or false without quotation marks",
+          "null", "nothing");
 
   private final List<Problem> problems = new ArrayList<>();
 
@@ -165,23 +180,38 @@ final class RecordShape {
       String below = path + JsonPointers.step(key);
       Type component = free ? element(type) : components.get(key);
       if (component == null) {
-        problems.add(unknown(key, components).under(below));
-        object.remove(key);
+        unknown(object, key, components, path);
       } else if (!fits(object.get(key), component, below)) {
         object.remove(key);
       }
     }
   }
 
-  private static Problem wrongType(JsonNode node, String wanted) {
-    return Problem.of(JsonProblem.WRONG_TYPE, shown(node))
-        .with("wanted", wanted)
-        .with("got", typeOf(node));
+  /** A misspelt field is told once, and read as what it was meant to be. */
+  private void unknown(ObjectNode object, String key, Map<String, Type> components, String path) {
+    JsonNode value = object.remove(key);
+    Optional<String> meant = nearest(key, components.keySet()).filter(n -> !object.has(n));
+    problems.add(
+        Problem.of(JsonProblem.UNKNOWN_FIELD, key)
+            .with("fields", String.join(", ", components.keySet()))
+            .with("nearest", meant.orElse(""))
+            .under(path + JsonPointers.step(key)));
+    meant
+        .filter(name -> fits(value, components.get(name), path + JsonPointers.step(name)))
+        .ifPresent(name -> object.set(name, value));
   }
 
-  private static Problem unknown(String key, Map<String, Type> components) {
-    return Problem.of(JsonProblem.UNKNOWN_FIELD, key)
-        .with("fields", String.join(", ", components.keySet()));
+  /** The nearest of names that are written with capitals inside. */
+  private static Optional<String> nearest(String key, Set<String> names) {
+    Map<String, String> byLower = new LinkedHashMap<>();
+    names.forEach(name -> byLower.put(name.toLowerCase(Locale.ROOT), name));
+    return Nearest.of(key, byLower.keySet()).map(byLower::get);
+  }
+
+  private static Problem wrongType(JsonNode node, String wanted) {
+    return Problem.of(JsonProblem.WRONG_TYPE, shown(node))
+        .with("wanted", JsonProblem.CHECK.name(IN_WORDS.get(wanted)))
+        .with("got", JsonProblem.CHECK.name(IN_WORDS.get(typeOf(node))));
   }
 
   private static String typeOf(JsonNode node) {
@@ -206,8 +236,13 @@ final class RecordShape {
 
   /** A value as it was written; what steers the text around it is shown as a replacement mark. */
   private static String shown(JsonNode node) {
+    return shown(node.toString());
+  }
+
+  /** A text as it was written, cut where it is long. */
+  static String shown(String written) {
     StringBuilder seen = new StringBuilder();
-    node.toString().chars().forEach(c -> seen.append(steers(c) ? '\ufffd' : (char) c));
+    written.chars().forEach(c -> seen.append(steers(c) ? '\ufffd' : (char) c));
     String text = seen.toString();
     return text.length() <= 60 ? text : text.substring(0, 57) + "...";
   }

@@ -253,7 +253,9 @@ public final class StudioSheet implements Callable<Integer> {
       if (!problem.found(reader).isEmpty()) {
         err.println("  " + language.words("problems.found", "found", problem.found(reader)));
       }
-      err.println("  " + language.words("problems.allowed", "allowed", problem.allowed(reader)));
+      if (!problem.allowed(reader).isEmpty()) {
+        err.println("  " + language.words("problems.allowed", "allowed", problem.allowed(reader)));
+      }
       err.println("  " + language.words("problems.do", "remedy", problem.remedy(reader)));
     }
   }

@@ -14,6 +14,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
@@ -35,19 +36,58 @@ class JsonTreeTest {
     throw new AssertionError("was read");
   }
 
+  /** What was typed, the code of what is told, the place, and what is shown of it. */
   @ParameterizedTest
-  @ValueSource(strings = {"{\"a\": 1,\n  \"b\" 2}", "{\"a\":\n [1, 2", "{\n\"a\": NaN}", "{}\n {}"})
-  void read_names_line_and_column_of_broken_json(String json) {
-    Problem problem = refusal(text(json));
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          {"a": 1,↵  "b" 2}          | json.syntax          | 2 | 7  | 2
+          {"a": 1,↵  "b": 2 "c": 3}  | json.comma-missing   | 2 | 10 | "c": 3}
+          {"a": [1↵ [2]]}            | json.comma-missing   | 2 | 2  | [2]]}
+          {"a":↵ [1, 2               | json.ends-early      | 2 | 7  | [1, 2
+          {"a": "b                   | json.ends-early      | 1 | 9  | {"a": "b
+          {↵"a": NaN}                | json.bare-word       | 2 | 9  | NaN
+          {↵"a": -Infinity, "b": 1}  | json.bare-word       | 2 | 15 | -Infinity
+          {"a": yes}                 | json.bare-word       | 1 | 7  | yes
+          {"a": TRUE}                | json.bare-word       | 1 | 7  | TRUE
+          wax: 730 g                 | json.bare-word       | 1 | 1  | wax
+          {a: 1}                     | json.bare-word       | 1 | 2  | a
+          {"a": 1,}                  | json.comma-too-many  | 1 | 9  | {"a": 1,}
+          {"a": [1, 2,]}             | json.comma-too-many  | 1 | 13 | {"a": [1, 2,]
+          {"a": 1,, "b": 2}          | json.comma-too-many  | 1 | 9  | {"a": 1,,
+          {"a": “b”}                 | json.quotation-marks | 1 | 7  | “
+          {„a“: 1}                   | json.quotation-marks | 1 | 2  | „
+          {'a': 1}                   | json.quotation-marks | 1 | 2  | '
+          {"é": 1, // one↵ "b": 2}   | json.comment         | 1 | 10 | // one
+          {↵# one↵ "b": 2}           | json.comment         | 2 | 1  | # one
+          {"a": 1} {"b": 2}          | json.syntax          | 1 | 10 | {"b": 2}
+          <html>                     | json.syntax          | 1 | 1  | <
+          """)
+  void read_tells_a_slip_in_the_words_of_who_typed_it(
+      String typed, String code, String line, String column, String found) {
+    Problem problem = refusal(text(typed.replace('↵', '\n')));
 
-    assertThat(problem.code()).isEqualTo(JsonProblem.SYNTAX);
-    assertThat(problem.what(Locale.ENGLISH)).contains("line 2, column ");
-    assertThat(Integer.parseInt(problem.details().get("column"))).isBetween(1, 12);
+    assertThat(problem.code().id()).isEqualTo(code);
+    assertThat(problem.details()).containsEntry("line", line).containsEntry("column", column);
+    assertThat(problem.found(Locale.ENGLISH)).isEqualTo(found);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", " \n\t"})
+  void read_an_empty_text_is_told_so(String empty) {
+    assertThat(refusal(text(empty)).code()).isEqualTo(JsonProblem.EMPTY);
   }
 
   @Test
-  void read_an_empty_text_is_refused() {
-    assertThat(refusal(text("")).code()).isEqualTo(JsonProblem.SYNTAX);
+  void read_another_encoding_is_told_so_with_its_line() {
+    byte[] latin = "{\n \"town\": \"Überlingen\" }".getBytes(StandardCharsets.ISO_8859_1);
+    Problem problem = refusal(new ByteArrayInputStream(latin));
+
+    assertThat(problem.code()).isEqualTo(JsonProblem.ENCODING);
+    assertThat(problem.details()).containsEntry("line", "2");
+    assertThat(problem.remedy(Locale.GERMAN)).contains("UTF-8");
   }
 
   @Test

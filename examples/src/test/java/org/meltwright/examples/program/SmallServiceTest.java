@@ -93,6 +93,6 @@ class SmallServiceTest {
 
   @Test
   void text_that_is_no_json_is_a_problem_and_not_a_failure() throws Exception {
-    assertThat(post("weigh me").body()).contains("json.syntax");
+    assertThat(post("weigh me").body()).contains("json.bare-word");
   }
 }

@@ -2,6 +2,7 @@
 package org.meltwright.examples.studio.file;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.units.FieldReader;
+import org.meltwright.units.Nearest;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 
@@ -82,9 +84,11 @@ final class Entries<T> {
   }
 
   /** What is told of a name that nothing has. */
-  static ProblemException unknown(String id, Iterable<String> names) {
+  static ProblemException unknown(String id, Collection<String> names) {
     return new ProblemException(
-        Problem.of(StudioProblem.UNKNOWN_NAME, id).with("names", String.join(", ", names)));
+        Problem.of(StudioProblem.UNKNOWN_NAME, id)
+            .with("names", String.join(", ", names))
+            .with("nearest", Nearest.of(id, names).orElse("")));
   }
 
   /** Tells that two things have one name. */

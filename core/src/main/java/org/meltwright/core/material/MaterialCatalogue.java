@@ -178,7 +178,8 @@ public final class MaterialCatalogue {
    * @return the materials; one alone if it is an id
    */
   public List<Material> matches(String idOrName) {
-    return index().matches(idOrName);
+    Material own = materials.get(idOrName);
+    return own == null ? index().matches(idOrName) : List.of(own);
   }
 
   /**

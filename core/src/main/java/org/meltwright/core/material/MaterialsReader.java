@@ -5,6 +5,7 @@ import static org.meltwright.core.material.MaterialProblem.CHECK;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +31,7 @@ final class MaterialsReader {
   private static final String LOT = ", lot ";
 
   private final Map<String, Source> sources = new LinkedHashMap<>();
+  private final Map<String, Source> cited = new HashMap<>();
   private final Map<String, MaterialEntry> entries = new LinkedHashMap<>();
   private final List<Problem> problems = new ArrayList<>();
   private String file = "";
@@ -71,11 +73,22 @@ final class MaterialsReader {
     for (int end = start; end <= utf8.length; end++) {
       if (end == utf8.length || utf8[end] == '\n') {
         line++;
-        guarded(new String(utf8, start, end - start, StandardCharsets.UTF_8).strip());
+        line(utf8, start, end);
         start = end + 1;
       }
     }
     guarded(END);
+  }
+
+  /** Makes no text of indents, empty lines and what is left out. */
+  private void line(byte[] utf8, int start, int end) {
+    int first = start;
+    while (first < end && utf8[first] == ' ') {
+      first++;
+    }
+    if (first < end && utf8[first] != '#') {
+      guarded(new String(utf8, first, end - first, StandardCharsets.UTF_8).strip());
+    }
   }
 
   private static boolean startsWithMark(byte[] utf8) {
@@ -265,14 +278,20 @@ final class MaterialsReader {
     return Sourced.of(value, source(fields[1]), Words.parse(Knowledge.class, fields[2]));
   }
 
+  /** A source, or a place in it; many figures cite the same one. */
   private Source source(String citation) {
-    int comma = citation.indexOf(',');
-    String id = comma < 0 ? citation : citation.substring(0, comma);
-    Source found = sources.get(id);
-    if (found == null) {
-      throw problem(MaterialProblem.SOURCE, id);
+    Source known = cited.get(citation);
+    if (known == null) {
+      int comma = citation.indexOf(',');
+      String id = comma < 0 ? citation : citation.substring(0, comma);
+      Source found = sources.get(id);
+      if (found == null) {
+        throw problem(MaterialProblem.SOURCE, id);
+      }
+      known = comma < 0 ? found : found.at(citation.substring(comma + 1).strip());
+      cited.put(citation, known);
     }
-    return comma < 0 ? found : found.at(citation.substring(comma + 1).strip());
+    return known;
   }
 
   /** A figure or an identifier whose remarks may still follow. */

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.meltwright.core.source.Sourced;
 import org.meltwright.units.Nearest;
 
@@ -23,17 +22,24 @@ final class NameIndex {
   private final Map<String, Set<Material>> byName = new LinkedHashMap<>();
   private final Map<String, Set<Material>> byIdentifier = new LinkedHashMap<>();
 
+  /** Without lambdas, as all that the standard catalogue runs through when it is first asked. */
   NameIndex(Collection<Material> materials) {
     for (Material material : materials) {
-      names(material).forEach(name -> put(byName, name, material));
+      for (String name : names(material)) {
+        put(byName, name, material);
+      }
       if (material.lot().isEmpty()) {
-        identifiers(material).forEach(value -> put(byIdentifier, value, material));
+        identifiers(material);
       }
     }
   }
 
-  private static Stream<String> identifiers(Material material) {
-    return SCHEMES.stream().flatMap(s -> material.identifiers(s).stream()).map(Sourced::value);
+  private void identifiers(Material material) {
+    for (IdentifierScheme scheme : SCHEMES) {
+      for (Sourced<String> identifier : material.identifiers(scheme)) {
+        put(byIdentifier, identifier.value(), material);
+      }
+    }
   }
 
   /** A lot is found with its lot behind each name: who asks for the wax means no lot of it. */
@@ -42,13 +48,18 @@ final class NameIndex {
     names.add(material.id());
     names.add(material.name(Locale.ENGLISH));
     names.add(material.name(Locale.GERMAN));
-    String lot = material.lot().map(l -> " lot " + l).orElse("");
-    names.replaceAll(name -> name + lot);
+    material.lot().ifPresent(lot -> names.replaceAll(name -> name + " lot " + lot));
     return names;
   }
 
   private static void put(Map<String, Set<Material>> map, String name, Material material) {
-    map.computeIfAbsent(fold(name), n -> new LinkedHashSet<>()).add(material);
+    String folded = fold(name);
+    Set<Material> named = map.get(folded);
+    if (named == null) {
+      named = new LinkedHashSet<>();
+      map.put(folded, named);
+    }
+    named.add(material);
   }
 
   /** All materials that answer to a name; one alone if it is the id. */

@@ -87,7 +87,7 @@ class PublicDoorsTest {
   }
 
   private static Source source(String id, String title, String locator, String year) {
-    return new Source(id, title, locator, year, SourceKind.HANDBOOK);
+    return Source.of(id, title, SourceKind.HANDBOOK).at(locator).ofYear(year);
   }
 
   private static Arguments shut(String door, ThrowingCallable call) {

@@ -350,8 +350,8 @@ final class MaterialsReader {
 
     private final String id;
     private String title = "";
-    private String edition = Source.NOT_STATED;
-    private String year = Source.NOT_STATED;
+    private Optional<String> edition = Optional.empty();
+    private Optional<String> year = Optional.empty();
     private SourceKind kind = SourceKind.WEB_PAGE;
 
     SourceLines(String id) {
@@ -362,8 +362,8 @@ final class MaterialsReader {
     void line(String key, String value) {
       switch (key) {
         case "title" -> title = value;
-        case "edition" -> edition = value;
-        case "year" -> year = value;
+        case "edition" -> edition = Optional.of(value);
+        case "year" -> year = Optional.of(value);
         case "kind" -> kind = Words.parse(SourceKind.class, value);
         default -> throw problem(MaterialProblem.KEY, key);
       }

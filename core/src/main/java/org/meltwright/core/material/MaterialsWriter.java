@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.core.source.Source;
 import org.meltwright.core.source.Sourced;
@@ -39,14 +40,10 @@ final class MaterialsWriter {
   private static void write(Source source, StringBuilder text) {
     line(text, "source", source.id());
     line(text, "  title", source.title());
-    stated(text, "  edition", source.locator());
-    stated(text, "  year", source.year());
+    line(text, "  edition", source.locator().orElse(null));
+    line(text, "  year", source.year().orElse(null));
     line(text, "  kind", Words.of(source.kind()));
     text.append('\n');
-  }
-
-  private static void stated(StringBuilder text, String key, String value) {
-    line(text, key, value.equals(Source.NOT_STATED) ? null : value);
   }
 
   private static void line(StringBuilder text, String key, @Nullable String value) {
@@ -102,12 +99,12 @@ final class MaterialsWriter {
     Source listed =
         sources.computeIfAbsent(
             source.id(),
-            id -> new Source(id, source.title(), Source.NOT_STATED, source.year(), source.kind()));
+            id -> new Source(id, source.title(), Optional.empty(), source.year(), source.kind()));
     if (source.equals(listed)) {
       return source.id();
     }
-    String edition = listed.locator().equals(Source.NOT_STATED) ? "" : listed.locator() + ", ";
-    String place = source.locator();
+    String edition = listed.locator().map(known -> known + ", ").orElse("");
+    String place = source.locator().orElse("");
     if (place.startsWith(edition)) {
       place = place.substring(edition.length());
     }

@@ -58,12 +58,11 @@ public final class PigmentVolume {
 
   /** Where the critical pigment volume concentration comes from. */
   public static final Source CRITICAL_SOURCE =
-      new Source(
-          "lewarchik-2014",
-          "Lewarchik, Pigment volume concentration, part II",
-          Source.NOT_STATED,
-          "2014",
-          SourceKind.WEB_PAGE);
+      Source.of(
+              "lewarchik-2014",
+              "Lewarchik, Pigment volume concentration, part II",
+              SourceKind.WEB_PAGE)
+          .ofYear("2014");
 
   private static final double OIL_KILOGRAMS_PER_CUBIC_METRE = 935;
 

@@ -108,7 +108,7 @@ class MaterialDataLawsTest {
             s -> {
               assertThat(s.id()).matches("[a-z0-9]+(-[a-z0-9]+)*");
               assertThat(s.title()).isNotBlank().isNotEqualTo(s.id());
-              assertThat(s.year()).matches("not stated|[0-9]{4}.*");
+              assertThat(s.year().orElse("not stated")).matches("not stated|[0-9]{4}.*");
             });
   }
 
@@ -354,7 +354,7 @@ class MaterialDataLawsTest {
     assertThat(CATALOGUE.bibliography())
         .allMatch(
             s ->
-                !(s.title() + s.locator())
+                !(s.title() + s.locator().orElse(""))
                     .matches("(?i).*(https?:|www\\.|\\.(com|org|net|edu)\\b).*"));
   }
 

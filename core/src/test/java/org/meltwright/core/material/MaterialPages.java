@@ -171,7 +171,7 @@ final class MaterialPages {
   }
 
   private static String cited(Source source) {
-    String place = source.locator().equals(Source.NOT_STATED) ? "" : ", " + source.locator();
+    String place = source.locator().map(l -> ", " + l).orElse("");
     return "[" + source.id() + "](bibliography.md#" + source.id() + ")" + place;
   }
 
@@ -210,8 +210,8 @@ final class MaterialPages {
     return row(
         "<a id=\"" + s.id() + "\"></a>`" + s.id() + "`",
         s.title(),
-        s.locator(),
-        s.year(),
+        s.locator().orElse("not stated"),
+        s.year().orElse("not stated"),
         words(s.kind()),
         Integer.toString(uses.values().stream().mapToInt(Integer::intValue).sum()),
         count(uses, Knowledge.READ),

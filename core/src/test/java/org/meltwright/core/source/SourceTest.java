@@ -8,13 +8,13 @@ import org.junit.jupiter.api.Test;
 class SourceTest {
 
   private static final Source BOOK =
-      new Source("book", "A Book", "3rd ed.", "1911", SourceKind.HANDBOOK);
+      Source.of("book", "A Book", SourceKind.HANDBOOK).at("3rd ed.").ofYear("1911");
 
   @Test
   void at_place_standsBehindTheEdition() {
-    assertThat(BOOK.at("table 4").locator()).isEqualTo("3rd ed., table 4");
+    assertThat(BOOK.at("table 4").locator()).hasValue("3rd ed., table 4");
     assertThat(BOOK.at("table 4").citation()).isEqualTo("A Book, 3rd ed., table 4 (1911)");
-    assertThat(Source.COMMON_PRACTICE.at("Europe").locator()).isEqualTo("Europe");
+    assertThat(Source.COMMON_PRACTICE.at("Europe").locator()).hasValue("Europe");
   }
 
   @Test

@@ -149,7 +149,7 @@ public final class TestMaterials {
   }
 
   private static Source source(String id, String title, SourceKind kind) {
-    return new Source(id, title, Source.NOT_STATED, Source.NOT_STATED, kind);
+    return Source.of(id, title, kind);
   }
 
   /** A pot of melt from plain ranges, in SI units. */

@@ -63,7 +63,7 @@ class WhereAFigureComesFromTest {
     assertThat(melting.value().definition()).isEqualTo(TemperatureDefinition.CAPILLARY_RANGE);
 
     Material asIn1911 = wax.preferring(PropertyKey.MELTING_RANGE, "bpc-1911");
-    assertThat(asIn1911.require(PropertyKey.MELTING_RANGE).source().year()).isEqualTo("1911");
+    assertThat(asIn1911.require(PropertyKey.MELTING_RANGE).source().year()).hasValue("1911");
   }
 
   @Test

@@ -50,11 +50,9 @@ public record DilutionVentilation(
   private static final double AT_25_CELSIUS_KELVIN = 298.15;
 
   private static final Source FORM =
-      new Source(
+      Source.of(
           "toledo-dilution",
           "University of Toledo, dilution ventilation form sheet",
-          Source.NOT_STATED,
-          Source.NOT_STATED,
           SourceKind.WEB_PAGE);
 
   /** Draws a problem if the agent needs local exhaust, or a number cannot be. */

@@ -19,12 +19,12 @@ import org.meltwright.core.source.SourceKind;
 final class HarmonisedEntries {
 
   private static final Source ABSENCE =
-      new Source(
-          "clp-annex-vi",
-          "Regulation (EC) No 1272/2008, Annex VI, published table up to the 23rd adaptation",
-          "no entry under this CAS number",
-          "2025",
-          SourceKind.REGULATION);
+      Source.of(
+              "clp-annex-vi",
+              "Regulation (EC) No 1272/2008, Annex VI, published table up to the 23rd adaptation",
+              SourceKind.REGULATION)
+          .at("no entry under this CAS number")
+          .ofYear("2025");
 
   private static final List<List<String>> ROWS = TextTable.rows("harmonised-entries.txt");
 
@@ -151,12 +151,12 @@ final class HarmonisedEntries {
   }
 
   private static Source act(String index, String celex) {
-    return new Source(
-        "eu-" + celex,
-        "Regulation (EC) No 1272/2008, Annex VI, as made by act CELEX " + celex,
-        "entry " + index,
-        celex.substring(1, 5),
-        SourceKind.REGULATION);
+    return Source.of(
+            "eu-" + celex,
+            "Regulation (EC) No 1272/2008, Annex VI, as made by act CELEX " + celex,
+            SourceKind.REGULATION)
+        .at("entry " + index)
+        .ofYear(celex.substring(1, 5));
   }
 
   /** A member of a group, or the metal share of an entry's own substance. */

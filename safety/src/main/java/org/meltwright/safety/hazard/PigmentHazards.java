@@ -173,7 +173,11 @@ public final class PigmentHazards {
 
   private static Source source(List<String> row) {
     return new Source(
-        row.get(1), row.get(2), row.get(3), row.get(4), SourceKind.valueOf(row.get(5)));
+        row.get(1),
+        row.get(2),
+        HazardTexts.stated(row.get(3)),
+        HazardTexts.stated(row.get(4)),
+        SourceKind.valueOf(row.get(5)));
   }
 
   private static PigmentHazard pigment(List<String> row, Map<String, Source> sources) {

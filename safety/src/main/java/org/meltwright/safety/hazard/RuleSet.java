@@ -205,12 +205,9 @@ public final class RuleSet {
    * @return the source
    */
   Source source(String paragraph, Knowledge knowledge) {
-    return new Source(
-        id(),
-        title(),
-        paragraph + (knowledge == Knowledge.REMEMBERED ? ", remembered" : ""),
-        String.valueOf(day.getYear()),
-        SourceKind.REGULATION);
+    return Source.of(id(), title(), SourceKind.REGULATION)
+        .at(paragraph + (knowledge == Knowledge.REMEMBERED ? ", remembered" : ""))
+        .ofYear(String.valueOf(day.getYear()));
   }
 
   /**

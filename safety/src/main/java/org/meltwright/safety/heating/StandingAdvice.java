@@ -119,7 +119,6 @@ public enum StandingAdvice {
   public Source source() {
     return sourceId.equals(Source.COMMON_PRACTICE.id())
         ? Source.COMMON_PRACTICE
-        : new Source(
-            sourceId, sourceTitle, Source.NOT_STATED, Source.NOT_STATED, SourceKind.WEB_PAGE);
+        : Source.of(sourceId, sourceTitle, SourceKind.WEB_PAGE);
   }
 }

@@ -56,7 +56,7 @@ public final class HeatAssumptions {
               + " (an encyclopaedia, remembered)");
 
   private static Source remembered(String id, String title) {
-    return new Source(id, title, Source.NOT_STATED, Source.NOT_STATED, SourceKind.HANDBOOK);
+    return Source.of(id, title, SourceKind.HANDBOOK);
   }
 
   /** Nothing is assumed: a missing figure is a problem. */

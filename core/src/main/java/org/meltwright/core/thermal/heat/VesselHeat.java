@@ -14,11 +14,9 @@ import org.meltwright.core.thermal.ThermalProblem;
 final class VesselHeat {
 
   static final Source SOURCE =
-      new Source(
+      Source.of(
           "vessel-specific-heats",
           "Specific heats of metals, glass and plastics, remembered from handbook tables",
-          Source.NOT_STATED,
-          Source.NOT_STATED,
           SourceKind.HANDBOOK);
 
   private static final Symbol CAPACITY =

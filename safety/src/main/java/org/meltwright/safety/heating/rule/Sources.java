@@ -23,12 +23,12 @@ final class Sources {
           "CAMEO (Museum of Fine Arts Boston), record Beeswax",
           SourceKind.MUSEUM_RECORD);
   static final Source STUDIO_GUIDE =
-      new Source(
-          "kay-1983",
-          "R. Kay, The Painter's Guide to Studio Methods and Materials",
-          "pp. 28, 162-165",
-          "1983",
-          SourceKind.HANDBOOK);
+      Source.of(
+              "kay-1983",
+              "R. Kay, The Painter's Guide to Studio Methods and Materials",
+              SourceKind.HANDBOOK)
+          .at("pp. 28, 162-165")
+          .ofYear("1983");
   static final Source SCHOOL_GUIDELINES =
       source(
           "oehha-schools",
@@ -50,12 +50,11 @@ final class Sources {
           SourceKind.CALCULATED);
 
   static final Source MICROWAVED_WAX =
-      new Source(
-          "eplasty-2011",
-          "Depilatory Wax Burns: Experience and Investigation, Eplasty 11:e25",
-          Source.NOT_STATED,
-          "2011",
-          SourceKind.PAPER);
+      Source.of(
+              "eplasty-2011",
+              "Depilatory Wax Burns: Experience and Investigation, Eplasty 11:e25",
+              SourceKind.PAPER)
+          .ofYear("2011");
 
   static final Source GREASY_CLOTH =
       source(
@@ -93,6 +92,6 @@ final class Sources {
   private Sources() {}
 
   private static Source source(String id, String title, SourceKind kind) {
-    return new Source(id, title, Source.NOT_STATED, Source.NOT_STATED, kind);
+    return Source.of(id, title, kind);
   }
 }

@@ -100,14 +100,6 @@ final class QuantityText extends TextCursor {
     }
   }
 
-  /** Moves past "±" or "+/-"; tells whether it was there. */
-  boolean skipPlusMinus() {
-    int i = behindSpaces(at);
-    int length = text.startsWith("+/-", i) ? 3 : peek(i) == '±' ? 1 : 0;
-    at = length == 0 ? at : behindSpaces(i + length);
-    return length > 0;
-  }
-
   /** The last number read, rounded to the nearest double. */
   double value() {
     return value;

@@ -5,7 +5,6 @@ import static org.meltwright.core.measurement.Measuring.input;
 import static org.meltwright.core.measurement.Measuring.more;
 
 import java.util.List;
-import org.meltwright.units.TemperaturePoint;
 
 /**
  * Density of a melt by a full cup: weighed empty, brim-full of water, brim-full of melt.
@@ -65,20 +64,15 @@ public record FullCup(
    * @return the density, in kg/m³, at the temperature of the melt
    */
   public Measurement density() {
-    return Measurement.of(
-            "density of the melt by a full cup",
-            "kg/m³",
-            List.of(
-                input("empty cup", "g", emptyGrams),
-                input("cup with water", "g", waterGrams),
-                input("temperature of the water", "°C", waterCelsius),
-                input("cup with melt", "g", meltGrams),
-                input("temperature of the melt", "°C", meltCelsius),
-                input("growth of the cup", "1/K", GROWTH)),
-            x ->
-                Measuring.waterDensity(x[2])
-                    * (x[3] - x[0])
-                    / ((x[1] - x[0]) * (1 + x[5] * (x[4] - x[2]))))
-        .at(TemperaturePoint.ofCelsius(meltCelsius.value()));
+    return Measuring.density(
+        "density of the melt by a full cup",
+        List.of(
+            input("empty cup", "g", emptyGrams),
+            input("cup with water", "g", waterGrams),
+            input("temperature of the water", "°C", waterCelsius),
+            input("cup with melt", "g", meltGrams),
+            input("temperature of the melt", "°C", meltCelsius),
+            input("growth of the cup", "1/K", GROWTH)),
+        meltCelsius);
   }
 }

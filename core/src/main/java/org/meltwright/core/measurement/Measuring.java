@@ -3,9 +3,11 @@ package org.meltwright.core.measurement;
 
 import static org.meltwright.core.measurement.MeasurementProblem.CHECK;
 
+import java.util.List;
 import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
+import org.meltwright.units.TemperaturePoint;
 
 /** What all measurements with balance, rule and water share. */
 final class Measuring {
@@ -30,6 +32,21 @@ final class Measuring {
 
   static Measurement.Input input(String name, String unit, Reading reading) {
     return new Measurement.Input(name, unit, reading);
+  }
+
+  /**
+   * The density of a melt, by what water and melt change in the weight of one body.
+   *
+   * @param x mass of the body alone, mass with water, temperature of the water, mass with melt,
+   *     temperature of the melt, and how the body grows in volume, per K
+   */
+  static Measurement density(String name, List<Measurement.Input> x, Reading meltCelsius) {
+    return Measurement.of(name, "kg/m³", x, Measuring::density)
+        .at(TemperaturePoint.ofCelsius(meltCelsius.value()));
+  }
+
+  private static double density(double[] x) {
+    return waterDensity(x[2]) * (x[3] - x[0]) / ((x[1] - x[0]) * (1 + x[5] * (x[4] - x[2])));
   }
 
   /** Guards that one reading lies above another. */

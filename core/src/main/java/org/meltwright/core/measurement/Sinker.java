@@ -5,7 +5,6 @@ import static org.meltwright.core.measurement.Measuring.input;
 import static org.meltwright.core.measurement.Measuring.more;
 
 import java.util.List;
-import org.meltwright.units.TemperaturePoint;
 
 /**
  * Density of a melt by a sinker: a piece of metal on a thread, weighed in air, in water and in the
@@ -59,20 +58,15 @@ public record Sinker(
    * @return the density, in kg/m³, at the temperature of the melt
    */
   public Measurement density() {
-    return Measurement.of(
-            "density of the melt by a sinker",
-            "kg/m³",
-            List.of(
-                input("sinker in air", "g", airGrams),
-                input("sinker in water", "g", waterGrams),
-                input("temperature of the water", "°C", waterCelsius),
-                input("sinker in the melt", "g", meltGrams),
-                input("temperature of the melt", "°C", meltCelsius),
-                input("growth of the sinker", "1/K", GROWTH)),
-            x ->
-                Measuring.waterDensity(x[2])
-                    * (x[0] - x[3])
-                    / ((x[0] - x[1]) * (1 + x[5] * (x[4] - x[2]))))
-        .at(TemperaturePoint.ofCelsius(meltCelsius.value()));
+    return Measuring.density(
+        "density of the melt by a sinker",
+        List.of(
+            input("sinker in air", "g", airGrams),
+            input("sinker in water", "g", waterGrams),
+            input("temperature of the water", "°C", waterCelsius),
+            input("sinker in the melt", "g", meltGrams),
+            input("temperature of the melt", "°C", meltCelsius),
+            input("growth of the sinker", "1/K", GROWTH)),
+        meltCelsius);
   }
 }

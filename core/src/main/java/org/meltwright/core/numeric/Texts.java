@@ -4,11 +4,8 @@ package org.meltwright.core.numeric;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Locale;
-import org.meltwright.units.Estimate;
 import org.meltwright.units.QuantityFormatter;
-import org.meltwright.units.TemperatureDifference;
 import org.meltwright.units.TemperaturePoint;
-import org.meltwright.units.TemperatureRange;
 import org.meltwright.units.TemperatureScale;
 
 /**
@@ -47,45 +44,5 @@ public final class Texts {
     return QuantityFormatter.ofDecimals(1)
         .withLocale(reader)
         .format(point, TemperatureScale.CELSIUS);
-  }
-
-  /**
-   * Writes a range of temperatures to a tenth of a degree.
-   *
-   * @param range the range
-   * @return both ends in °C
-   */
-  public static String range(TemperatureRange range) {
-    return String.format(
-        Locale.ROOT, "%.1f and %.1f °C", range.low().celsius(), range.high().celsius());
-  }
-
-  /**
-   * Writes two differences to a tenth of a kelvin.
-   *
-   * @param low the smaller
-   * @param high the larger
-   * @return both in K
-   */
-  public static String range(TemperatureDifference low, TemperatureDifference high) {
-    return String.format(Locale.ROOT, "%.1f to %.1f K", low.kelvin(), high.kelvin());
-  }
-
-  /**
-   * Writes the three values of an estimate.
-   *
-   * @param estimate the estimate
-   * @param divisor how many of the SI unit make one of the unit written
-   * @param unit the unit written
-   * @return low, central and high value and the unit
-   */
-  public static String estimate(Estimate<?> estimate, double divisor, String unit) {
-    return three(estimate.lowSi() / divisor)
-        + " / "
-        + three(estimate.centralSi() / divisor)
-        + " / "
-        + three(estimate.highSi() / divisor)
-        + " "
-        + unit;
   }
 }

@@ -263,11 +263,6 @@ public final class RuleSet {
     return s.categories().size() * 2 + (s.evidence().isOpen() ? 1 : 0);
   }
 
-  /** The UN system's own sets, or the European one, as a whole file: for pages and tests. */
-  static RuleFile clpFile() {
-    return Clp.FILE;
-  }
-
   private static SubstanceHazards notLookedUp(Material material) {
     SubstanceSheet b = new SubstanceSheet(material.id(), HazardEvidence.NOT_LOOKED_UP);
     material.cas().ifPresent(b::cas);

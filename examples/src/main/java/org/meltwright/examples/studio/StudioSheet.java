@@ -17,8 +17,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 import org.jspecify.annotations.Nullable;
 import org.meltwright.examples.json.JsonProblem;
 import org.meltwright.examples.studio.day.Sheet;
@@ -43,7 +41,7 @@ import picocli.CommandLine.Parameters;
  * The main job: reads a studio file, prints the studio sheet and writes it as an HTML page.
  *
  * <p>Exit codes: 0 done, 1 a recipe or the class is blocked, 2 bad input (nothing is written), 70 a
- * defect of ours.
+ * defect of ours, 74 the sheet could not be printed.
  */
 @Command(
     name = "studio-sheet",
@@ -55,7 +53,7 @@ import picocli.CommandLine.Parameters;
     footer = {
       "",
       "Exit codes: 0 done; 1 a recipe or the class is blocked; 2 bad input, nothing written; 70 a"
-          + " defect of ours."
+          + " defect of ours; 74 the sheet could not be printed."
     },
     sortOptions = false)
 public final class StudioSheet implements Callable<Integer> {
@@ -64,9 +62,7 @@ public final class StudioSheet implements Callable<Integer> {
   static final int BLOCKED = 1;
   static final int BAD_INPUT = 2;
   static final int DEFECT = 70;
-
-  /** Held, so that its level is kept: the validator would greet on every start. */
-  private static final Logger VALIDATOR_LOG = Logger.getLogger("org.hibernate.validator");
+  static final int UNWRITABLE = 74;
 
   private final PrintStream out;
   private final PrintStream err;
@@ -78,7 +74,8 @@ public final class StudioSheet implements Callable<Integer> {
       names = "--page",
       paramLabel = "FILE",
       description =
-          "Where to write the HTML page (default: studio-sheet.html, or nowhere with --out).")
+          "Where to write the HTML page (default: studio-sheet-DATE.html, or nowhere with --out)."
+              + " A page that is named is overwritten.")
   private @Nullable Path page;
 
   @Option(
@@ -96,6 +93,14 @@ public final class StudioSheet implements Callable<Integer> {
           "A folder, made if there is none, for the sheet as page and as text, a page for each card,"
               + " the class sheet if there is a class, and all results as JSON.")
   private @Nullable Path folder;
+
+  @Option(
+      names = "--date",
+      paramLabel = "DATE",
+      description =
+          "The day that the sheet is for, such as 2026-12-05 (default: the date in the file, or else"
+              + " today).")
+  private @Nullable LocalDate date;
 
   @Option(
       names = "--language",
@@ -130,7 +135,6 @@ public final class StudioSheet implements Callable<Integer> {
    * @param args the studio file and options; see {@code --help}
    */
   public static void main(String[] args) {
-    VALIDATOR_LOG.setLevel(Level.WARNING);
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
     System.exit(run(out, err, args));
@@ -164,12 +168,13 @@ public final class StudioSheet implements Callable<Integer> {
   @Override
   public Integer call() {
     try {
-      Edition edition = new Edition(language, LocalDate.now(ZoneId.systemDefault()), name());
-      Sheet sheet = Sheet.of(read(), language);
+      Studio studio = read();
+      Edition edition = new Edition(language, day(studio), name());
+      Sheet sheet = Sheet.of(studio, language);
       Page written = SheetPage.of(sheet, edition);
       String text = TextPage.of(written);
       SheetFiles files = new SheetFiles(file);
-      page().ifPresent(place -> files.add(place, HtmlPage.of(written)));
+      page(edition).ifPresent(place -> files.add(place, HtmlPage.of(written)));
       Optional.ofNullable(classSheet)
           .ifPresent(
               place ->
@@ -180,12 +185,29 @@ public final class StudioSheet implements Callable<Integer> {
       files.write();
       out.print(text);
       out.println();
-      sayWhere();
-      return sheet.isBlocked() ? BLOCKED : DONE;
+      sayWhere(edition);
+      return isPrinted() ? sheet.isBlocked() ? BLOCKED : DONE : UNWRITABLE;
     } catch (ProblemException e) {
       report(e.problems());
       return BAD_INPUT;
     }
+  }
+
+  private LocalDate day(Studio studio) {
+    return Optional.ofNullable(date)
+        .or(() -> studio.about().date())
+        .orElseGet(() -> LocalDate.now(ZoneId.systemDefault()));
+  }
+
+  /**
+   * A full disk or a closed pipe is no defect, and a sheet that is cut off is not to be trusted.
+   */
+  private boolean isPrinted() {
+    if (out.checkError()) {
+      err.println(language.words("unprinted"));
+      return false;
+    }
+    return true;
   }
 
   private String name() {
@@ -194,9 +216,9 @@ public final class StudioSheet implements Callable<Integer> {
   }
 
   /** Where the sheet goes by itself; with a folder for all, only where that is asked for too. */
-  private Optional<Path> page() {
+  private Optional<Path> page(Edition edition) {
     return page == null && folder == null
-        ? Optional.of(Path.of("studio-sheet.html"))
+        ? Optional.of(Path.of("studio-sheet-" + edition.day() + ".html"))
         : Optional.ofNullable(page);
   }
 
@@ -231,10 +253,10 @@ public final class StudioSheet implements Callable<Integer> {
     files.add(folder.resolve("results.json"), Results.of(sheet, edition).json());
   }
 
-  private void sayWhere() {
+  private void sayWhere(Edition edition) {
     Optional.ofNullable(classSheet).ifPresent(place -> say("written.class-sheet", place));
     Optional.ofNullable(folder).ifPresent(place -> say("written.folder", place));
-    page().ifPresent(place -> say("written.page", place));
+    page(edition).ifPresent(place -> say("written.page", place));
   }
 
   private void say(String key, Path place) {

@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -70,7 +72,8 @@ class LanguageAndFolderTest {
     assertThat(run.out())
         .startsWith(
             Files.readString(folder.resolve("sheet.txt"), StandardCharsets.UTF_8).stripTrailing());
-    assertThat(Path.of("studio-sheet.html")).doesNotExist();
+    assertThat(Path.of("studio-sheet-" + LocalDate.now(ZoneId.systemDefault()) + ".html"))
+        .doesNotExist();
   }
 
   @Test

@@ -4,13 +4,16 @@ package org.meltwright.examples.studio;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
@@ -19,9 +22,12 @@ import org.joda.money.Money;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.parser.Parser;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.meltwright.core.batch.WeighingLine;
 import org.meltwright.core.cost.CostLine;
 import org.meltwright.core.source.Source;
@@ -321,6 +327,58 @@ class StudioSheetTest {
 
     assertThat(run.out())
         .contains("SHORT  Beeswax, bleached: today's recipes take 100 g more than is there.");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      nullValues = "-",
+      textBlock =
+          """
+          -          | 2026-12-04 | 2026-12-04
+          2026-12-04 | -          | 2026-12-04
+          2026-12-03 | 2026-12-04 | 2026-12-04
+          """)
+  void the_day_of_the_sheet_is_the_one_asked_for_or_that_of_the_file(
+      @Nullable String stated, @Nullable String asked, String day) throws IOException {
+    String json = Files.readString(Run.STUDIOS.resolve("demo-studio.json"), StandardCharsets.UTF_8);
+    if (stated != null) {
+      json = json.replaceFirst("\\{", "{ \"date\": \"" + stated + "\",");
+    }
+    Path file = Files.writeString(folder.resolve("dated.json"), json, StandardCharsets.UTF_8);
+    Path page = folder.resolve("dated.html");
+    List<String> args = new ArrayList<>(List.of("--page", page.toString(), file.toString()));
+    if (asked != null) {
+      args.addAll(List.of("--date", asked));
+    }
+
+    assertThat(Run.of(args.toArray(String[]::new)).out()).startsWith("Studio sheet of " + day);
+  }
+
+  @Test
+  void a_sheet_that_cannot_be_printed_to_its_end_says_so() {
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    PrintStream full =
+        new PrintStream(
+            new OutputStream() {
+              @Override
+              public void write(int b) throws IOException {
+                throw new IOException("no space left");
+              }
+            },
+            true,
+            StandardCharsets.UTF_8);
+
+    int code =
+        StudioSheet.run(
+            full,
+            new PrintStream(err, true, StandardCharsets.UTF_8),
+            "--page",
+            folder.resolve("full.html").toString(),
+            Run.STUDIOS.resolve("demo-studio.json").toString());
+
+    assertThat(code).isEqualTo(StudioSheet.UNWRITABLE);
+    assertThat(err.toString(StandardCharsets.UTF_8)).contains("could not be printed to its end");
   }
 
   @Test

@@ -1,6 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples.studio.day;
 
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -47,13 +48,15 @@ public record Studio(
    * @param currency the currency of all prices
    * @param perKilowattHour the price of a kilowatt hour; null if not stated
    * @param perHour the worth of an hour of work; null if not stated
+   * @param date the day that the file is for; empty if not stated
    */
   public record About(
       String name,
       String town,
       CurrencyUnit currency,
       @Nullable Money perKilowattHour,
-      @Nullable Money perHour) {}
+      @Nullable Money perHour,
+      Optional<LocalDate> date) {}
 
   /**
    * Where it is and who works, as far as stated.

@@ -1,7 +1,6 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples.studio.file;
 
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -31,7 +30,6 @@ import org.meltwright.safety.heating.People;
 import org.meltwright.safety.heating.Room;
 import org.meltwright.units.FieldReader;
 import org.meltwright.units.MassFraction;
-import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
 import org.meltwright.units.QuantityParser;
@@ -101,11 +99,7 @@ final class ClassBinder {
 
   /** A day, and one that the hazard rules hold for. */
   private static LocalDate date(String text) {
-    try {
-      return RuleSet.requireClpDay(LocalDate.parse(text));
-    } catch (DateTimeException e) {
-      throw new ProblemException(Problem.of(StudioProblem.DATE, text));
-    }
+    return RuleSet.requireClpDay(StudioBinder.day(text));
   }
 
   private static People someone(People people) {

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples.studio.file;
 
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -189,6 +191,7 @@ public final class StudioBinder {
   }
 
   private Optional<Studio.About> about(AboutDraft d) {
+    Optional<LocalDate> date = at.optional().read("date", draft.date(), StudioBinder::day);
     Optional<String> name = about.value("name", d.name());
     Optional<String> town = about.value("town", d.town());
     FieldReader may = about.optional();
@@ -202,7 +205,17 @@ public final class StudioBinder {
                 town.get(),
                 currency.unit(),
                 perKilowattHour.orElse(null),
-                perHour.orElse(null)));
+                perHour.orElse(null),
+                date));
+  }
+
+  /** Reads a day of the calendar. */
+  static LocalDate day(String text) {
+    try {
+      return LocalDate.parse(text);
+    } catch (DateTimeException e) {
+      throw new ProblemException(Problem.of(StudioProblem.DATE, text));
+    }
   }
 
   private Optional<ShelfItem> item(FieldReader entry, ShelfDraft d, Entries<Balance> balances) {

@@ -16,6 +16,7 @@ import org.meltwright.safety.heating.RoomDraft;
 /**
  * A studio file as it was written: every leaf is text, a whole number, a yes or no, or missing.
  *
+ * @param date the day that the sheet is for, ISO 8601, such as "2026-12-05"
  * @param studio who and where
  * @param room the room that is worked in
  * @param people who works
@@ -33,6 +34,7 @@ import org.meltwright.safety.heating.RoomDraft;
  * @param classDay a class that is to be held
  */
 public record StudioDraft(
+    @Nullable String date,
     @Nullable AboutDraft studio,
     @Nullable RoomDraft room,
     @Nullable PeopleDraft people,

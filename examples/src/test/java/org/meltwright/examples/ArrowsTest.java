@@ -16,6 +16,8 @@ import com.tngtech.archunit.lang.SimpleConditionEvent;
 import com.tngtech.archunit.lang.syntax.ArchRuleDefinition;
 import com.tngtech.archunit.library.dependencies.SliceAssignment;
 import com.tngtech.archunit.library.dependencies.SliceIdentifier;
+import java.util.ArrayList;
+import java.util.List;
 import javax.measure.Quantity;
 import org.junit.jupiter.api.Test;
 import org.meltwright.core.material.PropertyKey;
@@ -29,6 +31,16 @@ class ArrowsTest {
 
   private static final String RULES = "org.meltwright.safety.heating.rule";
   private static final String STANDARD_RULES = RULES + ".StandardRules";
+
+  /** The steps of the stairs that DEVELOPERS.md draws, the lowest first. */
+  private static final List<List<String>> STEPS =
+      List.of(
+          List.of("source"),
+          List.of("material", "explain"),
+          List.of("mixture", "equipment"),
+          List.of("batch", "thermal"),
+          List.of("cost", "measurement"),
+          List.of("planning", "plausibility"));
 
   private static final JavaClasses HOUSE =
       new ClassFileImporter()
@@ -106,6 +118,32 @@ class ArrowsTest {
         .resideInAnyPackage(
             "..core.batch..", "..core.thermal..", "..core.cost..", "..core.planning..")
         .check(HOUSE);
+  }
+
+  @Test
+  void packages_of_core_lean_on_lower_steps_only() {
+    for (int step = 0; step < STEPS.size(); step++) {
+      List<String> notLower = new ArrayList<>();
+      STEPS.subList(step, STEPS.size()).forEach(notLower::addAll);
+      for (String name : STEPS.get(step)) {
+        noClasses()
+            .that()
+            .resideInAPackage(core(name))
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                notLower.stream()
+                    .filter(other -> !other.equals(name))
+                    .map(ArrowsTest::core)
+                    .toArray(String[]::new))
+            .allowEmptyShould(false)
+            .check(HOUSE);
+      }
+    }
+  }
+
+  private static String core(String name) {
+    return "org.meltwright.core." + name + "..";
   }
 
   /** What settles is a clump: the size of single grains is shown and goes into no calculation. */

@@ -45,6 +45,15 @@ public record ShelfItem(
   }
 
   /**
+   * Returns the prices of all packages that are named.
+   *
+   * @return the prices, in the order of the file
+   */
+  public List<UnitPrice> unitPrices() {
+    return packages.stream().map(Price::unitPrice).toList();
+  }
+
+  /**
    * Returns what the items of a shelf leave behind, each what is stated of it.
    *
    * @param shelf the items

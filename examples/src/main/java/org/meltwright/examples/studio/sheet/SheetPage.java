@@ -10,6 +10,7 @@ import org.meltwright.examples.studio.day.ClassSheet;
 import org.meltwright.examples.studio.day.JobSheet;
 import org.meltwright.examples.studio.day.Sheet;
 import org.meltwright.examples.studio.day.Studio;
+import org.meltwright.examples.studio.day.Unusual;
 import org.meltwright.examples.studio.page.Block.Bullets;
 import org.meltwright.examples.studio.page.Block.Card;
 import org.meltwright.examples.studio.page.Block.Checklist;
@@ -96,6 +97,7 @@ public final class SheetPage {
         .forClass()
         .filter(ClassSheet::isBlocked)
         .ifPresent(c -> page.add(ClassPage.withheld(c, say)));
+    Unusual.in(sheet.studio()).forEach(this::isUnusual);
     ShelfPage shelf = new ShelfPage(sheet, page);
     shelf.addWhatIsShort();
     page.add(links());
@@ -124,6 +126,16 @@ public final class SheetPage {
                 List.of(finding.remedy(say.locale()))));
       }
     }
+  }
+
+  /** Before the money is spent; a box of its own, for it is neither a warning nor a problem. */
+  private void isUnusual(Unusual figure) {
+    page.add(
+        new Notice(
+            Tone.NOTE,
+            say.words("unusual.label"),
+            say.words("unusual", "whose", figure.whose()),
+            List.of(figure.remark().text(say.locale()))));
   }
 
   private Links links() {

@@ -1,6 +1,8 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 package org.meltwright.examples.json;
 
+import static java.util.Objects.requireNonNull;
+
 import java.lang.reflect.Constructor;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
@@ -14,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Nearest;
 import org.meltwright.units.Problem;
 import tools.jackson.databind.JsonNode;
@@ -197,7 +200,9 @@ final class RecordShape {
             .with("nearest", meant.orElse(""))
             .under(path + JsonPointers.step(key)));
     meant
-        .filter(name -> fits(value, components.get(name), path + JsonPointers.step(name)))
+        .filter(
+            name ->
+                fits(value, requireNonNull(components.get(name)), path + JsonPointers.step(name)))
         .ifPresent(name -> object.set(name, value));
   }
 
@@ -208,10 +213,14 @@ final class RecordShape {
     return Nearest.of(key, byLower.keySet()).map(byLower::get);
   }
 
+  private static Bilingual inWords(String type) {
+    return JsonProblem.CHECK.name(requireNonNull(IN_WORDS.get(type)));
+  }
+
   private static Problem wrongType(JsonNode node, String wanted) {
     return Problem.of(JsonProblem.WRONG_TYPE, shown(node))
-        .with("wanted", JsonProblem.CHECK.name(IN_WORDS.get(wanted)))
-        .with("got", JsonProblem.CHECK.name(IN_WORDS.get(typeOf(node))));
+        .with("wanted", inWords(wanted))
+        .with("got", inWords(typeOf(node)));
   }
 
   private static String typeOf(JsonNode node) {

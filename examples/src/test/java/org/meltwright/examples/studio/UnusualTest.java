@@ -35,9 +35,9 @@ class UnusualTest {
       textBlock =
           """
           19.80 EUR/1 kg     | 1420 EUR/1 kg       | wax                           | Was 14.2 EUR/kg meant?
-          1:6 resin:wax      | 6:1 resin:wax       | Firm medium 1:6               | Was the ratio the other way round, 14.3 % resin meant?
+          1:6 resin:white-wax | 6:1 resin:white-wax | Firm medium 1:6               | Was the ratio the other way round, 14.3 % resin meant?
           "film": "150 µm"   | "film": "200 mm"    | Wax on wood, a first afternoon | Was 200 µm meant?
-          "cup": "103.5 ml"  | "cup": "103.5 l"    | muffin                        | Was 103.5 ml meant?
+          "cup": "103.5 ml"  | "cup": "103.5 l"    | muffin                        | Usual is 5 ml to 500 ml
           """)
   void a_slip_is_asked_about_once_with_what_was_meant(
       String from, String to, String whose, String meant) throws IOException {

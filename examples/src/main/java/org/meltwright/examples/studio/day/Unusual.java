@@ -33,7 +33,7 @@ public record Unusual(String whose, Remark remark) {
    * @return the remarks; empty if nothing unusual was found
    */
   public static List<Unusual> in(Studio studio) {
-    Finder finder = new Finder(studio);
+    Finder finder = new Finder();
     studio.shelf().forEach(finder::price);
     studio.jobs().forEach(finder::job);
     Optional.ofNullable(studio.plans().classDay()).ifPresent(finder::classDay);
@@ -43,12 +43,7 @@ public record Unusual(String whose, Remark remark) {
   private static final class Finder {
 
     private final SenseOfSize sense = SenseOfSize.standard();
-    private final Studio studio;
     private final List<Unusual> found = new ArrayList<>();
-
-    Finder(Studio studio) {
-      this.studio = studio;
-    }
 
     private void add(String whose, Optional<Remark> remark) {
       remark.ifPresent(r -> found.add(new Unusual(whose, r)));

@@ -173,8 +173,7 @@ final class ClassBinder {
 
   /** Two circuits of one name would be taken for one on the sheet. */
   private Optional<Circuit> circuit(FieldReader at, CircuitDraft d, Set<String> names) {
-    Optional<String> name =
-        at.read("name", d.name(), n -> names.add(n) ? n : Entries.isTakenTwice(n));
+    Optional<String> name = at.read("name", d.name(), n -> Entries.onlyOnce(n, names));
     Optional<Integer> volts =
         at.read("volts", d.volts(), v -> (int) require(v, 1, 1000, "V", "voltage"));
     Optional<Integer> amperes =

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -91,9 +92,12 @@ final class Entries<T> {
             .with("nearest", Nearest.of(id, names).orElse("")));
   }
 
-  /** Tells that two things have one name. */
-  static String isTakenTwice(String id) {
-    throw new ProblemException(Problem.of(StudioProblem.DOUBLE_ID, id));
+  /** Notes a name; a problem is thrown if it was noted before. */
+  static String onlyOnce(String id, Set<String> noted) {
+    if (!noted.add(id)) {
+      throw new ProblemException(Problem.of(StudioProblem.DOUBLE_ID, id));
+    }
+    return id;
   }
 
   boolean contains(String id) {

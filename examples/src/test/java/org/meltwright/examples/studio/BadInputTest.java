@@ -62,10 +62,12 @@ class BadInputTest {
           "stock": "730 g"          | "stock": "730 xyz"         | quantity.unknown-unit          | /shelf/0/stock
           "stock": "730 g"          | "stock": "1,5 kg"          | number.decimal-comma           | /shelf/0/stock
           "stock": "730 g"          | "stock": "-5 g"            | value.out-of-range             | /shelf/0/stock
-          "stock": "730 g"          | "stock": "0 g"             | value.out-of-range             | /shelf/0/stock
           "stock": "730 g"          | "stock": "NaN g"           | number.malformed               | /shelf/0/stock
           "stock": "730 g"          | "stock": "1e400 kg"        | number.out-of-reach            | /shelf/0/stock
-          "stock": "730 g"          | "stock": "8 fl oz US"      | quantity.wrong-kind            | /shelf/0/stock
+          "stock": "730 g"          | "stock": "8 °C"            | quantity.wrong-kind            | /shelf/0/stock
+          "stock": "730 g"          | "stock": "-8 ml"           | value.out-of-range             | /shelf/0/stock
+          "19.80 EUR/1 kg"          | "19.80 EUR/0 ml"           | value.out-of-range             | /shelf/0/packages/0
+          "beeswax-yellow", "form": "pellets", "stock": "730 g" | "acrylic-dispersion", "form": "x", "stock": "730 ml" | studio.density-needed | /shelf/0/stock
           "setPoint": "90 °C"       | "setPoint": "-300 °C"      | temperature.below-absolute-zero | /heatSources/0/setPoint
           "material": "damar"       | "material": "damer"        | material.unknown               | /shelf/2/material
           "balance": "kitchen",     | "balance": "kitchn",       | studio.unknown-name            | /shelf/0/balance

@@ -20,6 +20,7 @@ import org.meltwright.units.MassFraction;
  * @param balance the balance it is weighed on
  * @param leftBehind the share that stays behind when it is dissolved; empty if none is stated
  * @param packages the packages it is bought in; the first is the one on the shelf
+ * @param byVolume what the file states of it by volume
  */
 public record ShelfItem(
     String id,
@@ -28,11 +29,13 @@ public record ShelfItem(
     double stockKilograms,
     Balance balance,
     Optional<MassFraction> leftBehind,
-    List<Price> packages) {
+    List<Price> packages,
+    List<ByVolume> byVolume) {
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public ShelfItem {
     packages = List.copyOf(packages);
+    byVolume = List.copyOf(byVolume);
   }
 
   /**

@@ -222,18 +222,31 @@ public final class StudioBinder {
     FieldReader may = entry.optional();
     Optional<String> id = entry.value("id", d.id());
     Optional<Material> material = entry.read("material", d.material(), this::onlyOnce);
-    Optional<Double> stock = entry.parse("stock", d.stock(), Bounds.amount(QuantityKind.MASS));
+    Optional<Double> density =
+        may.parse("density", d.density(), Bounds.amount(QuantityKind.DENSITY));
     Optional<Balance> balance = balances.named(entry, "balance", d.balance());
     Optional<MassFraction> leftBehind =
         may.parse("insolubles", d.insolubles(), QuantityParser::parseMassFraction);
-    List<Price> packages =
-        may.each("packages", d.packages(), text -> currency.price(entry.parser(), text));
     String form = d.form() == null ? "" : d.form();
-    return material.isEmpty() || stock.isEmpty() || balance.isEmpty() || id.isEmpty()
+    if (material.isEmpty()) {
+      return Optional.empty();
+    }
+    PackReader pack = new PackReader(currency, material.get(), density);
+    Optional<Double> stock = entry.parse("stock", d.stock(), pack::stock);
+    List<Price> packages =
+        may.each("packages", d.packages(), text -> pack.price(entry.parser(), text));
+    return stock.isEmpty() || balance.isEmpty() || id.isEmpty()
         ? Optional.empty()
         : Optional.of(
             new ShelfItem(
-                id.get(), material.get(), form, stock.get(), balance.get(), leftBehind, packages));
+                id.get(),
+                material.get(),
+                form,
+                stock.get(),
+                balance.get(),
+                leftBehind,
+                packages,
+                pack.byVolume()));
   }
 
   /** Price, stock and balance are found by material, so two entries of one would be mixed up. */

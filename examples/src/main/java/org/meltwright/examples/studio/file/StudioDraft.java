@@ -76,6 +76,7 @@ public record StudioDraft(
    * @param material its id, name, CAS number or Colour Index name in the catalogue
    * @param form how it was bought
    * @param stock what is left of it
+   * @param density what a volume of it weighs, as it stands on the shelf
    * @param balance the balance it is weighed on
    * @param insolubles the share that stays behind when it is dissolved
    * @param packages the packages it is bought in, each as a price, such as "19.80 EUR/1 kg"; the
@@ -86,6 +87,7 @@ public record StudioDraft(
       @Nullable String material,
       @Nullable String form,
       @Nullable String stock,
+      @Nullable String density,
       @Nullable String balance,
       @Nullable String insolubles,
       @Nullable List<@Nullable String> packages) {}

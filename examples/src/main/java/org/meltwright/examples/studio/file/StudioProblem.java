@@ -28,6 +28,8 @@ public enum StudioProblem implements ProblemCode {
   PRICE("studio.price"),
   /** A code that no currency has. */
   UNKNOWN_CURRENCY("studio.unknown-currency"),
+  /** A volume of a material whose density is not known. */
+  DENSITY_NEEDED("studio.density-needed"),
   /** A mass that cannot be taken from the shelf. */
   MASS_NEEDED("studio.mass-needed"),
   /** A number of cakes without a mould. */

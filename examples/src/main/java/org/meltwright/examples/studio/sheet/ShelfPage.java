@@ -8,12 +8,14 @@ import java.util.Map;
 import java.util.Optional;
 import org.meltwright.core.cost.ReadyMade;
 import org.meltwright.examples.studio.day.BatchSheet;
+import org.meltwright.examples.studio.day.ByVolume;
 import org.meltwright.examples.studio.day.JobSheet;
 import org.meltwright.examples.studio.day.Ledger;
 import org.meltwright.examples.studio.day.NotKnown;
 import org.meltwright.examples.studio.day.Sheet;
 import org.meltwright.examples.studio.day.ShelfItem;
 import org.meltwright.examples.studio.day.Verdict;
+import org.meltwright.examples.studio.page.Block.Bullets;
 import org.meltwright.examples.studio.page.Block.Fold;
 import org.meltwright.examples.studio.page.Block.Notice;
 import org.meltwright.examples.studio.page.Block.Table;
@@ -50,6 +52,7 @@ final class ShelfPage {
             () -> {
               page.add(glance());
               page.add(shelf());
+              counted();
               ledger.uncounted().forEach(job -> page.add(uncounted(job)));
               madeAndTaken();
             }));
@@ -92,6 +95,30 @@ final class ShelfPage {
         say.all("material", "shelf.there", "shelf.taken", "shelf.left"),
         rows,
         false);
+  }
+
+  /** Every volume says whose density it was counted with. */
+  private void counted() {
+    List<String> notes = new ArrayList<>();
+    for (ShelfItem item : sheet.studio().shelf()) {
+      item.byVolume().forEach(volume -> notes.add(counted(item, volume)));
+    }
+    if (!notes.isEmpty()) {
+      page.add(new Bullets(notes));
+    }
+  }
+
+  private String counted(ShelfItem item, ByVolume volume) {
+    return say.words(
+        volume.isStated() ? "counted" : "counted.low",
+        "material",
+        item.material(),
+        "written",
+        volume.written(),
+        "mass",
+        say.grams(volume.kilograms()),
+        "density",
+        say.significant(volume.kilogramsPerCubicMetre() / 1000) + " g/ml");
   }
 
   /** What today's recipes take from each other, and what of it is not made today. */

@@ -9,6 +9,7 @@ import org.meltwright.core.cost.Price;
 import org.meltwright.core.material.Material;
 import org.meltwright.core.mixture.DensityBasis;
 import org.meltwright.examples.studio.day.ByVolume;
+import org.meltwright.units.Bilingual;
 import org.meltwright.units.Problem;
 import org.meltwright.units.ProblemException;
 import org.meltwright.units.QuantityKind;
@@ -80,6 +81,7 @@ final class PackReader {
 
   private ProblemException unknown(String text) {
     return new ProblemException(
-        Problem.of(StudioProblem.DENSITY_NEEDED, text).with("material", material.name()));
+        Problem.of(StudioProblem.DENSITY_NEEDED, text)
+            .with("material", Bilingual.of(material::name)));
   }
 }

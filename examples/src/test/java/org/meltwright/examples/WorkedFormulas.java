@@ -6,6 +6,7 @@ import static org.meltwright.units.MetricUnits.gramsPerMillilitre;
 import static org.meltwright.units.MetricUnits.kilograms;
 import static org.meltwright.units.MetricUnits.millilitres;
 import static org.meltwright.units.MetricUnits.millimetres;
+import static org.meltwright.units.MetricUnits.minutes;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -18,6 +19,9 @@ import org.meltwright.core.cost.CostKind;
 import org.meltwright.core.cost.CostRollUp;
 import org.meltwright.core.cost.MakeOrBuy;
 import org.meltwright.core.cost.ReadyMade;
+import org.meltwright.core.cost.SalesTerms;
+import org.meltwright.core.cost.SellingPrice;
+import org.meltwright.core.cost.UnitCost;
 import org.meltwright.core.equipment.Mould;
 import org.meltwright.core.equipment.VesselMaterial;
 import org.meltwright.core.explain.Explanation;
@@ -52,6 +56,8 @@ final class WorkedFormulas {
               .explanation(QuantityKind.AREA.ofSi(1)),
           "cost: Break-even",
           BreakEven.of(euros(9), euros(3), euros(1)).explanation(),
+          "cost: What a sale leaves",
+          sale(),
           "cost: Make or buy",
           makeOrBuy(),
           "batch: Cakes",
@@ -93,6 +99,11 @@ final class WorkedFormulas {
     return MakeOrBuy.of(
             batch, kilograms(1), List.of(ReadyMade.of("cakes", euros(20), kilograms(1))))
         .explanation();
+  }
+
+  private static Explanation sale() {
+    UnitCost cost = UnitCost.of(euros(2)).withWork(minutes(6), euros(20));
+    return SellingPrice.of(cost, SalesTerms.exempt(), euros(5)).explanation();
   }
 
   private static Explanation casting() {

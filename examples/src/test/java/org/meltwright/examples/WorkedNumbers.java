@@ -6,6 +6,7 @@ import static org.meltwright.units.MetricUnits.gramsPerMillilitre;
 import static org.meltwright.units.MetricUnits.kilograms;
 import static org.meltwright.units.MetricUnits.litres;
 import static org.meltwright.units.MetricUnits.millilitres;
+import static org.meltwright.units.MetricUnits.minutes;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -45,6 +46,10 @@ import org.meltwright.core.cost.Price;
 import org.meltwright.core.cost.PurchaseOrder;
 import org.meltwright.core.cost.Rate;
 import org.meltwright.core.cost.ReadyMade;
+import org.meltwright.core.cost.SalesMix;
+import org.meltwright.core.cost.SalesTerms;
+import org.meltwright.core.cost.SellingPrice;
+import org.meltwright.core.cost.UnitCost;
 import org.meltwright.core.cost.UnitPrice;
 import org.meltwright.core.cost.Vat;
 import org.meltwright.core.equipment.Lining;
@@ -337,6 +342,51 @@ final class WorkedNumbers {
     all.put("saving", x -> value(makeOrBuy(x).savingPerKilogram()));
     all.put("evenKilograms", x -> makeOrBuy(x).breakEvenKilogramsPerYear().orElseThrow());
     all.put("evenUnits", x -> BreakEven.of(eur(x[0]), eur(x[1]), eur(x[2])).units());
+    all.put("evenSets", WorkedNumbers::evenSets);
+    sales(all);
+  }
+
+  private static void sales(Map<String, ToDoubleFunction<double[]>> all) {
+    all.put("leaves", x -> value(terms(x[1], x[2], x[3]).left(eur(x[0]))));
+    all.put("profit", x -> value(sale(x).profit()));
+    all.put("perHour", x -> value(sale(x).leftPerHour().orElseThrow()));
+    all.put("priceLeaving", x -> cents(terms(x[1], x[2], x[3]).priceLeaving(eur(x[0]))));
+    all.put(
+        "markUpPrice",
+        x ->
+            cents(
+                SellingPrice.forMarkUp(UnitCost.of(eur(x[0])), terms(x[2], x[3], x[4]), rate(x[1]))
+                    .price()));
+    all.put(
+        "marginPrice",
+        x ->
+            cents(
+                SellingPrice.forMargin(UnitCost.of(eur(x[0])), terms(x[2], x[3], x[4]), rate(x[1]))
+                    .price()));
+  }
+
+  private static double cents(ExactMoney amount) {
+    return amount.toMoney().getAmount().doubleValue();
+  }
+
+  /** Rates of tax and fee in per cent, and the fee for each sale. */
+  private static SalesTerms terms(double tax, double fee, double perSale) {
+    return SalesTerms.taxed(rate(tax)).withFee(rate(fee)).withFixedFee(eur(perSale));
+  }
+
+  /** Price, tax, fee, fee for each sale, what is spent, minutes and wage. */
+  private static SellingPrice sale(double... x) {
+    UnitCost cost = UnitCost.of(eur(x[4])).withWork(minutes(x[5]), eur(x[6]));
+    return SellingPrice.of(cost, terms(x[1], x[2], x[3]), eur(x[0]));
+  }
+
+  /** Fixed cost, then pieces in a set, price and cost of each product. */
+  private static double evenSets(double... x) {
+    List<SalesMix.Product> products = new ArrayList<>();
+    for (int i = 1; i < x.length; i += 3) {
+      products.add(SalesMix.Product.of("" + i, (long) x[i], eur(x[i + 1]), eur(x[i + 2])));
+    }
+    return SalesMix.of(products).breakEven(eur(x[0])).units();
   }
 
   private static Money eur(double amount) {

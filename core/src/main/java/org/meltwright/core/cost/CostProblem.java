@@ -62,6 +62,8 @@ public enum CostProblem implements ProblemCode {
   GROUP_HAS_PARTS("cost.group-has-parts"),
   /** A selling price that does not cover what one more unit costs. */
   NO_CONTRIBUTION("cost.no-contribution"),
+  /** Tax and fee that leave nothing of a price. */
+  FEE_TAKES_ALL("cost.fee-takes-all"),
   /** An amount of money is wanted with all its decimals, and they have no end. */
   ENDLESS("cost.money.endless");
 

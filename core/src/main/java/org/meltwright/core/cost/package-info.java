@@ -1,7 +1,7 @@
 // Copyright the Meltwright contributors. SPDX-License-Identifier: Apache-2.0
 /**
- * What things cost: prices with their tax, exact sums, cents that add up, and own against
- * ready-made.
+ * What things cost: prices with their tax, exact sums, cents that add up, own against ready-made,
+ * and what to charge.
  *
  * <ol>
  *   <li>{@link org.meltwright.core.cost.Price} and {@link org.meltwright.core.cost.UnitPrice} —
@@ -10,6 +10,7 @@
  *   <li>{@link org.meltwright.core.cost.CostRollUp} — the cost of a batch, down to its lines.
  *   <li>{@link org.meltwright.core.cost.LandedCost} — what an order costs at the door.
  *   <li>{@link org.meltwright.core.cost.MakeOrBuy} — own against ready-made, on one basis.
+ *   <li>{@link org.meltwright.core.cost.SellingPrice} — what to charge, and what of it stays.
  *   <li>{@link org.meltwright.core.cost.PriceDraft} and {@link
  *       org.meltwright.core.cost.ReadyMadeDraft} — how a price and an offer are written down.
  * </ol>

@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.function.Function;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
 import org.meltwright.core.batch.Batch;
@@ -35,6 +36,9 @@ import org.meltwright.core.cost.Price;
 import org.meltwright.core.cost.PurchaseOrder;
 import org.meltwright.core.cost.Rate;
 import org.meltwright.core.cost.ReadyMade;
+import org.meltwright.core.cost.SalesTerms;
+import org.meltwright.core.cost.SellingPrice;
+import org.meltwright.core.cost.UnitCost;
 import org.meltwright.core.cost.UnitPrice;
 import org.meltwright.core.cost.Vat;
 import org.meltwright.core.equipment.Lining;
@@ -90,6 +94,7 @@ record Explained(String name, Function<Random, Explanation> drawn) {
         new Explained("ClassPlan", Explained::classPlan),
         new Explained("ClassBudget", Explained::classBudget),
         new Explained("BreakEven", Explained::breakEven),
+        new Explained("SellingPrice", Explained::sellingPrice),
         new Explained("CostRollUp", r -> cost(r).explanation()),
         new Explained("MakeOrBuy", Explained::makeOrBuy),
         new Explained("LandedCost", Explained::landed),
@@ -191,6 +196,20 @@ record Explained(String name, Function<Random, Explanation> drawn) {
   private static Explanation breakEven(Random r) {
     BigMoney cost = euros(r, 0.1, 50);
     return BreakEven.of(euros(r, 1, 1e5), cost.plus(euros(r, 0.1, 50)), cost).explanation();
+  }
+
+  private static Explanation sellingPrice(Random r) {
+    UnitCost cost = UnitCost.of(euros(r, 0.1, 50)).withWork(hours(r), euros(r, 5, 50));
+    SalesTerms terms =
+        SalesTerms.taxed(Rate.ofPercent(r.nextBoolean() ? "0" : "19"))
+            .withFee(Rate.ofPercent(BigDecimal.valueOf(r.nextInt(60))));
+    SalesTerms stated = r.nextBoolean() ? terms : terms.withFixedFee(euros(r, 0.1, 2));
+    return SellingPrice.of(cost.withOverheads(euros(r, 1, 1e4), 300), stated, euros(r, 0.1, 200))
+        .explanation();
+  }
+
+  private static Quantity<Time> hours(Random r) {
+    return QuantityKind.TIME.ofSi(r.nextInt(4) == 0 ? 0 : log(r, 1, 1e5));
   }
 
   private static CostRollUp cost(Random r) {

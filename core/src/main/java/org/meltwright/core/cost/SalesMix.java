@@ -83,7 +83,7 @@ public record SalesMix(List<Product> products) {
    * @throws ProblemException if the number is below zero or above 10⁹
    */
   public List<Long> counts(long sets) {
-    CHECK.between(sets, 0, 1e9, "number of units");
+    CHECK.between((double) sets, 0, 1e9, "number of units");
     return products.stream().map(p -> Math.multiplyExact(p.count, sets)).toList();
   }
 
@@ -99,7 +99,7 @@ public record SalesMix(List<Product> products) {
 
     /** Draws a problem if the count is below one or the currencies differ. */
     public Product {
-      CHECK.between(count, 1, 1e9, "number of units", label);
+      CHECK.between((double) count, 1, 1e9, "number of units", label);
       CostProblem.requireSame(price.currency(), perUnit.currency());
     }
 

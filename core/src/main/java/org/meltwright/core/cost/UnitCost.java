@@ -87,7 +87,7 @@ public final class UnitCost {
    * @throws ProblemException if the amount is below zero, the currency differs or none is made
    */
   public UnitCost withOverheads(BigMoneyProvider ofPeriod, long made) {
-    CHECK.between(made, 1, 1e15, "number of pieces");
+    CHECK.between((double) made, 1, 1e15, "number of pieces");
     ExactMoney share = notNegative(ofPeriod, "overheads").dividedBy(made);
     return new UnitCost(spent, hours, perHour, same(share));
   }

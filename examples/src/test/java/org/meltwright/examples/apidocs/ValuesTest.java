@@ -227,7 +227,8 @@ class ValuesTest {
           "RuleSet.head",
           "ShareOf.counted",
           "Symbol.anchor", // its package counts
-          "ThermometerCalibration.line");
+          "ThermometerCalibration.line",
+          "UnitCost.hours");
 
   /** Each field of each class in turn, but what is worked out from the others. */
   @Test

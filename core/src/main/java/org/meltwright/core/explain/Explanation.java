@@ -84,7 +84,7 @@ public record Explanation(
     }
   }
 
-  /** Draws an error if a formula speaks of what is not known by then. */
+  /** Copies the lists. */
   public Explanation {
     givens = List.copyOf(givens);
     methods = List.copyOf(methods);

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.meltwright.core.source.Sourced;
 import org.meltwright.units.Nearest;
 
@@ -16,6 +17,8 @@ import org.meltwright.units.Nearest;
 final class NameIndex {
 
   private static final int NEAREST = 3;
+  private static final int SHORT_WORD = 3;
+  private static final int LONGEST_NAME = 60;
   private static final List<IdentifierScheme> SCHEMES =
       List.of(IdentifierScheme.CAS, IdentifierScheme.EC, IdentifierScheme.COLOUR_INDEX_NAME);
 
@@ -76,10 +79,22 @@ final class NameIndex {
   }
 
   /**
-   * The ids whose names are nearest, best first: by edit distance, or because a word is in them.
+   * The ids whose names are nearest, best first: by edit distance, or because a word is in them. If
+   * the whole is near to none, each longer word of it is asked: "dammar gum" for damar.
    */
   List<String> nearest(String text) {
-    String name = fold(text);
+    List<String> whole = nearestOf(fold(text));
+    return whole.isEmpty() && text.length() <= LONGEST_NAME
+        ? Stream.of(text.strip().split("[\\s,;()-]+"))
+            .filter(word -> word.length() > SHORT_WORD)
+            .flatMap(word -> nearestOf(fold(word)).stream())
+            .distinct()
+            .limit(NEAREST)
+            .toList()
+        : whole;
+  }
+
+  private List<String> nearestOf(String name) {
     int reach = Math.max(1, name.length() / 3);
     Map<String, Integer> best = new LinkedHashMap<>();
     byName.forEach(

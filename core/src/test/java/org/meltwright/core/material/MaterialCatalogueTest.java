@@ -85,6 +85,7 @@ class MaterialCatalogueTest {
   @Test
   void nearestNames_ofAWholePage_areNone_withoutComparingItsLetters() {
     assertThat(CATALOGUE.nearest("wax and resin ".repeat(100_000))).isEmpty();
+    assertThat(CATALOGUE.nearest("dammar gum")).first().isEqualTo("damar");
     assertThat(CATALOGUE.nearest("beeswex")).first().asString().startsWith("beeswax");
   }
 }

@@ -124,7 +124,7 @@ class ClassInputTest {
           """
           "others": "300 W"          | "others": "900 kW"          | 900 kW         | 0 to 100 kW
           "width": "20 cm"           | "width": "0 cm"             | 0 cm           | 1 nm to 100 km
-          "stock": "730 g"           | "stock": "0 g"              | 0 g            | 1 µg to 100 t
+          "leftInTins": "60 g"       | "leftInTins": "-1 g"        | -1 g           | 0 to 100 t
           "volume": "90 m³"          | "volume": "0 m³"            | 0 m³           | 1 m³ to 10000000 m³
           "hours": "3 h"             | "hours": "0 h"              | 0 h            | 0.001 s to 100000 s
           "hours": "3 h"             | "hours": "25 h"             | 25 h           | 0.01 to 24 h

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.meltwright.core.batch.Batch;
 import org.meltwright.core.batch.Casting;
+import org.meltwright.core.batch.Losses;
 import org.meltwright.core.batch.VesselRoom;
 import org.meltwright.core.batch.WeighingLine;
 import org.meltwright.core.batch.WeighingSheet;
@@ -190,7 +191,7 @@ final class WorkingPage {
     List<Fact> facts = new ArrayList<>();
     Batch weighed = batch.weighing().asWeighed();
     facts.add(new Fact(say.words("losses.insolubles"), say.grams(weighed.insolublesKilograms())));
-    facts.add(new Fact(say.words("losses.film"), say.grams(weighed.filmKilograms())));
+    facts.add(new Fact(say.words("losses.film"), film(batch.job().losses(), weighed)));
     facts.add(new Fact(say.words("losses.net"), say.grams(batch.net().massKilograms())));
     Composition charge = weighed.charge().composition();
     MassFractionRange paint = charge.share(ShareOf.OIL_PAINT);
@@ -199,6 +200,12 @@ final class WorkingPage {
       facts.add(new Fact(say.words("losses.free-oil"), freeOil(charge)));
     }
     return facts;
+  }
+
+  private String film(Losses losses, Batch weighed) {
+    return losses.filmKilograms(1) == 0
+        ? say.words("losses.no-film")
+        : say.grams(weighed.filmKilograms());
   }
 
   private String freeOil(Composition mix) {
